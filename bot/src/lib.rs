@@ -1,0 +1,7 @@
+//! Carvetime's conversation, store, reminders and front ends.
+//!
+//! [`room`] decides and is pure; everything else is a thin shell around it.
+
+pub mod reading;
+pub mod room;
+pub mod words;

@@ -1,0 +1,1 @@
+//! End-to-end runs, published tables, fault and crash runs, load.
