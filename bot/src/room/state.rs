@@ -1,22 +1,302 @@
-//! What a room and a person are between two turns. These types are what the book stores: change them with a version.
+//! What a room and a person are between two turns.
+//!
+//! These types are what the book stores, so they hold plain numbers and stable names, never types of `core`: a change
+//! there must not change what is on disk. Every field added later needs a default.
 
-use super::heard::{PersonId, RoomId, RoomKind};
+use super::heard::{PersonId, RoomId, RoomKind, Speaker};
+use crate::reading::Wish;
+use carvetime_core::plan::{Moment, Step};
+use carvetime_core::quantity::SpoonSystem;
+use chrono::NaiveTime;
+use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
-/// A room.
+/// Version of the stored form of [`Room`] and [`Person`].
+pub const STATE_VERSION: u32 = 1;
+
+/// A chat and what goes on in it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Room {
     /// Id.
     pub id: RoomId,
     /// Private or group.
     pub kind: RoomKind,
+    /// How it likes to be spoken to.
+    #[serde(default)]
+    pub taste: Taste,
+    /// Everyone heard here and not gone, in the order they came.
+    #[serde(default)]
+    pub members: Vec<PersonId>,
+    /// Half-told wishes, a person each.
+    #[serde(default)]
+    pub drafts: BTreeMap<PersonId, Draft>,
+    /// The plan that stands.
+    #[serde(default)]
+    pub plan: Option<LivePlan>,
+    /// How many plans this room has had: the next plan's serial.
+    #[serde(default)]
+    pub plans_made: u32,
+    /// The bot can't speak here at present (removed, blocked).
+    #[serde(default)]
+    pub gone: bool,
 }
 
-/// A person.
+impl Room {
+    /// A room nobody has spoken in yet.
+    pub fn new(id: RoomId, kind: RoomKind) -> Self {
+        Self {
+            id,
+            kind,
+            taste: Taste::default(),
+            members: Vec::new(),
+            drafts: BTreeMap::new(),
+            plan: None,
+            plans_made: 0,
+            gone: false,
+        }
+    }
+}
+
+/// Language, units, spoons, place: a room's or a person's. `None` leaves it to the language or to the room.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Taste {
+    /// IETF tag chosen, or told by the person's app.
+    pub language: Option<String>,
+    /// `true`: pounds and °F; `false`: kilograms and °C.
+    pub us_units: Option<bool>,
+    /// [`SpoonSystem`] by name.
+    pub spoons: Option<String>,
+    /// IANA zone name.
+    pub zone: Option<String>,
+}
+
+impl Taste {
+    /// The zone, if one is set and known.
+    pub fn zone(&self) -> Option<Tz> {
+        self.zone.as_deref()?.parse().ok()
+    }
+
+    /// The spoons, if set.
+    pub fn spoons(&self) -> Option<SpoonSystem> {
+        SpoonSystem::from_name(self.spoons.as_deref()?)
+    }
+}
+
+/// A person, across all rooms.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Person {
     /// Id.
     pub id: PersonId,
-    /// Name to show.
+    /// Name to show. Untrusted text.
     pub name: String,
+    /// `@name` without the sign.
+    #[serde(default)]
+    pub username: Option<String>,
+    /// For private messages.
+    #[serde(default)]
+    pub taste: Taste,
+    /// Salt from their own packet.
+    #[serde(default)]
+    pub own_salt: Option<OwnSalt>,
+    /// No calls between these local times, except safety and what they took at that hour.
+    #[serde(default)]
+    pub quiet: Option<(NaiveTime, NaiveTime)>,
+    /// They have opened the private chat, so it can be written to.
+    #[serde(default)]
+    pub reachable: bool,
+}
+
+impl Person {
+    /// Someone heard for the first time.
+    pub fn new(speaker: &Speaker) -> Self {
+        Self {
+            id: speaker.id,
+            name: speaker.name.clone(),
+            username: speaker.username.clone(),
+            taste: Taste { language: speaker.language.clone(), ..Taste::default() },
+            own_salt: None,
+            quiet: None,
+            reachable: false,
+        }
+    }
+}
+
+/// A person's own salt.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct OwnSalt {
+    /// Grams of salt per millilitre, spooned.
+    pub grams_per_ml: f64,
+}
+
+/// A dinner half told.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Draft {
+    /// What is known.
+    pub wish: Wish,
+    /// What was asked last: the answer may be a bare word or number.
+    pub asked: Option<Question>,
+}
+
+/// What a person is being asked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Question {
+    /// Which zone.
+    Zone,
+    /// Which day and hour.
+    Dinner,
+    /// Which hour on the day told.
+    DinnerHour,
+    /// Which day at the hour told.
+    DinnerDay,
+    /// How heavy, or how many guests.
+    Size,
+    /// Fresh or frozen.
+    Condition,
+    /// Which cooker.
+    Cooker,
+    /// How long the drive is.
+    Drive,
+    /// Anything that is to be different.
+    Change,
+}
+
+/// An accepted plan.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct LivePlan {
+    /// Its number in this room; stands on its buttons.
+    pub serial: u32,
+    /// Who answers for it.
+    pub host: PersonId,
+    /// The complete wish it was made from.
+    pub wish: Wish,
+    /// The jobs, in order of time.
+    pub jobs: Vec<LiveJob>,
+    /// What has happened.
+    #[serde(default)]
+    pub facts: Vec<StoredFact>,
+    /// Thermometer readings.
+    #[serde(default)]
+    pub readings: Vec<StoredReading>,
+    /// Changes that can be taken back, oldest first.
+    #[serde(default)]
+    pub history: Vec<Change>,
+    /// Earliest (one in ten) time off the heat.
+    pub ready_from: Option<Moment>,
+    /// Latest (nine in ten) time off the heat.
+    pub ready_to: Option<Moment>,
+    /// Safety limits already called.
+    #[serde(default)]
+    pub limits_called: Vec<String>,
+}
+
+/// A job of a live plan.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct LiveJob {
+    /// [`Step`] by name.
+    pub step: String,
+    /// Which of several.
+    pub nth: u8,
+    /// When.
+    pub at: Moment,
+    /// No sooner than.
+    pub earliest: Moment,
+    /// No later than.
+    pub latest: Moment,
+    /// How long, in minutes.
+    pub lasts_min: i64,
+    /// Who took it.
+    #[serde(default)]
+    pub owner: Option<PersonId>,
+    /// Where it stands.
+    #[serde(default)]
+    pub state: JobState,
+    /// When its people are called next.
+    #[serde(default)]
+    pub call_at: Option<Moment>,
+    /// How often they were called.
+    #[serde(default)]
+    pub calls: u8,
+}
+
+impl LiveJob {
+    /// The step; stored names are only ever written from [`Step::name`].
+    pub fn step(&self) -> Option<Step> {
+        Step::from_name(&self.step)
+    }
+}
+
+/// Where a job stands.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+pub enum JobState {
+    /// Ahead.
+    #[default]
+    Waiting,
+    /// Done.
+    Done {
+        /// By whom (nobody: it followed from another job).
+        by: Option<PersonId>,
+        /// When.
+        at: Moment,
+    },
+    /// Left out on purpose.
+    Skipped {
+        /// By whom.
+        by: Option<PersonId>,
+        /// When.
+        at: Moment,
+    },
+}
+
+/// What happened, as stored.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct StoredFact {
+    /// [`Step`] by name.
+    pub step: String,
+    /// Which of several.
+    pub nth: u8,
+    /// When.
+    pub at: Moment,
+    /// Done, or left out.
+    pub done: bool,
+    /// By whom.
+    pub by: Option<PersonId>,
+}
+
+/// A thermometer reading, as stored.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct StoredReading {
+    /// When.
+    pub at: Moment,
+    /// Air, °C.
+    pub pit_c: Option<f64>,
+    /// Breast, °C.
+    pub breast_c: Option<f64>,
+    /// Thigh, °C.
+    pub thigh_c: Option<f64>,
+    /// By whom.
+    pub by: Option<PersonId>,
+}
+
+/// A change that can be taken back: what stood before it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Change {
+    /// What it was, as in `locales` (`room-change-NAME`).
+    pub name: String,
+    /// The step it concerned.
+    pub step: Option<String>,
+    /// By whom.
+    pub by: Option<PersonId>,
+    /// When.
+    pub at: Moment,
+    /// The wish before.
+    pub wish: Wish,
+    /// The jobs before.
+    pub jobs: Vec<LiveJob>,
+    /// The facts before.
+    pub facts: Vec<StoredFact>,
+    /// How many readings there were.
+    pub readings: usize,
 }
