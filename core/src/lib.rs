@@ -13,5 +13,6 @@ pub mod quantity;
 pub mod source;
 
 pub mod bird;
+pub mod heat;
 pub mod plan;
 pub mod roast;
