@@ -1,13 +1,14 @@
 //! A message by name: which Fluent message, with which arguments. No language yet.
 
-use carvetime_core::quantity::{Mass, Temperature, Volume};
+use carvetime_core::quantity::{Mass, Temperature, TemperatureInterval, Volume};
 use chrono::{DateTime, TimeDelta, Utc};
+use std::borrow::Cow;
 
 /// A message of `locales/` with its arguments.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Text {
     /// Fluent id.
-    pub id: &'static str,
+    pub id: Cow<'static, str>,
     /// Arguments by name.
     pub args: Vec<(&'static str, Arg)>,
 }
@@ -27,11 +28,15 @@ pub enum Arg {
     Mass(Mass),
     /// A small mass: grams (ounces are useless for salt).
     Grams(Mass),
-    /// A volume in the reader's spoons and cups, rounded to what can be measured.
+    /// A volume of salt or spice in the reader's spoons, rounded to what can be measured.
     Spoons(Volume),
     /// A temperature: °F or °C, rounded as a cook reads it.
     Temperature(Temperature),
-    /// A span of time: `2 h 30 min`.
+    /// A difference of temperatures: `10 °F`, `6 °C`.
+    Degrees(TemperatureInterval),
+    /// An amount of water or broth: quarts and cups, or litres.
+    Liquid(Volume),
+    /// A span of time: `2 h 30 min`. Its sign is dropped.
     Span(TimeDelta),
     /// From this span to that one.
     SpanRange(TimeDelta, TimeDelta),
@@ -43,7 +48,7 @@ pub enum Arg {
     Day(DateTime<Utc>),
     /// Another message.
     Text(Box<Text>),
-    /// Several messages, joined by the locale's list rules.
+    /// Several messages, joined by the locale's list rules (`a, b and c`).
     List(Vec<Text>),
     /// Several messages, each on its own line.
     Lines(Vec<Text>),
@@ -59,7 +64,13 @@ pub enum Arg {
 impl Text {
     /// The message `id`, still without arguments.
     pub fn new(id: &'static str) -> Self {
-        Self { id, args: Vec::new() }
+        Self { id: Cow::Borrowed(id), args: Vec::new() }
+    }
+
+    /// The message `FAMILY-NAME`: one of a family of messages, told apart by a stable name (`Text::named("step", "thaw")`
+    /// is `step-thaw`). Every message of `locales/` that begins with `FAMILY-` counts as used.
+    pub fn named(family: &'static str, name: &str) -> Self {
+        Self { id: Cow::Owned(format!("{family}-{name}")), args: Vec::new() }
     }
 
     /// With an argument more.

@@ -1,0 +1,200 @@
+//! Each kind of argument written out: masses, spoons, temperatures, spans, times, people.
+//!
+//! Unit names are messages of `locales/*/units.ftl` like any other; this module decides which of them and how a number is
+//! rounded. Rounds for reading only: a number to act on has been rounded by core before.
+
+use super::formats::days_apart;
+use super::html::escape;
+use super::reader::{Reader, UnitSystem};
+use super::text::{Arg, Text};
+use super::voice::Tongue;
+use carvetime_core::quantity::{
+    Mass, SpoonSystem, Temperature, TemperatureInterval, Volume, in_celsius, in_fahrenheit, in_grams, in_kilograms,
+    in_milliliters, in_pounds,
+};
+use chrono::TimeDelta;
+use fluent_bundle::FluentValue;
+use uom::si::temperature_interval::{degree_celsius, degree_fahrenheit};
+
+/// The value Fluent gets for an argument: numbers stay numbers (for the plural), the rest is finished text.
+pub(super) fn value<'a>(tongue: &Tongue, arg: &'a Arg, reader: &Reader) -> FluentValue<'a> {
+    match arg {
+        Arg::Choice(word) => FluentValue::from(*word),
+        Arg::Count(n) => FluentValue::from(*n),
+        Arg::Number(value, decimals) => FluentValue::from(round_to(*value, *decimals)),
+        other => FluentValue::from(written(tongue, other, reader)),
+    }
+}
+
+fn written(tongue: &Tongue, arg: &Arg, reader: &Reader) -> String {
+    let say = |text: Text| tongue.say(&text, reader);
+    let formats = tongue.formats();
+    match arg {
+        Arg::Verbatim(text) => escape(text),
+        Arg::Choice(word) => (*word).to_owned(),
+        Arg::Count(n) => formats.number(*n as f64),
+        Arg::Number(value, decimals) => formats.number(round_to(*value, *decimals)),
+        Arg::Mass(mass) => say(bird_mass(*mass, reader.units)),
+        Arg::Grams(mass) => say(small_mass(*mass)),
+        Arg::Spoons(volume) => spoons(*volume, reader.spoons).into_iter().map(say).collect::<Vec<_>>().join(" + "),
+        Arg::Liquid(volume) => say(liquid(*volume, reader.units)),
+        Arg::Temperature(temperature) => say(degrees(*temperature, reader.units)),
+        Arg::Degrees(interval) => say(degrees_apart(*interval, reader.units)),
+        Arg::Span(span) => say(self::span(*span)),
+        Arg::SpanRange(from, to) => say(span_range(*from, *to)),
+        Arg::Clock(at) => formats.clock(at.with_timezone(&reader.zone).time()),
+        Arg::DayClock(at) => {
+            let local = at.with_timezone(&reader.zone).naive_local();
+            let now = reader.now.with_timezone(&reader.zone).naive_local();
+            let day = if days_apart(local, now) > 6 {
+                formats.short_day(local.date())
+            } else {
+                formats.weekday(local.date())
+            };
+            let clock = formats.clock(local.time());
+            say(Text::new("units-day-clock").with("day", Arg::Verbatim(day)).with("clock", Arg::Verbatim(clock)))
+        }
+        Arg::Day(at) => {
+            let local = at.with_timezone(&reader.zone).date_naive();
+            let now = reader.now.with_timezone(&reader.zone).date_naive();
+            // A year is said only where it could be mistaken: January is near to December.
+            formats.day(local, (local - now).num_days().abs() > 300)
+        }
+        Arg::Text(text) => tongue.say(text, reader),
+        Arg::List(texts) => formats.list(&texts.iter().map(|text| tongue.say(text, reader)).collect::<Vec<_>>()),
+        Arg::Lines(texts) => texts.iter().map(|text| tongue.say(text, reader)).collect::<Vec<_>>().join("\n"),
+        Arg::Mention { person, name } => format!("<a href=\"tg://user?id={}\">{}</a>", person.0, escape(name)),
+    }
+}
+
+/// `value` with at most `decimals` decimals; never minus zero.
+fn round_to(value: f64, decimals: u8) -> f64 {
+    let scale = 10f64.powi(i32::from(decimals.min(9)));
+    (value * scale).round() / scale + 0.0
+}
+
+/// `14 lb 6 oz`, `6.5 kg`; a small bird to ten grams.
+fn bird_mass(mass: Mass, units: UnitSystem) -> Text {
+    match units {
+        UnitSystem::Us => {
+            let ounces = (in_pounds(mass) * 16.0).round() as i64;
+            match (ounces / 16, ounces % 16) {
+                (0, oz) => Text::new("units-oz").with("oz", Arg::Count(oz)),
+                (lb, 0) => Text::new("units-lb").with("lb", Arg::Count(lb)),
+                (lb, oz) => Text::new("units-lb-oz").with("lb", Arg::Count(lb)).with("oz", Arg::Count(oz)),
+            }
+        }
+        UnitSystem::Metric => {
+            let kg = in_kilograms(mass);
+            match kg {
+                kg if kg < 0.9995 => Text::new("units-g").with("g", Arg::Number(in_grams(mass), 0)),
+                kg if kg < 3.0 => Text::new("units-kg").with("kg", Arg::Number(kg, 2)),
+                kg => Text::new("units-kg").with("kg", Arg::Number(kg, 1)),
+            }
+        }
+    }
+}
+
+/// Grams: tenths below ten.
+fn small_mass(mass: Mass) -> Text {
+    let g = in_grams(mass);
+    Text::new("units-g").with("g", Arg::Number(g, if g < 9.95 { 1 } else { 0 }))
+}
+
+/// Quarters of a spoon that a set of spoons has, as people write them.
+const QUARTERS: [&str; 4] = ["", "¼", "½", "¾"];
+
+/// Tablespoons and what is left in teaspoons, to a quarter of a teaspoon.
+fn spoons(volume: Volume, system: SpoonSystem) -> Vec<Text> {
+    let (teaspoon_ml, a_tablespoon) = match system {
+        SpoonSystem::Us => (4.928_921_593_75, 3),
+        SpoonSystem::Metric | SpoonSystem::Uk => (5.0, 3),
+        SpoonSystem::Australia => (5.0, 4),
+    };
+    let quarters = ((in_milliliters(volume) / teaspoon_ml * 4.0).round() as i64).max(0);
+    if quarters == 0 {
+        return vec![Text::new("units-pinch")];
+    }
+    let a_tablespoon = 4 * a_tablespoon;
+    let mut texts = Vec::new();
+    if quarters >= a_tablespoon {
+        texts.push(spoon("units-tbsp", quarters / a_tablespoon * 4));
+    }
+    if quarters % a_tablespoon > 0 {
+        texts.push(spoon("units-tsp", quarters % a_tablespoon));
+    }
+    texts
+}
+
+/// A number of quarters as `1¼`, and `many` to tell one spoon (or part of one) from several.
+fn spoon(id: &'static str, quarters: i64) -> Text {
+    let whole = quarters / 4;
+    let fraction = usize::try_from(quarters % 4).ok().and_then(|i| QUARTERS.get(i)).copied().unwrap_or_default();
+    let n = if whole == 0 { fraction.to_owned() } else { format!("{whole}{fraction}") };
+    Text::new(id).with("n", Arg::Verbatim(n)).with("many", Arg::Count(if quarters > 4 { 2 } else { 1 }))
+}
+
+/// US fluid: 1 quart = 0.946 352 946 L, a quarter of a US gallon of 231 cubic inches.
+const QUART_ML: f64 = 946.352_946;
+
+/// Quarts to a half (cups to a quarter below one), or litres.
+fn liquid(volume: Volume, units: UnitSystem) -> Text {
+    let ml = in_milliliters(volume);
+    match units {
+        UnitSystem::Us if ml / QUART_ML * 8.0 < 7.5 => spoon("units-cup", (ml / QUART_ML * 16.0).round() as i64),
+        UnitSystem::Us => spoon("units-qt", (ml / QUART_ML * 2.0).round() as i64 * 2),
+        UnitSystem::Metric if ml < 995.0 => {
+            Text::new("units-ml").with("ml", Arg::Number((ml / 10.0).round() * 10.0, 0))
+        }
+        UnitSystem::Metric => Text::new("units-l").with("l", Arg::Number(ml / 1000.0, 1)),
+    }
+}
+
+fn degrees(temperature: Temperature, units: UnitSystem) -> Text {
+    match units {
+        UnitSystem::Us => Text::new("units-fahrenheit").with("n", Arg::Number(in_fahrenheit(temperature), 0)),
+        UnitSystem::Metric => Text::new("units-celsius").with("n", Arg::Number(in_celsius(temperature), 0)),
+    }
+}
+
+fn degrees_apart(interval: TemperatureInterval, units: UnitSystem) -> Text {
+    match units {
+        UnitSystem::Us => Text::new("units-fahrenheit").with("n", Arg::Number(interval.get::<degree_fahrenheit>(), 0)),
+        UnitSystem::Metric => Text::new("units-celsius").with("n", Arg::Number(interval.get::<degree_celsius>(), 0)),
+    }
+}
+
+/// Minutes, then hours and minutes, then (from two days on) days and hours.
+fn span(span: TimeDelta) -> Text {
+    let minutes = (span.abs().num_seconds() + 30) / 60;
+    let (h, min) = (minutes / 60, minutes % 60);
+    match (h, min) {
+        (0, 0) => Text::new("units-moment"),
+        (0, min) => Text::new("units-min").with("min", Arg::Count(min)),
+        (h, _) if h >= 48 => {
+            let h = (minutes + 30) / 60;
+            let days = Text::new("units-days").with("days", Arg::Count(h / 24));
+            match h % 24 {
+                0 => days,
+                h => Text::new("units-days-h").with("days", days.into()).with("h", Arg::Count(h)),
+            }
+        }
+        (h, 0) => Text::new("units-h").with("h", Arg::Count(h)),
+        (h, min) => Text::new("units-h-min").with("h", Arg::Count(h)).with("min", Arg::Count(min)),
+    }
+}
+
+/// `20–25 min`, `24–36 h`, `2 h 30 min to 3 h`; two equal ends are one span.
+fn span_range(from: TimeDelta, to: TimeDelta) -> Text {
+    let minutes = |span: TimeDelta| (span.abs().num_seconds() + 30) / 60;
+    let (a, b) = (minutes(from), minutes(to));
+    if a == b {
+        span(from)
+    } else if a > 0 && b < 60 {
+        Text::new("units-range-min").with("from", Arg::Count(a)).with("to", Arg::Count(b))
+    } else if a > 0 && a % 60 == 0 && b % 60 == 0 && b < 48 * 60 {
+        Text::new("units-range-h").with("from", Arg::Count(a / 60)).with("to", Arg::Count(b / 60))
+    } else {
+        Text::new("units-range").with("from", span(from).into()).with("to", span(to).into())
+    }
+}

@@ -1,0 +1,27 @@
+//! The files of `locales/`, embedded. A folder is a language.
+
+use include_dir::{Dir, include_dir};
+
+static LOCALES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/../locales");
+
+/// The language everything is written in first, and the one to fall back to.
+pub const FIRST: &str = "en";
+
+/// Tags of all languages there are (`en`, `es`), in order.
+pub fn languages() -> Vec<&'static str> {
+    let mut tags: Vec<&'static str> = LOCALES.dirs().filter_map(|dir| dir.path().to_str()).collect();
+    tags.sort_unstable();
+    tags
+}
+
+/// Name and text of every file of one language, in the order of their names.
+pub fn files(language: &str) -> Vec<(&'static str, &'static str)> {
+    let Some(dir) = LOCALES.get_dir(language) else { return Vec::new() };
+    let mut files: Vec<_> = dir
+        .files()
+        .filter_map(|file| Some((file.path().file_name()?.to_str()?, file.contents_utf8()?)))
+        .filter(|(name, _)| name.ends_with(".ftl"))
+        .collect();
+    files.sort_unstable();
+    files
+}

@@ -1,0 +1,125 @@
+//! Who reads: language, units, zone. A property of a room or a person, never of the process.
+
+use carvetime_core::plan::Moment;
+use carvetime_core::quantity::SpoonSystem;
+use chrono_tz::Tz;
+use unic_langid::LanguageIdentifier;
+
+/// Pounds and °F, or kilograms and °C.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum UnitSystem {
+    /// Pounds, ounces, quarts, °F.
+    Us,
+    /// Kilograms, litres, °C.
+    Metric,
+}
+
+impl UnitSystem {
+    /// Both.
+    pub const ALL: &'static [Self] = &[Self::Us, Self::Metric];
+
+    /// The stable name: used in stored data and locale keys.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Us => "us",
+            Self::Metric => "metric",
+        }
+    }
+
+    /// The system of that name.
+    pub fn from_name(name: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|system| system.name() == name)
+    }
+
+    /// What kitchens use where `tag` is spoken.
+    pub fn of_locale(tag: &str) -> Self {
+        match region(tag).as_deref() {
+            Some("US" | "PR" | "LR") => Self::Us,
+            _ => Self::Metric,
+        }
+    }
+}
+
+/// For whom a message is rendered.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reader {
+    /// IETF tag (`en-US`). Anything may stand here; what cannot be read is English.
+    pub locale: String,
+    /// Pounds or kilograms.
+    pub units: UnitSystem,
+    /// Whose spoons.
+    pub spoons: SpoonSystem,
+    /// Clock of the kitchen.
+    pub zone: Tz,
+    /// The present: decides whether a day needs its date.
+    pub now: Moment,
+}
+
+impl Reader {
+    /// A reader with the units and spoons usual where `tag` is spoken.
+    pub fn new(tag: &str, zone: Tz, now: Moment) -> Self {
+        Self { locale: tag.to_owned(), units: UnitSystem::of_locale(tag), spoons: spoons_of_locale(tag), zone, now }
+    }
+}
+
+/// The spoons usual where `tag` is spoken.
+pub fn spoons_of_locale(tag: &str) -> SpoonSystem {
+    match region(tag).as_deref() {
+        Some("US" | "PR" | "LR") => SpoonSystem::Us,
+        Some("GB" | "IE") => SpoonSystem::Uk,
+        Some("AU") => SpoonSystem::Australia,
+        _ => SpoonSystem::Metric,
+    }
+}
+
+/// Region of a tag; a bare language stands for where most of its speakers' kitchens are.
+fn region(tag: &str) -> Option<String> {
+    let id = identifier(tag)?;
+    match id.region {
+        Some(region) => Some(region.as_str().to_owned()),
+        None => (id.language.as_str() == "en").then(|| "US".to_owned()),
+    }
+}
+
+/// Language and region of a tag, tolerant of what systems write (`en_US.UTF-8`, `es-MX-u-hc-h23`).
+pub(super) fn identifier(tag: &str) -> Option<LanguageIdentifier> {
+    let mut parts = tag.split(['.', '@']).next()?.split(['-', '_']).filter(|part| !part.is_empty());
+    let language = parts.next()?.parse().ok()?;
+    // A single letter opens an extension: nothing after it is a region.
+    let region = parts
+        .take_while(|part| part.len() > 1)
+        .filter(|part| part.len() == 2 || part.len() == 3)
+        .find_map(|part| part.parse().ok());
+    Some(LanguageIdentifier::from_parts(language, None, region, &[]))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn units_follow_the_region_of_the_tag() {
+        for (tag, units, spoons) in [
+            ("en-US", UnitSystem::Us, SpoonSystem::Us),
+            ("en", UnitSystem::Us, SpoonSystem::Us),
+            ("en_US.UTF-8", UnitSystem::Us, SpoonSystem::Us),
+            ("es-US", UnitSystem::Us, SpoonSystem::Us),
+            ("en-GB", UnitSystem::Metric, SpoonSystem::Uk),
+            ("en-AU", UnitSystem::Metric, SpoonSystem::Australia),
+            ("es-ES", UnitSystem::Metric, SpoonSystem::Metric),
+            ("es", UnitSystem::Metric, SpoonSystem::Metric),
+            ("zh-Hant-TW", UnitSystem::Metric, SpoonSystem::Metric),
+            ("", UnitSystem::Metric, SpoonSystem::Metric),
+        ] {
+            let zone = chrono_tz::UTC;
+            let reader = Reader::new(tag, zone, Moment::UNIX_EPOCH);
+            assert_eq!((reader.units, reader.spoons), (units, spoons), "{tag:?}");
+        }
+    }
+
+    #[test]
+    fn an_extension_is_no_region() {
+        assert_eq!(identifier("es-MX-u-hc-h23").map(|id| id.to_string()).as_deref(), Some("es-MX"));
+        assert_eq!(identifier("es-u-hc-h23").map(|id| id.to_string()).as_deref(), Some("es"));
+    }
+}

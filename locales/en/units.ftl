@@ -1,0 +1,48 @@
+### Units, spans and times as they stand inside other sentences. Numbers come written for the locale.
+
+units-lb = { $lb } lb
+units-oz = { $oz } oz
+units-lb-oz = { $lb } lb { $oz } oz
+units-kg = { $kg } kg
+units-g = { $g } g
+
+units-pinch = a pinch
+# $n is text such as "1¼"; $many is 1 up to one spoon and 2 above.
+units-tsp = { $many ->
+    [one] { $n } tsp
+   *[other] { $n } tsp
+}
+units-tbsp = { $many ->
+    [one] { $n } tbsp
+   *[other] { $n } tbsp
+}
+units-cup = { $many ->
+    [one] { $n } cup
+   *[other] { $n } cups
+}
+units-qt = { $n } qt
+units-ml = { $ml } mL
+units-l = { $l } L
+
+units-fahrenheit = { $n } °F
+units-celsius = { $n } °C
+
+units-moment = a moment
+units-min = { $min } min
+units-h = { $h } h
+units-h-min = { $h } h { $min } min
+units-days = { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}
+# $days is the text of units-days.
+units-days-h = { $days } { $h } h
+units-range-min = { $from }–{ $to } min
+units-range-h = { $from }–{ $to } h
+units-range = { $from } to { $to }
+
+# "Thu 5:00 PM", "Thu, Nov 25 5:00 PM"
+units-day-clock = { $day } { $clock }
+
+# Said in place of a message that could not be put together.
+units-unsaid = I couldn't put that into words. That is my fault, not yours; /board shows where things stand.
