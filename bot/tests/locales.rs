@@ -1,0 +1,263 @@
+//! The languages are complete and alike: same messages, same variables, proper plurals, nothing unused, nothing missing.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use carvetime::words::{Arg, Reader, Text, Voice, locales};
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, VariantKey};
+use fluent_syntax::serializer::serialize;
+use regex::Regex;
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::{Path, PathBuf};
+
+/// Words people type, not messages: each language has as many as it needs.
+const LEXICON: &str = "lexicon";
+
+/// What the tests look at in one message.
+#[derive(Debug, Default, PartialEq)]
+struct Message {
+    variables: BTreeSet<String>,
+    /// Keys of selectors in which plural categories stand.
+    plurals: Vec<BTreeSet<String>>,
+    references: BTreeSet<String>,
+}
+
+/// All messages of a language by id. Fails on anything that is no Fluent and on an id that stands twice.
+fn messages(language: &str) -> BTreeMap<String, Message> {
+    let mut all = BTreeMap::new();
+    for (file, text) in locales::files(language) {
+        let resource = fluent_syntax::parser::parse(text).unwrap_or_else(|(_, e)| panic!("{language}/{file}: {e:?}"));
+        for entry in resource.body {
+            let (id, pattern) = match entry {
+                Entry::Message(m) => (m.id.name.to_owned(), m.value),
+                Entry::Term(t) => (format!("-{}", t.id.name), Some(t.value)),
+                _ => continue,
+            };
+            let area = file.trim_end_matches(".ftl");
+            assert!(
+                id.starts_with(&format!("{area}-")) || id.starts_with('-'),
+                "{language}/{file}: {id} belongs elsewhere"
+            );
+            let mut message = Message::default();
+            look_at(&pattern.unwrap_or_else(|| panic!("{language}: {id} is empty")), &mut message);
+            assert!(all.insert(id.clone(), message).is_none(), "{language}: {id} stands twice");
+        }
+    }
+    all
+}
+
+fn look_at(pattern: &Pattern<&str>, message: &mut Message) {
+    for element in &pattern.elements {
+        let PatternElement::Placeable { expression } = element else { continue };
+        look_into(expression, message);
+    }
+}
+
+fn look_into(expression: &Expression<&str>, message: &mut Message) {
+    let inline = match expression {
+        Expression::Inline(inline) => inline,
+        Expression::Select { selector, variants } => {
+            let keys = variants.iter().filter_map(|v| match v.key {
+                VariantKey::Identifier { name } => Some(name.to_owned()),
+                VariantKey::NumberLiteral { .. } => None,
+            });
+            let keys: BTreeSet<String> = keys.collect();
+            if keys.iter().any(|key| CATEGORIES.contains(&key.as_str()) && key != "other") {
+                message.plurals.push(keys);
+            }
+            variants.iter().for_each(|variant| look_at(&variant.value, message));
+            selector
+        }
+    };
+    match inline {
+        InlineExpression::VariableReference { id } => drop(message.variables.insert(id.name.to_owned())),
+        InlineExpression::MessageReference { id, .. } => drop(message.references.insert(id.name.to_owned())),
+        InlineExpression::TermReference { id, .. } => drop(message.references.insert(format!("-{}", id.name))),
+        InlineExpression::FunctionReference { id, .. } => panic!("{}: numbers come written already", id.name),
+        InlineExpression::Placeable { expression } => look_into(expression, message),
+        InlineExpression::StringLiteral { .. } | InlineExpression::NumberLiteral { .. } => {}
+    }
+}
+
+const CATEGORIES: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
+
+/// Plural categories by Unicode's rules for numbers below a million.
+fn plural_categories(language: &str) -> BTreeSet<String> {
+    use icu::plurals::{PluralCategory as P, PluralRules};
+    let locale: icu::locale::Locale = language.parse().unwrap();
+    let rules = PluralRules::try_new_cardinal((&locale).into()).unwrap();
+    let name = |category| match category {
+        P::Zero => "zero",
+        P::One => "one",
+        P::Two => "two",
+        P::Few => "few",
+        P::Many => "many",
+        P::Other => "other",
+    };
+    let whole = (0..1000u32).map(|n| name(rules.category_for(n)).to_owned());
+    whole.chain(rules.categories().filter(|c| *c == P::Other).map(|c| name(c).to_owned())).collect()
+}
+
+/// Every Rust file under `bot/src`, without its tests.
+fn sources() -> Vec<(PathBuf, String)> {
+    fn walk(dir: &Path, found: &mut Vec<(PathBuf, String)>) {
+        for entry in std::fs::read_dir(dir).unwrap() {
+            let path = entry.unwrap().path();
+            if path.is_dir() {
+                walk(&path, found);
+            } else if path.extension().is_some_and(|ending| ending == "rs") {
+                let text = std::fs::read_to_string(&path).unwrap();
+                let text = text.split("#[cfg(test)]").next().unwrap_or_default();
+                let code = text.lines().filter(|line| !line.trim_start().starts_with("//"));
+                found.push((path, code.collect::<Vec<_>>().join("\n")));
+            }
+        }
+    }
+    let mut found = Vec::new();
+    walk(&Path::new(env!("CARGO_MANIFEST_DIR")).join("src"), &mut found);
+    assert!(found.len() > 5, "the sources are here");
+    found
+}
+
+#[test]
+fn every_message_named_in_the_code_exists() {
+    let english = messages(locales::FIRST);
+    let one = Regex::new(r#"Text::new\(\s*"([^"]+)""#).unwrap();
+    let family = Regex::new(r#"Text::named\(\s*"([^"]+)""#).unwrap();
+    let mut missing = Vec::new();
+    for (path, text) in sources() {
+        for found in one.captures_iter(&text).filter(|found| !english.contains_key(&found[1])) {
+            missing.push(format!("{}: {}", path.display(), &found[1]));
+        }
+        for found in family.captures_iter(&text) {
+            let prefix = format!("{}-", &found[1]);
+            if !english.keys().any(|id| id.starts_with(&prefix)) {
+                missing.push(format!("{}: {prefix}*", path.display()));
+            }
+        }
+    }
+    assert!(missing.is_empty(), "in no file of locales/en: {missing:#?}");
+}
+
+#[test]
+fn every_message_is_used() {
+    let english = messages(locales::FIRST);
+    let literal = Regex::new(r#""([a-z0-9]+(?:-[a-z0-9]+)+)""#).unwrap();
+    let family = Regex::new(r#"Text::named\(\s*"([^"]+)""#).unwrap();
+    let mut used: BTreeSet<String> = english.values().flat_map(|message| message.references.clone()).collect();
+    let mut families = BTreeSet::from([format!("{LEXICON}-")]);
+    for (_, text) in sources() {
+        used.extend(literal.captures_iter(&text).map(|found| found[1].to_owned()));
+        families.extend(family.captures_iter(&text).map(|found| format!("{}-", &found[1])));
+    }
+    let unused: Vec<&String> =
+        english.keys().filter(|id| !used.contains(*id) && !families.iter().any(|f| id.starts_with(f))).collect();
+    assert!(unused.is_empty(), "nobody says {unused:#?}");
+}
+
+#[test]
+fn each_language_has_the_messages_and_variables_of_english() {
+    let english = messages(locales::FIRST);
+    let shape = |all: &BTreeMap<String, Message>| -> BTreeMap<String, BTreeSet<String>> {
+        let said = all.iter().filter(|(id, _)| !id.starts_with(LEXICON) && !id.starts_with('-'));
+        said.map(|(id, message)| (id.clone(), message.variables.clone())).collect()
+    };
+    let expected = shape(&english);
+    for language in locales::languages() {
+        let got = shape(&messages(language));
+        let off: Vec<_> = expected
+            .keys()
+            .chain(got.keys())
+            .filter(|id| expected.get(*id) != got.get(*id))
+            .map(|id| (id, expected.get(id), got.get(id)))
+            .collect();
+        assert!(off.is_empty(), "{language} (message, English variables, its own): {off:#?}");
+    }
+}
+
+#[test]
+fn plurals_are_those_of_the_language() {
+    for language in locales::languages() {
+        let proper = plural_categories(language);
+        for (id, message) in messages(language) {
+            for keys in message.plurals {
+                assert_eq!(keys, proper, "{language}: {id}");
+            }
+        }
+    }
+}
+
+#[test]
+fn every_message_can_be_written_with_any_of_its_choices() {
+    for language in locales::languages() {
+        let mut bundle = FluentBundle::new_concurrent(vec![language.parse().unwrap()]);
+        for (file, text) in locales::files(language) {
+            let resource = FluentResource::try_new(text.to_owned()).unwrap();
+            bundle.add_resource(resource).unwrap_or_else(|e| panic!("{language}/{file}: {e:?}"));
+        }
+        for (id, message) in messages(language).into_iter().filter(|(id, _)| !id.starts_with('-')) {
+            for value in [FluentValue::from(0), FluentValue::from(1), FluentValue::from(7), FluentValue::from("word")] {
+                let args: FluentArgs = message.variables.iter().map(|name| (name.as_str(), value.clone())).collect();
+                let mut errors = Vec::new();
+                let pattern = bundle.get_message(&id).unwrap().value().unwrap();
+                let said = bundle.format_pattern(pattern, Some(&args), &mut errors);
+                assert!(errors.is_empty(), "{language}: {id}: {errors:?}");
+                assert!(!said.contains("{$"), "{language}: {id}: {said}");
+            }
+        }
+    }
+}
+
+#[test]
+fn markup_is_only_bold_and_italic_and_closed() {
+    let tag = Regex::new(r"<[^>]*>").unwrap();
+    for language in locales::languages() {
+        for (file, text) in locales::files(language) {
+            for (n, line) in text.lines().enumerate().filter(|(_, line)| !line.starts_with('#')) {
+                let tags: Vec<&str> = tag.find_iter(line).map(|found| found.as_str()).collect();
+                let balanced = ["b", "i"].iter().all(|name| {
+                    let count = |tag: String| tags.iter().filter(|found| **found == tag).count();
+                    count(format!("<{name}>")) == count(format!("</{name}>"))
+                });
+                let known = tags.iter().all(|tag| ["<b>", "</b>", "<i>", "</i>"].contains(tag));
+                assert!(balanced && known, "{language}/{file}:{}: {line}", n + 1);
+            }
+        }
+    }
+}
+
+/// English stretched: what a long language does to a line.
+fn stretched(text: &str) -> String {
+    let mut resource = fluent_syntax::parser::parse(text.to_owned()).unwrap();
+    for entry in &mut resource.body {
+        let Entry::Message(message) = entry else { continue };
+        message.value.iter_mut().for_each(stretch);
+    }
+    serialize(&resource)
+}
+
+fn stretch(pattern: &mut Pattern<String>) {
+    for element in &mut pattern.elements {
+        match element {
+            PatternElement::TextElement { value } => *value = value.replace('a', "ààà").replace('o', "ôô"),
+            PatternElement::Placeable { expression: Expression::Select { variants, .. } } => {
+                variants.iter_mut().for_each(|variant| stretch(&mut variant.value));
+            }
+            PatternElement::Placeable { .. } => {}
+        }
+    }
+}
+
+#[test]
+fn a_stretched_language_reads_the_same_numbers() {
+    let files = |language| locales::files(language).into_iter().map(|(_, text)| text);
+    let voice = Voice::of_sources([
+        ("en".to_owned(), files("en").map(str::to_owned).collect()),
+        ("qps".to_owned(), files("en").map(stretched).collect()),
+    ]);
+    let reader = Reader::new("qps", chrono_tz::UTC, chrono::DateTime::UNIX_EPOCH);
+    let span = Text::new("units-range")
+        .with("from", Arg::Span(chrono::TimeDelta::days(3)))
+        .with("to", Arg::Span(chrono::TimeDelta::seconds(1)));
+    assert_eq!(voice.label(&span, &reader), "3 dàààys tôô ààà môôment");
+}
