@@ -10,9 +10,11 @@ extern crate uom;
 mod names;
 
 pub mod quantity;
+pub mod range;
 pub mod source;
 
 pub mod bird;
 pub mod heat;
 pub mod plan;
 pub mod roast;
+pub mod thaw;

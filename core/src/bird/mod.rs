@@ -1,5 +1,13 @@
 //! What is cooked and for whom: kinds of bird, mass, condition, form; guests to mass and back.
 
+mod check;
+mod portion;
+
+pub use check::{BirdError, BirdNote};
+pub use portion::{
+    Feeds, Leftovers, Portion, Purchase, TWO_BIRDS_ABOVE_LB, edible, edible_share, feeds, mass_for, portion,
+};
+
 use crate::quantity::{Mass, in_kilograms, kilograms};
 
 /// Kind of bird.
@@ -92,6 +100,14 @@ pub struct Bird {
     pub stuffed: bool,
     /// Percent of added solution on the label ("contains up to N %"), if the packer already salted it.
     pub solution: Option<f64>,
+}
+
+impl Bird {
+    /// The same bird once it has thawed.
+    #[must_use]
+    pub fn thawed(self) -> Self {
+        Self { condition: Condition::Fresh, ..self }
+    }
 }
 
 /// Who eats.

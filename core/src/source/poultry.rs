@@ -1,0 +1,136 @@
+//! Documents behind `bird`, `thaw`, `roast`, `safety` and `lethality`.
+
+use super::{Source, Standing};
+
+/// Declares constants and the list of them, so that none can be left out of it.
+macro_rules! sources {
+    ($($(#[$doc:meta])* $name:ident = $id:literal, $publisher:literal, $title:literal, $edition:literal, $table:literal, $standing:ident;)+) => {
+        $($(#[$doc])* pub const $name: Source = Source {
+            id: $id,
+            publisher: $publisher,
+            title: $title,
+            edition: $edition,
+            table: $table,
+            standing: Standing::$standing,
+        };)+
+
+        /// All of them.
+        pub(super) const LIST: &[Source] = &[$($name),+];
+    };
+}
+
+sources! {
+    /// Pounds of turkey a person.
+    TURKEY_PORTIONS = "turkey-portions", "USDA FSIS", "Countdown to the Thanksgiving Holiday", "", "size chart", Seen;
+    /// Pounds of chicken a serving.
+    CHICKEN_PORTIONS = "chicken-portions", "Purdue University, 4-H Foods", "Purchasing Poultry", "", "", Seen;
+    /// A big turkey carries more meat a pound: 3/4 lb a serving above 12 lb.
+    BIG_TURKEY_PORTION = "big-turkey-portion", "household buying guide", "general guidance quoted in a household guide", "2009", "", SeenSecondary;
+    /// Duck, goose, capon, children, leftovers.
+    PORTION_HABITS = "portion-habits", "common practice", "a child eats about half; leftovers take a quarter to a half more; duck and goose 1 to 1½ lb a person", "", "", CommonPractice;
+    /// Usual masses at the shop.
+    USUAL_MASSES = "usual-masses", "common practice", "masses at which the kinds are sold", "", "", CommonPractice;
+    /// Cooked edible share, turkey and turkey breast.
+    TURKEY_YIELD = "turkey-yield", "USDA", "Food Buying Guide for Child Nutrition Programs, PA-1331", "", "average of four methods; quoted in a trade manual", SeenSecondary;
+    /// Whole-bird figures worked out from composition tables.
+    TURKEY_YIELD_SR28 = "turkey-yield-sr28", "USDA", "National Nutrient Database, edible cooked over raw total from weights and refuse", "SR28, 2016", "whole turkey", Derived;
+    /// Cooked edible share, chicken, duck, goose.
+    POULTRY_YIELD_SR28 = "poultry-yield-sr28", "USDA", "National Nutrient Database, cooked edible from one pound ready to cook", "SR28, 2016", "household weights", Seen;
+
+    /// Thawing of a turkey by weight, in the refrigerator and in cold water.
+    TURKEY_THAWING = "turkey-thawing", "USDA FSIS", "turkey thawing table", "current", "24 h for each 4 to 5 lb; 30 min a pound in water", Seen;
+    /// Thawing in general, water changes, cooking from frozen.
+    BIG_THAW = "big-thaw", "USDA FSIS", "The Big Thaw: Safe Defrosting Methods", "2013-06-15", "", SeenSecondary;
+    /// Thawing a duck.
+    DUCK_THAWING = "duck-thawing", "USDA FSIS", "Duck and Goose from Farm to Table", "quoted in a newspaper, 2019", "", SeenSecondary;
+    /// Other birds thaw at the turkey's rate; a chicken takes a day or two.
+    THAWING_BY_RATE = "thawing-by-rate", "common practice", "other birds thaw at the turkey's rate, a small one in a day or two", "", "", CommonPractice;
+    /// Part-thawed birds.
+    PART_THAWED = "part-thawed", "common practice", "a bird half thawed needs a quarter to three quarters of the whole time", "", "", CommonPractice;
+
+    /// Roasting a turkey at 325 °F.
+    TURKEY_TIMETABLE = "turkey-timetable", "USDA FSIS / foodsafety.gov", "turkey roasting timetable at 325 °F, thawed or fresh", "current", "", Seen;
+    /// Roasting a turkey from frozen.
+    FROZEN_TIMETABLE = "frozen-timetable", "USDA FSIS / foodsafety.gov", "turkey roasting timetable from frozen", "", "copy on an unattributed page", SeenSecondary;
+    /// Roasting chicken, capon, duck, goose.
+    POULTRY_TIMETABLE = "poultry-timetable", "foodsafety.gov", "Meat and Poultry Roasting Charts", "reviewed 2023-09-21", "poultry", Seen;
+    /// Time goes with mass to the power 2/3.
+    MASS_LAW = "mass-law", "AIP Advances 11, 115316", "cooking time goes with mass to the power 2/3", "2021", "used only outside the timetable's weights", Seen;
+    /// Other settings than the timetable's.
+    SETTING_LAW = "setting-law", "Carvetime", "time from 40 to 165 °F in air at T goes with ln((T-40)/(T-165))", "", "fitted to nothing published; spread stated with each estimate", Derived;
+    /// Fan oven.
+    FAN_OVEN = "fan-oven", "common practice", "a fan oven is 10 to 15 % quicker", "", "", CommonPractice;
+    /// Smoker at 325 to 350 °F.
+    HOT_SMOKER = "hot-smoker", "common practice", "a 12.7 lb turkey takes 2½ to 3 h in a smoker at 325 to 350 °F", "", "", CommonPractice;
+    /// Smoker at about 250 °F.
+    LOW_SMOKER = "low-smoker", "common practice", "25 to 30 min a pound in a smoker at 250 °F", "", "", CommonPractice;
+    /// A bird opened flat.
+    FLAT_BIRD = "flat-bird", "common practice", "a bird opened flat takes 60 to 65 % of the time", "", "", CommonPractice;
+    /// A bird in pieces.
+    PIECES = "pieces", "common practice", "pieces take about half the time of the whole bird", "", "", CommonPractice;
+    /// Stuffing in a bird that is not a turkey.
+    STUFFED_OTHER = "stuffed-other", "USDA FSIS", "stuffed: 15 to 30 minutes more", "", "", FromMemory;
+    /// How wide the estimates are.
+    SYNTHETIC_COOKS = "synthetic-cooks", "Carvetime", "sixty synthetic cooks from a detailed heat model, not measured on real birds: used for spreads and a check of bias", "", "", Derived;
+    /// Smoker air range.
+    SMOKER_RANGE = "smoker-range", "USDA FSIS", "grilling and smoking guidance", "2012", "225 to 300 °F", SeenSecondary;
+    /// Smoking needs a thawed bird.
+    SMOKING = "smoking", "USDA FSIS", "Smoking Meat and Poultry", "", "", Seen;
+
+    /// Time and temperature for seven decades of Salmonella, turkey.
+    LETHALITY_TURKEY = "lethality-turkey", "USDA FSIS", "Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14", "December 2021", "Table 4, p. 38", Seen;
+    /// Time and temperature for seven decades of Salmonella, chicken.
+    LETHALITY_CHICKEN = "lethality-chicken", "USDA FSIS", "Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14", "December 2021", "Table 3, p. 37", Seen;
+    /// The rule for other birds and unknown fat.
+    LETHALITY_RULES = "lethality-rules", "USDA FSIS", "Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14", "December 2021", "p. 36; key question after p. 39", Seen;
+    /// 165 °F.
+    SAFE_MINIMUM = "safe-minimum", "USDA FSIS", "Safe Minimum Internal Temperature Chart", "updated 2025-04-14", "", SeenSecondary;
+    /// Where to measure, oven minimum.
+    ROASTING_CHARTS = "roasting-charts", "foodsafety.gov", "Meat and Poultry Roasting Charts", "reviewed 2023-09-21", "notes", Seen;
+    /// 40 to 140 °F, two hours, one hour.
+    DANGER_ZONE = "danger-zone", "USDA FSIS", "Danger Zone (40 °F - 140 °F)", "updated 2023-06-28", "", SeenSecondary;
+    /// Fridge and freezer temperatures.
+    FOUR_STEPS = "four-steps", "foodsafety.gov", "4 Steps to Food Safety", "2023-09-18", "Chill", SeenSecondary;
+    /// Cooling, holding, reheating in a business.
+    FOOD_CODE = "food-code", "US FDA", "Food Code", "2022 and 2026 (same figures)", "chapter 3", SeenSecondary;
+    /// Leftovers, reheating, gravy.
+    LEFTOVERS = "leftovers", "USDA FSIS", "Leftovers and Food Safety", "updated 2020-07-31", "", SeenSecondary;
+    /// Keeping times raw and cooked.
+    COLD_STORAGE = "cold-storage", "foodsafety.gov", "Cold Food Storage Chart", "", "", Seen;
+    /// Keeping times of gravy, stuffing, giblets.
+    COLD_STORAGE_COUNTY = "cold-storage-county", "USDA", "food storage chart", "", "county health department copy", SeenSecondary;
+    /// Stuffing keeps 1 to 2 days.
+    STUFFING_SAFELY = "stuffing-safely", "University of Illinois Extension", "Stuffing Safely", "", "", Seen;
+    /// Stuffing, and the stand.
+    TURKEY_STUFFING = "turkey-stuffing", "USDA", "Turkey Basics: Stuffing", "hotline text", "", SeenSecondary;
+    /// Duck and goose, raw.
+    DUCK_GOOSE = "duck-goose", "USDA FSIS", "Duck and Goose from Farm to Table", "", "", SeenSecondary;
+    /// Buying fresh.
+    COUNTDOWN = "countdown", "USDA FSIS", "Countdown to the Thanksgiving Holiday", "", "", Seen;
+    /// Charcoal and carbon monoxide.
+    CHARCOAL = "charcoal", "US CPSC", "charcoal grill safety", "reported 2021", "", SeenSecondary;
+    /// Frying.
+    FRYING = "frying", "FEMA / USDA", "turkey fryer safety", "", "", SeenSecondary;
+    /// Washing raw birds.
+    WASHING = "washing", "USDA", "Washing Raw Poultry: Our Science, Your Choice", "2019-08-20", "", SeenSecondary;
+    /// Hands and surfaces.
+    HANDS = "hands", "USDA FSIS", "Washing Food: Does It Promote Food Safety?", "", "", SeenSecondary;
+    /// Raw bird on the lowest shelf.
+    LOWEST_SHELF = "lowest-shelf", "CDC; USDA", "Chicken and Food Poisoning", "", "", SeenSecondary;
+    /// Groups at higher risk.
+    VULNERABLE = "vulnerable", "CDC; UK FSA", "people at increased risk", "", "", SeenSecondary;
+    /// Slow cookers.
+    SLOW_COOKERS = "slow-cookers", "USDA FSIS", "Slow Cookers and Food Safety", "", "", SeenSecondary;
+    /// UK: cooking.
+    UK_COOKING = "uk-cooking", "UK FSA", "Cooking your food", "2017-12-18", "", SeenSecondary;
+    /// UK: chilling and thawing.
+    UK_CHILLING = "uk-chilling", "UK FSA", "How to chill, freeze and defrost food safely", "2017-12-18", "", SeenSecondary;
+    /// UK: thawing a turkey.
+    UK_THAWING = "uk-thawing", "UK FSA", "Christmas food safety", "", "10 to 12 h a kilogram at 4 °C", SeenSecondary;
+    /// UK: hot holding by law.
+    UK_LAW = "uk-law", "UK", "Food Hygiene Regulations 2006 (Wales, Scotland)", "2006", "Schedule 4", Seen;
+    /// Canada: end points.
+    CANADA_COOKING = "canada-cooking", "Health Canada", "Safe internal cooking temperatures", "", "", SeenSecondary;
+    /// Canada: cooked poultry on sale.
+    CANADA_LAW = "canada-law", "Canada", "Food and Drug Regulations, C.R.C., c. 870", "", "B.22.026", Seen;
+}
