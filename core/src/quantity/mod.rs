@@ -2,11 +2,27 @@
 //!
 //! Owns our own unit factors (uom's pound and spoons are cut to seven digits), the constructors and readers used
 //! everywhere else, parsing of what people type and rounding to what a kitchen can measure. Knows no language: words for
-//! units come in from outside. Durations are [`chrono::TimeDelta`], points in time [`chrono::DateTime<Utc>`].
+//! units come in from outside ([`UnitWords`]). Start at [`scan`]. Durations are [`chrono::TimeDelta`], points in time [`chrono::DateTime<Utc>`].
 
+mod amount;
+mod gas;
+mod lex;
+mod round;
+mod scan;
+mod unit;
 pub mod units;
+mod words;
 
+pub use amount::{Amount, Part};
+pub use gas::{GAS_MARK, gas_mark, nearest_gas_mark};
+pub use round::{
+    SpoonCount, reading_celsius, reading_fahrenheit, round_grams, round_milliliters, round_spoons, setting_celsius,
+    setting_fahrenheit,
+};
+pub use scan::{Found, scan};
+pub use unit::{LABEL_CUP_ML, LABEL_TABLESPOON_ML, LABEL_TEASPOON_ML, Measure, STICK_G, Unit};
 pub use uom::si::f64::{Mass, TemperatureInterval, ThermodynamicTemperature as Temperature, Volume};
+pub use words::{NumberWord, UnitWords};
 
 use uom::si::{mass, temperature_interval, thermodynamic_temperature as tt, volume};
 
@@ -75,6 +91,11 @@ pub fn in_celsius(temperature: Temperature) -> f64 {
     temperature.get::<tt::degree_celsius>()
 }
 
+/// `temperature` in kelvin.
+pub fn in_kelvin(temperature: Temperature) -> f64 {
+    temperature.get::<tt::kelvin>()
+}
+
 /// How much hotter `a` is than `b` (negative when colder). The one place where two temperatures are subtracted.
 pub fn hotter_by(a: Temperature, b: Temperature) -> TemperatureInterval {
     TemperatureInterval::new::<temperature_interval::kelvin>(a.get::<tt::kelvin>() - b.get::<tt::kelvin>())
@@ -85,7 +106,7 @@ pub fn hotter_by(a: Temperature, b: Temperature) -> TemperatureInterval {
 pub enum SpoonSystem {
     /// US customary: teaspoon 4.928 92 mL, tablespoon three of them, cup 236.588 mL.
     Us,
-    /// Metric (Canada, New Zealand, most of Europe): 5, 15, 250 mL.
+    /// Metric (Canada, New Zealand, most of Europe): 5, 15, 250 mL; fluid ounce and up as in the US.
     Metric,
     /// United Kingdom: 5, 15 mL; imperial pint and fluid ounce.
     Uk,

@@ -1,0 +1,38 @@
+//! Marks of British gas ovens.
+
+use super::{Temperature, fahrenheit, in_fahrenheit};
+use crate::source::{Source, Standing};
+
+/// The marks and their temperatures in °F.
+pub const GAS_MARK: Source = Source {
+    id: "gas-mark",
+    publisher: "British gas cookers",
+    title: "Gas mark scale: mark 1 is 275 °F, each mark 25 °F; 1/2 and 1/4 are 250 and 225 °F",
+    edition: "",
+    table: "",
+    standing: Standing::CommonPractice,
+};
+
+/// Temperature of a mark on the dial: 1/4, 1/2 and 1 to 10; none between or beyond.
+pub fn gas_mark(mark: f64) -> Option<Temperature> {
+    let f = match mark {
+        0.25 => 225.0,
+        0.5 => 250.0,
+        m if (1.0..=10.0).contains(&m) && m.fract() == 0.0 => 250.0 + 25.0 * m,
+        _ => return None,
+    };
+    Some(fahrenheit(f))
+}
+
+/// The mark nearest to `temperature`, none more than half a mark off the dial.
+pub fn nearest_gas_mark(temperature: Temperature) -> Option<f64> {
+    let f = in_fahrenheit(temperature);
+    if !(212.5..=512.5).contains(&f) {
+        return None;
+    }
+    Some(match ((f - 250.0) / 25.0).round() {
+        m if m >= 1.0 => m,
+        0.0 => 0.5,
+        _ => 0.25,
+    })
+}
