@@ -1,0 +1,474 @@
+//! The windows of one order: which points there are, what is known of them, and the constraints between them.
+//!
+//! Start at [`Network::build`]. What comes after dinner is not here: it follows from it and can't stand in its way.
+
+use super::past::Past;
+use super::stn::{Cycle, ORIGIN, Point, Stn};
+use super::{Caution, Failure, Finish, Moment, Order, Reason, Salting, Step, Thawing, spans};
+use crate::bird::Condition;
+use crate::roast::{self, Cooker, Estimate, Spread};
+use crate::thaw;
+use chrono::TimeDelta;
+
+pub(super) const BUY: Point = 1;
+pub(super) const THAW: Point = 2;
+/// Thawed through, as planned.
+pub(super) const THAWED: Point = 3;
+pub(super) const SALT: Point = 4;
+pub(super) const TEMPER: Point = 5;
+pub(super) const FIRE: Point = 6;
+pub(super) const ON: Point = 7;
+/// Off the heat even if it takes as long as one in ten do.
+pub(super) const READY: Point = 8;
+pub(super) const CARVE: Point = 9;
+/// In the fridge after cooking ahead.
+pub(super) const CHILL: Point = 10;
+pub(super) const PACK: Point = 11;
+pub(super) const TRAVEL: Point = 12;
+pub(super) const REHEAT: Point = 13;
+pub(super) const SERVE: Point = 14;
+const POINTS: usize = 15;
+
+/// How salt comes into it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Salted {
+    /// Not at all.
+    No,
+    /// Just before the heat: cold water leaves no time for a rest.
+    AtOnce,
+    /// With a rest in the fridge.
+    Dry,
+    /// In brine.
+    Wet,
+}
+
+/// How it thaws.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Thawed {
+    pub way: Thawing,
+    pub least: TimeDelta,
+    pub most: TimeDelta,
+}
+
+/// A point as far as it is known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Known {
+    /// Not part of this plan (any more).
+    Absent,
+    /// Still to come.
+    Open,
+    /// It was then.
+    At(Moment),
+}
+
+/// One order's network.
+#[derive(Debug)]
+pub(super) struct Network<'a> {
+    pub order: &'a Order,
+    pub past: Past<'a>,
+    pub now: Moment,
+    pub thaw: Option<Thawed>,
+    pub salted: Salted,
+    pub cooking: Spread,
+    /// The forecast, if it counts.
+    pub forecast: Option<Finish>,
+    pub cautions: Vec<Caution>,
+    known: [Known; POINTS],
+    stn: Stn<Reason>,
+}
+
+impl<'a> Network<'a> {
+    /// The network of `order` as of `now`.
+    pub fn build(order: &'a Order, past: Past<'a>, finish: Option<Finish>, now: Moment) -> Result<Self, Failure> {
+        check(order, past, now)?;
+        let estimate = estimate(order)?;
+        let past = if dinner_is_over(order, past, &estimate.spread, finish, now) { past.served() } else { past };
+        let thaw = thaw_of(order, past);
+        let on = past.passed(Step::On, 0).is_some();
+        let mut network = Self {
+            order,
+            past,
+            now,
+            thaw,
+            salted: salted_of(order, past, thaw),
+            cooking: estimate.spread,
+            forecast: finish.filter(|_| on && past.passed(Step::Pull, 0).is_none()),
+            cautions: estimate.cautions.into_iter().map(Caution::Cooking).collect(),
+            known: [Known::Absent; POINTS],
+            stn: Stn::new(POINTS),
+        };
+        network.know();
+        network.before_the_heat();
+        network.over_the_heat();
+        if order.cooks_ahead() {
+            network.ahead()
+        } else {
+            network.same_day()
+        }
+        Ok(network)
+    }
+
+    /// The constraints.
+    pub fn stn(&self) -> &Stn<Reason> {
+        &self.stn
+    }
+
+    /// The same without the dinner hour: when could it be?
+    pub fn without_dinner(&self) -> Stn<Reason> {
+        let mut stn = self.stn.clone();
+        stn.relax(|constraint| constraint.why != Reason::Dinner);
+        stn
+    }
+
+    pub fn known(&self, point: Point) -> Known {
+        self.known[point]
+    }
+
+    /// Seconds from now.
+    pub fn seconds(&self, at: Moment) -> i64 {
+        (at - self.now).num_seconds()
+    }
+
+    /// The moment so many seconds from now.
+    pub fn moment(&self, seconds: i64) -> Moment {
+        self.now + TimeDelta::seconds(seconds)
+    }
+
+    pub fn is_present(&self, point: Point) -> bool {
+        self.known[point] != Known::Absent
+    }
+
+    pub fn is_open(&self, point: Point) -> bool {
+        self.known[point] == Known::Open
+    }
+
+    /// Preferred and least time for the cooker to get hot.
+    pub fn heats(&self) -> (TimeDelta, TimeDelta) {
+        match self.order.heat.cooker {
+            Cooker::Smoker => spans::SMOKER_HEATS,
+            Cooker::Oven | Cooker::FanOven => spans::OVEN_HEATS,
+        }
+    }
+
+    /// Least salted rest that this order takes.
+    pub fn rest_least(&self) -> TimeDelta {
+        // A plan under way shortens its rest by itself rather than upset the dinner.
+        let short = self.order.short_rest || self.past.begun();
+        match (self.salted, short) {
+            (Salted::Dry, false) => spans::DRY_WANTED,
+            (Salted::Dry, true) => spans::DRY_SHORTEST,
+            (Salted::Wet, false) => spans::WET_WANTED,
+            (Salted::Wet, true) => spans::WET_SHORTEST,
+            (Salted::No | Salted::AtOnce, _) => TimeDelta::zero(),
+        }
+    }
+
+    /// Turns a proof that nothing fits into reasons a person can follow.
+    pub fn failure(&self, cycle: Cycle<Reason>) -> Failure {
+        let mut because: Vec<Reason> = Vec::new();
+        for reason in cycle.reasons {
+            if !because.contains(&reason) {
+                because.push(reason);
+            }
+        }
+        Failure { because, short_by: TimeDelta::seconds(cycle.short_by) }
+    }
+
+    /// What is known of each point.
+    fn know(&mut self) {
+        let order = self.order;
+        let ahead = order.cooks_ahead();
+        let thaws = self.thaw.is_some();
+        let salts = self.salted != Salted::No;
+        let frozen_on = order.thawing == Thawing::CookFrozen && order.bird.condition != Condition::Fresh;
+        let points = [
+            (BUY, Step::Buy, !order.at_home),
+            (THAW, Step::Thaw, thaws),
+            (SALT, Step::Salt, salts),
+            (TEMPER, Step::Temper, !frozen_on),
+            (FIRE, Step::Fire, true),
+            (ON, Step::On, true),
+            (READY, Step::Pull, true),
+            (CARVE, Step::Carve, true),
+            (CHILL, Step::Chill, ahead),
+            (PACK, Step::Pack, order.carry.is_some()),
+            (TRAVEL, Step::Travel, order.carry.is_some()),
+            (REHEAT, Step::Reheat, ahead),
+            (SERVE, Step::Serve, true),
+        ];
+        for (point, step, applies) in points {
+            self.known[point] = match self.past.passed(step, 0) {
+                _ if !applies => Known::Absent,
+                Some(at) => Known::At(at),
+                None if self.past.skipped(step, 0) || self.past.overtaken(step, 0) => Known::Absent,
+                None => Known::Open,
+            };
+        }
+        if self.past.is_served() && self.known[SERVE] == Known::Open {
+            self.known[SERVE] = Known::At(order.dinner);
+        }
+        // Thawing goes on by itself: known with its start, over once anything later has been done.
+        self.known[THAWED] = match (self.known[THAW], self.thaw) {
+            (Known::At(at), Some(thaw)) => Known::At(at + thaw.most),
+            (Known::Open, Some(_)) => Known::Open,
+            _ => Known::Absent,
+        };
+        if self.past.overtaken(Step::Rest, 0)
+            || matches!(self.known[ON], Known::At(_))
+            || self.past.overtaken(Step::On, 0)
+        {
+            self.known[THAWED] = Known::Absent;
+        }
+        for point in 1..POINTS {
+            match self.known[point] {
+                Known::Open => self.stn.at_least(ORIGIN, point, 0, Reason::Now),
+                Known::At(at) if point == THAWED => {
+                    let at = self.seconds(at);
+                    let why = self.thaw_reason();
+                    self.stn.between(ORIGIN, point, at, at, why);
+                }
+                Known::At(at) => {
+                    let at = self.seconds(at);
+                    self.stn.between(ORIGIN, point, at, at, Reason::Done);
+                }
+                Known::Absent => {}
+            }
+        }
+    }
+
+    /// `from` to `to` takes between `least` and `most`, where both are part of the plan.
+    ///
+    /// Between two facts there is nothing to plan: there a broken limit becomes a caution.
+    fn rule(&mut self, from: Point, to: Point, least: Option<TimeDelta>, most: Option<TimeDelta>, why: Reason) {
+        match (self.known[from], self.known[to]) {
+            (Known::Absent, _) | (_, Known::Absent) => {}
+            (Known::At(earlier), Known::At(later)) => {
+                if most.is_some_and(|most| later - earlier > most) {
+                    self.cautions.push(Caution::Overrun(why));
+                }
+            }
+            _ => self.stn.add(super::stn::Constraint {
+                from,
+                to,
+                least: least.map(|span| span.num_seconds()),
+                most: most.map(|span| span.num_seconds()),
+                why,
+            }),
+        }
+    }
+
+    fn at_least(&mut self, from: Point, to: Point, least: TimeDelta, why: Reason) {
+        self.rule(from, to, Some(least), None, why);
+    }
+
+    fn at_most(&mut self, from: Point, to: Point, most: TimeDelta, why: Reason) {
+        self.rule(from, to, None, Some(most), why);
+    }
+
+    pub fn thaw_reason(&self) -> Reason {
+        match self.thaw {
+            Some(Thawed { way: Thawing::ColdWater, least, most }) => Reason::WaterThaw { least, most },
+            Some(Thawed { least, most, .. }) => Reason::FridgeThaw { least, most },
+            None => Reason::Done,
+        }
+    }
+
+    /// Shop, thawing, salt, out of the fridge.
+    fn before_the_heat(&mut self) {
+        let home = Reason::Follows { step: Step::Buy, takes: spans::BRING_HOME };
+        for next in [THAW, SALT, TEMPER, ON] {
+            self.at_least(BUY, next, spans::BRING_HOME, home);
+        }
+        if self.order.bird.condition == Condition::Fresh {
+            let keeps = Reason::RawKeeps { most: spans::RAW_KEEPS };
+            self.at_most(BUY, ON, spans::RAW_KEEPS, keeps);
+            if self.order.at_home && self.past.done(Step::Buy, 0).is_none() && self.is_open(ON) {
+                self.stn.at_most(ORIGIN, ON, spans::RAW_KEEPS.num_seconds(), keeps);
+            }
+        }
+        if let Some(thaw) = self.thaw {
+            self.thawing(thaw);
+        }
+        self.salting();
+        self.at_least(TEMPER, ON, spans::TEMPER_LEAST, Reason::Temper { about: spans::TEMPER });
+        self.at_most(TEMPER, ON, spans::ROOM_MOST, Reason::RoomTemperature { most: spans::ROOM_MOST });
+        let (_, least) = self.heats();
+        let hot = Reason::Preheat { cooker: self.order.heat.cooker, least };
+        self.at_least(FIRE, ON, least, hot);
+        if self.is_open(FIRE) {
+            self.at_most(FIRE, ON, spans::FIRE_MOST, hot);
+        }
+    }
+
+    fn thawing(&mut self, thaw: Thawed) {
+        let why = self.thaw_reason();
+        if self.is_open(THAW) {
+            self.rule(THAW, THAWED, Some(thaw.most), Some(thaw.most), why);
+        }
+        for next in [SALT, TEMPER, ON] {
+            self.at_least(THAWED, next, TimeDelta::zero(), why);
+        }
+        if thaw.way == Thawing::ColdWater {
+            // The end of thawing is an estimate: being past it means "now", not "never".
+            let late =
+                matches!(self.known[THAWED], Known::At(at) if at + spans::AT_ONCE < self.now + spans::TEMPER_LEAST);
+            if late {
+                self.cautions.push(Caution::Overrun(Reason::CookAtOnce));
+            } else {
+                self.at_most(THAWED, ON, spans::AT_ONCE, Reason::CookAtOnce);
+            }
+        } else {
+            self.at_most(THAWED, ON, spans::THAWED_KEEPS, Reason::ThawedKeeps { most: spans::THAWED_KEEPS });
+        }
+    }
+
+    fn salting(&mut self) {
+        let takes = Reason::Follows { step: Step::Salt, takes: spans::SALTING };
+        match self.salted {
+            Salted::No => {}
+            Salted::AtOnce => self.at_least(SALT, TEMPER, spans::WATER_TAKES, takes),
+            Salted::Dry | Salted::Wet => {
+                if self.is_open(SALT) {
+                    let least = self.rest_least();
+                    let wants = if self.salted == Salted::Dry {
+                        Reason::SaltWants { least }
+                    } else {
+                        Reason::BrineWants { least }
+                    };
+                    self.at_least(SALT, ON, least, wants);
+                }
+                self.at_least(SALT, TEMPER, spans::SALTING, takes);
+                self.at_most(SALT, ON, spans::SALTED_MOST, Reason::SaltAtMost { most: spans::SALTED_MOST });
+            }
+        }
+    }
+
+    /// From "on" to off the heat.
+    fn over_the_heat(&mut self) {
+        if !self.is_open(READY) {
+            return;
+        }
+        match self.forecast {
+            Some(finish) => {
+                let at = self.seconds(finish.p90);
+                self.stn.at_least(ORIGIN, READY, at, Reason::Forecast);
+            }
+            None => {
+                let why = Reason::CookingTime { p10: self.cooking.p10, p90: self.cooking.p90 };
+                self.at_least(ON, READY, self.cooking.p90, why);
+            }
+        }
+    }
+
+    /// Carved and served when it has stood.
+    fn same_day(&mut self) {
+        let stand = Reason::Stand { least: spans::STAND_LEAST };
+        self.at_least(READY, CARVE, spans::STAND_LEAST, stand);
+        if self.is_open(ON) {
+            let most = (self.cooking.p50 + spans::HOT_MOST).max(self.cooking.p90 + spans::STAND);
+            self.at_most(ON, CARVE, most, Reason::HotHold { most: spans::HOT_MOST });
+        }
+        self.rule(
+            CARVE,
+            SERVE,
+            Some(spans::CARVING_LEAST),
+            Some(spans::CARVED_MOST),
+            Reason::Carving { about: spans::CARVING },
+        );
+        self.dinner();
+    }
+
+    /// Carved and chilled when it has stood, then (carried and) reheated.
+    fn ahead(&mut self) {
+        let stand = Reason::Stand { least: spans::STAND_LEAST };
+        let carving = Reason::Carving { about: spans::CARVING };
+        self.at_least(READY, CARVE, spans::STAND_LEAST, stand);
+        self.at_least(CARVE, CHILL, spans::CARVING_LEAST, carving);
+        // Once it is off the heat the limit is a call for today, not a bound on the plan.
+        if self.is_open(READY) {
+            self.at_most(READY, CHILL, spans::FRIDGE_WITHIN, Reason::TwoHours { most: spans::FRIDGE_WITHIN });
+        }
+        let cold = Reason::ColdThrough { least: spans::COLD_THROUGH };
+        let next = if self.order.carry.is_some() { PACK } else { REHEAT };
+        self.at_least(CHILL, next, spans::COLD_THROUGH, cold);
+        self.at_most(CHILL, SERVE, spans::COOKED_PLANNED, Reason::CookedKeeps { most: spans::COOKED_KEEPS });
+        if let Some(carry) = self.order.carry {
+            let drive = Reason::Drive { takes: carry.drive };
+            self.at_least(PACK, TRAVEL, spans::PACKING, Reason::Follows { step: Step::Pack, takes: spans::PACKING });
+            self.at_most(PACK, TRAVEL, spans::PACKED_MOST, Reason::PackedCold { most: spans::PACKED_MOST });
+            self.at_least(TRAVEL, REHEAT, carry.drive + spans::UNPACKING, drive);
+        }
+        self.at_least(REHEAT, SERVE, spans::REHEATING_LEAST, Reason::Reheat { about: spans::REHEATING });
+        self.at_most(REHEAT, SERVE, spans::REHEAT_MOST, Reason::ReheatWithin { most: spans::REHEAT_MOST });
+        self.dinner();
+    }
+
+    fn dinner(&mut self) {
+        if self.is_open(SERVE) {
+            let at = self.seconds(self.order.dinner);
+            self.stn.between(ORIGIN, SERVE, at, at, Reason::Dinner);
+        }
+    }
+}
+
+/// What no network has to be built for.
+fn check(order: &Order, past: Past<'_>, now: Moment) -> Result<(), Failure> {
+    if order.dinner <= now && !past.begun() {
+        return Err(Reason::DinnerPast.into());
+    }
+    if order.dinner - now > spans::FARTHEST {
+        return Err(Reason::DinnerTooFar.into());
+    }
+    match order.carry {
+        Some(carry) if carry.drive > spans::DRIVE_MOST => Err(Reason::DriveTooLong { most: spans::DRIVE_MOST }.into()),
+        _ => Ok(()),
+    }
+}
+
+fn estimate(order: &Order) -> Result<Estimate, Failure> {
+    let start = if order.thawing == Thawing::CookFrozen { order.bird.condition } else { Condition::Fresh };
+    roast::estimate(&order.bird, &order.heat, start).map_err(|error| Reason::NotCookedSo(error).into())
+}
+
+/// Whether the dinner hour has passed with everything as planned: then it has been served, said or not.
+fn dinner_is_over(order: &Order, past: Past<'_>, cooking: &Spread, finish: Option<Finish>, now: Moment) -> bool {
+    if now < order.dinner {
+        return false;
+    }
+    let last_steps = spans::STAND_LEAST + spans::CARVING_LEAST;
+    let in_time = |off: Moment| off + last_steps <= order.dinner;
+    if order.cooks_ahead() {
+        return past.passed(Step::Reheat, 0).is_some() || past.done(Step::Chill, 0).is_some();
+    }
+    match (past.passed(Step::Pull, 0).or(past.passed(Step::Carve, 0)), past.passed(Step::On, 0)) {
+        (Some(_), _) => true,
+        (None, Some(on)) => in_time(finish.map_or(on + cooking.p90, |finish| finish.p90)),
+        (None, None) => false,
+    }
+}
+
+fn thaw_of(order: &Order, past: Past<'_>) -> Option<Thawed> {
+    if past.skipped(Step::Thaw, 0) {
+        return None;
+    }
+    let (way, time) = match order.thawing {
+        Thawing::Fridge => (Thawing::Fridge, thaw::fridge(&order.bird)?.time),
+        Thawing::ColdWater => (Thawing::ColdWater, thaw::cold_water(&order.bird)?.thaw.time),
+        Thawing::CookFrozen => return None,
+    };
+    Some(Thawed { way, least: time.low, most: time.high })
+}
+
+fn salted_of(order: &Order, past: Past<'_>, thaw: Option<Thawed>) -> Salted {
+    let from_frozen = order.thawing == Thawing::CookFrozen && order.bird.condition != Condition::Fresh;
+    if past.skipped(Step::Salt, 0) || from_frozen {
+        return Salted::No;
+    }
+    let in_water = thaw.is_some_and(|thaw| thaw.way == Thawing::ColdWater);
+    match (order.salting, in_water) {
+        (Salting::None, _) | (Salting::Wet, true) => Salted::No,
+        (Salting::Dry, true) => Salted::AtOnce,
+        (Salting::Dry, false) => Salted::Dry,
+        (Salting::Wet, false) => Salted::Wet,
+    }
+}

@@ -1,0 +1,277 @@
+//! What would make an impossible wish possible: every change is tried, only what really solves it is offered.
+//!
+//! Start at [`conflict`]. Ranks by [`Offer::cost`]; a cost is a judgement of trouble, not a measurement.
+
+use super::network::{Known, Network, SERVE};
+use super::past::Past;
+use super::{
+    Caution, Conflict, Fact, Failure, Finish, Moment, Offer, Order, Reason, Salting, Schedule, Step, Thawing, clock,
+    spans,
+};
+use crate::bird::{BirdMass, Condition, Form, Kind, Leftovers, feeds};
+use crate::quantity::{Temperature, fahrenheit, in_fahrenheit, in_pounds, pounds};
+use crate::roast::Cooker;
+use chrono::{NaiveTime, TimeDelta};
+
+/// A change of an order.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Change {
+    /// Thaw in cold water instead of the fridge.
+    ColdWater,
+    /// Thaw in the fridge after all.
+    FridgeThaw,
+    /// Cook it from frozen.
+    CookFrozen,
+    /// A salted rest shorter than wanted.
+    ShorterRest,
+    /// No salt beforehand.
+    NoSalt,
+    /// Dinner at another time.
+    Dinner(Moment),
+    /// A hotter oven or pit.
+    Hotter(Temperature),
+    /// Open it flat.
+    Flat,
+    /// Stuffing baked beside it.
+    Unstuffed,
+    /// Cook it the day before.
+    CookAhead,
+    /// A smaller bird; it still feeds everyone.
+    SmallerBird(BirdMass),
+    /// Two birds of this mass instead of one.
+    TwoBirds(BirdMass),
+    /// Buy another one nearer the day.
+    BuyLater,
+}
+
+impl Change {
+    /// The order with the change made.
+    #[must_use]
+    pub fn apply(self, order: &Order) -> Order {
+        let mut order = *order;
+        match self {
+            Self::ColdWater => order.thawing = Thawing::ColdWater,
+            Self::FridgeThaw => order.thawing = Thawing::Fridge,
+            Self::CookFrozen => order.thawing = Thawing::CookFrozen,
+            Self::ShorterRest => order.short_rest = true,
+            Self::NoSalt => order.salting = Salting::None,
+            Self::Dinner(at) => order.dinner = at,
+            Self::Hotter(setting) => order.heat.setting = setting,
+            Self::Flat => order.bird.form = Form::Flat,
+            Self::Unstuffed => order.bird.stuffed = false,
+            Self::CookAhead => order.ahead = true,
+            Self::SmallerBird(mass) => order.bird.mass = mass,
+            Self::TwoBirds(mass) => {
+                order.bird.mass = mass;
+                order.birds = order.birds.saturating_mul(2);
+            }
+            Self::BuyLater => order.at_home = false,
+        }
+        order
+    }
+
+    /// Trouble it makes in itself.
+    fn cost(self, order: &Order, schedule: &Schedule) -> u32 {
+        match self {
+            Self::ShorterRest => {
+                let missing = schedule.salted_rest.map_or(0, |rest| (spans::DRY_WANTED - rest).num_hours());
+                10 + u32::try_from(missing).unwrap_or(0)
+            }
+            Self::Hotter(_) => 15,
+            Self::FridgeThaw | Self::BuyLater => 20,
+            Self::Dinner(at) => {
+                let moved = u32::try_from((at - order.dinner).num_minutes().abs()).unwrap_or(u32::MAX);
+                20 + (moved / 2).min(500)
+            }
+            Self::Unstuffed => 30,
+            Self::NoSalt => 40,
+            Self::ColdWater => 50,
+            Self::Flat => 60,
+            Self::CookFrozen => 70,
+            Self::SmallerBird(_) => 75,
+            Self::CookAhead => 80,
+            Self::TwoBirds(_) => 90,
+        }
+    }
+}
+
+/// One night-time job more.
+const ODD_HOURS_COST: u32 = 20;
+/// Hottest setting offered, °F. Common practice, no source: beyond it a whole bird burns before it is done.
+const OVEN_TOP_F: f64 = 375.0;
+/// The same for a smoker: 325 to 350 °F is common practice.
+const SMOKER_TOP_F: f64 = 350.0;
+/// Settings are tried in such steps, °F.
+const HOTTER_STEP_F: f64 = 25.0;
+/// Dinner is offered between these hours, unless it was wished outside them.
+const DINNER_HOURS: (u32, u32) = (11, 21);
+
+/// The conflict behind a failure, with everything that would do.
+pub(super) fn conflict(
+    order: &Order,
+    facts: &[Fact],
+    finish: Option<Finish>,
+    now: Moment,
+    failure: Failure,
+) -> Conflict {
+    let search = Search { order, facts, finish, now };
+    let Failure { because, mut short_by } = failure;
+    let mut offers = Vec::new();
+    if !matches!(because.as_slice(), [Reason::DinnerPast | Reason::DinnerTooFar | Reason::DriveTooLong { .. }]) {
+        if let Some((dinner, missing)) = search.other_dinner() {
+            offers.extend(search.offer(Change::Dinner(dinner)));
+            short_by = missing;
+        }
+        for change in search.candidates() {
+            offers.extend(search.offer(change));
+        }
+        offers.extend(search.hotter());
+        offers.extend(search.smaller());
+    }
+    offers.sort_by_key(|offer| offer.cost);
+    Conflict { because, short_by, offers }
+}
+
+/// What is tried around one order.
+struct Search<'a> {
+    order: &'a Order,
+    facts: &'a [Fact],
+    finish: Option<Finish>,
+    now: Moment,
+}
+
+impl Search<'_> {
+    /// The change as an offer, if it solves everything.
+    fn offer(&self, change: Change) -> Option<Offer> {
+        let schedule = super::attempt(&change.apply(self.order), self.facts, self.finish, self.now).ok()?;
+        let odd = schedule.cautions.iter().filter(|caution| matches!(caution, Caution::OddHours(_))).count();
+        let cost = change.cost(self.order, &schedule) + ODD_HOURS_COST * u32::try_from(odd).unwrap_or(0);
+        Some(Offer { change, cost, schedule })
+    }
+
+    fn past(&self) -> Past<'_> {
+        Past::new(self.order, self.facts)
+    }
+
+    fn not_yet(&self, step: Step) -> bool {
+        let past = self.past();
+        past.passed(step, 0).is_none() && !past.overtaken(step, 0)
+    }
+
+    /// The dinner hour nearest to the one wished at which everything fits, and how far the bare minimum is away.
+    fn other_dinner(&self) -> Option<(Moment, TimeDelta)> {
+        let network = Network::build(self.order, self.past(), self.finish, self.now).ok()?;
+        if network.known(SERVE) != Known::Open {
+            return None;
+        }
+        let window = *network.without_dinner().solve().ok()?.get(SERVE)?;
+        let quarter = TimeDelta::minutes(15);
+        let earliest = window.earliest.map_or(self.now, |at| network.moment(at));
+        if earliest > self.order.dinner {
+            let soonest = clock::ceil(earliest, quarter);
+            return Some((
+                self.polite(soonest, window.latest.map(|at| network.moment(at))),
+                earliest - self.order.dinner,
+            ));
+        }
+        let latest = network.moment(window.latest?);
+        (latest < self.order.dinner).then(|| (clock::floor(latest, quarter), self.order.dinner - latest))
+    }
+
+    /// `soonest`, or the wished hour on the first day that allows it when `soonest` is no hour for a dinner.
+    fn polite(&self, soonest: Moment, latest: Option<Moment>) -> Moment {
+        let zone = self.order.zone;
+        let time = |at: Moment| at.with_timezone(&zone).time();
+        let hour = |hour| NaiveTime::from_hms_opt(hour, 0, 0).unwrap_or(NaiveTime::MIN);
+        let usual = hour(DINNER_HOURS.0)..=hour(DINNER_HOURS.1);
+        let on_the_day = clock::date(zone, soonest) == clock::date(zone, self.order.dinner);
+        if on_the_day && usual.contains(&time(soonest)) {
+            return soonest;
+        }
+        let mut day = clock::date(zone, soonest);
+        for _ in 0..2 {
+            let same_hour = clock::instant(zone, day.and_time(time(self.order.dinner)));
+            if same_hour >= soonest && latest.is_none_or(|latest| same_hour <= latest) {
+                return same_hour;
+            }
+            let Some(next) = day.succ_opt() else { break };
+            day = next;
+        }
+        soonest
+    }
+
+    /// Changes without a number in them, those that can still be made.
+    fn candidates(&self) -> Vec<Change> {
+        let order = self.order;
+        let thaw_open = order.bird.condition != Condition::Fresh && self.not_yet(Step::Thaw);
+        let raw = self.not_yet(Step::On);
+        let salts = order.salting != Salting::None && self.not_yet(Step::Salt);
+        let in_oven = order.heat.cooker != Cooker::Smoker;
+        let flattens = matches!(order.bird.kind, Kind::Turkey | Kind::Chicken | Kind::Capon | Kind::Duck);
+        let whole = order.bird.form == Form::Whole;
+        [
+            (Change::ShorterRest, raw && salts && !order.short_rest),
+            (Change::NoSalt, raw && salts),
+            (Change::ColdWater, raw && thaw_open && order.thawing != Thawing::ColdWater),
+            (Change::FridgeThaw, raw && thaw_open && order.thawing != Thawing::Fridge),
+            (Change::CookFrozen, raw && thaw_open && in_oven && order.thawing != Thawing::CookFrozen),
+            (Change::Flat, raw && flattens && whole && !order.bird.stuffed),
+            (Change::Unstuffed, raw && order.bird.stuffed),
+            (Change::CookAhead, raw && !order.cooks_ahead()),
+            (
+                Change::BuyLater,
+                raw && order.at_home && order.bird.condition == Condition::Fresh && !self.past().begun(),
+            ),
+        ]
+        .into_iter()
+        .filter_map(|(change, applies)| applies.then_some(change))
+        .collect()
+    }
+
+    /// The least hotter setting that does.
+    fn hotter(&self) -> Option<Offer> {
+        // Cooking under way at the old setting is no longer as quick as the new one's timetable.
+        if self.past().passed(Step::On, 0).is_some_and(|on| self.now - on > TimeDelta::minutes(20))
+            || self.finish.is_some()
+        {
+            return None;
+        }
+        let top = if self.order.heat.cooker == Cooker::Smoker { SMOKER_TOP_F } else { OVEN_TOP_F };
+        let mut setting = (in_fahrenheit(self.order.heat.setting) / HOTTER_STEP_F + 1.0 - 1e-9).floor() * HOTTER_STEP_F;
+        while setting <= top {
+            if let Some(offer) = self.offer(Change::Hotter(fahrenheit(setting))) {
+                return Some(offer);
+            }
+            setting += HOTTER_STEP_F;
+        }
+        None
+    }
+
+    /// The biggest smaller bird that does, if it still feeds everyone, and two of half the mass.
+    fn smaller(&self) -> Vec<Offer> {
+        let order = self.order;
+        if order.at_home || !self.not_yet(Step::Buy) {
+            return Vec::new();
+        }
+        let lb = in_pounds(order.bird.mass.get());
+        let least = in_pounds(order.bird.kind.usual_mass().low);
+        let try_mass = |share: f64| {
+            let lb = (lb * share * 2.0).floor() / 2.0;
+            (lb >= least).then(|| BirdMass::new(pounds(lb)).ok()).flatten()
+        };
+        let smaller = [0.9, 0.8, 0.7, 0.6, 0.5]
+            .into_iter()
+            .filter_map(try_mass)
+            .filter(|mass| self.feeds_all(*mass))
+            .find_map(|mass| self.offer(Change::SmallerBird(mass)));
+        let two = try_mass(0.5).and_then(|mass| self.offer(Change::TwoBirds(mass)));
+        smaller.into_iter().chain(two).collect()
+    }
+
+    fn feeds_all(&self, mass: BirdMass) -> bool {
+        let diners = self.order.diners;
+        let heads = u32::from(diners.adults) + u32::from(diners.children).div_ceil(2);
+        let people = feeds(self.order.bird.kind, mass, Leftovers::None).people.high;
+        u32::from(people) * u32::from(self.order.birds.max(1)) >= heads
+    }
+}

@@ -1,0 +1,117 @@
+//! What is wanted, complete and checked, and what has really happened since.
+
+use super::{Moment, Step};
+use crate::bird::{Bird, Diners};
+use crate::roast::Heat;
+use chrono::TimeDelta;
+use chrono_tz::Tz;
+
+/// How the bird is salted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Salting {
+    /// Not at all.
+    None,
+    /// Dry salt, then a rest in the fridge.
+    Dry,
+    /// In brine.
+    Wet,
+}
+
+/// The meal is eaten at another house, the bird carried there cold.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Carry {
+    /// Door to door.
+    pub drive: TimeDelta,
+}
+
+/// How the bird is thawed, if it must be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Thawing {
+    /// In the fridge.
+    Fridge,
+    /// In cold water, changed every 30 minutes.
+    ColdWater,
+    /// Not at all: cooked from frozen.
+    CookFrozen,
+}
+
+/// A complete, checked order for a dinner. Make one with [`Order::new`] and change its fields.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Order {
+    /// The bird; one of [`Order::birds`].
+    pub bird: Bird,
+    /// How many such birds.
+    pub birds: u8,
+    /// Who eats.
+    pub diners: Diners,
+    /// Cooker and setting.
+    pub heat: Heat,
+    /// Salted or not.
+    pub salting: Salting,
+    /// A salted rest shorter than the wanted 24 h is all right.
+    pub short_rest: bool,
+    /// How it is thawed (ignored when fresh).
+    pub thawing: Thawing,
+    /// When it is on the table.
+    pub dinner: Moment,
+    /// Zone of the kitchen: keeps jobs out of the small hours where the windows allow.
+    pub zone: Tz,
+    /// Carried to another house. Always cooked ahead and carried cold.
+    pub carry: Option<Carry>,
+    /// Cooked the day before, carved, chilled and reheated.
+    pub ahead: bool,
+    /// The bird is already in the house.
+    pub at_home: bool,
+}
+
+impl Order {
+    /// The usual dinner: one bird still to be bought, dry-salted, thawed in the fridge, cooked on the day, eaten here.
+    pub fn new(bird: Bird, diners: Diners, heat: Heat, dinner: Moment, zone: Tz) -> Self {
+        Self {
+            bird,
+            birds: 1,
+            diners,
+            heat,
+            salting: Salting::Dry,
+            short_rest: false,
+            thawing: Thawing::Fridge,
+            dinner,
+            zone,
+            carry: None,
+            ahead: false,
+            at_home: false,
+        }
+    }
+
+    /// Cooked, carved and chilled first, reheated for the table.
+    pub fn cooks_ahead(&self) -> bool {
+        self.ahead || self.carry.is_some()
+    }
+}
+
+/// What really happened.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Fact {
+    /// Which step.
+    pub step: Step,
+    /// Which of several (0 for the first): water changes, checks, fridge runs.
+    pub nth: u8,
+    /// When.
+    pub at: Moment,
+    /// Done, or left out on purpose.
+    pub done: bool,
+}
+
+/// When the bird will come off the heat, as forecast from readings. Takes the place of the timetable.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Finish {
+    /// One in ten is sooner.
+    pub p10: Moment,
+    /// Half are sooner.
+    pub p50: Moment,
+    /// Nine in ten are sooner.
+    pub p90: Moment,
+}
+
+names!(Salting { None => "none", Dry => "dry", Wet => "wet" });
+names!(Thawing { Fridge => "fridge", ColdWater => "cold-water", CookFrozen => "cook-frozen" });

@@ -1,0 +1,184 @@
+//! Chooses a time for every point within its window: hours at which people are up, as late as sensible for the heat.
+//!
+//! Points are fixed one after the other, the least movable first; the network narrows the others, so whatever is wished
+//! for here can't break a rule.
+
+use super::clock;
+use super::network::{
+    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, Salted, TEMPER, THAW, THAWED, TRAVEL,
+};
+use super::stn::{Minimal, Point, Window};
+use super::{Failure, Moment, Thawing, spans};
+use chrono::TimeDelta;
+
+/// Hour and minute of the evening at which a bird is salted if it can be. Common practice, no source.
+const SALT_HOUR: (u32, u32) = (18, 30);
+/// Hour by which a bird cooked ahead should be in the fridge the day before. Common practice, no source.
+const AHEAD_BY: (u32, u32) = (18, 0);
+/// Hour at which one goes shopping. Common practice, no source.
+const SHOP_HOUR: (u32, u32) = (11, 0);
+/// Times chosen freely fall on a multiple of this.
+const ROUND: TimeDelta = TimeDelta::minutes(5);
+
+/// A time for every point, and the window it had before any other was fixed.
+#[derive(Debug)]
+pub(super) struct Placed {
+    at: Vec<Moment>,
+    windows: Vec<(Moment, Moment)>,
+}
+
+impl Placed {
+    pub fn at(&self, point: Point) -> Moment {
+        self.at[point]
+    }
+
+    /// Earliest and latest.
+    pub fn window(&self, point: Point) -> (Moment, Moment) {
+        self.windows[point]
+    }
+}
+
+/// Places all points.
+pub(super) fn place(network: &Network<'_>) -> Result<Placed, Failure> {
+    let minimal = network.stn().minimal().map_err(|cycle| network.failure(cycle))?;
+    let points = SERVE + 1;
+    let windows = (0..points).map(|point| bounds(network, minimal.window(point))).collect();
+    let mut hand = Hand { network, minimal, at: vec![network.now; points] };
+    hand.after_known();
+    if network.order.cooks_ahead() {
+        hand.ahead()
+    } else {
+        hand.same_day()
+    }
+    hand.heat();
+    hand.salt_and_thaw();
+    hand.shop();
+    Ok(Placed { at: hand.at, windows })
+}
+
+/// A window as moments; unbounded sides end at now and at dinner.
+fn bounds(network: &Network<'_>, window: Window) -> (Moment, Moment) {
+    let earliest = window.earliest.map_or(network.now, |at| network.moment(at));
+    let latest = window.latest.map_or(network.order.dinner.max(earliest), |at| network.moment(at));
+    (earliest, latest)
+}
+
+/// The hand that moves the points.
+struct Hand<'a, 'b> {
+    network: &'b Network<'a>,
+    minimal: Minimal,
+    at: Vec<Moment>,
+}
+
+impl Hand<'_, '_> {
+    /// What has happened stands where it happened.
+    fn after_known(&mut self) {
+        for point in 1..=SERVE {
+            if let Known::At(at) = self.network.known(point) {
+                self.at[point] = at;
+            }
+        }
+    }
+
+    /// Fixes an open point as near to `wanted` as may be.
+    fn fix(&mut self, point: Point, wanted: Moment) {
+        if self.network.is_open(point) {
+            let at = self.minimal.fix(point, self.network.seconds(wanted));
+            self.at[point] = self.network.moment(at);
+        } else if !self.network.is_present(point) {
+            // Of no account for the plan; what leans on it leans on the wish.
+            self.at[point] = wanted;
+        }
+    }
+
+    /// Fixes an open point near `wanted`, at an hour at which people are up if there is one.
+    fn fix_awake(&mut self, point: Point, wanted: Moment) {
+        let (earliest, latest) = self.left(point);
+        let wanted = clock::sociable(self.network.order.zone, wanted, earliest, latest.max(earliest));
+        self.fix(point, wanted);
+    }
+
+    /// What is left for a point now.
+    fn left(&self, point: Point) -> (Moment, Moment) {
+        bounds(self.network, self.minimal.window(point))
+    }
+
+    fn same_day(&mut self) {
+        self.fix(SERVE, self.network.order.dinner);
+        self.fix(CARVE, self.at[SERVE] - spans::CARVING);
+        let on = self.at[CARVE] - spans::STAND - self.network.cooking.p90;
+        self.fix(ON, clock::floor(on, ROUND));
+        self.ready();
+    }
+
+    fn ahead(&mut self) {
+        let order = self.network.order;
+        self.fix(SERVE, order.dinner);
+        self.fix(REHEAT, self.at[SERVE] - spans::REHEATING);
+        let drive = order.carry.map_or(TimeDelta::zero(), |carry| carry.drive);
+        self.fix(TRAVEL, clock::floor(self.at[REHEAT] - drive - spans::UNPACKING, ROUND));
+        self.fix(PACK, self.at[TRAVEL] - spans::PACKING * 2);
+        self.fix_awake(ON, clock::floor(self.on_the_day_before(), ROUND));
+        self.ready();
+        self.fix(CARVE, self.at[READY] + spans::STAND);
+        self.fix(CHILL, self.at[CARVE] + spans::CARVING);
+    }
+
+    /// Bird on so that it is in the fridge by early evening the day before; later if the fire would be lit too early.
+    fn on_the_day_before(&self) -> Moment {
+        let zone = self.network.order.zone;
+        let Some(day) = clock::date(zone, self.network.order.dinner).pred_opt() else { return self.network.now };
+        let by = clock::at_hour(zone, day, AHEAD_BY.0, AHEAD_BY.1);
+        let on = by - spans::STAND - spans::CARVING - self.network.cooking.p90;
+        on.max(clock::at_hour(zone, day, clock::DAY_STARTS, 0) + self.network.heats().0)
+    }
+
+    /// Off the heat as soon as it is sure to be done.
+    fn ready(&mut self) {
+        let (earliest, _) = self.left(READY);
+        self.fix(READY, earliest);
+    }
+
+    fn heat(&mut self) {
+        let on = self.at[ON];
+        self.fix(FIRE, on - self.network.heats().0);
+        let in_water = self.network.thaw.is_some_and(|thaw| thaw.way == Thawing::ColdWater);
+        self.fix(TEMPER, on - if in_water { spans::TEMPER_LEAST * 2 } else { spans::TEMPER });
+    }
+
+    fn salt_and_thaw(&mut self) {
+        match self.network.salted {
+            Salted::No => {}
+            Salted::AtOnce => self.fix(SALT, self.at[TEMPER] - spans::WATER_TAKES),
+            Salted::Dry | Salted::Wet => {
+                let (earliest, latest) = self.left(SALT);
+                let (hour, minute) = SALT_HOUR;
+                match clock::last_hour_within(self.network.order.zone, hour, minute, earliest, latest) {
+                    Some(evening) => self.fix(SALT, evening),
+                    None => self.fix_awake(SALT, latest),
+                }
+            }
+        }
+        if self.network.thaw.is_some_and(|thaw| thaw.way == Thawing::Fridge) {
+            let (earliest, latest) = self.left(THAW);
+            self.fix_awake(THAW, clock::floor(earliest + (latest - earliest) / 2, ROUND * 3));
+        } else {
+            let (_, latest) = self.left(THAW);
+            self.fix(THAW, clock::floor(latest, ROUND));
+        }
+        let (earliest, _) = self.left(THAWED);
+        self.fix(THAWED, earliest);
+    }
+
+    fn shop(&mut self) {
+        let (earliest, latest) = self.left(BUY);
+        let zone = self.network.order.zone;
+        // Not in the last hours before it is needed, if there is a choice.
+        let unhurried = (latest - TimeDelta::hours(3)).max(earliest);
+        let (hour, minute) = SHOP_HOUR;
+        match clock::last_hour_within(zone, hour, minute, earliest, unhurried) {
+            Some(at) => self.fix(BUY, at),
+            None => self.fix_awake(BUY, unhurried),
+        }
+    }
+}

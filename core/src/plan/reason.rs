@@ -1,0 +1,222 @@
+//! Why a job stands where it does, and why a wish can't be met. Values, not words.
+//!
+//! The front end turns each into a sentence; [`Reason::source`] is what stands behind "why?".
+
+use super::Step;
+use crate::roast::{Cooker, RoastError};
+use crate::source::{self, Source};
+use chrono::TimeDelta;
+
+/// A rule, a fact or a wish that holds a job in its place.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Reason {
+    /// Dinner is at that hour.
+    Dinner,
+    /// It can't be sooner than now.
+    Now,
+    /// It was done then.
+    Done,
+    /// One comes after the other, and takes this long.
+    Follows {
+        /// The job that comes first.
+        step: Step,
+        /// How long it takes.
+        takes: TimeDelta,
+    },
+    /// A raw bird that was never frozen keeps this long in the fridge.
+    RawKeeps {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// It thaws this long in the fridge.
+    FridgeThaw {
+        /// At least.
+        least: TimeDelta,
+        /// Planned with.
+        most: TimeDelta,
+    },
+    /// It thaws this long in cold water.
+    WaterThaw {
+        /// At least.
+        least: TimeDelta,
+        /// Planned with.
+        most: TimeDelta,
+    },
+    /// Thawing water is changed this often.
+    WaterChange {
+        /// How often.
+        every: TimeDelta,
+    },
+    /// Thawed in cold water it is cooked at once.
+    CookAtOnce,
+    /// Thawed in the fridge it keeps this long raw.
+    ThawedKeeps {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// Dry salt wants this long to get in.
+    SaltWants {
+        /// At least.
+        least: TimeDelta,
+    },
+    /// Salted or brined it waits at most this long.
+    SaltAtMost {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// Brine wants this long.
+    BrineWants {
+        /// At least.
+        least: TimeDelta,
+    },
+    /// It takes this long to dry, pierce and butter it.
+    Temper {
+        /// About.
+        about: TimeDelta,
+    },
+    /// It is out of the fridge at most this long.
+    RoomTemperature {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// The cooker needs this long to be hot.
+    Preheat {
+        /// Which cooker.
+        cooker: Cooker,
+        /// At least.
+        least: TimeDelta,
+    },
+    /// It takes so long over the heat, as the timetable or practice has it.
+    CookingTime {
+        /// One in ten is quicker.
+        p10: TimeDelta,
+        /// Nine in ten are quicker: the time planned with.
+        p90: TimeDelta,
+    },
+    /// The readings say when it will be done.
+    Forecast,
+    /// Read the thermometers in good time before it can be done.
+    CheckBefore,
+    /// It stands before it is carved.
+    Stand {
+        /// At least.
+        least: TimeDelta,
+    },
+    /// Hot it waits at most this long, unless kept at 140 °F.
+    HotHold {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// Carving takes this long.
+    Carving {
+        /// About.
+        about: TimeDelta,
+    },
+    /// Out of the heat or off the table it is in the fridge within this time.
+    TwoHours {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// It has to be cold through before it is packed or reheated.
+    ColdThrough {
+        /// At least.
+        least: TimeDelta,
+    },
+    /// The drive takes this long.
+    Drive {
+        /// Door to door.
+        takes: TimeDelta,
+    },
+    /// Packed cold it leaves within this time.
+    PackedCold {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// Reheating takes this long.
+    Reheat {
+        /// About.
+        about: TimeDelta,
+    },
+    /// Between cold and 165 °F it takes at most this long.
+    ReheatWithin {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// Cooked it keeps this long in the fridge.
+    CookedKeeps {
+        /// At most.
+        most: TimeDelta,
+    },
+    /// At an hour when people are up.
+    Sociable,
+    /// Dinner was before now.
+    DinnerPast,
+    /// Dinner is more than a year away.
+    DinnerTooFar,
+    /// That bird isn't cooked so: the setting, the cooker or the bird itself.
+    NotCookedSo(RoastError),
+    /// The drive is longer than a cooler is trusted for.
+    DriveTooLong {
+        /// At most.
+        most: TimeDelta,
+    },
+}
+
+impl Reason {
+    /// Where the number comes from. `None` for facts, wishes and the order of things.
+    pub fn source(self) -> Option<Source> {
+        Some(match self {
+            Self::RawKeeps { .. } => source::COUNTDOWN,
+            Self::FridgeThaw { .. } | Self::WaterThaw { .. } | Self::CookAtOnce | Self::ThawedKeeps { .. } => {
+                source::TURKEY_THAWING
+            }
+            Self::WaterChange { .. } => source::BIG_THAW,
+            Self::SaltAtMost { .. } => SALT_LIMIT,
+            Self::RoomTemperature { .. } | Self::TwoHours { .. } | Self::HotHold { .. } => source::DANGER_ZONE,
+            Self::ColdThrough { .. } | Self::ReheatWithin { .. } => source::FOOD_CODE,
+            Self::CookedKeeps { .. } => source::LEFTOVERS,
+            Self::Stand { .. } => source::TURKEY_STUFFING,
+            Self::NotCookedSo(RoastError::ThawBeforeSmoking) => source::SMOKING,
+            Self::SaltWants { .. }
+            | Self::BrineWants { .. }
+            | Self::Temper { .. }
+            | Self::Preheat { .. }
+            | Self::CheckBefore
+            | Self::Carving { .. }
+            | Self::PackedCold { .. }
+            | Self::Reheat { .. }
+            | Self::DriveTooLong { .. } => PLAN_PRACTICE,
+            Self::Dinner
+            | Self::Now
+            | Self::Done
+            | Self::Follows { .. }
+            | Self::CookingTime { .. }
+            | Self::Forecast
+            | Self::Drive { .. }
+            | Self::Sociable
+            | Self::DinnerPast
+            | Self::DinnerTooFar
+            | Self::NotCookedSo(_) => return None,
+        })
+    }
+}
+
+/// At most 48 hours in salt or brine.
+const SALT_LIMIT: Source = Source {
+    id: "salt-limit",
+    publisher: "USDA FSIS",
+    title: "brining and dry-brining a turkey (video transcript)",
+    edition: "",
+    table: "",
+    standing: source::Standing::Seen,
+};
+
+/// Times of handling, preheating, carving, reheating.
+const PLAN_PRACTICE: Source = Source {
+    id: "plan-practice",
+    publisher: "common practice",
+    title: "no source",
+    edition: "",
+    table: "",
+    standing: source::Standing::CommonPractice,
+};
