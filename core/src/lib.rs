@@ -15,6 +15,8 @@ pub mod source;
 
 pub mod bird;
 pub mod heat;
+pub mod lethality;
 pub mod plan;
 pub mod roast;
+pub mod safety;
 pub mod thaw;

@@ -83,6 +83,8 @@ sources! {
     LETHALITY_CHICKEN = "lethality-chicken", "USDA FSIS", "Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14", "December 2021", "Table 3, p. 37", Seen;
     /// The rule for other birds and unknown fat.
     LETHALITY_RULES = "lethality-rules", "USDA FSIS", "Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-14", "December 2021", "p. 36; key question after p. 39", Seen;
+    /// Seven decades, and one of growth, for plants.
+    CFR_381_150 = "cfr-381-150", "USDA FSIS", "9 CFR 381.150", "", "(a)(1), (a)(2)", Seen;
     /// 165 °F.
     SAFE_MINIMUM = "safe-minimum", "USDA FSIS", "Safe Minimum Internal Temperature Chart", "updated 2025-04-14", "", SeenSecondary;
     /// Where to measure, oven minimum.
@@ -99,12 +101,18 @@ sources! {
     COLD_STORAGE = "cold-storage", "foodsafety.gov", "Cold Food Storage Chart", "", "", Seen;
     /// Keeping times of gravy, stuffing, giblets.
     COLD_STORAGE_COUNTY = "cold-storage-county", "USDA", "food storage chart", "", "county health department copy", SeenSecondary;
+    /// Keeping times of frozen cooked turkey.
+    COLD_STORAGE_RETAILER = "cold-storage-retailer", "foodsafety.gov", "what to do with leftovers", "", "quoted by a retailer", SeenSecondary;
     /// Stuffing keeps 1 to 2 days.
     STUFFING_SAFELY = "stuffing-safely", "University of Illinois Extension", "Stuffing Safely", "", "", Seen;
     /// Stuffing, and the stand.
     TURKEY_STUFFING = "turkey-stuffing", "USDA", "Turkey Basics: Stuffing", "hotline text", "", SeenSecondary;
     /// Duck and goose, raw.
     DUCK_GOOSE = "duck-goose", "USDA FSIS", "Duck and Goose from Farm to Table", "", "", SeenSecondary;
+    /// The stand before carving.
+    TURKEY_ROASTING = "turkey-roasting", "USDA FSIS", "turkey roasting guidance", "", "", SeenSecondary;
+    /// Buying and freezing a turkey.
+    TURKEY_BUYING = "turkey-buying", "USDA FSIS", "turkey buying guidance", "", "", SeenSecondary;
     /// Buying fresh.
     COUNTDOWN = "countdown", "USDA FSIS", "Countdown to the Thanksgiving Holiday", "", "", Seen;
     /// Charcoal and carbon monoxide.
@@ -119,6 +127,12 @@ sources! {
     LOWEST_SHELF = "lowest-shelf", "CDC; USDA", "Chicken and Food Poisoning", "", "", SeenSecondary;
     /// Groups at higher risk.
     VULNERABLE = "vulnerable", "CDC; UK FSA", "people at increased risk", "", "", SeenSecondary;
+    /// Cooking high up.
+    ALTITUDE = "altitude", "USDA FSIS", "high altitude cooking", "video script", "", Seen;
+    /// No oven below 325 °F.
+    LOW_OVEN = "low-oven", "USDA FSIS", "Danger Zone (40 °F - 140 °F)", "updated 2023-06-28", "overnight cooking", SeenSecondary;
+    /// Colour is no sign.
+    COLOUR = "colour", "USDA FSIS; UK FSA", "Cooking your food", "2017-12-18", "", SeenSecondary;
     /// Slow cookers.
     SLOW_COOKERS = "slow-cookers", "USDA FSIS", "Slow Cookers and Food Safety", "", "", SeenSecondary;
     /// UK: cooking.
@@ -127,6 +141,8 @@ sources! {
     UK_CHILLING = "uk-chilling", "UK FSA", "How to chill, freeze and defrost food safely", "2017-12-18", "", SeenSecondary;
     /// UK: thawing a turkey.
     UK_THAWING = "uk-thawing", "UK FSA", "Christmas food safety", "", "10 to 12 h a kilogram at 4 °C", SeenSecondary;
+    /// UK: holding in a business.
+    UK_TEMPERATURE = "uk-temperature", "UK FSA", "Guidance on Temperature Control Legislation in the UK", "May 2016", "summary", SeenSecondary;
     /// UK: hot holding by law.
     UK_LAW = "uk-law", "UK", "Food Hygiene Regulations 2006 (Wales, Scotland)", "2006", "Schedule 4", Seen;
     /// Canada: end points.
