@@ -14,9 +14,11 @@ pub mod range;
 pub mod source;
 
 pub mod bird;
+pub mod brine;
 pub mod heat;
 pub mod lethality;
 pub mod plan;
 pub mod roast;
 pub mod safety;
+pub mod salt;
 pub mod thaw;

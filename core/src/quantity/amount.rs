@@ -1,6 +1,9 @@
 //! An amount as written: one number, or several with their units, added up only when asked in which spoons.
 
-use super::{Mass, Measure, SpoonSystem, Temperature, Unit, Volume, celsius, fahrenheit, gas_mark, grams, milliliters};
+use super::{
+    LABEL_CUP_ML, LABEL_TABLESPOON_ML, LABEL_TEASPOON_ML, Mass, Measure, SpoonSystem, Temperature, Unit, Volume,
+    celsius, fahrenheit, gas_mark, grams, milliliters,
+};
 use chrono::TimeDelta;
 
 /// One number with its unit.
@@ -73,6 +76,17 @@ impl Amount {
     /// The volume, where every part is one, in the person's spoons (a stick counts as half a US cup).
     pub fn volume(&self, system: SpoonSystem) -> Option<Volume> {
         self.total(|unit| unit.milliliters(system)).map(milliliters)
+    }
+
+    /// The volume as a US nutrition label means it: spoons of 5 and 15 mL, cups of 240 mL, the rest as in the US.
+    pub fn label_volume(&self) -> Option<Volume> {
+        let factor = |unit| match unit {
+            Unit::Teaspoon => Some(LABEL_TEASPOON_ML),
+            Unit::Tablespoon => Some(LABEL_TABLESPOON_ML),
+            Unit::Cup => Some(LABEL_CUP_ML),
+            other => other.milliliters(SpoonSystem::Us),
+        };
+        self.total(factor).map(milliliters)
     }
 
     /// The temperature. None for a scale not named ([`Unit::Degree`]) and for a gas mark that no dial has.

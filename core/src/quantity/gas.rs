@@ -1,17 +1,6 @@
-//! Marks of British gas ovens.
+//! Marks of British gas ovens. Scale: [`crate::source::GAS_MARK`].
 
 use super::{Temperature, fahrenheit, in_fahrenheit};
-use crate::source::{Source, Standing};
-
-/// The marks and their temperatures in °F.
-pub const GAS_MARK: Source = Source {
-    id: "gas-mark",
-    publisher: "British gas cookers",
-    title: "Gas mark scale: mark 1 is 275 °F, each mark 25 °F; 1/2 and 1/4 are 250 and 225 °F",
-    edition: "",
-    table: "",
-    standing: Standing::CommonPractice,
-};
 
 /// Temperature of a mark on the dial: 1/4, 1/2 and 1 to 10; none between or beyond.
 pub fn gas_mark(mark: f64) -> Option<Temperature> {

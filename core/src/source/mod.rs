@@ -3,9 +3,28 @@
 //! A person sees this behind "why?". Knows nothing of how the numbers are used. One file an area, each with its `LIST`;
 //! [`all`] walks through every one of them.
 
+/// Declares constants and the list of them, so that none can be left out of it.
+macro_rules! sources {
+    ($($(#[$doc:meta])* $name:ident = $id:literal, $publisher:literal, $title:literal, $edition:literal, $table:literal, $standing:ident;)+) => {
+        $($(#[$doc])* pub const $name: Source = Source {
+            id: $id,
+            publisher: $publisher,
+            title: $title,
+            edition: $edition,
+            table: $table,
+            standing: Standing::$standing,
+        };)+
+
+        /// All of them.
+        pub(super) const LIST: &[Source] = &[$($name),+];
+    };
+}
+
 mod poultry;
+mod salt;
 
 pub use poultry::*;
+pub use salt::*;
 
 /// How a value was found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -48,7 +67,7 @@ names!(Standing {
 });
 
 /// The lists of every area.
-const LISTS: &[&[Source]] = &[poultry::LIST];
+const LISTS: &[&[Source]] = &[poultry::LIST, salt::LIST];
 
 /// Every source of the project, for "where do the numbers come from".
 pub fn all() -> impl Iterator<Item = Source> {

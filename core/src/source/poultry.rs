@@ -2,23 +2,6 @@
 
 use super::{Source, Standing};
 
-/// Declares constants and the list of them, so that none can be left out of it.
-macro_rules! sources {
-    ($($(#[$doc:meta])* $name:ident = $id:literal, $publisher:literal, $title:literal, $edition:literal, $table:literal, $standing:ident;)+) => {
-        $($(#[$doc])* pub const $name: Source = Source {
-            id: $id,
-            publisher: $publisher,
-            title: $title,
-            edition: $edition,
-            table: $table,
-            standing: Standing::$standing,
-        };)+
-
-        /// All of them.
-        pub(super) const LIST: &[Source] = &[$($name),+];
-    };
-}
-
 sources! {
     /// Pounds of turkey a person.
     TURKEY_PORTIONS = "turkey-portions", "USDA FSIS", "Countdown to the Thanksgiving Holiday", "", "size chart", Seen;
