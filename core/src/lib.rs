@@ -1,6 +1,6 @@
 //! The kitchen's arithmetic: no I/O, no clock, no locale, no async, no sentence for a person.
 //!
-//! Read in this order: [`quantity`] (what a cook writes down), [`bird`] (what is cooked, for whom), [`salt`] and
+//! Read in this order: [`quantity`](mod@quantity) (what a cook writes down), [`bird`] (what is cooked, for whom), [`salt`] and
 //! [`brine`], [`thaw`], [`roast`] (how long it takes), [`safety`] and [`lethality`] (when it may be eaten), [`plan`]
 //! (all of it on a clock). Every number that came from outside stands in [`source`].
 #[macro_use]
