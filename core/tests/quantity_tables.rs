@@ -202,6 +202,10 @@ fn what_english_speakers_write_is_read() {
             ("twenty-five minutes", &["25 minute"]),
             ("two dozen eggs for twelve", &["2", "12", "12"]),
             ("14.5 lb frozen turkey, 11 people.", &["14.5 pound", "11"]),
+            ("/move +45 min", &["45 minute"]),
+            ("is 158 for 2 minutes safe?", &["158", "2 minute"]),
+            ("14 lb, 8 people, 1 h, 30 chairs", &["14 pound", "8", "1 hour", "30"]),
+            ("2 tbsp of nothing", &["2 tablespoon"]),
         ],
     );
 }
@@ -223,6 +227,8 @@ fn what_spanish_speakers_write_is_read() {
             ("tres cuartos de hora", &["0.75 hour"]),
             ("treinta y cinco min", &["35 minute"]),
             ("2 a 3 kg", &["2 kilogram .. 3 kilogram"]),
+            ("de 160 a 170 °C", &["160 celsius .. 170 celsius"]),
+            ("para 8 a 163 °C", &["8", "163 celsius"]),
             ("1 GALON", &["1 gallon"]),
             ("163 grados C", &["163 celsius"]),
         ],

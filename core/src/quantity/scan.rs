@@ -151,6 +151,7 @@ impl Scanner<'_> {
         let mut high = self.single(low.end + 1, false)?;
         let mut low = Single { amount: low.amount.clone(), other: low.other, end: low.end };
         match (low.amount.unit(), high.amount.unit()) {
+            (None, Some(_)) if far_apart(&low.amount, &high.amount) => return None,
             (None, Some(unit)) => {
                 low.amount = Amount::new(settle(low.amount.value(), low.other, Some(unit)), Some(unit))
             }
@@ -384,6 +385,11 @@ impl Scanner<'_> {
         }
         best
     }
+}
+
+/// `para 8 a 163 °C` names eight guests and an oven, no range of temperatures.
+fn far_apart(low: &Amount, high: &Amount) -> bool {
+    high.measure() == Some(Measure::Temperature) && high.value() > 50.0 && low.value() < high.value() / 3.0
 }
 
 /// One number to compare two amounts of the same measure by.
