@@ -2,6 +2,8 @@
 //!
 //! [`room`] decides and is pure; everything else is a thin shell around it.
 
+pub mod book;
+pub mod engine;
 pub mod reading;
 pub mod room;
 pub mod words;

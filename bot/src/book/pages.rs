@@ -1,0 +1,361 @@
+//! Typed rows over a [`Book`]: what stands on which shelf, under which key, in which version.
+
+use super::keys::{self, BellKey, OutboxKey};
+use super::stored::{pack, unpack};
+use super::{Book, BookError, Changes, Row, Shelf};
+use crate::engine::{Arrival, Message};
+use crate::room::heard::HEARD_VERSION;
+use crate::room::state::{Person, Room, STATE_VERSION};
+use crate::room::{Bell, PersonId, RoomId};
+use chrono::{DateTime, Utc};
+use std::sync::Arc;
+
+/// Version of the shelves and keys as a whole; each value carries its own besides.
+pub const BOOK_SCHEMA: u32 = 1;
+
+/// Versions of the values.
+mod version {
+    pub const META: u8 = 1;
+    pub const HANDLED: u8 = 1;
+    pub const BELL: u8 = 1;
+    pub const MESSAGE: u8 = 1;
+    pub const SHOWN: u8 = 1;
+    pub const TOPIC: u8 = 1;
+    pub const ALIAS: u8 = 1;
+    pub const HEARD: u8 = super::small(super::HEARD_VERSION);
+    pub const STATE: u8 = super::small(super::STATE_VERSION);
+}
+
+/// A version as stored; more than 255 does not compile.
+const fn small(version: u32) -> u8 {
+    assert!(version < 256);
+    version.to_le_bytes()[0]
+}
+
+const SCHEMA: &[u8] = b"schema";
+const NEXT: &[u8] = b"next";
+
+/// Rows read at a time where all are wanted.
+const CHUNK: usize = 500;
+
+/// Notes the schema in a new book; refuses one from a later program. Older ones would be brought up to date here.
+pub fn check_schema(book: &dyn Book) -> Result<(), BookError> {
+    match book.get(Shelf::Meta, SCHEMA)? {
+        None => {
+            let mut changes = Changes::default();
+            changes.put(Shelf::Meta, SCHEMA, pack(version::META, &BOOK_SCHEMA)?);
+            book.commit(&changes)
+        }
+        Some(bytes) => match unpack(version::META, "meta", &bytes)? {
+            BOOK_SCHEMA => Ok(()),
+            found if found > BOOK_SCHEMA => Err(BookError::Newer { found, known: BOOK_SCHEMA }),
+            found => Err(BookError::Damaged { detail: format!("schema {found} was never released") }),
+        },
+    }
+}
+
+/// Something heard, or why that row cannot be read.
+pub(crate) type Readable = Result<Arrival, BookError>;
+
+/// Reads typed rows.
+#[derive(Clone)]
+pub struct Pages {
+    book: Arc<dyn Book>,
+}
+
+impl Pages {
+    /// Over `book`.
+    pub fn new(book: Arc<dyn Book>) -> Self {
+        Self { book }
+    }
+
+    /// The book itself.
+    pub fn book(&self) -> &dyn Book {
+        self.book.as_ref()
+    }
+
+    /// The room, if it is known.
+    ///
+    /// # Errors
+    /// When the book cannot be read.
+    pub fn room(&self, id: RoomId) -> Result<Option<Room>, BookError> {
+        let bytes = self.book.get(Shelf::Rooms, &keys::signed(id.0))?;
+        bytes.map(|bytes| unpack(version::STATE, "rooms", &bytes)).transpose()
+    }
+
+    /// The person, if they are known.
+    ///
+    /// # Errors
+    /// When the book cannot be read.
+    pub fn person(&self, id: PersonId) -> Result<Option<Person>, BookError> {
+        let bytes = self.book.get(Shelf::People, &keys::signed(id.0))?;
+        bytes.map(|bytes| unpack(version::STATE, "people", &bytes)).transpose()
+    }
+
+    /// All rooms with `person` among their members.
+    pub(crate) fn rooms_with(&self, person: PersonId) -> Result<Vec<Room>, BookError> {
+        let mut found = Vec::new();
+        self.each(Shelf::Rooms, |_, value| {
+            let room: Room = unpack(version::STATE, "rooms", value)?;
+            if room.members.contains(&person) {
+                found.push(room);
+            }
+            Ok(())
+        })?;
+        Ok(found)
+    }
+
+    /// Where `room` lives now: groups can become other groups.
+    pub(crate) fn now_at(&self, room: RoomId) -> Result<RoomId, BookError> {
+        let mut at = room;
+        for _ in 0..8 {
+            // A chain this long never happens; a ring must not hang.
+            match self.book.get(Shelf::Aliases, &keys::signed(at.0))? {
+                Some(bytes) => at = unpack(version::ALIAS, "aliases", &bytes)?,
+                None => break,
+            }
+        }
+        Ok(at)
+    }
+
+    /// The ids `room` had before.
+    pub(crate) fn formerly(&self, room: RoomId) -> Result<Vec<RoomId>, BookError> {
+        let mut former = Vec::new();
+        self.each(Shelf::Aliases, |key, value| {
+            if unpack::<RoomId>(version::ALIAS, "aliases", value)? == room {
+                former.push(RoomId(keys::unsigned(key)?));
+            }
+            Ok(())
+        })?;
+        Ok(former)
+    }
+
+    /// The topic `room` last spoke in.
+    pub(crate) fn topic(&self, room: RoomId) -> Result<Option<i32>, BookError> {
+        let bytes = self.book.get(Shelf::Topics, &keys::signed(room.0))?;
+        bytes.map(|bytes| unpack(version::TOPIC, "topics", &bytes)).transpose()
+    }
+
+    /// The platform's number of the newest message called `key`.
+    pub(crate) fn shown(&self, room: RoomId, key: &str) -> Result<Option<i64>, BookError> {
+        let bytes = self.book.get(Shelf::Shown, &keys::shown_by_key(room, key))?;
+        bytes.map(|bytes| unpack(version::SHOWN, "shown", &bytes)).transpose()
+    }
+
+    /// What the message with this platform number is called, if it is the newest of that name.
+    pub(crate) fn key_of(&self, room: RoomId, message: i64) -> Result<Option<String>, BookError> {
+        let bytes = self.book.get(Shelf::Shown, &keys::shown_by_message(room, message))?;
+        bytes.map(|bytes| unpack(version::SHOWN, "shown", &bytes)).transpose()
+    }
+
+    /// The next sequence number.
+    pub(crate) fn next_sequence(&self) -> Result<u64, BookError> {
+        match self.book.get(Shelf::Meta, NEXT)? {
+            Some(bytes) => unpack(version::META, "meta", &bytes),
+            None => Ok(0),
+        }
+    }
+
+    /// The update ids of the window, oldest first, with their sequence numbers.
+    pub(crate) fn handled(&self) -> Result<Vec<(u64, u64)>, BookError> {
+        let mut all = Vec::new();
+        self.each(Shelf::Handled, |key, value| {
+            all.push((keys::sequence_of(key)?, unpack(version::HANDLED, "handled", value)?));
+            Ok(())
+        })?;
+        Ok(all)
+    }
+
+    /// The oldest things heard and not decided. A row that cannot be read comes as an error of its own.
+    pub(crate) fn inbox(&self, limit: usize) -> Result<Vec<(u64, Readable)>, BookError> {
+        let rows = self.book.rows(Shelf::Inbox, &[], &[u8::MAX; 9], limit)?;
+        let read = |(key, value): Row| Ok((keys::sequence_of(&key)?, unpack(version::HEARD, "inbox", &value)));
+        rows.into_iter().map(read).collect()
+    }
+
+    /// The earliest bell.
+    pub(crate) fn first_bell(&self) -> Result<Option<BellKey>, BookError> {
+        let rows = self.book.rows(Shelf::Bells, &[], &[u8::MAX; 21], 1)?;
+        rows.first().map(|(key, _)| BellKey::from_time(key)).transpose()
+    }
+
+    /// The rooms with a bell due at `now`, the longest waiting first.
+    pub(crate) fn rooms_due(&self, now: DateTime<Utc>) -> Result<Vec<RoomId>, BookError> {
+        let below = keys::signed(now.timestamp_millis().saturating_add(1));
+        let mut rooms = Vec::new();
+        let mut seen = std::collections::BTreeSet::new();
+        self.each_between(Shelf::Bells, &[], &below, |key, _| {
+            let room = BellKey::from_time(key)?.room;
+            if seen.insert(room) {
+                rooms.push(room);
+            }
+            Ok(())
+        })?;
+        Ok(rooms)
+    }
+
+    /// Keys of the bells of `room`, earliest first.
+    pub(crate) fn bells_of(&self, room: RoomId) -> Result<Vec<BellKey>, BookError> {
+        let prefix = keys::signed(room.0);
+        let mut all = Vec::new();
+        self.each_between(Shelf::BellsOf, &prefix, &keys::after(&prefix), |key, _| {
+            all.push(BellKey::from_room(key)?);
+            Ok(())
+        })?;
+        Ok(all)
+    }
+
+    /// The bell under a key.
+    pub(crate) fn bell(&self, key: BellKey) -> Result<Option<Bell>, BookError> {
+        let bytes = self.book.get(Shelf::Bells, &key.by_time())?;
+        bytes.map(|bytes| unpack(version::BELL, "bells", &bytes)).transpose()
+    }
+
+    /// Every message that waits, in order. One that cannot be read comes as an error of its own.
+    pub(crate) fn outbox(&self, mut take: impl FnMut(OutboxKey, Result<Message, BookError>)) -> Result<(), BookError> {
+        self.each(Shelf::Outbox, |key, value| {
+            take(OutboxKey::from_bytes(key)?, unpack(version::MESSAGE, "outbox", value));
+            Ok(())
+        })
+    }
+
+    /// A message that waits.
+    pub(crate) fn message(&self, key: OutboxKey) -> Result<Option<Message>, BookError> {
+        let bytes = self.book.get(Shelf::Outbox, &key.bytes())?;
+        bytes.map(|bytes| unpack(version::MESSAGE, "outbox", &bytes)).transpose()
+    }
+
+    fn each(&self, shelf: Shelf, take: impl FnMut(&[u8], &[u8]) -> Result<(), BookError>) -> Result<(), BookError> {
+        self.each_between(shelf, &[], &[u8::MAX; 32], take)
+    }
+
+    fn each_between(
+        &self,
+        shelf: Shelf,
+        from: &[u8],
+        below: &[u8],
+        mut take: impl FnMut(&[u8], &[u8]) -> Result<(), BookError>,
+    ) -> Result<(), BookError> {
+        let mut from = from.to_vec();
+        loop {
+            let rows = self.book.rows(shelf, &from, below, CHUNK)?;
+            let Some((last, _)) = rows.last() else { return Ok(()) };
+            from = [last.as_slice(), &[0]].concat();
+            for (key, value) in &rows {
+                take(key, value)?;
+            }
+        }
+    }
+}
+
+/// Typed changes, to be committed together.
+#[derive(Default)]
+pub struct Writes {
+    /// The rows.
+    pub changes: Changes,
+}
+
+impl Writes {
+    pub fn next_sequence(&mut self, next: u64) -> Result<(), BookError> {
+        self.changes.put(Shelf::Meta, NEXT, pack(version::META, &next)?);
+        Ok(())
+    }
+
+    pub fn arrival(&mut self, sequence: u64, arrival: &Arrival) -> Result<(), BookError> {
+        self.changes.put(Shelf::Inbox, keys::sequence(sequence), pack(version::HEARD, arrival)?);
+        Ok(())
+    }
+
+    pub fn arrival_done(&mut self, sequence: u64) {
+        self.changes.remove(Shelf::Inbox, keys::sequence(sequence));
+    }
+
+    pub fn handled(&mut self, sequence: u64, update: u64) -> Result<(), BookError> {
+        self.changes.put(Shelf::Handled, keys::sequence(sequence), pack(version::HANDLED, &update)?);
+        Ok(())
+    }
+
+    pub fn handled_forgotten(&mut self, sequence: u64) {
+        self.changes.remove(Shelf::Handled, keys::sequence(sequence));
+    }
+
+    pub fn room(&mut self, room: &Room) -> Result<(), BookError> {
+        self.changes.put(Shelf::Rooms, keys::signed(room.id.0), pack(version::STATE, room)?);
+        Ok(())
+    }
+
+    pub fn no_room(&mut self, id: RoomId) {
+        self.changes.remove(Shelf::Rooms, keys::signed(id.0));
+    }
+
+    pub fn person(&mut self, person: &Person) -> Result<(), BookError> {
+        self.changes.put(Shelf::People, keys::signed(person.id.0), pack(version::STATE, person)?);
+        Ok(())
+    }
+
+    pub fn no_person(&mut self, id: PersonId) {
+        self.changes.remove(Shelf::People, keys::signed(id.0));
+    }
+
+    pub fn alias(&mut self, from: RoomId, to: RoomId) -> Result<(), BookError> {
+        self.changes.put(Shelf::Aliases, keys::signed(from.0), pack(version::ALIAS, &to)?);
+        Ok(())
+    }
+
+    pub fn no_alias(&mut self, from: RoomId) {
+        self.changes.remove(Shelf::Aliases, keys::signed(from.0));
+    }
+
+    pub fn topic(&mut self, room: RoomId, topic: Option<i32>) -> Result<(), BookError> {
+        match topic {
+            Some(topic) => self.changes.put(Shelf::Topics, keys::signed(room.0), pack(version::TOPIC, &topic)?),
+            None => self.changes.remove(Shelf::Topics, keys::signed(room.0)),
+        }
+        Ok(())
+    }
+
+    pub fn bell(&mut self, key: BellKey, bell: &Bell) -> Result<(), BookError> {
+        self.changes.put(Shelf::Bells, key.by_time(), pack(version::BELL, bell)?);
+        self.changes.put(Shelf::BellsOf, key.by_room(), pack(version::BELL, &())?);
+        Ok(())
+    }
+
+    pub fn no_bell(&mut self, key: BellKey) {
+        self.changes.remove(Shelf::Bells, key.by_time());
+        self.changes.remove(Shelf::BellsOf, key.by_room());
+    }
+
+    pub fn message(&mut self, key: OutboxKey, message: &Message) -> Result<(), BookError> {
+        self.changes.put(Shelf::Outbox, key.bytes(), pack(version::MESSAGE, message)?);
+        Ok(())
+    }
+
+    pub fn no_message(&mut self, key: OutboxKey) {
+        self.changes.remove(Shelf::Outbox, key.bytes());
+    }
+
+    /// `message` is now the newest called `key`, in place of `before`.
+    pub fn shown(&mut self, room: RoomId, key: &str, before: Option<i64>, message: i64) -> Result<(), BookError> {
+        if let Some(before) = before {
+            self.changes.remove(Shelf::Shown, keys::shown_by_message(room, before));
+        }
+        self.changes.put(Shelf::Shown, keys::shown_by_key(room, key), pack(version::SHOWN, &message)?);
+        self.changes.put(Shelf::Shown, keys::shown_by_message(room, message), pack(version::SHOWN, &key)?);
+        Ok(())
+    }
+
+    /// The message called `key` is gone.
+    pub fn not_shown(&mut self, room: RoomId, key: &str, message: i64) {
+        self.changes.remove(Shelf::Shown, keys::shown_by_key(room, key));
+        self.changes.remove(Shelf::Shown, keys::shown_by_message(room, message));
+    }
+
+    /// None of the messages of `room` is known any more.
+    pub fn nothing_shown(&mut self, pages: &Pages, room: RoomId) -> Result<(), BookError> {
+        let prefix = keys::signed(room.0);
+        pages.each_between(Shelf::Shown, &prefix, &keys::after(&prefix), |key, _| {
+            self.changes.remove(Shelf::Shown, key);
+            Ok(())
+        })
+    }
+}

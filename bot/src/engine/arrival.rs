@@ -1,0 +1,48 @@
+//! What arrives from a front end: something heard, with what the platform knows of its delivery.
+
+use crate::room::Heard;
+use chrono::{DateTime, Utc};
+use serde::{Deserialize, Serialize};
+
+/// The platform's number of a delivery; the same number twice is the same delivery.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct UpdateId(pub u64);
+
+/// Something heard, on its way to a turn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Arrival {
+    /// Number of the delivery, where there is one.
+    pub update: Option<UpdateId>,
+    /// What was heard.
+    pub heard: Heard,
+    /// The topic of a group it was said in.
+    #[serde(default)]
+    pub topic: Option<Topic>,
+    /// When it was said, if the platform tells.
+    #[serde(default)]
+    pub sent: Option<DateTime<Utc>>,
+    /// How often the program was started with this still undecided.
+    #[serde(default)]
+    pub starts: u8,
+}
+
+/// Where in a group something was said.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Topic {
+    /// In no topic: answers go there too.
+    General,
+    /// In this one.
+    Thread(i32),
+}
+
+impl From<Heard> for Arrival {
+    fn from(heard: Heard) -> Self {
+        Self { update: None, heard, topic: None, sent: None, starts: 0 }
+    }
+}
+
+impl From<(Option<UpdateId>, Heard)> for Arrival {
+    fn from((update, heard): (Option<UpdateId>, Heard)) -> Self {
+        Self { update, ..Self::from(heard) }
+    }
+}

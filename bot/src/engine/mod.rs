@@ -1,0 +1,293 @@
+//! The engine: takes what was heard through a turn and into the book, and hands out what is to be sent.
+//!
+//! Owns the order of things: inbox → [`decide`](crate::room::decide) → one transaction → outbox, and the bells. Never
+//! decides what to say, never talks to a network, reads no clock (every call is told the time). All calls block; one at
+//! a time is inside. Start at [`Engine`]. The turn itself is in `turn`, the way out in `outbox`.
+//!
+//! Promises: what [`Engine::accept`] returned for is never lost and never decided twice; a message leaves the outbox
+//! only when its sending is reported, so a crash may repeat the one under way in a chat and loses none.
+
+mod arrival;
+mod message;
+mod outbox;
+mod queue;
+mod render;
+mod turn;
+
+pub use arrival::{Arrival, Topic, UpdateId};
+pub use message::{Attachment, Failure, Key, Message, Outgoing};
+pub use render::{Audience, Render};
+
+use crate::book::{Book, BookError, Loss, OutboxKey, Pages, Writes};
+use crate::room::{Heard, RoomId, RoomKind, Scene, Turn, What};
+use chrono::{DateTime, TimeDelta, Utc};
+use queue::Queue;
+use std::collections::{BTreeSet, VecDeque};
+use std::path::Path;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+
+/// What decides: [`crate::room::decide`], or a stand-in in tests.
+pub type DecideFn = fn(&Scene, &Heard, DateTime<Utc>) -> Turn;
+
+/// Update ids remembered. The platform repeats only what was not acknowledged: far fewer.
+const WINDOW: usize = 4096;
+
+/// Turns that share one sync.
+const BATCH: usize = 64;
+
+/// Starts of the program that one arrival may be the first undecided thing of. More: it is what ends the program.
+const MAX_STARTS: u8 = 3;
+
+/// Something said longer ago than this counts as said when it was said, not when it came (a reading above all).
+const STALE: TimeDelta = TimeDelta::seconds(90);
+
+/// A bell set for the past while bells ring rings this much later, lest it ring without end.
+const BREATH: TimeDelta = TimeDelta::seconds(1);
+
+/// See the module.
+pub struct Engine {
+    pages: Pages,
+    voice: Arc<dyn Render>,
+    decide: DecideFn,
+    desk: Mutex<Desk>,
+}
+
+/// What is kept at hand; all of it can be read from the book again.
+struct Desk {
+    next: u64,
+    window: VecDeque<(u64, UpdateId)>,
+    handled: BTreeSet<UpdateId>,
+    queue: Queue,
+    /// Something is committed that a power cut could still take.
+    unsynced: bool,
+}
+
+impl Engine {
+    /// Over `book`, speaking with `voice`.
+    ///
+    /// # Errors
+    /// When the book cannot be read.
+    pub fn new(book: Arc<dyn Book>, voice: Arc<dyn Render>, decide: DecideFn) -> Result<Self, BookError> {
+        let pages = Pages::new(book);
+        let window: VecDeque<_> =
+            pages.handled()?.into_iter().map(|(sequence, update)| (sequence, UpdateId(update))).collect();
+        let desk = Desk {
+            next: pages.next_sequence()?,
+            handled: window.iter().map(|(_, update)| *update).collect(),
+            window,
+            queue: outbox::read_queue(&pages, &[])?,
+            unsynced: false,
+        };
+        let engine = Self { pages, voice, decide, desk: Mutex::new(desk) };
+        engine.count_start()?;
+        Ok(engine)
+    }
+
+    /// Notes on the first undecided arrival that the program started with it.
+    fn count_start(&self) -> Result<(), BookError> {
+        if let Some((sequence, Ok(mut arrival))) = self.pages.inbox(1)?.pop() {
+            arrival.starts = arrival.starts.saturating_add(1);
+            let mut writes = Writes::default();
+            writes.arrival(sequence, &arrival)?;
+            self.pages.book().commit(&writes.changes)?;
+            self.pages.book().sync(Loss::Process)?;
+        }
+        Ok(())
+    }
+
+    /// Takes a batch in. When this returns, it is safe to tell the platform so. Deliveries taken before are dropped.
+    /// Returns how many were new.
+    ///
+    /// # Errors
+    /// When the book cannot be written: then nothing was taken.
+    pub fn accept<A: Into<Arrival>>(&self, batch: impl IntoIterator<Item = A>) -> Result<usize, BookError> {
+        let mut desk = self.desk();
+        let mut writes = Writes::default();
+        let mut next = desk.next;
+        let mut new: Vec<(u64, UpdateId)> = Vec::new();
+        let mut count = 0;
+        for arrival in batch {
+            let arrival: Arrival = arrival.into();
+            if let Some(update) = arrival.update {
+                if desk.handled.contains(&update) || new.iter().any(|(_, other)| *other == update) {
+                    continue;
+                }
+                writes.handled(next, update.0)?;
+                new.push((next, update));
+            }
+            writes.arrival(next, &arrival)?;
+            next += 1;
+            count += 1;
+        }
+        if count == 0 {
+            return Ok(0);
+        }
+        let surplus = (desk.window.len() + new.len()).saturating_sub(WINDOW).min(desk.window.len());
+        for (sequence, _) in desk.window.iter().take(surplus) {
+            writes.handled_forgotten(*sequence);
+        }
+        writes.next_sequence(next)?;
+        self.pages.book().commit(&writes.changes)?;
+        desk.next = next;
+        for (_, update) in desk.window.drain(..surplus).collect::<Vec<_>>() {
+            desk.handled.remove(&update);
+        }
+        desk.handled.extend(new.iter().map(|(_, update)| *update));
+        desk.window.extend(new);
+        self.settle(&mut desk)?;
+        Ok(count)
+    }
+
+    /// Decides everything that waits in the inbox, in order, as of `now`. Returns the number of turns.
+    ///
+    /// # Errors
+    /// When the book cannot be read or written; what was not decided waits.
+    pub fn work(&self, now: DateTime<Utc>) -> Result<usize, BookError> {
+        let mut count = 0;
+        loop {
+            let mut desk = self.desk();
+            let batch = self.pages.inbox(BATCH)?;
+            if batch.is_empty() {
+                return Ok(count);
+            }
+            for (sequence, arrival) in batch {
+                let mut writes = Writes::default();
+                writes.arrival_done(sequence);
+                match arrival {
+                    Ok(arrival) => self.arrived(&mut desk, arrival, writes, now)?,
+                    Err(BookError::Damaged { .. }) => {
+                        tracing::error!("something heard could not be read back and was dropped");
+                        self.pages.book().commit(&writes.changes)?;
+                    }
+                    Err(error) => return Err(error),
+                }
+                count += 1;
+            }
+            self.settle(&mut desk)?;
+        }
+    }
+
+    fn arrived(
+        &self,
+        desk: &mut Desk,
+        arrival: Arrival,
+        mut writes: Writes,
+        now: DateTime<Utc>,
+    ) -> Result<(), BookError> {
+        let Arrival { mut heard, topic, sent, starts, .. } = arrival;
+        let room = self.pages.now_at(heard.room)?;
+        if matches!(heard.what, What::Migrated { .. }) && room != heard.room {
+            return self.pages.book().commit(&writes.changes); // told twice, moved once
+        }
+        heard.room = room;
+        match topic {
+            Some(Topic::Thread(thread)) => writes.topic(room, Some(thread))?,
+            Some(Topic::General) => writes.topic(room, None)?,
+            None => {}
+        }
+        let as_of = sent.filter(|sent| now - *sent > STALE).unwrap_or(now);
+        let decide = (starts <= MAX_STARTS).then_some(self.decide);
+        self.turn(desk, turn::Occasion { heard, as_of, now, decide }, writes)
+    }
+
+    /// Rings what is due at `now`, a turn a room. Returns the number of rooms.
+    ///
+    /// # Errors
+    /// When the book cannot be read or written; what did not ring rings next time.
+    pub fn ring(&self, now: DateTime<Utc>) -> Result<usize, BookError> {
+        let mut desk = self.desk();
+        let rooms = self.pages.rooms_due(now)?;
+        for room in &rooms {
+            self.ring_room(&mut desk, *room, now)?;
+        }
+        if !rooms.is_empty() {
+            self.settle(&mut desk)?;
+        }
+        Ok(rooms.len())
+    }
+
+    fn ring_room(&self, desk: &mut Desk, room: RoomId, now: DateTime<Utc>) -> Result<(), BookError> {
+        let mut writes = Writes::default();
+        let mut bells = Vec::new();
+        let due = self.pages.bells_of(room)?.into_iter().take_while(|key| key.due <= now.timestamp_millis());
+        for key in due {
+            writes.no_bell(key);
+            match self.pages.bell(key) {
+                Ok(Some(bell)) => bells.push((bell.at, bell.kind)),
+                Ok(None) => {}
+                Err(BookError::Damaged { .. }) => tracing::error!("a bell could not be read back and was dropped"),
+                Err(error) => return Err(error),
+            }
+        }
+        let heard = Heard { room, kind: self.kind_of(room), by: None, what: What::Rang { bells } };
+        self.turn(desk, turn::Occasion { heard, as_of: now, now, decide: Some(self.decide) }, writes)
+    }
+
+    /// When the next bell is due.
+    ///
+    /// # Errors
+    /// When the book cannot be read.
+    pub fn next_bell(&self) -> Result<Option<DateTime<Utc>>, BookError> {
+        let first = self.pages.first_bell()?;
+        Ok(first.and_then(|key| DateTime::from_timestamp_millis(key.due)))
+    }
+
+    /// What the room's message with this platform number is called, if it is the newest of that name.
+    ///
+    /// # Errors
+    /// When the book cannot be read.
+    pub fn key_of(&self, room: RoomId, message: i64) -> Result<Option<String>, BookError> {
+        self.pages.key_of(self.pages.now_at(room)?, message)
+    }
+
+    /// What the book holds: for reading.
+    pub fn pages(&self) -> &Pages {
+        &self.pages
+    }
+
+    /// Writes a backup while nothing changes. Returns the number of rows.
+    ///
+    /// # Errors
+    /// See [`crate::book::backup`].
+    pub fn backup(&self, file: &Path) -> Result<u64, BookError> {
+        let _still = self.desk();
+        crate::book::backup(self.pages.book(), file)
+    }
+
+    /// Private or group, as the book knows it or as the number tells.
+    fn kind_of(&self, room: RoomId) -> RoomKind {
+        let known = self.pages.room(room).ok().flatten().map(|room| room.kind);
+        known.unwrap_or(if room.0 > 0 { RoomKind::Private } else { RoomKind::Group })
+    }
+
+    fn desk(&self) -> MutexGuard<'_, Desk> {
+        // A panic inside is caught where it can happen; the desk is only changed after a commit.
+        self.desk.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Makes everything so far outlive a power cut, before anything outside learns of it.
+    fn settle(&self, desk: &mut Desk) -> Result<(), BookError> {
+        desk.unsynced = true;
+        self.pages.book().sync(Loss::Power)?;
+        desk.unsynced = false;
+        Ok(())
+    }
+}
+
+impl std::fmt::Debug for Engine {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        out.debug_struct("Engine").finish_non_exhaustive()
+    }
+}
+
+impl Desk {
+    fn number(&mut self) -> u64 {
+        let number = self.next;
+        self.next += 1;
+        number
+    }
+
+    fn outbox_key(&mut self, message: &Message) -> OutboxKey {
+        OutboxKey { rank: message.rank(), sequence: self.number() }
+    }
+}

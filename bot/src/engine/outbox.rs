@@ -1,0 +1,309 @@
+//! The way out: what waits to be sent, what of it is overtaken, and what became of it.
+
+use super::queue::Queue;
+use super::{Audience, Desk, Engine, Failure, Message, Outgoing, turn::Occasion};
+use crate::book::{BookError, Loss, OutboxKey, Pages, Writes};
+use crate::room::{Heard, How, RoomId, To, Urgency, What};
+use crate::words::{Arg, Text};
+use chrono::{DateTime, Utc};
+use std::collections::BTreeMap;
+
+/// The order of sending as the book has it, with `under_way` being sent.
+pub fn read_queue(pages: &Pages, under_way: &[OutboxKey]) -> Result<Queue, BookError> {
+    let mut queue = Queue::default();
+    pages.outbox(|key, message| match message {
+        Ok(message) => queue.add(key, message.chat(), message.key.as_deref()),
+        Err(_) => queue.add(key, None, None), // goes first, and is dropped there
+    })?;
+    for key in under_way {
+        queue.start(*key);
+    }
+    Ok(queue)
+}
+
+impl Engine {
+    /// How many messages wait or are being sent.
+    pub fn waiting(&self) -> usize {
+        self.desk().queue.len()
+    }
+
+    /// Takes the next message to send among chats that `may` be written to now: the most urgent, and of equals the chat
+    /// that has waited longest. Report its end with [`Self::sent`] or [`Self::failed`]; until then its chat waits.
+    ///
+    /// # Errors
+    /// When the book cannot be read.
+    pub fn claim(&self, mut may: impl FnMut(RoomId) -> bool) -> Result<Option<Outgoing>, BookError> {
+        let mut desk = self.desk();
+        if desk.unsynced {
+            self.settle(&mut desk)?;
+        }
+        while let Some(id) = desk.queue.next(&mut may) {
+            let message = match self.pages.message(id) {
+                Ok(Some(message)) => message,
+                Ok(None) | Err(BookError::Damaged { .. }) => {
+                    tracing::error!("a message could not be read back and was dropped");
+                    self.drop_message(&mut desk, id)?;
+                    continue;
+                }
+                Err(error) => return Err(error),
+            };
+            let (mut shown, mut topic) = (None, None);
+            if let Some(chat) = message.chat() {
+                topic = self.pages.topic(chat)?;
+                if let Some(key) = &message.key {
+                    shown = self.pages.shown(chat, key)?;
+                }
+            }
+            if message.how == How::Close && shown.is_none() {
+                self.drop_message(&mut desk, id)?; // nothing to take buttons off
+                continue;
+            }
+            desk.queue.start(id);
+            return Ok(Some(Outgoing { id, message, shown, topic }));
+        }
+        Ok(None)
+    }
+
+    fn drop_message(&self, desk: &mut Desk, id: OutboxKey) -> Result<(), BookError> {
+        let mut writes = Writes::default();
+        writes.no_message(id);
+        self.pages.book().commit(&writes.changes)?;
+        desk.queue.remove(id);
+        Ok(())
+    }
+
+    /// The platform has taken the message, and gave it this number.
+    ///
+    /// # Errors
+    /// When the book cannot be written: the message will be sent again.
+    pub fn sent(&self, id: OutboxKey, number: Option<i64>) -> Result<(), BookError> {
+        let mut desk = self.desk();
+        let mut writes = Writes::default();
+        writes.no_message(id);
+        if let (Some(number), Some(message)) = (number, self.pages.message(id)?)
+            && let (Some(chat), Some(key)) = (message.chat(), message.key)
+            && self.pages.now_at(chat)? == chat
+        {
+            let before = self.pages.shown(chat, &key)?;
+            if before != Some(number) {
+                writes.shown(chat, &key, before, number)?;
+            }
+        }
+        self.pages.book().commit(&writes.changes)?;
+        desk.queue.remove(id);
+        self.pages.book().sync(Loss::Process)
+    }
+
+    /// The platform has not taken the message.
+    ///
+    /// # Errors
+    /// When the book cannot be read or written.
+    pub fn failed(&self, id: OutboxKey, failure: Failure, now: DateTime<Utc>) -> Result<(), BookError> {
+        let mut desk = self.desk();
+        let Some(message) = self.pages.message(id)? else {
+            desk.queue.remove(id);
+            return Ok(());
+        };
+        let (Some(chat), false) = (message.chat(), failure == Failure::Refused) else {
+            return match failure {
+                Failure::Later => {
+                    desk.queue.put_back(id);
+                    Ok(())
+                }
+                _ => self.drop_message(&mut desk, id),
+            };
+        };
+        match failure {
+            Failure::Later | Failure::Refused => desk.queue.put_back(id),
+            Failure::Vanished => {
+                let mut writes = Writes::default();
+                if let Some(key) = &message.key
+                    && let Some(number) = self.pages.shown(chat, key)?
+                {
+                    writes.not_shown(chat, key, number);
+                }
+                self.pages.book().commit(&writes.changes)?;
+                desk.queue.put_back(id);
+            }
+            Failure::NoTopic => {
+                let mut writes = Writes::default();
+                writes.topic(chat, None)?;
+                self.pages.book().commit(&writes.changes)?;
+                desk.queue.put_back(id);
+            }
+            Failure::Gone => self.gone(&mut desk, id, chat, now)?,
+            Failure::Migrated(to) => {
+                desk.queue.put_back(id);
+                let what = What::Migrated { to };
+                self.tell(&mut desk, chat, what, Writes::default(), now)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// The chat is lost. What a person had to be told there goes to the room that said it; the rest is dropped.
+    fn gone(&self, desk: &mut Desk, id: OutboxKey, chat: RoomId, now: DateTime<Utc>) -> Result<(), BookError> {
+        desk.queue.put_back(id);
+        let mut writes = Writes::default();
+        let mut staging = Staging::new(&self.pages, desk);
+        let mut instead = Vec::new();
+        for key in staging.desk.queue.waiting_in(chat) {
+            if let Ok(message) = staging.message(key) {
+                instead.extend(self.instead(message, now));
+            }
+        }
+        staging.drop_chat(chat)?;
+        for message in instead {
+            staging.add(message)?;
+        }
+        staging.finish(&mut writes)?;
+        self.tell(desk, chat, What::Removed, writes, now)
+    }
+
+    /// The message for the room, in place of one that a person could not be told privately.
+    fn instead(&self, message: Message, now: DateTime<Utc>) -> Option<Message> {
+        let To::Person(id) = message.to else { return None };
+        let matters = matches!(message.urgency, Urgency::Safety | Urgency::Due)
+            && matches!(message.how, How::New | How::Quiet)
+            && message.room != id.private_room();
+        let room = self.pages.room(message.room).ok().flatten().filter(|room| matters && !room.gone)?;
+        let name = self.pages.person(id).ok().flatten().map(|person| person.name)?;
+        let text = Text::new("telegram-unreachable").with("person", Arg::Mention { person: id, name });
+        let head = self.voice.html(&text, Audience::Room(&room), now);
+        Some(Message {
+            to: To::Room(message.room),
+            html: format!("{head}\n{}", message.html),
+            how: How::New,
+            key: None,
+            ask_place: None,
+            ..message
+        })
+    }
+
+    /// A turn about what the platform told of a chat.
+    fn tell(
+        &self,
+        desk: &mut Desk,
+        room: RoomId,
+        what: What,
+        writes: Writes,
+        now: DateTime<Utc>,
+    ) -> Result<(), BookError> {
+        let heard = Heard { room, kind: self.kind_of(room), by: None, what };
+        self.turn(desk, Occasion { heard, as_of: now, now, decide: Some(self.decide) }, writes)
+    }
+}
+
+/// Changes of the outbox within one transaction.
+///
+/// The queue is changed at once and the book at [`Staging::finish`]; when the commit fails, the queue is read again.
+pub struct Staging<'a> {
+    pages: &'a Pages,
+    pub desk: &'a mut Desk,
+    /// New content, or `None` for removed.
+    changed: BTreeMap<OutboxKey, Option<Message>>,
+}
+
+impl<'a> Staging<'a> {
+    pub fn new(pages: &'a Pages, desk: &'a mut Desk) -> Self {
+        Self { pages, desk, changed: BTreeMap::new() }
+    }
+
+    fn message(&self, key: OutboxKey) -> Result<Message, BookError> {
+        let missing = || BookError::Damaged { detail: "a row of outbox".into() };
+        match self.changed.get(&key) {
+            Some(changed) => changed.clone().ok_or_else(missing),
+            None => self.pages.message(key)?.ok_or_else(missing),
+        }
+    }
+
+    fn put(&mut self, key: OutboxKey, message: Message) {
+        self.desk.queue.add(key, message.chat(), message.key.as_deref());
+        self.changed.insert(key, Some(message));
+    }
+
+    fn remove(&mut self, key: OutboxKey) {
+        self.desk.queue.remove(key);
+        self.changed.insert(key, None);
+    }
+
+    /// Adds a message. One that waits under the same name in the same chat may be overtaken by it.
+    pub fn add(&mut self, mut message: Message) -> Result<(), BookError> {
+        if let To::Room(room) = &mut message.to {
+            *room = self.pages.now_at(*room)?;
+        }
+        if let (Some(chat), Some(name)) = (message.chat(), message.key.clone())
+            && self.overtake(chat, &name, &message)?
+        {
+            return Ok(());
+        }
+        let key = self.desk.outbox_key(&message);
+        self.put(key, message);
+        Ok(())
+    }
+
+    /// Makes room for `message` among those that wait under its name. Whether it is taken care of by that.
+    fn overtake(&mut self, chat: RoomId, name: &str, message: &Message) -> Result<bool, BookError> {
+        let rank = message.rank();
+        // Those of one name keep their order: none of the earlier may be less urgent than the newest.
+        for key in self.desk.queue.named(chat, name) {
+            let mut earlier = self.message(key)?;
+            let outdated = earlier.how == How::Edit && matches!(message.how, How::New | How::Quiet);
+            if outdated {
+                self.remove(key);
+            } else if key.rank > rank {
+                self.remove(key);
+                earlier.urgency = message.urgency;
+                self.put(OutboxKey { rank, ..key }, earlier);
+            }
+        }
+        let Some(last) = self.desk.queue.named(chat, name).into_iter().max_by_key(|key| key.sequence) else {
+            return Ok(false);
+        };
+        let earlier = self.message(last)?;
+        let merged = match (earlier.how, message.how) {
+            (How::Close, How::Close) => earlier,
+            (_, How::New | How::Quiet) | (How::Close, How::Edit) => return Ok(false),
+            (_, How::Close) => Message { buttons: Vec::new(), ask_place: None, ..earlier },
+            (how, How::Edit) => Message {
+                how,
+                urgency: earlier.urgency,
+                pin: earlier.pin || message.pin,
+                file: message.file.clone().or(earlier.file),
+                ..message.clone()
+            },
+        };
+        self.remove(last);
+        self.put(last, merged);
+        Ok(true)
+    }
+
+    /// What waits for `from` goes to `to`.
+    pub fn redirect(&mut self, from: RoomId, to: RoomId) -> Result<(), BookError> {
+        for key in self.desk.queue.waiting_in(from) {
+            let message = self.message(key)?;
+            self.remove(key);
+            self.put(key, Message { to: To::Room(to), ..message });
+        }
+        Ok(())
+    }
+
+    /// What waits for `chat` is dropped.
+    pub fn drop_chat(&mut self, chat: RoomId) -> Result<(), BookError> {
+        for key in self.desk.queue.waiting_in(chat) {
+            self.remove(key);
+        }
+        Ok(())
+    }
+
+    /// Writes it all down.
+    pub fn finish(self, writes: &mut Writes) -> Result<(), BookError> {
+        for (key, message) in self.changed {
+            match message {
+                Some(message) => writes.message(key, &message)?,
+                None => writes.no_message(key),
+            }
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,362 @@
+//! One turn: scene, decision, words, and everything that follows from it in one transaction.
+
+use super::outbox::Staging;
+use super::render::Audience;
+use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message};
+use crate::book::{BellKey, BookError, Writes};
+use crate::room::state::{Person, Room};
+use crate::room::turn::Forget;
+use crate::room::{Bell, Button, Heard, How, PersonId, RoomId, Say, Scene, To, Turn, Urgency, What};
+use crate::words::Text;
+use chrono::{DateTime, Utc};
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
+/// Longest button data the platform carries.
+const MAX_DATA: usize = 64;
+
+/// What a turn is about.
+pub struct Occasion {
+    pub heard: Heard,
+    /// The time it is decided for.
+    pub as_of: DateTime<Utc>,
+    /// The time it is.
+    pub now: DateTime<Utc>,
+    /// `None`: this arrival has brought the program down before; it is only apologised for.
+    pub decide: Option<DecideFn>,
+}
+
+impl Engine {
+    /// Takes `occasion` through its turn and commits it together with `writes`.
+    pub(super) fn turn(&self, desk: &mut Desk, occasion: Occasion, writes: Writes) -> Result<(), BookError> {
+        let next = desk.next;
+        let done = self.try_turn(desk, occasion, writes);
+        if done.is_err() {
+            // Nothing was committed: what is at hand must say the same as the book.
+            desk.next = next;
+            desk.queue = super::outbox::read_queue(&self.pages, &desk.queue.under_way())?;
+        }
+        done
+    }
+
+    fn try_turn(&self, desk: &mut Desk, occasion: Occasion, mut writes: Writes) -> Result<(), BookError> {
+        let Occasion { heard, as_of, now, decide } = occasion;
+        let heard = self.route(heard)?;
+        let decided = match (self.scene(&heard), decide) {
+            (Ok(scene), Some(decide)) => {
+                let attempt = AssertUnwindSafe(|| {
+                    let turn = decide(&scene, &heard, as_of);
+                    let messages = self.messages(&scene, &turn, &heard, now);
+                    (turn, messages)
+                });
+                catch_unwind(attempt).ok().map(|(turn, messages)| (scene, turn, messages))
+            }
+            (Err(error @ BookError::Newer { .. } | error @ BookError::Disk { .. }), _) => return Err(error),
+            (Ok(_) | Err(_), _) => None,
+        };
+        let (scene, turn, mut messages) = decided.unwrap_or_else(|| {
+            tracing::error!(heard = name_of(&heard.what), "a turn failed and was set aside");
+            let scene = blank_scene(&heard);
+            let messages = self.sorry(&scene, &heard, now);
+            (scene, Turn::default(), messages)
+        });
+        if let What::Pressed { press, .. } = &heard.what {
+            answer_press(&mut messages, press, &scene.room, now);
+        }
+        if matches!(heard.what, What::Removed) {
+            messages.retain(|message| message.chat() != Some(heard.room));
+        }
+        let mut staging = Staging::new(&self.pages, desk);
+        self.keep(&mut staging, &mut writes, &scene, &heard, turn, &mut messages, now)?;
+        for message in messages {
+            staging.add(message)?;
+        }
+        staging.finish(&mut writes)?;
+        writes.next_sequence(desk.next)?;
+        self.pages.book().commit(&writes.changes)?;
+        desk.unsynced = true;
+        Ok(())
+    }
+
+    /// A press on a private message that concerns a group is heard there.
+    fn route(&self, mut heard: Heard) -> Result<Heard, BookError> {
+        if let What::Pressed { data, .. } = &mut heard.what
+            && let Some((room, rest)) = addressed(data)
+        {
+            *data = rest.to_owned();
+            let room = self.pages.now_at(room)?;
+            if room != heard.room {
+                heard.room = room;
+                heard.kind = self.kind_of(room);
+                // What the platform said of them is true of the private chat only.
+                heard.by.iter_mut().for_each(|by| by.admin = false);
+            }
+        }
+        Ok(heard)
+    }
+
+    fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {
+        let room = self.pages.room(heard.room)?.unwrap_or_else(|| Room::new(heard.room, heard.kind));
+        let mut scene = Scene { people: std::collections::BTreeMap::new(), room };
+        for id in scene.room.members.clone() {
+            match self.pages.person(id) {
+                Ok(person) => scene.people.extend(person.map(|person| (id, person))),
+                Err(BookError::Damaged { .. }) => tracing::error!("a person could not be read back and was left out"),
+                Err(error) => return Err(error),
+            }
+        }
+        if let Some(by) = &heard.by
+            && !scene.people.contains_key(&by.id)
+        {
+            let person = self.pages.person(by.id)?.unwrap_or_else(|| Person::new(by));
+            scene.people.insert(by.id, person);
+        }
+        Ok(scene)
+    }
+
+    /// Writes down what the turn changed.
+    #[allow(clippy::too_many_arguments)] // one caller; a struct would only rename them
+    fn keep(
+        &self,
+        staging: &mut Staging<'_>,
+        writes: &mut Writes,
+        scene: &Scene,
+        heard: &Heard,
+        turn: Turn,
+        messages: &mut [Message],
+        now: DateTime<Utc>,
+    ) -> Result<(), BookError> {
+        let told = match heard.what {
+            What::Migrated { to } => Some(to),
+            _ => None,
+        };
+        let here = scene.room.id;
+        let mut room = turn.room;
+        let mut id = here;
+        if let Some(to) = turn.moved.or(told).filter(|to| *to != here) {
+            let moving = room.get_or_insert_with(|| scene.room.clone());
+            moving.id = to;
+            id = to;
+            self.move_room(staging, writes, here, to, turn.bells.is_none())?;
+            for message in messages.iter_mut().filter(|message| message.to == To::Room(here)) {
+                message.to = To::Room(to);
+            }
+        }
+        if let Some(bells) = &turn.bells {
+            for key in self.pages.bells_of(here)? {
+                writes.no_bell(key);
+            }
+            let floor = if matches!(heard.what, What::Rang { .. }) { now + BREATH } else { DateTime::<Utc>::MIN_UTC };
+            for (nth, bell) in (0..).zip(bells) {
+                writes.bell(BellKey::new(bell.at.max(floor), id, nth), bell)?;
+            }
+        }
+        if let Some(room) = &room {
+            writes.room(room)?;
+        }
+        for person in &turn.people {
+            writes.person(person)?;
+        }
+        match turn.forget {
+            Some(Forget::Room(gone)) => self.forget_room(staging, writes, gone, messages)?,
+            Some(Forget::Person(person)) => {
+                self.forget_room(staging, writes, person.private_room(), messages)?;
+                self.forget_person(writes, person, room.as_ref().unwrap_or(&scene.room))?;
+            }
+            None => {}
+        }
+        Ok(())
+    }
+
+    /// Everything kept under `from` is kept under `to` from now on. The state is the caller's.
+    fn move_room(
+        &self,
+        staging: &mut Staging<'_>,
+        writes: &mut Writes,
+        from: RoomId,
+        to: RoomId,
+        with_bells: bool,
+    ) -> Result<(), BookError> {
+        writes.alias(from, to)?;
+        writes.no_room(from);
+        writes.topic(from, None)?;
+        writes.nothing_shown(&self.pages, from)?; // its numbers mean nothing in the new group
+        if with_bells {
+            for key in self.pages.bells_of(from)? {
+                let bell: Option<Bell> = self.pages.bell(key)?;
+                writes.no_bell(key);
+                if let Some(bell) = bell {
+                    writes.bell(BellKey { room: to, ..key }, &bell)?;
+                }
+            }
+        }
+        staging.redirect(from, to)
+    }
+
+    fn forget_room(
+        &self,
+        staging: &mut Staging<'_>,
+        writes: &mut Writes,
+        room: RoomId,
+        messages: &mut [Message],
+    ) -> Result<(), BookError> {
+        writes.no_room(room);
+        writes.topic(room, None)?;
+        writes.nothing_shown(&self.pages, room)?;
+        for key in self.pages.bells_of(room)? {
+            writes.no_bell(key);
+        }
+        for former in self.pages.formerly(room)? {
+            writes.no_alias(former);
+        }
+        staging.drop_chat(room)?;
+        for message in messages.iter_mut().filter(|message| message.chat() == Some(room)) {
+            message.key = None; // a farewell leaves no trace
+        }
+        Ok(())
+    }
+
+    fn forget_person(&self, writes: &mut Writes, person: PersonId, current: &Room) -> Result<(), BookError> {
+        writes.no_person(person);
+        for mut room in self.pages.rooms_with(person)? {
+            if room.id == person.private_room() {
+                continue;
+            }
+            if room.id == current.id {
+                room = current.clone();
+            }
+            room.members.retain(|member| *member != person);
+            room.drafts.remove(&person);
+            writes.room(&room)?;
+        }
+        Ok(())
+    }
+
+    /// The turn's messages with their words.
+    fn messages(&self, scene: &Scene, turn: &Turn, heard: &Heard, now: DateTime<Utc>) -> Vec<Message> {
+        turn.says.iter().map(|say| self.message(scene, turn, heard, say, now)).collect()
+    }
+
+    fn message(&self, scene: &Scene, turn: &Turn, heard: &Heard, say: &Say, now: DateTime<Utc>) -> Message {
+        let room = turn.room.as_ref().unwrap_or(&scene.room);
+        let other = match say.to {
+            To::Room(id) if id != room.id && id != scene.room.id => self.pages.room(id).ok().flatten(),
+            _ => None,
+        };
+        let reader = match &say.to {
+            To::Room(_) => None,
+            To::Person(person) => Some(*person),
+            To::Press(_) => heard.by.as_ref().map(|by| by.id),
+        };
+        let person = reader.and_then(|id| {
+            let new = turn.people.iter().find(|person| person.id == id);
+            new.or_else(|| scene.people.get(&id)).cloned().or_else(|| self.pages.person(id).ok().flatten())
+        });
+        let audience = match &person {
+            Some(person) => Audience::Person(person, room),
+            None => Audience::Room(other.as_ref().unwrap_or(room)),
+        };
+        let close = say.how == How::Close;
+        let html = |text: &Text| self.voice.html(text, audience, now);
+        let text = if close { Vec::new() } else { say.text.iter().map(html).collect() };
+        let buttons = if close { Vec::new() } else { self.buttons(&say.buttons, &say.to, room.id, audience, now) };
+        Message {
+            to: say.to.clone(),
+            room: room.id,
+            at: now,
+            key: say.key.clone(),
+            how: say.how,
+            html: text.join("\n"),
+            buttons,
+            urgency: say.urgency,
+            step: say.step.map(|step| step.name().to_owned()),
+            pin: say.pin,
+            file: say.file.clone().map(|file| Attachment { name: file.name, bytes: file.bytes }),
+            ask_reply: say.ask_reply,
+            ask_place: say.ask_place.then(|| self.voice.label(&Text::new("telegram-share-place"), audience, now)),
+        }
+    }
+
+    fn buttons(
+        &self,
+        rows: &[Vec<Button>],
+        to: &To,
+        room: RoomId,
+        audience: Audience<'_>,
+        now: DateTime<Utc>,
+    ) -> Vec<Vec<Key>> {
+        let elsewhere = matches!(to, To::Person(person) if person.private_room() != room);
+        let key = |button: &Button| {
+            let data = match addressed(&button.data) {
+                None if elsewhere => format!("r{}:{}", room.0, button.data),
+                _ => button.data.clone(),
+            };
+            if data.is_empty() || data.len() > MAX_DATA {
+                tracing::error!(length = data.len(), "a button was left out: its data does not fit");
+                return None;
+            }
+            Some(Key { label: self.voice.label(&button.label, audience, now), data })
+        };
+        rows.iter().map(|row| row.iter().filter_map(key).collect::<Vec<_>>()).filter(|row| !row.is_empty()).collect()
+    }
+
+    /// What is said when a turn has failed: short, and only to someone who waits or relies on it.
+    fn sorry(&self, scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Vec<Message> {
+        let (to, id) = match &heard.what {
+            What::Pressed { press, .. } => (To::Press(press.clone()), "telegram-sorry"),
+            What::Said { addressed: true, .. } | What::Located { .. } => (To::Room(heard.room), "telegram-sorry"),
+            What::Rang { .. } => (To::Room(heard.room), "telegram-sorry-bell"),
+            _ => return Vec::new(),
+        };
+        let turn = Turn { says: vec![Say::new(to, Text::new(id))], ..Turn::default() };
+        let words = || self.messages(scene, &turn, heard, now);
+        catch_unwind(AssertUnwindSafe(words)).unwrap_or_default()
+    }
+}
+
+/// `r<room>:rest` to its parts.
+fn addressed(data: &str) -> Option<(RoomId, &str)> {
+    let (room, rest) = data.strip_prefix('r')?.split_once(':')?;
+    Some((RoomId(room.parse().ok()?), rest))
+}
+
+/// Every press is answered, with words or without: the button stops waiting.
+fn answer_press(messages: &mut Vec<Message>, press: &str, room: &Room, now: DateTime<Utc>) {
+    let to = To::Press(press.to_owned());
+    if messages.iter().any(|message| message.to == to) {
+        return;
+    }
+    messages.push(Message {
+        to,
+        room: room.id,
+        at: now,
+        key: None,
+        how: How::New,
+        html: String::new(),
+        buttons: Vec::new(),
+        urgency: Urgency::Answer,
+        step: None,
+        pin: false,
+        file: None,
+        ask_reply: false,
+        ask_place: None,
+    });
+}
+
+fn blank_scene(heard: &Heard) -> Scene {
+    let people = heard.by.iter().map(|by| (by.id, Person::new(by))).collect();
+    Scene { room: Room::new(heard.room, heard.kind), people }
+}
+
+/// For logs: what was heard, without any of it.
+fn name_of(what: &What) -> &'static str {
+    match what {
+        What::Said { .. } => "said",
+        What::Pressed { .. } => "pressed",
+        What::Located { .. } => "located",
+        What::Unreadable => "unreadable",
+        What::Welcomed => "welcomed",
+        What::Removed => "removed",
+        What::Migrated { .. } => "migrated",
+        What::Rang { .. } => "rang",
+    }
+}
