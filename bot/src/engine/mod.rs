@@ -16,7 +16,7 @@ mod turn;
 
 pub use arrival::{Arrival, Topic, UpdateId};
 pub use message::{Attachment, Failure, Key, Message, Outgoing};
-pub use render::{Audience, Render};
+pub use render::{Audience, Render, reader};
 
 use crate::book::{Book, BookError, Loss, OutboxKey, Pages, Writes};
 use crate::room::{Heard, RoomId, RoomKind, Scene, Turn, What};

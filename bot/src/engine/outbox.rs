@@ -13,7 +13,7 @@ pub fn read_queue(pages: &Pages, under_way: &[OutboxKey]) -> Result<Queue, BookE
     let mut queue = Queue::default();
     pages.outbox(|key, message| match message {
         Ok(message) => queue.add(key, message.chat(), message.key.as_deref()),
-        Err(_) => queue.add(key, None, None), // goes first, and is dropped there
+        Err(_) => queue.add(key, None, None), // dropped when its turn comes
     })?;
     for key in under_way {
         queue.start(*key);
@@ -169,7 +169,7 @@ impl Engine {
         let room = self.pages.room(message.room).ok().flatten().filter(|room| matters && !room.gone)?;
         let name = self.pages.person(id).ok().flatten().map(|person| person.name)?;
         let text = Text::new("telegram-unreachable").with("person", Arg::Mention { person: id, name });
-        let head = self.voice.html(&text, Audience::Room(&room), now);
+        let head = self.voice.html(&[text], Audience::Room(&room), now);
         Some(Message {
             to: To::Room(message.room),
             html: format!("{head}\n{}", message.html),

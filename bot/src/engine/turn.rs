@@ -6,7 +6,7 @@ use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message};
 use crate::book::{BellKey, BookError, Writes};
 use crate::room::state::{Person, Room};
 use crate::room::turn::Forget;
-use crate::room::{Bell, Button, Heard, How, PersonId, RoomId, Say, Scene, To, Turn, Urgency, What};
+use crate::room::{Bell, Button, Heard, How, PersonId, RoomId, RoomKind, Say, Scene, To, Turn, Urgency, What};
 use crate::words::Text;
 use chrono::{DateTime, Utc};
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -242,8 +242,10 @@ impl Engine {
             To::Room(id) if id != room.id && id != scene.room.id => self.pages.room(id).ok().flatten(),
             _ => None,
         };
+        let place = other.as_ref().unwrap_or(room);
         let reader = match &say.to {
-            To::Room(_) => None,
+            // A private room reads as its person does.
+            To::Room(id) => (place.kind == RoomKind::Private).then_some(PersonId(id.0)),
             To::Person(person) => Some(*person),
             To::Press(_) => heard.by.as_ref().map(|by| by.id),
         };
@@ -251,13 +253,9 @@ impl Engine {
             let new = turn.people.iter().find(|person| person.id == id);
             new.or_else(|| scene.people.get(&id)).cloned().or_else(|| self.pages.person(id).ok().flatten())
         });
-        let audience = match &person {
-            Some(person) => Audience::Person(person, room),
-            None => Audience::Room(other.as_ref().unwrap_or(room)),
-        };
+        let audience = person.as_ref().map_or(Audience::Room(place), |person| Audience::Person(person, place));
         let close = say.how == How::Close;
-        let html = |text: &Text| self.voice.html(text, audience, now);
-        let text = if close { Vec::new() } else { say.text.iter().map(html).collect() };
+        let html = if close { String::new() } else { self.voice.html(&say.text, audience, now) };
         let buttons = if close { Vec::new() } else { self.buttons(&say.buttons, &say.to, room.id, audience, now) };
         Message {
             to: say.to.clone(),
@@ -265,7 +263,7 @@ impl Engine {
             at: now,
             key: say.key.clone(),
             how: say.how,
-            html: text.join("\n"),
+            html,
             buttons,
             urgency: say.urgency,
             step: say.step.map(|step| step.name().to_owned()),
