@@ -5,5 +5,6 @@
 pub mod book;
 pub mod engine;
 pub mod reading;
+pub mod rehearse;
 pub mod room;
 pub mod words;
