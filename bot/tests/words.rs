@@ -56,6 +56,20 @@ fn salt_is_weighed_in_grams_everywhere() {
 }
 
 #[test]
+fn salt_is_spooned_in_the_readers_own_spoons() {
+    let teaspoons = |n: f64| Arg::Spoons(milliliters(n * 4.928_921_593_75));
+    check(teaspoons(0.25), &[("en-US", "¼ tsp"), ("es-ES", "¼ cdta")]);
+    check(teaspoons(1.5), &[("en-US", "1½ tsp"), ("es-ES", "1½ cdtas")]);
+    check(teaspoons(7.25), &[("en-US", "2 tbsp + 1¼ tsp")]);
+    check(teaspoons(24.0), &[("en-US", "½ cup")]);
+    check(teaspoons(0.0), &[("en-US", "a pinch"), ("es-ES", "una pizca")]);
+    check(
+        Arg::Spoons(milliliters(20.0)),
+        &[("en-AU", "1 tbsp"), ("en-GB", "1 tbsp + 1 tsp"), ("es-ES", "1 cda + 1 cdta")],
+    );
+}
+
+#[test]
 fn water_is_measured_in_quarts_or_litres() {
     check(Arg::Liquid(milliliters(3785.4)), &[("en-US", "4 qt"), ("es-ES", "3,8 l")]);
     check(Arg::Liquid(milliliters(236.588)), &[("en-US", "1 cup"), ("en-GB", "240 mL"), ("es-ES", "240 ml")]);

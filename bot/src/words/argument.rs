@@ -10,7 +10,7 @@ use super::text::{Arg, Text};
 use super::voice::Tongue;
 use carvetime_core::quantity::{
     Mass, SpoonSystem, Temperature, TemperatureInterval, Volume, in_celsius, in_fahrenheit, in_grams, in_kilograms,
-    in_milliliters, in_pounds,
+    in_milliliters, in_pounds, round_spoons,
 };
 use chrono::TimeDelta;
 use fluent_bundle::FluentValue;
@@ -101,37 +101,27 @@ fn small_mass(mass: Mass) -> Text {
     Text::new("units-g").with("g", Arg::Number(g, if g < 9.95 { 1 } else { 0 }))
 }
 
-/// Quarters of a spoon that a set of spoons has, as people write them.
-const QUARTERS: [&str; 4] = ["", "¼", "½", "¾"];
-
-/// Tablespoons and what is left in teaspoons, to a quarter of a teaspoon.
+/// Cups, tablespoons and teaspoons as core rounds them.
 fn spoons(volume: Volume, system: SpoonSystem) -> Vec<Text> {
-    let (teaspoon_ml, a_tablespoon) = match system {
-        SpoonSystem::Us => (4.928_921_593_75, 3),
-        SpoonSystem::Metric | SpoonSystem::Uk => (5.0, 3),
-        SpoonSystem::Australia => (5.0, 4),
-    };
-    let quarters = ((in_milliliters(volume) / teaspoon_ml * 4.0).round() as i64).max(0);
-    if quarters == 0 {
-        return vec![Text::new("units-pinch")];
-    }
-    let a_tablespoon = 4 * a_tablespoon;
-    let mut texts = Vec::new();
-    if quarters >= a_tablespoon {
-        texts.push(spoon("units-tbsp", quarters / a_tablespoon * 4));
-    }
-    if quarters % a_tablespoon > 0 {
-        texts.push(spoon("units-tsp", quarters % a_tablespoon));
-    }
-    texts
+    let count = round_spoons(volume, system);
+    let parts = [
+        ("units-cup", count.quarter_cups * 2),
+        ("units-tbsp", count.tablespoons * 8),
+        ("units-tsp", count.eighth_teaspoons),
+    ];
+    let texts: Vec<Text> = parts.into_iter().filter(|(_, n)| *n > 0).map(|(id, n)| spoon(id, n)).collect();
+    if texts.is_empty() { vec![Text::new("units-pinch")] } else { texts }
 }
 
-/// A number of quarters as `1¼`, and `many` to tell one spoon (or part of one) from several.
-fn spoon(id: &'static str, quarters: i64) -> Text {
-    let whole = quarters / 4;
-    let fraction = usize::try_from(quarters % 4).ok().and_then(|i| QUARTERS.get(i)).copied().unwrap_or_default();
+/// Eighths as people write them.
+const EIGHTHS: [&str; 8] = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
+
+/// A number of eighths as `1¼`, and `many` to tell one spoon (or part of one) from several.
+fn spoon(id: &'static str, eighths: u32) -> Text {
+    let whole = eighths / 8;
+    let fraction = EIGHTHS.get((eighths % 8) as usize).copied().unwrap_or_default();
     let n = if whole == 0 { fraction.to_owned() } else { format!("{whole}{fraction}") };
-    Text::new(id).with("n", Arg::Verbatim(n)).with("many", Arg::Count(if quarters > 4 { 2 } else { 1 }))
+    Text::new(id).with("n", Arg::Verbatim(n)).with("many", Arg::Count(if eighths > 8 { 2 } else { 1 }))
 }
 
 /// US fluid: 1 quart = 0.946 352 946 L, a quarter of a US gallon of 231 cubic inches.
@@ -141,8 +131,8 @@ const QUART_ML: f64 = 946.352_946;
 fn liquid(volume: Volume, units: UnitSystem) -> Text {
     let ml = in_milliliters(volume);
     match units {
-        UnitSystem::Us if ml / QUART_ML * 8.0 < 7.5 => spoon("units-cup", (ml / QUART_ML * 16.0).round() as i64),
-        UnitSystem::Us => spoon("units-qt", (ml / QUART_ML * 2.0).round() as i64 * 2),
+        UnitSystem::Us if ml / QUART_ML * 8.0 < 7.5 => spoon("units-cup", (ml / QUART_ML * 16.0).round() as u32 * 2),
+        UnitSystem::Us => spoon("units-qt", (ml / QUART_ML * 2.0).round() as u32 * 4),
         UnitSystem::Metric if ml < 995.0 => {
             Text::new("units-ml").with("ml", Arg::Number((ml / 10.0).round() * 10.0, 0))
         }
