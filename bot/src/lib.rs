@@ -3,8 +3,10 @@
 //! [`room`] decides and is pure; everything else is a thin shell around it.
 
 pub mod book;
+pub mod cli;
 pub mod engine;
 pub mod reading;
 pub mod rehearse;
 pub mod room;
+pub mod terminal;
 pub mod words;

@@ -11,3 +11,53 @@ cli-script-empty = { $given } says or presses nothing. Add the text or the butto
 cli-script-crowd = A private room has one person, so { $given } can't speak in it. Write "room group".
 cli-no-zone = "{ $given }" is no time zone. Use a name such as America/Chicago.
 cli-no-locale = "{ $given }" is no language tag. Use one such as en-US or es-ES.
+
+# Above a rehearsal's lines: who speaks, and to whom. $name is a person.
+cli-said-to-all = carvetime
+cli-said-to-one = carvetime to { $name }
+cli-said-edit-to-all = carvetime (edited)
+cli-said-edit-to-one = carvetime to { $name } (edited)
+cli-said-notice = carvetime to { $name } (notice)
+cli-no-button = There is no button "{ $label }". There are: { $there }.
+cli-no-buttons = There is no button "{ $label }", nor any other.
+cli-standstill = The reminders would not stop. Please report it with this script.
+
+# Before a message in the terminal.
+cli-only-for = (for { $name })
+cli-changed = (changed)
+cli-you = You
+cli-hello = Tell me about the bird and the dinner, or type /help. #1 presses a button, "@Rosa hello" speaks as Rosa, Ctrl-D ends.
+cli-nothing-to-press = There is nothing to press yet.
+cli-no-number = No button has that number. There are: { $there }
+cli-file-kept = Saved: { $path }
+cli-file-lost = Could not save { $path }. Check the disk and ask again.
+
+# $what is what the system said.
+cli-file-failed = { $path }: { $what }
+cli-file-failed-do = Check the file and its folder, then try again.
+cli-failed = It failed: { $what }
+cli-failed-do = Try again; with RUST_LOG=debug it tells more.
+cli-backed-up = { $rows ->
+    [one] Wrote { $rows } row to { $path }.
+   *[other] Wrote { $rows } rows to { $path }.
+}
+cli-restored = { $rows ->
+    [one] Brought back { $rows } row from { $path }.
+   *[other] Brought back { $rows } rows from { $path }.
+}
+cli-no-data = There is no place to keep data here. Name a folder with --data.
+
+# Help: what the program and each command do, under one line of a terminal.
+cli-about-carvetime = Plans a whole bird for a table full of people, and keeps the plan while it cooks.
+cli-about-chat = Talk to it in this terminal; no account, no network
+cli-about-serve = Run as a Telegram bot; the token comes from TELOXIDE_TOKEN
+cli-about-ask = Answer one question and exit
+cli-about-rehearse = Play a script of a cook on a virtual clock and print the conversation
+cli-about-forecast = Replay a temperature log and print the forecast at every reading
+cli-about-backup = Write everything that is kept into one file
+cli-about-restore = Bring a backup back into an empty data folder
+cli-help-data = Folder everything is kept in
+cli-help-locale = Language, units and clock, such as en-US or es-ES
+cli-help-zone = Time zone of the kitchen, such as America/Chicago
+cli-help-json = JSON instead of text
+cli-help-file = The file

@@ -3,6 +3,7 @@
 //! Read whole before anything is played. Owns the grammar and the policy for local times; knows nothing of the engine.
 //! Start at [`Script::parse`].
 
+use crate::cli::is_tag;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
 use chrono::{LocalResult, NaiveDateTime, TimeZone};
@@ -142,6 +143,14 @@ impl Script {
         }
         Ok(reader.script)
     }
+
+    /// The first person who does anything.
+    pub fn first_name(&self) -> Option<&str> {
+        self.events.iter().find_map(|event| match &event.act {
+            Act::Say { name, .. } | Act::Press { name, .. } => Some(name.as_str()),
+            Act::Wait => None,
+        })
+    }
 }
 
 struct Reading {
@@ -203,10 +212,6 @@ fn without_comment(line: &str) -> &str {
         *c == '#' && line.get(..*at).is_none_or(|before| before.is_empty() || before.ends_with([' ', '\t']))
     });
     starts.and_then(|(at, _)| line.get(..at)).unwrap_or(line)
-}
-
-fn is_tag(tag: &str) -> bool {
-    tag.parse::<unic_langid::LanguageIdentifier>().is_ok_and(|id| !id.language.is_empty())
 }
 
 /// `2027-11-22 18:30` (with seconds or without), and what follows it.

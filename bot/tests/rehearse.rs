@@ -1,0 +1,130 @@
+//! Rehearsals: a script played on a virtual clock.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod doubles;
+
+use carvetime::rehearse::{PlayError, Script, rehearse};
+use std::sync::Arc;
+
+fn play(script: &str, json: bool) -> (String, Result<(), PlayError>) {
+    let script = Script::parse(script, chrono_tz::America::Chicago, "en-US").unwrap();
+    let mut out = Vec::new();
+    let end = rehearse(&script, doubles::decide, &Arc::new(doubles::voice()), json, &mut out);
+    (String::from_utf8(out).unwrap(), end)
+}
+
+fn check(script: &str, json: bool, expected: &str) {
+    let (shown, end) = play(script, json);
+    assert_eq!(shown, expected);
+    end.unwrap();
+}
+
+#[test]
+fn the_whole_conversation_is_printed_in_order() {
+    check(
+        "2027-11-25 12:00 Rosa: buttons\n\
+         2027-11-25 12:01 Tom > LATER\n\
+         2027-11-25 12:02:30 Tom (private): hello\n\
+         2027-11-25 12:03 Rosa: close\n",
+        false,
+        "2027-11-25 12:00 Rosa: buttons\n\
+         2027-11-25 12:00 carvetime: Heard buttons from Rosa\n    [Done] [Later]\n\
+         2027-11-25 12:01 Tom > LATER\n\
+         2027-11-25 12:01 carvetime to Tom (notice): Only you see this\n\
+         2027-11-25 12:01 carvetime: Tom pressed later job-salt-0\n\
+         2027-11-25 12:02 Tom (private): hello\n\
+         2027-11-25 12:02 carvetime to Tom: Heard hello from Tom\n\
+         2027-11-25 12:03 Rosa: close\n\
+         2027-11-25 12:03 carvetime (edited): Heard buttons from Rosa\n",
+    );
+}
+
+#[test]
+fn the_clock_jumps_from_bell_to_bell_and_stops_where_the_script_ends() {
+    check(
+        "2027-11-25 12:00 Rosa: bell\n2027-11-25 12:24",
+        false,
+        "2027-11-25 12:00 Rosa: bell\n\
+         2027-11-25 12:00 carvetime: Heard bell from Rosa\n\
+         2027-11-25 12:10 carvetime: Ring 1\n",
+    );
+}
+
+#[test]
+fn a_bell_due_at_the_minute_of_a_line_rings_before_it() {
+    check(
+        "2027-11-25 12:00 Rosa: bell\n2027-11-25 12:10 Rosa: now",
+        false,
+        "2027-11-25 12:00 Rosa: bell\n\
+         2027-11-25 12:00 carvetime: Heard bell from Rosa\n\
+         2027-11-25 12:10 carvetime: Ring 1\n\
+         2027-11-25 12:10 Rosa: now\n\
+         2027-11-25 12:10 carvetime: Heard now from Rosa\n",
+    );
+}
+
+#[test]
+fn json_lines_hold_what_the_bot_said() {
+    check(
+        "2027-11-25 12:00 Rosa: buttons\n\
+         2027-11-25 12:01 Tom > Done\n\
+         2027-11-25 12:02 Tom: call\n\
+         2027-11-25 12:03 Tom (private) > done\n\
+         2027-11-25 12:04 Rosa: close\n\
+         2027-11-25 12:05 Rosa: file\n",
+        true,
+        concat!(
+            r#"{"at":"2027-11-25T12:00:00-06:00","kind":"message","to":"group","text":"Heard buttons from Rosa","buttons":["Done","Later"],"step":"salt","id":1}"#,
+            "\n",
+            r#"{"at":"2027-11-25T12:01:00-06:00","kind":"answer","to":"Tom","text":"Only you see this","buttons":[],"step":null,"id":2}"#,
+            "\n",
+            r#"{"at":"2027-11-25T12:01:00-06:00","kind":"message","to":"group","text":"Tom pressed done job-salt-0","buttons":[],"step":null,"id":3}"#,
+            "\n",
+            r#"{"at":"2027-11-25T12:02:00-06:00","kind":"private","to":"Tom","text":"It is your turn","buttons":["Done"],"step":null,"id":4}"#,
+            "\n",
+            r#"{"at":"2027-11-25T12:03:00-06:00","kind":"answer","to":"Tom","text":"Only you see this","buttons":[],"step":null,"id":5}"#,
+            "\n",
+            r#"{"at":"2027-11-25T12:03:00-06:00","kind":"message","to":"group","text":"Tom pressed called ","buttons":[],"step":null,"id":6}"#,
+            "\n",
+            r#"{"at":"2027-11-25T12:04:00-06:00","kind":"edit","to":"group","text":"Heard buttons from Rosa","buttons":[],"step":"salt","id":1}"#,
+            "\n",
+            r#"{"at":"2027-11-25T12:05:00-06:00","kind":"document","to":"group","text":"Heard file from Rosa","buttons":[],"step":null,"id":7,"file":"../plan.ics"}"#,
+            "\n",
+        ),
+    );
+}
+
+#[test]
+fn a_private_room_is_called_by_its_person() {
+    check(
+        "room private\n2027-11-25 12:00 Rosa: hello\n2027-11-25 12:01 rosa (private): again",
+        true,
+        concat!(
+            r#"{"at":"2027-11-25T12:00:00-06:00","kind":"message","to":"Rosa","text":"Heard hello from Rosa","buttons":[],"step":null,"id":1}"#,
+            "\n",
+            r#"{"at":"2027-11-25T12:01:00-06:00","kind":"message","to":"Rosa","text":"Heard again from Rosa","buttons":[],"step":null,"id":2}"#,
+            "\n",
+        ),
+    );
+}
+
+#[test]
+fn a_button_that_is_not_there_stops_the_play_and_names_those_that_are() {
+    let (shown, end) = play("# cook\n2027-11-25 12:00 Rosa: buttons\n2027-11-25 12:01 Tom > Accept\n", false);
+    assert!(shown.ends_with("2027-11-25 12:01 Tom > Accept\n"), "{shown}");
+    let Err(PlayError::NoButton { line, label, there }) = end else { panic!("{end:?}") };
+    assert_eq!((line, label.as_str(), there), (3, "Accept", vec!["Done".to_owned(), "Later".to_owned()]));
+}
+
+#[test]
+fn a_button_in_someone_elses_private_chat_is_out_of_reach() {
+    let (_, end) = play("2027-11-25 12:00 Tom: call\n2027-11-25 12:01 Rosa (private) > Done\n", false);
+    assert!(matches!(&end, Err(PlayError::NoButton { there, .. }) if there.is_empty()), "{end:?}");
+}
+
+#[test]
+fn the_same_script_gives_the_same_transcript() {
+    let script =
+        "2027-11-25 12:00 Rosa: bell\n2027-11-25 12:01 Tom: buttons\n2027-11-25 12:02 Ana > Done\n2027-11-26 12:00\n";
+    assert_eq!(play(script, true).0, play(script, true).0);
+}
