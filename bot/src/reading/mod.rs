@@ -1,5 +1,29 @@
 //! Reading what people type: plan sentences, times, readings, moves. Word tables come from `locales/*/lexicon.ftl`.
+//!
+//! Pure: the present and the zone are arguments. Start at [`read_wish`]; every reader takes a [`Ground`] to stand on and
+//! begins by taking the text apart ([`sentence`]). Nothing here answers anyone: what cannot be read comes back as a value.
 
+pub mod command;
+mod fold;
+mod ground;
+mod lexicon;
+mod log;
+mod problem;
+pub mod sentence;
+mod shift;
+mod step;
+mod when;
 mod wish;
+pub mod zone;
 
-pub use wish::Wish;
+pub use command::{Address, Command, read_command};
+pub use fold::fold;
+pub use ground::{Ground, settle};
+pub use lexicon::{Concept, Lexicon};
+pub use log::{Log, Place, Reading, Scale, read_log};
+pub use problem::Problem;
+pub use shift::{Shift, read_shift};
+pub use step::{Answer, read_answer, read_step};
+pub use when::{Lean, When, easter, read_when};
+pub use wish::{Wish, next_dinner, read_dinner_time, read_wish};
+pub use zone::{Zones, read_zone, zone_at};

@@ -1,5 +1,13 @@
 //! A dinner as far as it has been told: every field may still be open.
+//!
+//! Owns the sentence grammar of a plan: `14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325`. Start at
+//! [`read_wish`]. Order does not matter: what has a unit or a word beside it is taken first, bare numbers last.
 
+use super::ground::Ground;
+use super::problem::{FARTHEST_DINNER, GUESTS, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
+use super::sentence::Sentence;
+use super::when::{Lean, When, next_at, read_when, take};
+use carvetime_core::quantity::{Measure, Unit, in_celsius, in_grams, in_kilograms};
 use serde::{Deserialize, Serialize};
 
 /// What a person wants, with gaps. Kept in drafts, so numbers are plain and enums go by their stable names
@@ -47,4 +55,367 @@ pub struct Wish {
     pub ahead: Option<bool>,
     /// The bird is already in the house.
     pub at_home: Option<bool>,
+}
+
+impl Wish {
+    /// What `newer` says replaces what was said before; the rest stays. A day told first and an hour told later make a
+    /// moment only in [`Wish::settle`], for that takes a zone.
+    pub fn merge(&mut self, newer: Wish) {
+        macro_rules! take_over {
+            ($($field:ident),+) => { $(if newer.$field.is_some() { self.$field = newer.$field; })+ };
+        }
+        let (day, hour) = (newer.dinner_day, newer.dinner_hour);
+        if newer.dinner.is_some() {
+            (self.dinner, self.dinner_day, self.dinner_hour) = (newer.dinner, None, None);
+        } else {
+            if day.is_some() {
+                self.dinner_day = day;
+            }
+            if hour.is_some() {
+                self.dinner_hour = hour;
+            }
+        }
+        take_over!(
+            kind,
+            mass_g,
+            condition,
+            form,
+            stuffed,
+            solution_percent,
+            adults,
+            children,
+            leftovers,
+            cooker,
+            setting_c,
+            salting,
+            thawing,
+            elsewhere,
+            drive_min,
+            ahead,
+            at_home
+        );
+    }
+
+    /// Puts a day and an hour told apart together: with a dinner told before, a new day keeps its hour and a new hour its
+    /// day.
+    pub fn settle(&mut self, ground: &Ground) {
+        let before = self.dinner.map(|at| at.with_timezone(&ground.zone).naive_local());
+        let day = self.dinner_day.or(before.map(|at| at.date()));
+        let hour = self.dinner_hour.or(before.map(|at| at.time()));
+        if let (Some(day), Some(hour)) = (day, hour) {
+            if self.dinner_day.is_some() || self.dinner_hour.is_some() {
+                self.dinner = Some(ground.moment(day, hour));
+            }
+            (self.dinner_day, self.dinner_hour) = (None, None);
+        }
+    }
+
+    /// Whether nothing was read.
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// Reads what a sentence says of a dinner. What cannot be right is left out of the wish and told as a [`Problem`].
+pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
+    let sentence = Sentence::read(text, ground.lexicon);
+    let mut reader = Reader {
+        taken: vec![false; sentence.len()],
+        s: &sentence,
+        ground,
+        wish: Wish::default(),
+        problems: Vec::new(),
+    };
+    reader.solution();
+    reader.drive();
+    reader.mass();
+    reader.people();
+    reader.heat();
+    reader.words();
+    reader.when();
+    reader.bare_numbers();
+    (reader.wish, reader.problems)
+}
+
+struct Reader<'a> {
+    s: &'a Sentence,
+    taken: Vec<bool>,
+    ground: &'a Ground,
+    wish: Wish,
+    problems: Vec<Problem>,
+}
+
+impl Reader<'_> {
+    fn places(&self) -> std::ops::Range<usize> {
+        0..self.s.len()
+    }
+
+    fn free(&self, at: usize) -> bool {
+        self.taken.get(at) == Some(&false)
+    }
+
+    fn take(&mut self, from: usize, to: usize) {
+        take(&mut self.taken, from, to);
+    }
+
+    /// The sign a `minus` before the amount gives it.
+    fn sign(&self, at: usize) -> f64 {
+        if at > 0 && self.s.is(at - 1, "minus") && !self.s.is(at - 1, "to") { -1.0 } else { 1.0 }
+    }
+
+    /// `contains up to 8 % solution`.
+    fn solution(&mut self) {
+        let named = self.s.has("solution") || self.s.has("basted");
+        let percent = self.places().find_map(|at| Some((at, self.s.amount_in(at, Unit::Percent)?)));
+        match percent {
+            Some((at, percent)) if named => {
+                self.take(at, at);
+                if (SOLUTION_PERCENT.0..=SOLUTION_PERCENT.1).contains(&percent) {
+                    self.wish.solution_percent = Some(percent);
+                } else {
+                    self.problems.push(Problem::Solution(percent));
+                }
+            }
+            // A basted whole bird carries about 3 % (9 CFR 381.169(a)).
+            None if self.s.has("basted") => self.wish.solution_percent = Some(3.0),
+            _ => {}
+        }
+    }
+
+    /// `40 min drive`, `at my sister's`.
+    fn drive(&mut self) {
+        let driven = self.places().find(|at| {
+            let near = [at.checked_sub(1), at.checked_add(1), at.checked_sub(2), at.checked_add(2)];
+            self.s.amount(*at).is_some_and(|a| a.measure() == Some(Measure::Span))
+                && near.into_iter().flatten().any(|near| self.s.is(near, "drive"))
+        });
+        if let Some((at, span)) = driven.and_then(|at| Some((at, self.s.amount(at)?.span()?))) {
+            self.take(at, at);
+            let minutes = span.num_minutes();
+            match u32::try_from(minutes).ok().filter(|_| span <= LONGEST_DRIVE) {
+                Some(minutes) => {
+                    self.wish.drive_min = Some(minutes);
+                    self.wish.elsewhere = Some(true);
+                }
+                None => self.problems.push(Problem::Drive(minutes as f64)),
+            }
+        }
+        if self.s.has("elsewhere") {
+            self.wish.elsewhere = Some(true);
+        } else if self.s.has("here") && self.wish.elsewhere.is_none() {
+            self.wish.elsewhere = Some(false);
+        }
+    }
+
+    fn mass(&mut self) {
+        let mass = self.places().filter(|at| self.free(*at)).find_map(|at| {
+            let amount = self.s.amount(at).filter(|amount| amount.measure() == Some(Measure::Mass))?;
+            Some((at, amount.mass()?))
+        });
+        if let Some((at, mass)) = mass {
+            let grams = in_grams(mass) * self.sign(at);
+            self.take(at, at);
+            self.set_mass(grams);
+        }
+    }
+
+    fn set_mass(&mut self, grams: f64) {
+        let kg = grams / 1000.0;
+        if (MASS_KG.0..=MASS_KG.1).contains(&kg) {
+            self.wish.mass_g = Some(grams);
+        } else {
+            self.problems.push(Problem::Mass(kg));
+        }
+    }
+
+    /// `11 people`, `4 adults 3 kids`, `for 11`, `we are 11`.
+    fn people(&mut self) {
+        for at in self.places() {
+            if self.s.is(at, "nobody") {
+                self.problems.push(Problem::Guests(0.0));
+            }
+            let Some(count) = self.s.number(at).filter(|_| self.free(at)) else { continue };
+            let count = count * self.sign(at);
+            let next = at + 1;
+            let (adults, children) = (self.s.is(next, "adults"), self.s.is(next, "children"));
+            let counted = adults || children || self.s.is(next, "people");
+            let fed = at > 0 && self.s.is(at - 1, "for") && self.stands_alone(next);
+            if !counted && !fed {
+                continue;
+            }
+            self.take(at, if counted { next } else { at });
+            // Of a range the table is laid for the larger number.
+            let count = self.s.upper(at).and_then(|upper| upper.bare()).unwrap_or(count);
+            match whole_guests(count, children) {
+                Some(count) if children => self.wish.children = Some(count),
+                Some(count) => self.wish.adults = Some(self.wish.adults.unwrap_or(0).saturating_add(count)),
+                None => self.problems.push(Problem::Guests(count)),
+            }
+        }
+    }
+
+    /// Nothing at `at` gives the number before it another meaning.
+    fn stands_alone(&self, at: usize) -> bool {
+        let other = ["part-", "unit-", "month-"].iter().any(|group| self.s.of(at, group).is_some());
+        !other && !self.s.is(at, "oclock") && self.s.mark(at) != Some(':')
+    }
+
+    /// `smoker at 325`, `fan oven 160C`, `gas mark 3`.
+    fn heat(&mut self) {
+        let cooker = self.places().find_map(|at| Some((at, self.s.of(at, "cooker-")?)));
+        let fan = self.s.has("cooker-fan-oven");
+        if let Some((_, name)) = cooker {
+            self.wish.cooker = Some(if fan { "fan-oven" } else { name }.to_owned());
+        }
+        if self.s.has("fryer") {
+            self.problems.push(Problem::Fryer);
+        }
+        let with_scale = self.places().filter(|at| self.free(*at)).find_map(|at| {
+            let amount = self.s.amount(at).filter(|amount| amount.measure() == Some(Measure::Temperature))?;
+            let gas = amount.unit() == Some(Unit::GasMark);
+            let degrees =
+                amount.temperature().map(in_celsius).or_else(|| (!gas).then(|| self.oven_scale(amount.value())));
+            Some((at, degrees.unwrap_or(amount.value()), gas))
+        });
+        let bare = || {
+            let (place, _) = cooker?;
+            (place + 1..=place + 3).find_map(|at| {
+                let value = self.s.number(at).filter(|value| self.free(at) && *value >= 80.0)?;
+                Some((at, self.oven_scale(value), false))
+            })
+        };
+        let before = || {
+            let (place, _) = cooker?;
+            let at = place.checked_sub(1)?;
+            let value = self.s.number(at).filter(|value| self.free(at) && *value >= 80.0)?;
+            Some((at, self.oven_scale(value), false))
+        };
+        if let Some((at, degrees, gas)) = with_scale.or_else(bare).or_else(before) {
+            self.take(at, at);
+            if (SETTING_C.0..=SETTING_C.1).contains(&degrees) {
+                self.wish.setting_c = Some(degrees);
+            } else {
+                self.problems.push(Problem::Setting(degrees));
+            }
+            if gas && self.wish.cooker.is_none() {
+                self.wish.cooker = Some("oven".to_owned());
+            }
+        }
+    }
+
+    /// °C of an oven's number without a scale. Under 200 no Fahrenheit oven cooks a bird, over 290 no Celsius oven goes.
+    fn oven_scale(&self, value: f64) -> f64 {
+        let celsius = value < 200.0 || value <= 290.0 && self.ground.metric;
+        if celsius { value } else { (value - 32.0) / 1.8 }
+    }
+
+    /// Everything that is said by a word alone.
+    fn words(&mut self) {
+        let (s, places) = (self.s, self.places());
+        let named = |group: &str| places.clone().find_map(|at| s.of(at, group)).map(str::to_owned);
+        let kind = self.places().find_map(|at| self.s.of(at, "bird-").filter(|name| *name != "any"));
+        self.wish.kind = match kind {
+            Some("turkey") | None if self.s.has("spot-breast") => Some("turkey-breast".to_owned()),
+            kind => kind.map(str::to_owned),
+        };
+        self.wish.condition = named("condition-");
+        self.wish.form = named("form-");
+        let unstuffed = self.s.has("unstuffed");
+        self.wish.stuffed = if unstuffed { Some(false) } else { self.s.has("stuffed").then_some(true) };
+        self.wish.leftovers =
+            if self.s.has("no-leftovers") { Some(false) } else { self.s.has("leftovers").then_some(true) };
+        self.wish.salting = named("salting-");
+        if self.wish.solution_percent.is_some()
+            && self.wish.salting.as_deref() == Some("wet")
+            && !self.s.has("salting-none")
+        {
+            // "brine solution" on a label is no wish for brine.
+            self.wish.salting = None;
+        }
+        self.wish.thawing = named("thawing-");
+        if self.wish.thawing.as_deref() == Some("cook-frozen") && self.wish.condition.is_none() {
+            self.wish.condition = Some("frozen".to_owned());
+        }
+        self.wish.ahead = if self.s.has("not-ahead") { Some(false) } else { self.s.has("ahead").then_some(true) };
+        self.wish.at_home = if self.s.has("to-buy") { Some(false) } else { self.s.has("at-home").then_some(true) };
+        for at in self.places() {
+            if !self.s.meanings(at).is_empty()
+                && ["ahead", "not-ahead", "salting-", "form-", "thawing-"]
+                    .iter()
+                    .any(|group| self.s.meanings(at).iter().any(|meaning| meaning.starts_with(group)))
+            {
+                self.take(at, at);
+            }
+        }
+    }
+
+    fn when(&mut self) {
+        let Some(when) = read_when(self.s, &mut self.taken, self.ground, Lean::Meal) else { return };
+        match when {
+            When::Moment(at) if at <= self.ground.now => self.problems.push(Problem::Past(at)),
+            When::Moment(at) if at > self.ground.now + FARTHEST_DINNER => self.problems.push(Problem::Far(at)),
+            When::Moment(at) => self.wish.dinner = Some(at),
+            When::Day(day) => {
+                let noon = self.ground.moment(day, chrono::NaiveTime::MIN) + chrono::TimeDelta::hours(12);
+                if day < self.ground.today() {
+                    self.problems.push(Problem::Past(noon));
+                } else if noon > self.ground.now + FARTHEST_DINNER {
+                    self.problems.push(Problem::Far(noon));
+                } else {
+                    self.wish.dinner_day = Some(day);
+                }
+            }
+            When::Hour(hour) => self.wish.dinner_hour = Some(hour),
+        }
+    }
+
+    /// Numbers nothing has claimed: before the bird it is its mass, a lone one is told back.
+    fn bare_numbers(&mut self) {
+        for at in self.places() {
+            let Some(value) = self.s.number(at).filter(|_| self.free(at)) else { continue };
+            let by_bird = (at + 1..=at + 3).any(|next| self.s.of(next, "bird-").is_some())
+                || at > 0 && self.s.of(at - 1, "bird-").is_some();
+            let signed = value * self.sign(at);
+            if by_bird && self.wish.mass_g.is_none() && !self.problems.iter().any(|p| matches!(p, Problem::Mass(_))) {
+                let kg =
+                    if self.ground.metric { signed } else { in_kilograms(carvetime_core::quantity::pounds(signed)) };
+                self.set_mass(kg * 1000.0);
+            } else {
+                self.problems.push(Problem::LooseNumber(self.s.raw(at).chars().take(20).collect()));
+            }
+            self.take(at, at);
+        }
+        // One such remark is enough.
+        let mut seen = false;
+        self.problems.retain(|p| !matches!(p, Problem::LooseNumber(_)) || !std::mem::replace(&mut seen, true));
+    }
+}
+
+fn whole_guests(count: f64, children: bool) -> Option<u16> {
+    let low = if children { 0.0 } else { GUESTS.0 as f64 };
+    ((low..=GUESTS.1 as f64).contains(&count) && count.fract() == 0.0).then_some(count as u16)
+}
+
+/// When dinner is, from a text that says nothing else (`6`, `half past five`, `Sunday at 5`).
+pub fn read_dinner_time(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
+    let sentence = Sentence::read(text, ground.lexicon);
+    let mut reader = Reader {
+        taken: vec![false; sentence.len()],
+        s: &sentence,
+        ground,
+        wish: Wish::default(),
+        problems: Vec::new(),
+    };
+    reader.when();
+    let nothing = reader.wish.is_empty() && reader.problems.is_empty();
+    if let Some(hour) = sentence.whole(0, 0..=24).filter(|_| nothing && sentence.len() == 1) {
+        let hour = if (1..=11).contains(&hour) { hour + 12 } else { hour % 24 };
+        reader.wish.dinner_hour = chrono::NaiveTime::from_hms_opt(hour, 0, 0);
+    }
+    (reader.wish, reader.problems)
+}
+
+/// The dinner of a wish that tells the hour alone: the next time the clock shows it.
+pub fn next_dinner(wish: &Wish, ground: &Ground) -> Option<chrono::DateTime<chrono::Utc>> {
+    wish.dinner.or_else(|| wish.dinner_hour.map(|hour| next_at(ground, hour)))
 }

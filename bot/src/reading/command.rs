@@ -1,0 +1,76 @@
+//! `/plan@bot text`: which command, and what stands behind it.
+
+/// A command addressed to this bot.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Command<'a> {
+    /// Its name as written, without the slash. Compare with [`Command::is`].
+    pub name: &'a str,
+    /// What follows, blanks trimmed.
+    pub rest: &'a str,
+}
+
+impl Command<'_> {
+    /// Whether the command is `name`, in any case.
+    pub fn is(&self, name: &str) -> bool {
+        self.name.eq_ignore_ascii_case(name)
+    }
+}
+
+/// What a text is as far as commands go.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Address<'a> {
+    /// No command.
+    Plain(&'a str),
+    /// A command for this bot.
+    Command(Command<'a>),
+    /// A command that names another bot: none of our business.
+    Other,
+}
+
+/// Reads the command a text begins with. `bot` is this bot's username without `@`; where it is not known, any name is taken.
+pub fn read_command<'a>(text: &'a str, bot: Option<&str>) -> Address<'a> {
+    let trimmed = text.trim_start_matches(|c: char| c.is_whitespace() || is_direction(c));
+    let Some(body) = trimmed.strip_prefix('/') else { return Address::Plain(text.trim()) };
+    let end = body.find(char::is_whitespace).unwrap_or(body.len());
+    let (word, rest) = body.split_at_checked(end).unwrap_or((body, ""));
+    let (name, addressee) = match word.split_once('@') {
+        Some((name, addressee)) => (name, Some(addressee)),
+        None => (word, None),
+    };
+    let is_name = !name.is_empty() && name.len() <= 32 && name.chars().all(|c| c.is_ascii_alphanumeric() || c == '_');
+    if !is_name {
+        return Address::Plain(text.trim());
+    }
+    match (addressee, bot) {
+        (Some(addressee), Some(bot)) if !addressee.eq_ignore_ascii_case(bot) => Address::Other,
+        _ => Address::Command(Command { name, rest: rest.trim() }),
+    }
+}
+
+/// Marks of direction that phones put before right-to-left text.
+fn is_direction(c: char) -> bool {
+    matches!(c, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_command_is_read_with_its_bot_its_case_and_its_line_break() {
+        let command = |name, rest| Address::Command(Command { name, rest });
+        for (text, wanted) in [
+            ("/plan 14 lb turkey", command("plan", "14 lb turkey")),
+            ("  /PLAN@Carver_Bot\n14 lb turkey", command("PLAN", "14 lb turkey")),
+            ("/board", command("board", "")),
+            ("/plan@other_bot 14 lb", Address::Other),
+            ("plan 14 lb", Address::Plain("plan 14 lb")),
+            ("/", Address::Plain("/")),
+            ("/1/2 tsp", Address::Plain("/1/2 tsp")),
+            ("", Address::Plain("")),
+        ] {
+            assert_eq!(read_command(text, Some("carver_bot")), wanted, "{text:?}");
+        }
+        assert_eq!(read_command("/plan@any x", None), command("plan", "x"));
+    }
+}

@@ -1,0 +1,287 @@
+//! The words of a language by what they mean, from `locales/LANG/lexicon.ftl`.
+//!
+//! Owns no word itself. The names of the meanings are the ids of the English file, which every other language is compared
+//! with. Start at [`Lexicon::of`]; [`super::sentence`] uses it to take a text apart.
+
+use super::fold::fold;
+use crate::words::locales;
+use carvetime_core::quantity::{NumberWord, Unit, UnitWords};
+use fluent_syntax::ast::{Entry, PatternElement};
+use std::collections::{BTreeMap, HashMap, HashSet};
+use std::sync::{LazyLock, Mutex, OnceLock};
+
+/// Name of a meaning: `bird-turkey`, `weekday-thu`.
+pub type Concept = &'static str;
+
+/// Shortest word in which one slip is forgiven, and in which two are.
+const ONE_SLIP_FROM: usize = 5;
+const TWO_SLIPS_FROM: usize = 8;
+
+/// What the words of one language mean.
+#[derive(Debug)]
+pub struct Lexicon {
+    language: &'static str,
+    /// By their first word, longest first.
+    phrases: HashMap<&'static str, Vec<Phrase>>,
+    /// Words open to correction, by first letter.
+    vocabulary: HashMap<char, Vec<&'static str>>,
+    known: HashSet<&'static str>,
+    units: UnitWords,
+    day_first: bool,
+}
+
+/// A phrase without its first word.
+#[derive(Debug)]
+struct Phrase {
+    rest: Vec<&'static str>,
+    concepts: Vec<Concept>,
+}
+
+impl Lexicon {
+    /// The lexicon for an IETF tag. A language without one gets English; `en` outside the US reads dates day first.
+    pub fn of(tag: &str) -> &'static Self {
+        static EN: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", false));
+        static EN_DAY_FIRST: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", true));
+        static OTHERS: LazyLock<BTreeMap<&'static str, Lexicon>> = LazyLock::new(|| {
+            let others = locales::languages().into_iter().filter(|language| *language != "en");
+            others.map(|language| (language, Lexicon::parse(language, false))).collect()
+        });
+        let mut parts = tag.split(['-', '_', '.', '@']);
+        let language = parts.next().unwrap_or_default().to_ascii_lowercase();
+        let region = parts.find(|part| part.len() == 2).map(str::to_ascii_uppercase);
+        if let Some(lexicon) = OTHERS.get(language.as_str()) {
+            return lexicon;
+        }
+        let abroad = language == "en" && region.is_some_and(|region| region != "US" && region != "PH");
+        if abroad { &EN_DAY_FIRST } else { &EN }
+    }
+
+    /// Two-letter language the words are in.
+    pub fn language(&self) -> &'static str {
+        self.language
+    }
+
+    /// Units and number words for [`carvetime_core::quantity::scan`].
+    pub fn units(&self) -> &UnitWords {
+        &self.units
+    }
+
+    /// Whether `5/11` is a day before a month.
+    pub fn day_first(&self) -> bool {
+        self.day_first
+    }
+
+    fn parse(language: &'static str, day_first: bool) -> Self {
+        let own = entries(language);
+        let one = |id: &str| own.get(id).and_then(|words| words.first()).map_or("", String::as_str);
+        let day_first = day_first || one("date-order") == "dmy";
+        let decimal = if one("decimal-comma") == "yes" { ',' } else { '.' };
+
+        let mut meanings: BTreeMap<String, Vec<Concept>> = BTreeMap::new();
+        let mut unit_words = Vec::new();
+        let mut number_words = Vec::new();
+        let mut known = HashSet::new();
+        let mut open = HashSet::new();
+        for (id, words) in &own {
+            if matches!(id.as_str(), "date-order" | "decimal-comma") {
+                continue;
+            }
+            if id == "plain" {
+                known.extend(words.iter().map(|word| leak(word)));
+                continue;
+            }
+            for phrase in words {
+                if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
+                    unit_words.push((phrase.clone(), unit));
+                    unit_words.extend(plurals(phrase).map(|plural| (plural, unit)));
+                }
+                if let Some(number) = id.strip_prefix("number-").and_then(NumberWord::from_name) {
+                    number_words.push((phrase.clone(), number));
+                }
+                for word in split(phrase) {
+                    let word = leak(&word);
+                    known.insert(word);
+                    open.insert(word);
+                }
+                meanings.entry(split(phrase).join(" ")).or_default().push(leak(id));
+            }
+        }
+        if language != "en" {
+            for (id, words) in entries("en") {
+                for phrase in words.iter().filter(|_| id != "plain") {
+                    let key = split(phrase).join(" ");
+                    if meanings.get(&key).is_none_or(|own| own.iter().all(|concept| *concept == id)) {
+                        if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
+                            unit_words.extend(plurals(phrase).map(|plural| (plural, unit)));
+                            unit_words.push((phrase.clone(), unit));
+                        }
+                        known.extend(split(phrase).iter().map(|word| leak(word)));
+                        meanings.entry(key).or_insert_with(|| vec![leak(&id)]);
+                    }
+                }
+            }
+        }
+
+        let mut phrases: HashMap<&'static str, Vec<Phrase>> = HashMap::new();
+        for (phrase, concepts) in meanings {
+            let words: Vec<&'static str> = phrase.split(' ').map(leak).collect();
+            if let Some((first, rest)) = words.split_first() {
+                phrases.entry(first).or_default().push(Phrase { rest: rest.to_vec(), concepts });
+            }
+        }
+        for list in phrases.values_mut() {
+            list.sort_by_key(|phrase| std::cmp::Reverse(phrase.rest.len()));
+        }
+        let mut vocabulary: HashMap<char, Vec<&'static str>> = HashMap::new();
+        for word in open.into_iter().filter(|word| word.chars().count() >= ONE_SLIP_FROM) {
+            if let Some(first) = word.chars().next() {
+                vocabulary.entry(first).or_default().push(word);
+            }
+        }
+        vocabulary.values_mut().for_each(|words| words.sort_unstable());
+        let units = UnitWords::new(unit_words, number_words, decimal);
+        Self { language, phrases, vocabulary, known, units, day_first }
+    }
+
+    /// The longest phrase that `words` begin with: how many words it has and what it means.
+    pub(super) fn longest(&self, words: &[&str]) -> Option<(usize, &[Concept])> {
+        let first = words.first()?;
+        singulars(first)
+            .filter_map(|first| self.phrases.get(first))
+            .flatten()
+            .filter(|Phrase { rest, .. }| {
+                rest.len() < words.len()
+                    && rest.iter().zip(words.iter().skip(1)).all(|(own, word)| singulars(word).any(|w| w == *own))
+            })
+            .max_by_key(|phrase| phrase.rest.len())
+            .map(|phrase| (phrase.rest.len() + 1, phrase.concepts.as_slice()))
+    }
+
+    /// The word this folded word is a slip of: one slip from five letters, two from eight, the first letter right, and
+    /// only where a single word is that near.
+    pub(super) fn corrected(&self, word: &str) -> Option<&'static str> {
+        let length = word.chars().count();
+        if !(ONE_SLIP_FROM..=24).contains(&length) || singulars(word).any(|w| self.known.contains(w)) {
+            return None;
+        }
+        let allowed = if length >= TWO_SLIPS_FROM { 2 } else { 1 };
+        let mut best: Option<(usize, &'static str)> = None;
+        let mut tied = false;
+        for candidate in self.vocabulary.get(&word.chars().next()?)? {
+            let other = candidate.chars().count();
+            if other.abs_diff(length) > allowed {
+                continue;
+            }
+            let slips = strsim::damerau_levenshtein(word, candidate);
+            let allowed = if other >= TWO_SLIPS_FROM { allowed } else { 1 };
+            if slips > allowed {
+                continue;
+            }
+            match best {
+                Some((least, _)) if slips > least => {}
+                Some((least, kept)) if slips == least => {
+                    tied |= !singulars(candidate).any(|w| w == kept) && !singulars(kept).any(|w| w == *candidate);
+                }
+                _ => {
+                    best = Some((slips, candidate));
+                    tied = false;
+                }
+            }
+        }
+        best.filter(|_| !tied).map(|(_, word)| word)
+    }
+}
+
+/// The word and what it may be the plural of.
+fn singulars(word: &str) -> impl Iterator<Item = &str> {
+    let short = |end: &str| word.strip_suffix(end).filter(|stem| stem.len() >= 2);
+    [Some(word), short("s"), short("es")].into_iter().flatten()
+}
+
+fn plurals(word: &str) -> impl Iterator<Item = String> {
+    ["s", "es"].map(|end| format!("{word}{end}")).into_iter().filter(|plural| plural.chars().count() > 3)
+}
+
+/// A phrase as folded words, cut like a sentence is.
+fn split(phrase: &str) -> Vec<String> {
+    fold(phrase).split([' ', '-']).filter(|word| !word.is_empty()).map(str::to_owned).collect()
+}
+
+/// Values by id (without `lexicon-`). A file that does not parse gives what can be read of it; a test holds it whole.
+fn entries(language: &str) -> BTreeMap<String, Vec<String>> {
+    let source =
+        locales::files(language).into_iter().find(|(name, _)| *name == "lexicon.ftl").map_or("", |(_, text)| text);
+    let resource = match fluent_syntax::parser::parse(source) {
+        Ok(resource) | Err((resource, _)) => resource,
+    };
+    let mut entries = BTreeMap::new();
+    for entry in resource.body {
+        let Entry::Message(message) = entry else { continue };
+        let Some(id) = message.id.name.strip_prefix("lexicon-") else { continue };
+        let text: String = message.value.map_or_else(String::new, |pattern| {
+            let texts = pattern.elements.into_iter().filter_map(|element| match element {
+                PatternElement::TextElement { value } => Some(value),
+                PatternElement::Placeable { .. } => None,
+            });
+            texts.collect()
+        });
+        let words = text.split([',', '\n']).map(str::trim).filter(|word| !word.is_empty()).map(str::to_owned);
+        entries.insert(id.to_owned(), words.collect());
+    }
+    entries
+}
+
+/// Words live as long as the program: they are read once.
+fn leak(word: &str) -> &'static str {
+    static POOL: OnceLock<Mutex<HashSet<&'static str>>> = OnceLock::new();
+    let mut pool = match POOL.get_or_init(Default::default).lock() {
+        Ok(pool) => pool,
+        Err(poisoned) => poisoned.into_inner(),
+    };
+    if let Some(kept) = pool.get(word) {
+        return kept;
+    }
+    let kept: &'static str = Box::leak(word.to_owned().into_boxed_str());
+    pool.insert(kept);
+    kept
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_language_lists_the_same_meanings() {
+        let english: Vec<String> = entries("en").into_keys().collect();
+        for language in locales::languages() {
+            assert_eq!(entries(language).into_keys().collect::<Vec<_>>(), english, "{language}");
+        }
+    }
+
+    #[test]
+    fn units_and_numbers_of_the_tables_are_ones_the_arithmetic_knows() {
+        for id in entries("en").into_keys() {
+            if let Some(unit) = id.strip_prefix("unit-") {
+                assert!(Unit::from_name(unit).is_some() || matches!(unit, "week" | "month"), "{unit}");
+            }
+            if let Some(number) = id.strip_prefix("number-") {
+                assert!(NumberWord::from_name(number).is_some(), "{number}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_slip_of_the_finger_is_read_and_a_name_is_left_alone() {
+        let english = Lexicon::of("en-US");
+        for (slip, word) in
+            [("trukey", "turkey"), ("thrusday", "thursday"), ("tablespon", "tablespoon"), ("frozn", "frozen")]
+        {
+            assert_eq!(english.corrected(word), None, "{word} is right");
+            assert_eq!(english.corrected(slip), Some(word));
+        }
+        for name in ["rosa", "martin", "theresa", "thea", "hugh", "brennan", "augustus", "three", "house", "toast"] {
+            assert_eq!(english.corrected(name), None, "{name}");
+        }
+        assert_eq!(Lexicon::of("es").corrected("congelaod"), Some("congelado"));
+    }
+}

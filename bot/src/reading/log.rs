@@ -1,0 +1,218 @@
+//! Thermometer readings: `breast 128, thigh 141, pit 335 at 14:05`, `58/64/165C`, a number alone.
+//!
+//! Owns the grammar only. Whether a reading is plausible, and the scale of a number without one, is for the room to say: it
+//! knows the plan.
+
+use super::ground::Ground;
+use super::problem::{Problem, READING_C};
+use super::sentence::Sentence;
+use super::when::{Lean, When, last_at, read_when};
+use carvetime_core::plan::Moment;
+use carvetime_core::quantity::{Temperature, Unit, celsius, fahrenheit};
+use chrono::TimeDelta;
+
+/// Where a thermometer reads.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Place {
+    /// Thickest part of the breast.
+    Breast,
+    /// Innermost thigh.
+    Thigh,
+    /// The air around the bird.
+    Pit,
+    /// Middle of the stuffing.
+    Stuffing,
+}
+
+impl Place {
+    /// All of them, in the order of a reading without words.
+    pub const ALL: &'static [Self] = &[Self::Breast, Self::Thigh, Self::Pit, Self::Stuffing];
+
+    /// The stable name.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Breast => "breast",
+            Self::Thigh => "thigh",
+            Self::Pit => "pit",
+            Self::Stuffing => "stuffing",
+        }
+    }
+
+    /// The place of that name.
+    pub fn from_name(name: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|place| place.name() == name)
+    }
+}
+
+/// A scale of temperature.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Scale {
+    /// °F
+    Fahrenheit,
+    /// °C
+    Celsius,
+}
+
+/// One reading.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Reading {
+    /// Where; `None` for a number alone, which means whatever was asked for.
+    pub place: Option<Place>,
+    /// The number, finite.
+    pub value: f64,
+    /// Its scale, where it was written.
+    pub scale: Option<Scale>,
+}
+
+impl Reading {
+    /// The temperature, with `usual` for a number without a scale.
+    pub fn temperature(&self, usual: Scale) -> Temperature {
+        match self.scale.unwrap_or(usual) {
+            Scale::Fahrenheit => fahrenheit(self.value),
+            Scale::Celsius => celsius(self.value),
+        }
+    }
+}
+
+/// What was read, and when.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Log {
+    /// In the order told.
+    pub readings: Vec<Reading>,
+    /// When it was read; `None` means now.
+    pub at: Option<Moment>,
+}
+
+/// Reads thermometer readings. `Ok(None)`: the text holds none.
+///
+/// # Errors
+/// [`Problem`] for readings no thermometer gives, two of one place, or a time still to come.
+pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
+    let sentence = Sentence::read(text, ground.lexicon);
+    let mut taken = vec![false; sentence.len()];
+    let mut numbers = numbers(&sentence);
+    let slashed = slashed(&sentence);
+    let when = if slashed { None } else { read_when(&sentence, &mut taken, ground, Lean::Past) };
+    let at = match when {
+        Some(When::Moment(at)) => Some(at),
+        Some(When::Hour(hour)) => Some(last_at(ground, hour)),
+        Some(When::Day(_)) | None => ago(&sentence, ground, &mut taken),
+    };
+    numbers.retain(|n| taken.get(n.at) == Some(&false));
+    let readings = if slashed || !has_place(&sentence) { in_order(&numbers) } else { placed(&sentence, &numbers) };
+    let readings = readings.ok_or(Problem::TooManyReadings)?;
+    if readings.is_empty() {
+        return Ok(None);
+    }
+    for (n, reading) in readings.iter().enumerate() {
+        let in_celsius = match reading.scale {
+            Some(Scale::Fahrenheit) => (reading.value - 32.0) / 1.8,
+            _ => reading.value,
+        };
+        // Without a scale the number may be Fahrenheit: 900 is too much on either.
+        let high = if reading.scale.is_none() { READING_C.1 * 1.8 + 32.0 } else { READING_C.1 };
+        if !(READING_C.0..=high).contains(&in_celsius) {
+            return Err(Problem::Reading(in_celsius));
+        }
+        if readings.iter().take(n).any(|earlier| earlier.place == reading.place) {
+            return Err(Problem::TooManyReadings);
+        }
+    }
+    if let Some(at) = at.filter(|at| *at > ground.now + TimeDelta::minutes(10)) {
+        return Err(Problem::Future(at));
+    }
+    Ok(Some(Log { readings, at: at.map(|at| at.min(ground.now)) }))
+}
+
+/// A number that may be a temperature.
+struct Number {
+    at: usize,
+    value: f64,
+    scale: Option<Scale>,
+}
+
+fn numbers(s: &Sentence) -> Vec<Number> {
+    let mut numbers = Vec::new();
+    for at in 0..s.len() {
+        let (value, scale) = match s.amount(at).map(|amount| (amount.value(), amount.unit())) {
+            Some((value, Some(Unit::Fahrenheit))) => (value, Some(Scale::Fahrenheit)),
+            // A cold number with a small `c` was taken for cups.
+            Some((value, Some(Unit::Celsius))) | Some((value, Some(Unit::Cup))) => (value, Some(Scale::Celsius)),
+            Some((value, Some(Unit::Degree))) => (value, None),
+            Some((_, Some(_))) => continue,
+            _ => match s.number(at) {
+                Some(value) => (value, scale_word(s, at + 1)),
+                None => continue,
+            },
+        };
+        numbers.push(Number { at, value, scale });
+    }
+    numbers
+}
+
+fn scale_word(s: &Sentence, at: usize) -> Option<Scale> {
+    match s.of(at, "unit-")? {
+        "fahrenheit" => Some(Scale::Fahrenheit),
+        "celsius" => Some(Scale::Celsius),
+        _ => None,
+    }
+}
+
+/// `58/64/165C`: numbers with strokes between them and nothing else before.
+fn slashed(s: &Sentence) -> bool {
+    s.number(0).is_some() && s.mark(1) == Some('/')
+        || s.raw(0).contains('/') && s.raw(0).bytes().all(|b| b.is_ascii_digit() || b == b'/')
+}
+
+fn has_place(s: &Sentence) -> bool {
+    (0..s.len()).any(|at| place(s, at).is_some())
+}
+
+fn place(s: &Sentence, at: usize) -> Option<Place> {
+    if s.is(at, "bird-turkey-breast") {
+        return Some(Place::Breast);
+    }
+    s.of(at, "spot-").and_then(Place::from_name)
+}
+
+/// Breast, thigh, pit in that order; one number alone stands for whatever was asked. A scale behind the last holds for all.
+fn in_order(numbers: &[Number]) -> Option<Vec<Reading>> {
+    let last = numbers.last().and_then(|n| n.scale);
+    let reading = |place, n: &Number| Reading { place, value: n.value, scale: n.scale.or(last) };
+    match numbers {
+        [] => Some(Vec::new()),
+        [one] => Some(vec![reading(None, one)]),
+        some if some.len() <= 3 => {
+            Some(some.iter().zip(Place::ALL).map(|(n, place)| reading(Some(*place), n)).collect())
+        }
+        _ => None,
+    }
+}
+
+/// Each number with the place beside it: behind the place if the sentence starts with one, else before it.
+fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
+    let last = numbers.last().and_then(|n| n.scale);
+    let places: Vec<(usize, Place)> = (0..s.len()).filter_map(|at| Some((at, place(s, at)?))).collect();
+    let first_place = places.first().map(|(at, _)| *at)?;
+    let place_first = numbers.first().is_none_or(|n| first_place < n.at);
+    let mut readings = Vec::new();
+    for n in numbers {
+        let beside = if place_first {
+            places.iter().rev().find(|(at, _)| *at < n.at)
+        } else {
+            places.iter().find(|(at, _)| *at > n.at)
+        };
+        let (_, place) = beside?;
+        readings.push(Reading { place: Some(*place), value: n.value, scale: n.scale.or(last) });
+    }
+    Some(readings)
+}
+
+/// `10 minutes ago`.
+fn ago(s: &Sentence, ground: &Ground, taken: &mut [bool]) -> Option<Moment> {
+    let at =
+        (0..s.len()).find(|at| s.is(at + 1, "ago") || at.checked_sub(1).is_some_and(|before| s.is(before, "ago")))?;
+    let span = s.amount(at)?.span().filter(|span| *span >= TimeDelta::zero() && *span < TimeDelta::days(2))?;
+    super::when::take(taken, at, at);
+    Some(ground.now - span)
+}

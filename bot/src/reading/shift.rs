@@ -1,0 +1,69 @@
+//! How dinner moves: `6 pm`, `+45 min`, `an hour later`, `Friday`.
+
+use super::ground::Ground;
+use super::sentence::Sentence;
+use super::when::{Lean, When, read_when};
+use carvetime_core::plan::Moment;
+use chrono::{NaiveTime, TimeDelta};
+
+/// A move of the dinner.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Shift {
+    /// By so much; negative is earlier.
+    By(TimeDelta),
+    /// To that moment.
+    To(Moment),
+}
+
+impl Shift {
+    /// The new time of a dinner that was at `dinner`.
+    pub fn applied(self, dinner: Moment) -> Option<Moment> {
+        match self {
+            Self::By(span) => dinner.checked_add_signed(span),
+            Self::To(at) => Some(at),
+        }
+    }
+}
+
+/// Reads a move of the dinner at `dinner`: an hour alone keeps its day, a day alone its hour. Whether the new time is still
+/// to come is for the room to check.
+pub fn read_shift(text: &str, dinner: Moment, ground: &Ground) -> Option<Shift> {
+    let sentence = Sentence::read(text, ground.lexicon);
+    if let Some(by) = by(&sentence) {
+        return Some(Shift::By(by));
+    }
+    let mut taken = vec![false; sentence.len()];
+    let local = dinner.with_timezone(&ground.zone).naive_local();
+    let when = read_when(&sentence, &mut taken, ground, Lean::Meal).or_else(|| bare_hour(&sentence));
+    Some(Shift::To(match when? {
+        When::Moment(at) => at,
+        When::Day(day) => ground.moment(day, local.time()),
+        When::Hour(hour) => ground.moment(local.date(), hour),
+    }))
+}
+
+/// A span with a direction, or with a sign.
+fn by(s: &Sentence) -> Option<TimeDelta> {
+    let (at, span) = (0..s.len()).find_map(|at| Some((at, s.amount(at)?.span()?)))?;
+    let said_at = at > 0 && s.is(at - 1, "at");
+    let later = s.has("later") || at > 0 && s.mark(at - 1) == Some('+') || (at > 0 && s.is(at - 1, "number-plus"));
+    let earlier = s.has("earlier") || at > 0 && s.is(at - 1, "minus") || span < TimeDelta::zero();
+    let span = span.abs();
+    (span <= TimeDelta::days(30)).then_some(())?;
+    match (earlier, later) {
+        (true, _) => Some(-span),
+        (false, true) => Some(span),
+        // "45 min" alone can only be a delay; "17 h" is an hour of the day.
+        (false, false) if !said_at && span < TimeDelta::hours(12) => Some(span),
+        (false, false) => None,
+    }
+}
+
+/// `6` or `at 6`, nothing else: the evening.
+fn bare_hour(s: &Sentence) -> Option<When> {
+    let at = (0..s.len()).find(|at| s.number(*at).is_some())?;
+    let hour = s.whole(at, 0..=24)?;
+    let hour = if (1..=11).contains(&hour) { hour + 12 } else { hour % 24 };
+    let alone = (0..s.len()).all(|other| other == at || s.number(other).is_none() && s.amount(other).is_none());
+    alone.then(|| NaiveTime::from_hms_opt(hour, 0, 0).map(When::Hour)).flatten()
+}

@@ -1,0 +1,36 @@
+//! Names of steps as people type them, and plain yes and no.
+
+use super::fold::fold;
+use super::lexicon::Lexicon;
+use super::sentence::Sentence;
+use carvetime_core::plan::Step;
+
+/// Yes or no.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Answer {
+    /// Yes.
+    Yes,
+    /// No.
+    No,
+}
+
+/// The step named by `text`: its stable name, or what people call it in their language. A number behind it says which of
+/// several, counted from one (`check 2`); the answer counts from zero.
+pub fn read_step(text: &str, lexicon: &'static Lexicon) -> Option<(Step, Option<u8>)> {
+    let sentence = Sentence::read(text, lexicon);
+    let first = fold(text.split_whitespace().next().unwrap_or_default());
+    let named = Step::from_name(&first)
+        .or_else(|| (0..sentence.len()).find_map(|at| sentence.of(at, "step-").and_then(Step::from_name)))?;
+    let nth = (0..sentence.len()).find_map(|at| sentence.whole(at, 1..=99)).and_then(|n| u8::try_from(n - 1).ok());
+    Some((named, nth))
+}
+
+/// A text that is nothing but yes or no.
+pub fn read_answer(text: &str, lexicon: &'static Lexicon) -> Option<Answer> {
+    let sentence = Sentence::read(text, lexicon);
+    let word = (0..sentence.len()).all(|at| sentence.mark(at).is_some() || at == 0);
+    if !word {
+        return None;
+    }
+    if sentence.is(0, "yes") { Some(Answer::Yes) } else { sentence.is(0, "no").then_some(Answer::No) }
+}

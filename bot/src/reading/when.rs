@@ -1,0 +1,531 @@
+//! Days and times of day as people write them, and the moments they mean.
+//!
+//! Owns the calendar's feasts and the guesses behind `at 6`. Start at [`read_when`]. Policy for clock changes:
+//! [`super::settle`].
+
+use super::ground::Ground;
+use super::sentence::Sentence;
+use carvetime_core::plan::Moment;
+use carvetime_core::quantity::Unit;
+use chrono::{Datelike, NaiveDate, NaiveTime, TimeDelta, Weekday};
+
+/// What was said about a time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum When {
+    /// Day and hour.
+    Moment(Moment),
+    /// The day only.
+    Day(NaiveDate),
+    /// The hour only.
+    Hour(NaiveTime),
+}
+
+/// How an hour without am or pm is meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Lean {
+    /// Of a meal: the afternoon.
+    Meal,
+    /// Of something that has just happened: the nearest hour behind us.
+    Past,
+}
+
+/// A day as far as it is said.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct DaySaid {
+    day: NaiveDate,
+    /// Said by weekday: if its hour is over, next week's is meant.
+    weekly: bool,
+}
+
+/// An hour as far as it is said.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct HourSaid {
+    hour: u32,
+    minute: u32,
+    half: Half,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Half {
+    Morning,
+    Afternoon,
+    Open,
+    /// Written on the clock of 24 hours.
+    Exact,
+}
+
+/// A piece of time found in a sentence: first and last item.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct Spot<T> {
+    what: T,
+    from: usize,
+    to: usize,
+}
+
+/// Reads day and hour from a sentence and marks what it used in `taken`.
+pub fn read_when(sentence: &Sentence, taken: &mut [bool], ground: &Ground, lean: Lean) -> Option<When> {
+    let clock = Clock { s: sentence, ground };
+    let day = clock.best_day(taken);
+    if let Some(spot) = &day {
+        take(taken, spot.from, spot.to);
+    }
+    let hour = clock.best_hour(taken, day.as_ref());
+    if let Some(spot) = &hour {
+        take(taken, spot.from, spot.to);
+    }
+    let part = clock.loose_half(taken);
+    let hour = hour.map(|spot| {
+        let half = if spot.what.half == Half::Open { part.unwrap_or(Half::Open) } else { spot.what.half };
+        HourSaid { half, ..spot.what }
+    });
+    match (day, hour) {
+        (Some(day), Some(hour)) => Some(When::Moment(clock.moment(day.what, hour, lean))),
+        (Some(day), None) => Some(When::Day(day.what.day)),
+        (None, Some(hour)) => Some(When::Hour(clock.time(hour, lean))),
+        (None, None) => None,
+    }
+}
+
+/// The moment next to now at which the clock shows `hour`: today if it is still to come, else tomorrow.
+pub fn next_at(ground: &Ground, hour: NaiveTime) -> Moment {
+    let today = ground.moment(ground.today(), hour);
+    if today > ground.now { today } else { ground.moment(later(ground.today(), 1), hour) }
+}
+
+/// The last moment up to now at which the clock showed `hour`.
+pub fn last_at(ground: &Ground, hour: NaiveTime) -> Moment {
+    let today = ground.moment(ground.today(), hour);
+    // A clock in another hand may be a few minutes ahead.
+    if today <= ground.now + TimeDelta::minutes(10) { today } else { ground.moment(later(ground.today(), -1), hour) }
+}
+
+pub(super) fn take(taken: &mut [bool], from: usize, to: usize) {
+    for at in from..=to {
+        if let Some(flag) = taken.get_mut(at) {
+            *flag = true;
+        }
+    }
+}
+
+fn later(day: NaiveDate, days: i64) -> NaiveDate {
+    TimeDelta::try_days(days).and_then(|days| day.checked_add_signed(days)).unwrap_or(day)
+}
+
+struct Clock<'a> {
+    s: &'a Sentence,
+    ground: &'a Ground,
+}
+
+impl Clock<'_> {
+    fn best_day(&self, taken: &[bool]) -> Option<Spot<DaySaid>> {
+        (0..self.s.len()).filter(|at| free(taken, *at)).find_map(|at| self.day_at(at))
+    }
+
+    /// The hour behind the word for the meal if there is one, else the first.
+    fn best_hour(&self, taken: &[bool], day: Option<&Spot<DaySaid>>) -> Option<Spot<HourSaid>> {
+        let mut found = Vec::new();
+        let mut at = 0;
+        while at < self.s.len() {
+            let beside_day = day.is_some_and(|day| at == day.to + 1);
+            // Who writes 2027-11-25 writes the hours of the whole day.
+            let written_out = beside_day && day.is_some_and(|day| self.s.mark(day.to.saturating_sub(1)) == Some('-'));
+            match self
+                .hour_at(at, beside_day, written_out)
+                .filter(|spot| (spot.from..=spot.to).all(|at| free(taken, at)))
+            {
+                Some(spot) => {
+                    at = spot.to + 1;
+                    found.push(spot);
+                }
+                None => at += 1,
+            }
+        }
+        let meal = |spot: &&Spot<HourSaid>| {
+            (spot.from.saturating_sub(4)..spot.from).any(|at| self.s.of(at, "meal-").is_some())
+        };
+        let first = found.first().copied();
+        found.iter().find(meal).copied().or(first)
+    }
+
+    /// `in the evening` somewhere in the sentence.
+    fn loose_half(&self, taken: &[bool]) -> Option<Half> {
+        (0..self.s.len()).find_map(|at| {
+            if self.s.is(at, "day-tonight") {
+                return Some(Half::Afternoon);
+            }
+            if !free(taken, at) {
+                return None;
+            }
+            match self.s.of(at, "part-")? {
+                "morning" => Some(Half::Morning),
+                _ => Some(Half::Afternoon),
+            }
+        })
+    }
+
+    fn day_at(&self, at: usize) -> Option<Spot<DaySaid>> {
+        let start = if at > 0 && (self.s.is(at - 1, "on") || self.s.is(at - 1, "next")) { at - 1 } else { at };
+        let spot = |day, to| Some(Spot { what: DaySaid { day, weekly: false }, from: start, to });
+        let today = self.ground.today();
+        if let Some(name) = self.s.of(at, "day-") {
+            // In some languages one word is both "tomorrow" and "morning".
+            return match name {
+                "today" | "tonight" => spot(today, at),
+                "tomorrow" => spot(later(today, 1), at),
+                "after-tomorrow" => spot(later(today, 2), at),
+                "yesterday" => spot(later(today, -1), at),
+                _ => None,
+            };
+        }
+        if let Some(weekday) = self.s.of(at, "weekday-").and_then(|name| name.parse::<Weekday>().ok()) {
+            let ahead = weekday.days_since(today.weekday());
+            let what = DaySaid { day: later(today, i64::from(ahead)), weekly: true };
+            // A date beside the weekday says more.
+            let beside = (at + 1..=at + 3).find_map(|next| self.date_at(next, start));
+            return beside.or(Some(Spot { what, from: start, to: at }));
+        }
+        if let Some(name) = self.s.of(at, "holiday-") {
+            let year = today.year();
+            let day = [year, year + 1].into_iter().filter_map(|y| self.feast(name, y)).find(|day| *day >= today)?;
+            return spot(day, at);
+        }
+        if self.s.is(at, "in") {
+            let amount = self.s.amount(at + 1)?;
+            if amount.unit() == Some(Unit::Day) && amount.value() >= 0.0 && amount.value() <= 400.0 {
+                return Some(Spot { from: at, ..spot(later(today, amount.value() as i64), at + 1)? });
+            }
+            let weeks = self.s.whole(at + 1, 1..=52).filter(|_| self.s.is(at + 2, "unit-week"))?;
+            return Some(Spot { from: at, ..spot(later(today, 7 * i64::from(weeks)), at + 2)? });
+        }
+        self.date_at(at, start)
+    }
+
+    /// `2027-11-25`, `25 Nov`, `Nov 25th 2027`, `25/11`, `the 25th`.
+    fn date_at(&self, at: usize, start: usize) -> Option<Spot<DaySaid>> {
+        let s = self.s;
+        if let Some(year) = s.whole(at, 1900..=2999).filter(|_| s.mark(at + 1) == Some('-') && s.glued(at + 1)) {
+            let month = s.whole(at + 2, 1..=12)?;
+            let day = s.whole(at + 4, 1..=31).filter(|_| s.mark(at + 3) == Some('-'))?;
+            let day = NaiveDate::from_ymd_opt(year as i32, month, day)?;
+            return Some(Spot { what: DaySaid { day, weekly: false }, from: start, to: at + 4 });
+        }
+        if let Some(found) = self.slashed(at, start) {
+            return Some(found);
+        }
+        if let Some(month) = s.of(at, "month-").and_then(|m| m.parse().ok()) {
+            let day = s.whole(at + 1, 1..=31)?;
+            if s.amount(at + 1).is_some_and(|amount| amount.unit().is_some()) || s.mark(at + 2) == Some(':') {
+                return None;
+            }
+            let to = if s.is(at + 2, "ordinal") && s.glued(at + 2) { at + 2 } else { at + 1 };
+            return self.dated(day, month, start, to);
+        }
+        let day = s.whole(at, 1..=31)?;
+        let ordinal = s.is(at + 1, "ordinal") && s.glued(at + 1);
+        let mut next = at + 1 + usize::from(ordinal);
+        if s.is(next, "on") || s.is(next, "number-of") {
+            next += 1;
+        }
+        if let Some(month) = s.of(next, "month-").and_then(|m| m.parse().ok()) {
+            return self.dated(day, month, start, next);
+        }
+        if ordinal {
+            let today = self.ground.today();
+            let this = today.with_day(day).filter(|d| *d >= today);
+            let next_month = || later(today.with_day(1)?, 32).with_day(day);
+            let day = this.or_else(next_month)?;
+            return Some(Spot { what: DaySaid { day, weekly: false }, from: start, to: at + 1 });
+        }
+        None
+    }
+
+    /// `25/11`, `11/25/2027`, in the order of the language unless only the other is a date.
+    fn slashed(&self, at: usize, start: usize) -> Option<Spot<DaySaid>> {
+        let s = self.s;
+        // Halves and quarters are amounts; the scanner has taken `11/5` for a fraction.
+        let (first, second, to) = match s.raw(at).split_once('/') {
+            Some((a, b)) => (a.parse().ok()?, b.parse().ok()?, at),
+            None => {
+                let first = s.whole(at, 1..=31)?;
+                if s.mark(at + 1) != Some('/') || !s.glued(at + 1) || !s.glued(at + 2) {
+                    return None;
+                }
+                (first, s.whole(at + 2, 1..=31)?, at + 2)
+            }
+        };
+        if first <= second && to == at {
+            return None;
+        }
+        let (day, month) = match (first, second) {
+            (1..=12, 1..=12) if self.ground.lexicon.day_first() => (first, second),
+            (1..=12, 1..=12) => (second, first),
+            (13..=31, 1..=12) => (first, second),
+            (1..=12, 13..=31) => (second, first),
+            _ => return None,
+        };
+        let third = (s.mark(to + 1) == Some('/') && s.glued(to + 1)).then(|| s.whole(to + 2, 0..=2999)).flatten();
+        match third {
+            Some(year) => {
+                let year = if year < 100 { 2000 + year } else { year };
+                let day = NaiveDate::from_ymd_opt(year as i32, month, day)?;
+                Some(Spot { what: DaySaid { day, weekly: false }, from: start, to: to + 2 })
+            }
+            None if s.mark(to + 1) == Some('/') => None,
+            None => self.dated(day, month, start, to),
+        }
+    }
+
+    /// A day and month, with the year behind it if one stands there, else the next such date.
+    fn dated(&self, day: u32, month: u32, from: usize, to: usize) -> Option<Spot<DaySaid>> {
+        let s = self.s;
+        let filler = usize::from(s.mark(to + 1) == Some(',') || s.is(to + 1, "on") || s.is(to + 1, "number-of"));
+        let year = s.whole(to + 1 + filler, 2000..=2999).filter(|_| s.mark(to + 2 + filler) != Some('-'));
+        if let Some(year) = year {
+            let day = NaiveDate::from_ymd_opt(year as i32, month, day)?;
+            return Some(Spot { what: DaySaid { day, weekly: false }, from, to: to + 1 + filler });
+        }
+        let today = self.ground.today();
+        // 29 February may be years away.
+        let day = (0..9).filter_map(|n| NaiveDate::from_ymd_opt(today.year() + n, month, day)).find(|d| *d >= today)?;
+        Some(Spot { what: DaySaid { day, weekly: false }, from, to })
+    }
+
+    fn feast(&self, name: &str, year: i32) -> Option<NaiveDate> {
+        match name {
+            "thanksgiving" if in_canada(self.ground.zone) => {
+                NaiveDate::from_weekday_of_month_opt(year, 10, Weekday::Mon, 2)
+            }
+            "thanksgiving" => NaiveDate::from_weekday_of_month_opt(year, 11, Weekday::Thu, 4),
+            "christmas" => NaiveDate::from_ymd_opt(year, 12, 25),
+            "christmas-eve" => NaiveDate::from_ymd_opt(year, 12, 24),
+            "new-year" => NaiveDate::from_ymd_opt(year, 1, 1),
+            "new-year-eve" => NaiveDate::from_ymd_opt(year, 12, 31),
+            "easter" => easter(year),
+            _ => None,
+        }
+    }
+
+    /// An hour at `at`. `beside_day` lets a bare number count, as in `Thursday 5`; `exact` rules out a missing pm.
+    fn hour_at(&self, at: usize, beside_day: bool, exact: bool) -> Option<Spot<HourSaid>> {
+        let s = self.s;
+        let said = s.is(at, "at") || s.mark(at) == Some('@');
+        let first = at + usize::from(said);
+        let spot = |hour, minute, half, to| Some(Spot { what: HourSaid { hour, minute, half }, from: at, to });
+        if s.is(first, "noon") {
+            return spot(12, 0, Half::Exact, first);
+        }
+        if s.is(first, "midnight") {
+            return spot(0, 0, Half::Exact, first);
+        }
+        if let Some(found) = self.spoken_hour(at, first) {
+            return Some(found);
+        }
+        let (hour, minute, last, written) = self.digits_of_hour(first, said)?;
+        let (half, last) = match s.of(last + 1, "part-") {
+            Some("morning") => (Half::Morning, last + 1),
+            Some(_) => (Half::Afternoon, last + 1),
+            None if s.is(last + 1, "oclock") => (Half::Open, last + 1),
+            None if hour > 12 || hour == 0 || written == Written::Padded || exact => (Half::Exact, last),
+            None => (Half::Open, last),
+        };
+        let sure = said && written != Written::Decimal
+            || half == Half::Morning
+            || half == Half::Afternoon
+            || last > first && s.is(last, "oclock")
+            || matches!(written, Written::Clock | Written::Padded)
+            || beside_day && written == Written::Bare && self.nothing_counted(last + 1);
+        let counted = said && half == Half::Open && written == Written::Bare && !self.nothing_counted(last + 1);
+        if !sure || counted { None } else { spot(hour, minute, half, last) }
+    }
+
+    /// Nothing that a bare number would count stands at `at`.
+    fn nothing_counted(&self, at: usize) -> bool {
+        !["people", "adults", "children", "unit-", "spot-", "bird-", "condition-"]
+            .iter()
+            .any(|group| self.s.meanings(at).iter().any(|m| m.starts_with(group)))
+    }
+
+    /// `17:00`, `5.30`, `17h30`, `1700`, `5`: hour, minute, last item, and how it was written.
+    fn digits_of_hour(&self, at: usize, said: bool) -> Option<(u32, u32, usize, Written)> {
+        let s = self.s;
+        let raw = s.raw(at);
+        if s.mark(at + 1) == Some(':') && s.glued(at + 1) && s.glued(at + 2) && s.raw(at + 2).len() == 2 {
+            let hour = s.whole(at, 0..=24)?;
+            let minute = s.whole(at + 2, 0..=59)?;
+            let seconds = s.mark(at + 3) == Some(':') && s.glued(at + 3) && s.whole(at + 4, 0..=59).is_some();
+            let last = if seconds { at + 4 } else { at + 2 };
+            return Some((
+                hour % 24,
+                minute,
+                last,
+                if raw.len() == 2 && hour < 10 { Written::Padded } else { Written::Clock },
+            ));
+        }
+        if let Some(amount) =
+            s.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour) && (said || raw.contains('h')))
+        {
+            // `17 h`, `17h30`: an hour only where it is said to be one, or too long to be a span beside a day.
+            let minutes = amount.span()?.num_minutes();
+            if !said && (minutes < 13 * 60 || !raw.starts_with(|c: char| c.is_ascii_digit())) {
+                return None;
+            }
+            let (hour, minute) = (u32::try_from(minutes / 60).ok()?, u32::try_from(minutes % 60).ok()?);
+            return (hour <= 24).then_some((hour % 24, minute, at, Written::Bare));
+        }
+        if let Some((hour, minute)) = raw.split_once('.').filter(|(_, m)| m.len() == 2) {
+            let (hour, minute): (u32, u32) = (hour.parse().ok()?, minute.parse().ok()?);
+            let marked = s.of(at + 1, "part-").is_some();
+            let written = if marked || said { Written::Clock } else { Written::Decimal };
+            return (hour <= 24 && minute < 60 && s.number(at).is_some()).then_some((hour % 24, minute, at, written));
+        }
+        let value = s.number(at)?;
+        if s.upper(at).is_some() || s.mark(at + 1) == Some('/') {
+            return None;
+        }
+        if raw.len() == 4 && raw.bytes().all(|b| b.is_ascii_digit()) && said {
+            let (hour, minute) = (value as u32 / 100, value as u32 % 100);
+            return (hour < 24 && minute < 60).then_some((hour, minute, at, Written::Clock));
+        }
+        if !(0.0..=24.0).contains(&value) {
+            return None;
+        }
+        let hour = value.trunc() as u32 % 24;
+        let in_words = raw.contains(char::is_alphabetic);
+        if value.fract() != 0.0 {
+            // "las cinco y media"
+            let minute = (value.fract() * 60.0).round() as u32;
+            return (in_words && minute < 60).then_some((hour, minute, at, Written::Clock));
+        }
+        if said {
+            // "at five thirty", "a las cinco y veinte", "a las seis menos cuarto"
+            let joined = usize::from(s.is(at + 1, "number-and"));
+            let minute = s.whole(at + 1 + joined, 10..=59).filter(|_| {
+                s.item(at + 1 + joined).is_some_and(|item| matches!(item.what, super::sentence::What::Amount(..)))
+                    && (joined == 1 || s.raw(at + 1).contains(char::is_alphabetic) && in_words)
+                    && self.nothing_counted(at + 2 + joined)
+            });
+            if let Some(minute) = minute {
+                return Some((hour, minute, at + 1 + joined, Written::Clock));
+            }
+            if s.is(at + 1, "minus") {
+                let minute = if s.is(at + 2, "number-quarter") { Some(15) } else { s.whole(at + 2, 1..=29) };
+                if let Some(minute) = minute {
+                    return Some(((hour + 23) % 24, 60 - minute, at + 2, Written::Clock));
+                }
+            }
+        }
+        Some((hour, 0, at, Written::Bare))
+    }
+
+    /// `half past five`, `quarter to six`, `ten past five`.
+    fn spoken_hour(&self, from: usize, first: usize) -> Option<Spot<HourSaid>> {
+        let s = self.s;
+        let article = usize::from(s.is(first, "number-article"));
+        let at = first + article;
+        let minutes = if s.is(at, "number-half") {
+            30
+        } else if s.is(at, "number-quarter") {
+            15
+        } else {
+            s.whole(at, 1..=29)?
+        };
+        let before = s.is(at + 1, "to");
+        if !before && !s.is(at + 1, "past") {
+            return None;
+        }
+        let hour = s.whole(at + 2, 1..=12)?;
+        let (hour, minute) = if before { ((hour + 11) % 12, 60 - minutes) } else { (hour, minutes) };
+        let (half, to) = match s.of(at + 3, "part-") {
+            Some("morning") => (Half::Morning, at + 3),
+            Some(_) => (Half::Afternoon, at + 3),
+            None => (Half::Open, at + 2),
+        };
+        Some(Spot { what: HourSaid { hour: if hour == 0 { 12 } else { hour }, minute, half }, from, to })
+    }
+
+    fn moment(&self, said: DaySaid, hour: HourSaid, lean: Lean) -> Moment {
+        let time = self.time(hour, lean);
+        let at = self.ground.moment(said.day, time);
+        let over = at <= self.ground.now && lean == Lean::Meal;
+        if over && said.weekly {
+            return self.ground.moment(later(said.day, 7), time);
+        }
+        at
+    }
+
+    fn time(&self, said: HourSaid, lean: Lean) -> NaiveTime {
+        let hour = match (said.half, said.hour) {
+            (Half::Exact, hour) | (Half::Afternoon | Half::Open, hour @ 12..) => hour,
+            (Half::Morning, 12) => 0,
+            (Half::Morning, hour) => hour,
+            (Half::Afternoon, hour) => hour + 12,
+            (Half::Open, hour) => match lean {
+                Lean::Meal if hour >= 10 && self.s.has("meal-lunch") => hour,
+                Lean::Meal => hour + 12,
+                Lean::Past => self.behind_us(hour, said.minute),
+            },
+        };
+        NaiveTime::from_hms_opt(hour % 24, said.minute, 0).unwrap_or(NaiveTime::MIN)
+    }
+
+    /// Of `2:05` and `14:05`, the one that was last.
+    fn behind_us(&self, hour: u32, minute: u32) -> u32 {
+        let candidates = [hour, hour + 12].map(|hour| {
+            let time = NaiveTime::from_hms_opt(hour % 24, minute, 0).unwrap_or(NaiveTime::MIN);
+            (last_at(self.ground, time), hour)
+        });
+        candidates.into_iter().max().map_or(hour, |(_, hour)| hour)
+    }
+}
+
+/// How an hour was written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Written {
+    /// `5`, `17`
+    Bare,
+    /// `17:00`
+    Clock,
+    /// `05:00`
+    Padded,
+    /// `5.30`, which may be a number.
+    Decimal,
+}
+
+fn free(taken: &[bool], at: usize) -> bool {
+    !taken.get(at).copied().unwrap_or(false)
+}
+
+/// Zones whose Thanksgiving is the second Monday of October.
+fn in_canada(zone: chrono_tz::Tz) -> bool {
+    const ZONES: [&str; 14] = [
+        "America/Toronto",
+        "America/Vancouver",
+        "America/Montreal",
+        "America/Winnipeg",
+        "America/Edmonton",
+        "America/Regina",
+        "America/Halifax",
+        "America/St_Johns",
+        "America/Moncton",
+        "America/Whitehorse",
+        "America/Yellowknife",
+        "America/Iqaluit",
+        "America/Glace_Bay",
+        "America/Thunder_Bay",
+    ];
+    ZONES.contains(&zone.name()) || zone.name().starts_with("Canada/")
+}
+
+/// Western Easter Sunday, by the anonymous Gregorian algorithm.
+pub fn easter(year: i32) -> Option<NaiveDate> {
+    let (a, b, c) = (year % 19, year / 100, year % 100);
+    let (d, e) = (b / 4, b % 4);
+    let g = (8 * b + 13) / 25;
+    let h = (19 * a + b - d - g + 15) % 30;
+    let (i, k) = (c / 4, c % 4);
+    let l = (32 + 2 * e + 2 * i - h - k) % 7;
+    let m = (a + 11 * h + 19 * l) / 433;
+    let month = (h + l - 7 * m + 90) / 25;
+    let day = (h + l - 7 * m + 33 * month + 19) % 32;
+    NaiveDate::from_ymd_opt(year, u32::try_from(month).ok()?, u32::try_from(day).ok()?)
+}

@@ -1,0 +1,205 @@
+### Words people type, by what they mean. Not shown to anyone; read by the program.
+### Each value is a list of words and phrases, separated by commas. Case, accents and plain plurals (-s, -es) need no
+### entry of their own; common words of five letters and more are also read with a slip of the finger.
+### A translator lists what people really write, abbreviations included; the longest phrase wins.
+
+## How dates are written: mdy or dmy. Whether a comma marks decimals: yes or no.
+lexicon-date-order = mdy
+lexicon-decimal-comma = no
+
+## Words that look like a slip of another word here and are not.
+lexicon-plain = three, there, their, these, those, house, home, toast, mouth, winner, beast, quest, guess, toady, towel, flour, floor, could, would, other, after, about, again, never, every, table, salty, water, waters, later, eaten, easter, sunny, money, monkey, north, south, march, match, plate, place, piece, peace, sauce, source, stuff, still, grand, brand, bread, board, broad, least, beats, great, treat, large, small, whole, while, white, wheel, kitchen, ovens, overs, cover, shower, smoked, smokey, thinner, dining, diner, going, gloves, friends, friday, fried, freezer, fridge, cooler, cooker, counter, country, county, chickpea, ducts, grease, sound, round, found, wound, count, court, pints, points, paints, ground, grams, grain, gains, cause, caught, bought, brought, timber, temper, number, member, second, seconds, season, reason, mother, father, brother, sister, spoon, sport, sheet, sweet, sugar, cream, butter, better, bitter, batter, letter, thick, think, thing, things, thanks, right, light, night, might, fight, sight, weigh, height, weight, eighth, hours, honey, horse, nurse, purse, first, fresh, flesh, flash, flake, flakes, snake, shake, brine, bring, bride, dried, drive, drove, stove, store, stone, steam, cream
+
+## Numbers
+lexicon-number-0 = zero
+lexicon-nobody = nobody, no one, no guests
+lexicon-number-1 = one
+lexicon-number-2 = two, couple
+lexicon-number-3 = three
+lexicon-number-4 = four
+lexicon-number-5 = five
+lexicon-number-6 = six
+lexicon-number-7 = seven
+lexicon-number-8 = eight
+lexicon-number-9 = nine
+lexicon-number-10 = ten
+lexicon-number-11 = eleven
+lexicon-number-12 = twelve, dozen
+lexicon-number-13 = thirteen
+lexicon-number-14 = fourteen
+lexicon-number-15 = fifteen
+lexicon-number-16 = sixteen
+lexicon-number-17 = seventeen
+lexicon-number-18 = eighteen
+lexicon-number-19 = nineteen
+lexicon-number-20 = twenty
+lexicon-number-30 = thirty
+lexicon-number-40 = forty
+lexicon-number-50 = fifty
+lexicon-number-60 = sixty
+lexicon-number-90 = ninety
+lexicon-number-100 = hundred
+lexicon-number-half = half
+lexicon-number-third = third
+lexicon-number-quarter = quarter
+lexicon-number-eighth = eighth
+lexicon-number-article = a, an
+lexicon-number-and = and
+lexicon-number-plus = plus
+lexicon-number-of = of
+lexicon-number-to = to
+lexicon-minus = minus, negative
+
+## Units
+lexicon-unit-pound = lb, lbs, pound, pounds, pounder
+lexicon-unit-ounce = oz, ounce, ounces
+lexicon-unit-gram = g, gr, gram, grams, gramme
+lexicon-unit-kilogram = kg, kgs, kilo, kilos, kilogram, kilogramme
+lexicon-unit-milligram = mg, milligram
+lexicon-unit-teaspoon = tsp, tsps, teaspoon, tea spoon
+lexicon-unit-tablespoon = tbsp, tbsps, tbs, tblsp, tablespoon, table spoon
+lexicon-unit-cup = cup
+lexicon-unit-fluid-ounce = fl oz, fluid ounce, fluid oz
+lexicon-unit-pint = pint, pt
+lexicon-unit-quart = quart, qt, qts
+lexicon-unit-gallon = gallon, gal
+lexicon-unit-milliliter = ml, milliliter, millilitre
+lexicon-unit-liter = l, liter, litre
+lexicon-unit-pinch = pinch, pinches
+lexicon-unit-stick = stick
+lexicon-unit-fahrenheit = f, °f, fahrenheit, degrees f, degree f, degrees fahrenheit, ° f
+lexicon-unit-celsius = c, °c, celsius, centigrade, degrees c, degree c, degrees celsius, degrees centigrade, ° c
+lexicon-unit-degree = °, degree, degrees, deg
+lexicon-unit-second = s, sec, secs, second
+lexicon-unit-minute = min, mins, minute, mn
+lexicon-unit-hour = h, hr, hrs, hour
+lexicon-unit-day = d, day
+lexicon-unit-week = week, wk
+lexicon-unit-month = month
+lexicon-unit-percent = percent, per cent, pct
+lexicon-unit-gas-mark = gas mark, gas, mark
+
+## Days and hours
+lexicon-weekday-mon = monday, mon
+lexicon-weekday-tue = tuesday, tue, tues
+lexicon-weekday-wed = wednesday, wed, weds
+lexicon-weekday-thu = thursday, thu, thur, thurs
+lexicon-weekday-fri = friday, fri
+lexicon-weekday-sat = saturday, sat
+lexicon-weekday-sun = sunday, sun
+lexicon-month-1 = january, jan
+lexicon-month-2 = february, feb
+lexicon-month-3 = march, mar
+lexicon-month-4 = april, apr
+lexicon-month-5 = may
+lexicon-month-6 = june, jun
+lexicon-month-7 = july, jul
+lexicon-month-8 = august, aug
+lexicon-month-9 = september, sep, sept
+lexicon-month-10 = october, oct
+lexicon-month-11 = november, nov
+lexicon-month-12 = december, dec
+lexicon-day-today = today
+lexicon-day-tonight = tonight, this evening
+lexicon-day-tomorrow = tomorrow, tmrw, tomorow
+lexicon-day-after-tomorrow = day after tomorrow, the day after tomorrow
+lexicon-day-yesterday = yesterday
+lexicon-holiday-thanksgiving = thanksgiving, thanksgiving day, turkey day
+lexicon-holiday-christmas = christmas, christmas day, xmas, xmas day
+lexicon-holiday-christmas-eve = christmas eve, xmas eve
+lexicon-holiday-new-year = new year's day, new years day, new year
+lexicon-holiday-new-year-eve = new year's eve, new years eve
+lexicon-holiday-easter = easter, easter sunday, easter day
+lexicon-next = next, coming, this
+lexicon-part-morning = am, in the morning, morning
+lexicon-part-afternoon = pm, in the afternoon, afternoon, in the evening, evening, at night, night
+lexicon-noon = noon, midday, at noon, at midday
+lexicon-midnight = midnight, at midnight
+lexicon-oclock = o'clock, oclock
+lexicon-past = past
+lexicon-to = to, til, till, of
+lexicon-at = at, by, around, about, at about, at around, for
+lexicon-on = on, the, of
+lexicon-in = in, within
+lexicon-ago = ago
+lexicon-later = later, back, longer, delay, delayed, push, postpone
+lexicon-earlier = earlier, sooner, forward
+lexicon-now = now, right now, just now
+lexicon-ordinal = st, nd, rd, th
+lexicon-meal-dinner = dinner, supper, meal, eat, eating, serve, served, on the table, table
+lexicon-meal-lunch = lunch, brunch
+
+## The bird
+lexicon-bird-turkey = turkey, tom turkey, hen turkey, gobbler
+lexicon-bird-turkey-breast = turkey breast, breast of turkey, turkey crown, crown
+lexicon-bird-chicken = chicken, broiler, roaster
+lexicon-bird-capon = capon
+lexicon-bird-duck = duck, duckling
+lexicon-bird-goose = goose, geese
+lexicon-bird-any = bird
+lexicon-condition-fresh = fresh, thawed, defrosted, already thawed, fully thawed, not frozen, never frozen, unfrozen, already defrosted, completely thawed
+lexicon-condition-frozen = frozen, still frozen, rock hard, frozen solid, deep frozen
+lexicon-condition-part-thawed = part thawed, partly thawed, partially thawed, half thawed, half frozen, partly frozen, partially frozen, part frozen, still icy, icy inside, still ice inside, part defrosted, partially defrosted, partly defrosted, half defrosted
+lexicon-form-whole = whole
+lexicon-form-flat = flat, flattened, spatchcock, spatchcocked, butterflied, butterfly, backbone out, opened flat
+lexicon-form-pieces = pieces, in pieces, parts, in parts, cut up, jointed, in joints
+lexicon-stuffed = stuffed, with stuffing, stuffing inside, stuffing in the bird, stuffed bird
+lexicon-unstuffed = unstuffed, not stuffed, no stuffing, without stuffing, stuffing on the side, stuffing outside
+lexicon-solution = solution, contains up to, contains, added, enhanced, injected, brine solution
+lexicon-basted = self basting, self basted, basted, pre basted, prebasted, pre salted, presalted, pre brined, prebrined
+
+## Who eats
+lexicon-people = people, persons, person, guest, of us, adults and kids, mouths, diners, eaters, at the table, pax, folks, ppl, servings, portions, heads, plates
+lexicon-adults = adult, grown ups, grownups, grown up
+lexicon-children = kid, child, children, little ones
+lexicon-for = for, feed, feeds, feeding, we are, we're, we'll be, we will be, family of, table of, party of
+lexicon-leftovers = leftovers, leftover, with leftovers, and leftovers, want leftovers, some leftovers
+lexicon-no-leftovers = no leftovers, without leftovers, without leftover
+
+## Heat, salt, way
+lexicon-cooker-oven = oven, conventional oven, in the oven, oven without fan, no fan, roast it
+lexicon-cooker-fan-oven = fan oven, convection oven, convection, fan, fan assisted, fan assisted oven, oven with fan, fan on
+lexicon-cooker-smoker = smoker, smoke, smoked, kettle, kettle grill, grill, bbq, barbecue, pellet grill, pit
+lexicon-fryer = fryer, deep fryer, deep fry, deep fried, fried, fry, frying, deep frying, turkey fryer, hot oil
+lexicon-salting-none = no salt, unsalted, without salt, skip the salt, no brine, without brine, no salting, don't salt, dont salt, not salted
+lexicon-salting-dry = dry brine, dry brined, dry brining, dry salt, dry salted, salted, salt it, salt rub, with salt, pre salt
+lexicon-salting-wet = wet brine, wet brined, wet brining, brined, in brine, brine, brine it
+lexicon-thawing-fridge = thaw in the fridge, fridge thaw, in the fridge, fridge, refrigerator
+lexicon-thawing-cold-water = cold water, thaw in water, water thaw, thaw in cold water, in the sink
+lexicon-thawing-cook-frozen = from frozen, cook from frozen, cook it frozen, straight from the freezer
+lexicon-ahead = day before, the day before, a day before, day ahead, a day ahead, cook ahead, cooked ahead, cook it ahead, ahead, ahead of time, in advance, the night before, night before
+lexicon-not-ahead = same day, on the day, the same day
+lexicon-elsewhere = at my sister's, at my brother's, at my mother's, at my mom's, at my mum's, at my dad's, at my parents', at my parents, at my aunt's, at my uncle's, at my friend's, at my in laws, at my grandma's, potluck, at another house, another house, other house, elsewhere, somewhere else, their house, their place, her house, her place, his house, his place, carry it, carried, take it to, bring it to, carry it cold
+lexicon-here = at home, at ours, at our place, at my place, at my house, here, our house, my house
+lexicon-drive = drive, away, trip, ride, by car, on the road, journey, driving
+lexicon-at-home = have, i've got, ive got, got, already have, we have, in my freezer, in the freezer, in my fridge, already bought, bought
+lexicon-to-buy = need to buy, have to buy, not bought, haven't bought, still to buy, going to buy, buy
+
+## Where a thermometer reads
+lexicon-spot-breast = breast, breasts, white meat
+lexicon-spot-thigh = thigh, thighs, dark meat, leg
+lexicon-spot-pit = pit, smoker, oven, air, ambient, grate, grill, chamber
+lexicon-spot-stuffing = stuffing
+
+## Steps, as people name them when they take or drop one
+lexicon-step-buy = buy, buying, shop, shopping
+lexicon-step-thaw = thaw, thawing, defrost, defrosting
+lexicon-step-water = water, water change, change water, change the water
+lexicon-step-salt = salt, salting, dry brine, brine
+lexicon-step-rest = rest, salted rest
+lexicon-step-temper = temper, out of the fridge, take out
+lexicon-step-fire = fire, light, light the fire, preheat, heat the oven
+lexicon-step-on = on, bird on, put it on, put on
+lexicon-step-check = check, checks, checking, thermometer
+lexicon-step-pull = pull, take off, off the heat
+lexicon-step-stand = stand, standing
+lexicon-step-carve = carve, carving
+lexicon-step-chill = chill, chilling, cool, cooling
+lexicon-step-pack = pack, packing
+lexicon-step-travel = travel, drive, driving, carry
+lexicon-step-reheat = reheat, reheating, warm up
+lexicon-step-serve = serve, serving
+lexicon-step-leftovers = leftovers, leftover
+
+lexicon-yes = yes, y, yep, yeah, ok, okay, sure, fine
+lexicon-no = no, n, nope, not

@@ -1,0 +1,206 @@
+### Palabras que la gente escribe, por lo que significan. Nadie las ve; las lee el programa.
+### Each value is a list of words and phrases, separated by commas. Case, accents and plain plurals (-s, -es) need no
+### entry of their own; common words of five letters and more are also read with a slip of the finger.
+### A translator lists what people really write, abbreviations included; the longest phrase wins. English words are
+### understood too where they mean nothing else here.
+
+## How dates are written: mdy or dmy. Whether a comma marks decimals: yes or no.
+lexicon-date-order = dmy
+lexicon-decimal-comma = yes
+
+## Words that look like a slip of another word here and are not.
+lexicon-plain = sobre, sobra, cabra, pecho, hecho, techo, lecho, mucho, noche, coche, leche, carne, carga, mesa, misa, horma, fuera, fuego, juego, luego, jugo, pava, parte, partes, puerta, gracias, grasa, grano, grande, grado, gramo, medir, media, medio, miedo, menos, meses, manos, verde, tarde, tarda, carta, corta, corto, cuatro, cuarto, cuadro, cuerpo, cuento, cuanto, cuando, ciento, siento, quince, quinta, quiero, queso, hielo, suelo, vuelo, cielo, horas, honra, ahora, entra, entre, antes, tanto, canto, santo, salsa, sales, salto, saldo, sabor, saber, sacar, secar, asado, pasado, pesado, poner, comer, coser, cocer, cocina, vecina, hermana, mayor, mejor, mujer, personal, paste, pasta, tapa, tazon, razon, vaso, paso, peso, beso, queda, horno, torno, hornos, pierna, piedra, muslo, puslo
+
+## Números
+lexicon-number-0 = cero
+lexicon-nobody = nadie, ningún invitado
+lexicon-number-1 = uno
+lexicon-number-2 = dos, par
+lexicon-number-3 = tres
+lexicon-number-4 = cuatro
+lexicon-number-5 = cinco
+lexicon-number-6 = seis
+lexicon-number-7 = siete
+lexicon-number-8 = ocho
+lexicon-number-9 = nueve
+lexicon-number-10 = diez
+lexicon-number-11 = once
+lexicon-number-12 = doce, docena
+lexicon-number-13 = trece
+lexicon-number-14 = catorce
+lexicon-number-15 = quince
+lexicon-number-16 = dieciséis
+lexicon-number-17 = diecisiete
+lexicon-number-18 = dieciocho
+lexicon-number-19 = diecinueve
+lexicon-number-20 = veinte
+lexicon-number-30 = treinta
+lexicon-number-40 = cuarenta
+lexicon-number-50 = cincuenta
+lexicon-number-60 = sesenta
+lexicon-number-90 = noventa
+lexicon-number-100 = cien, ciento
+lexicon-number-half = medio, media
+lexicon-number-third = tercio
+lexicon-number-quarter = cuarto
+lexicon-number-eighth = octavo
+lexicon-number-article = un, una
+lexicon-number-and = y, e
+lexicon-number-plus = más
+lexicon-number-of = de
+lexicon-number-to = a
+lexicon-minus = menos
+
+## Unidades
+lexicon-unit-pound = lb, lbs, libra
+lexicon-unit-ounce = oz, onza
+lexicon-unit-gram = g, gr, gramo
+lexicon-unit-kilogram = kg, kgs, kilo, kilogramo
+lexicon-unit-milligram = mg, miligramo
+lexicon-unit-teaspoon = cdta, cdita, cucharadita, cucharilla, cucharita, cucharada de té, cucharadas de té
+lexicon-unit-tablespoon = cda, cdas, cuchara, cucharada, cucharada sopera, cucharadas soperas
+lexicon-unit-cup = taza
+lexicon-unit-fluid-ounce = onza líquida, onzas líquidas, fl oz
+lexicon-unit-pint = pinta
+lexicon-unit-quart = cuarto de galón, cuartos de galón
+lexicon-unit-gallon = galón
+lexicon-unit-milliliter = ml, mililitro
+lexicon-unit-liter = l, litro
+lexicon-unit-pinch = pizca
+lexicon-unit-stick = barra, barrita
+lexicon-unit-fahrenheit = f, °f, fahrenheit, grados f, grados fahrenheit, ° f
+lexicon-unit-celsius = c, °c, celsius, centígrado, grados c, grados celsius, grados centígrados, ° c
+lexicon-unit-degree = °, grado
+lexicon-unit-second = s, seg, segundo
+lexicon-unit-minute = min, mins, minuto
+lexicon-unit-hour = h, hr, hrs, hora
+lexicon-unit-day = d, día
+lexicon-unit-week = semana
+lexicon-unit-month = mes, meses
+lexicon-unit-percent = por ciento
+lexicon-unit-gas-mark = gas mark, marca de gas, gas, termostato
+
+## Días y horas
+lexicon-weekday-mon = lunes, lun
+lexicon-weekday-tue = martes, mar
+lexicon-weekday-wed = miércoles, mié
+lexicon-weekday-thu = jueves, jue
+lexicon-weekday-fri = viernes, vie
+lexicon-weekday-sat = sábado, sáb
+lexicon-weekday-sun = domingo, dom
+lexicon-month-1 = enero, ene
+lexicon-month-2 = febrero, feb
+lexicon-month-3 = marzo
+lexicon-month-4 = abril, abr
+lexicon-month-5 = mayo
+lexicon-month-6 = junio, jun
+lexicon-month-7 = julio, jul
+lexicon-month-8 = agosto, ago
+lexicon-month-9 = septiembre, setiembre, sep, sept
+lexicon-month-10 = octubre, oct
+lexicon-month-11 = noviembre, nov
+lexicon-month-12 = diciembre, dic
+lexicon-day-today = hoy
+lexicon-day-tonight = esta noche, hoy por la noche
+lexicon-day-tomorrow = mañana
+lexicon-day-after-tomorrow = pasado mañana
+lexicon-day-yesterday = ayer
+lexicon-holiday-thanksgiving = acción de gracias, día de acción de gracias, el día de acción de gracias
+lexicon-holiday-christmas = navidad, día de navidad, el día de navidad
+lexicon-holiday-christmas-eve = nochebuena
+lexicon-holiday-new-year = año nuevo, día de año nuevo
+lexicon-holiday-new-year-eve = nochevieja, fin de año
+lexicon-holiday-easter = pascua, domingo de pascua, domingo de resurrección
+lexicon-next = próximo, próxima, que viene, este, esta
+lexicon-part-morning = am, de la mañana, por la mañana
+lexicon-part-afternoon = pm, de la tarde, por la tarde, de la noche, por la noche, tarde, noche
+lexicon-noon = mediodía, al mediodía, a mediodía, las doce del mediodía
+lexicon-midnight = medianoche, a medianoche
+lexicon-oclock = en punto
+lexicon-past = pasadas
+lexicon-to = menos
+lexicon-at = a las, a la, las, hacia las, sobre las, a eso de las, para las, a
+lexicon-on = el, la, los, de, del, para el
+lexicon-in = en, dentro de
+lexicon-ago = hace
+lexicon-later = más tarde, tarde, después, retrasa, retrasar, atrasa, atrasar, aplaza, aplazar
+lexicon-earlier = antes, más temprano, más pronto, adelanta, adelantar
+lexicon-now = ahora, ahora mismo
+lexicon-ordinal = ro, do, er
+lexicon-meal-dinner = cena, cenar, cenamos, comemos, comer, servir, mesa
+lexicon-meal-lunch = comida, almuerzo, almorzar
+
+## El ave
+lexicon-bird-turkey = pavo, pava, guajolote
+lexicon-bird-turkey-breast = pechuga de pavo
+lexicon-bird-chicken = pollo
+lexicon-bird-capon = capón
+lexicon-bird-duck = pato
+lexicon-bird-goose = ganso, oca
+lexicon-bird-any = ave
+lexicon-condition-fresh = fresco, fresca, descongelado, descongelada, ya descongelado, ya descongelada, no congelado, sin congelar, ya está descongelado
+lexicon-condition-frozen = congelado, congelada, todavía congelado, aún congelado
+lexicon-condition-part-thawed = medio congelado, medio congelada, medio descongelado, medio descongelada, parcialmente descongelado, parcialmente congelado, a medio descongelar
+lexicon-form-whole = entero, entera
+lexicon-form-flat = abierto, abierta, aplanado, aplanada, en mariposa, mariposa, sin espinazo, plano, plana
+lexicon-form-pieces = en trozos, trozos, troceado, troceada, en piezas, piezas, despiezado, despiezada, en presas
+lexicon-stuffed = relleno, rellena, con relleno
+lexicon-unstuffed = sin relleno, sin rellenar, no relleno, relleno aparte, relleno fuera
+lexicon-solution = solución, contiene hasta, contiene, salmuera añadida, inyectado, inyectada, añadido
+lexicon-basted = ya salado, ya salada, presalado, presalada, marinado de fábrica, ya marinado
+
+## Quién come
+lexicon-people = persona, gente, invitado, invitada, comensal, raciones, porciones, ración, porción
+lexicon-adults = adulto, adulta, mayores
+lexicon-children = niño, niña, crío, chico, peque, pequeños
+lexicon-for = para, somos, seremos, familia de, mesa de, mesa para
+lexicon-leftovers = sobras, con sobras, que sobre, que quede
+lexicon-no-leftovers = sin sobras, que no sobre
+
+## Calor, sal, camino
+lexicon-cooker-oven = horno, al horno, en el horno, horno sin ventilador
+lexicon-cooker-fan-oven = horno con ventilador, horno de convección, convección, ventilador, horno con aire, aire
+lexicon-cooker-smoker = ahumador, ahumado, ahumada, ahumar, parrilla, barbacoa, asador, kettle
+lexicon-fryer = freidora, frito, frita, freír, aceite hirviendo
+lexicon-salting-none = sin sal, sin salar, no salar, sin salmuera, nada de sal
+lexicon-salting-dry = salmuera seca, salado en seco, salazón en seco, salar en seco, salado, salada, con sal
+lexicon-salting-wet = salmuera, salmuera líquida, en salmuera, salmuera húmeda
+lexicon-thawing-fridge = descongelar en la nevera, en la nevera, nevera, en el refrigerador, refrigerador, frigorífico, frigo, en el frigo
+lexicon-thawing-cold-water = agua fría, descongelar en agua, en agua fría
+lexicon-thawing-cook-frozen = cocinar congelado, desde congelado, sin descongelar
+lexicon-ahead = día antes, el día antes, un día antes, el día anterior, día anterior, con antelación, por adelantado, la víspera, víspera
+lexicon-not-ahead = el mismo día, mismo día
+lexicon-elsewhere = en casa de mi hermana, en casa de mi hermano, en casa de mi madre, en casa de mi padre, en casa de mis padres, en casa de mi tía, en casa de mi abuela, en casa de mis suegros, en casa de, en otra casa, otra casa, fuera de casa, llevarlo, lo llevo, lo llevamos, llevar
+lexicon-here = en casa, en mi casa, en nuestra casa, aquí
+lexicon-drive = en coche, en carro, en auto, de viaje, de camino, de coche, de trayecto, de distancia, viaje, trayecto
+lexicon-at-home = tengo, tenemos, ya tengo, ya lo tengo, en mi congelador, comprado, ya comprado
+lexicon-to-buy = hay que comprar, tengo que comprar, por comprar, comprar
+
+## Dónde mide el termómetro
+lexicon-spot-breast = pechuga
+lexicon-spot-thigh = muslo, contramuslo
+lexicon-spot-pit = ahumador, horno, aire, parrilla, cámara, ambiente
+lexicon-spot-stuffing = relleno
+
+## Pasos
+lexicon-step-buy = comprar, compra
+lexicon-step-thaw = descongelar, descongelación, deshielo
+lexicon-step-water = agua, cambio de agua, cambiar el agua, cambiar agua
+lexicon-step-salt = salar, sal, salmuera
+lexicon-step-rest = reposo, reposo con sal
+lexicon-step-temper = atemperar, sacar de la nevera, sacar
+lexicon-step-fire = fuego, encender, precalentar, encender el fuego
+lexicon-step-on = al horno, al fuego, meter, poner
+lexicon-step-check = control, comprobar, medir, termómetro
+lexicon-step-pull = sacar del fuego, sacar del horno, retirar
+lexicon-step-stand = reposar, reposo final
+lexicon-step-carve = trinchar, cortar
+lexicon-step-chill = enfriar, a la nevera
+lexicon-step-pack = empacar, empaquetar
+lexicon-step-travel = viajar, viaje, llevar
+lexicon-step-reheat = recalentar, calentar
+lexicon-step-serve = servir
+lexicon-step-leftovers = sobras
+
+lexicon-yes = sí, vale, claro, de acuerdo, ok, bueno
+lexicon-no = no
