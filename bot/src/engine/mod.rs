@@ -120,6 +120,9 @@ impl Engine {
             count += 1;
         }
         if count == 0 {
+            if desk.unsynced {
+                self.settle(&mut desk)?; // told again because the first time could not be promised
+            }
             return Ok(0);
         }
         let surplus = (desk.window.len() + new.len()).saturating_sub(WINDOW).min(desk.window.len());
@@ -289,5 +292,35 @@ impl Desk {
 
     fn outbox_key(&mut self, message: &Message) -> OutboxKey {
         OutboxKey { rank: message.rank(), sequence: self.number() }
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use crate::book::MockBook;
+    use crate::words::Voice;
+
+    fn said() -> (Option<UpdateId>, Heard) {
+        let heard = Heard { room: RoomId(1), kind: RoomKind::Private, by: None, what: What::Unreadable };
+        (Some(UpdateId(1)), heard)
+    }
+
+    #[test]
+    fn nothing_is_promised_until_the_disk_has_it() {
+        let mut book = MockBook::new();
+        book.expect_get().returning(|_, _| Ok(None));
+        book.expect_rows().returning(|_, _, _, _| Ok(Vec::new()));
+        book.expect_commit().times(1).returning(|_| Ok(()));
+        let mut refusals = 1;
+        book.expect_sync().times(2).returning(move |_| {
+            refusals -= 1;
+            if refusals < 0 { Ok(()) } else { Err(BookError::Damaged { detail: "full".into() }) }
+        });
+        let engine = Engine::new(Arc::new(book), Arc::new(Voice::new()), crate::room::decide).unwrap();
+        engine.accept([said()]).unwrap_err();
+        // Told again: it is in the inbox already, but only now is it safe to say so.
+        assert_eq!(engine.accept([said()]).unwrap(), 0);
     }
 }

@@ -14,6 +14,9 @@ enum LaneId {
     Chat(RoomId),
 }
 
+/// A lane's place among those that could send: rank of its next message, when it was served, when that was said.
+type Place = (u8, u64, u64, LaneId);
+
 #[derive(Debug, Default)]
 struct Lane {
     waiting: BTreeSet<OutboxKey>,
@@ -23,9 +26,9 @@ struct Lane {
 }
 
 impl Lane {
-    fn place(&self, id: LaneId) -> Option<(u8, u64, LaneId)> {
+    fn place(&self, id: LaneId) -> Option<Place> {
         let head = self.waiting.first().filter(|_| self.under_way.is_none())?;
-        Some((head.rank, self.served, id))
+        Some((head.rank, self.served, head.sequence, id))
     }
 }
 
@@ -36,7 +39,7 @@ pub struct Queue {
     known: BTreeMap<OutboxKey, (Option<RoomId>, Option<String>)>,
     lanes: BTreeMap<LaneId, Lane>,
     /// Lanes that could send now, in the order they should.
-    ready: BTreeSet<(u8, u64, LaneId)>,
+    ready: BTreeSet<Place>,
     /// Waiting messages by chat and logical name.
     named: BTreeMap<(RoomId, String), BTreeSet<OutboxKey>>,
     tick: u64,
@@ -79,7 +82,7 @@ impl Queue {
 
     /// The next message whose chat may be written to now (answers to presses always may).
     pub fn next(&self, may: &mut dyn FnMut(RoomId) -> bool) -> Option<OutboxKey> {
-        let (_, _, id) = self.ready.iter().find(|(_, _, id)| match id {
+        let (.., id) = self.ready.iter().find(|(.., id)| match id {
             LaneId::Press(_) => true,
             LaneId::Chat(room) => may(*room),
         })?;

@@ -1,0 +1,612 @@
+//! The engine around a stand-in for the room: what arrives is decided once, kept whole, and sent in order.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook};
+use carvetime::engine::{Arrival, Audience, Engine, Failure, Outgoing, Render, Topic, UpdateId};
+use carvetime::room::state::{Person, Room};
+use carvetime::room::turn::Forget;
+use carvetime::room::{
+    Bell, BellKind, Button, Heard, How, PersonId, RoomId, RoomKind, Say, Scene, Speaker, To, Turn, Urgency, What,
+};
+use carvetime::words::{Arg, Text};
+use chrono::{DateTime, Utc};
+use proptest::prelude::*;
+use std::collections::BTreeMap;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::{Arc, Mutex};
+
+const GROUP: RoomId = RoomId(-100);
+const OTHER: RoomId = RoomId(-200);
+const ROSA: PersonId = PersonId(7);
+
+/// Shows the verbatim argument of each text; a text without one shows its id.
+struct Plain;
+
+impl Render for Plain {
+    fn html(&self, paragraphs: &[Text], audience: Audience<'_>, now: DateTime<Utc>) -> String {
+        let lines: Vec<String> = paragraphs.iter().map(|text| self.label(text, audience, now)).collect();
+        lines.join("\n")
+    }
+
+    fn label(&self, text: &Text, _: Audience<'_>, _: DateTime<Utc>) -> String {
+        match text.args.as_slice() {
+            [(_, Arg::Verbatim(words))] => words.clone(),
+            _ => text.id.to_string(),
+        }
+    }
+}
+
+fn words(text: &str) -> Text {
+    Text::new("room-test").with("words", Arg::Verbatim(text.to_owned()))
+}
+
+/// The stand-in room. Each line of what was said is an instruction; `plans_made` counts the turns of a room.
+fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
+    let mut room = scene.room.clone();
+    room.plans_made += 1;
+    let mut turn = Turn::default();
+    let said = |key: Option<&str>, how, urgency, text: &str| Say {
+        key: key.map(str::to_owned),
+        how,
+        urgency,
+        buttons: vec![vec![Button { label: words("Done"), data: "d".into() }]],
+        ..Say::new(To::Room(scene.room.id), words(text))
+    };
+    match &heard.what {
+        What::Said { text, .. } => {
+            for line in text.lines() {
+                let (verb, rest) = line.split_once(' ').unwrap_or((line, ""));
+                match verb {
+                    "panic" => panic!("told to"),
+                    "join" => room.members.extend(heard.by.iter().map(|by| by.id)),
+                    "know" => turn.people.extend(heard.by.iter().map(Person::new)),
+                    "say" => turn.says.push(said(None, How::New, Urgency::Answer, rest)),
+                    "due" => turn.says.push(said(Some("job"), How::New, Urgency::Due, rest)),
+                    "board" => turn.says.push(said(Some("board"), How::New, Urgency::Board, rest)),
+                    "edit" => turn.says.push(said(Some("board"), How::Edit, Urgency::Board, rest)),
+                    "edit-now" => turn.says.push(said(Some("board"), How::Edit, Urgency::Answer, rest)),
+                    "close" => turn.says.push(said(Some("board"), How::Close, Urgency::Board, "")),
+                    "alarm" => turn.says.push(said(None, How::New, Urgency::Safety, rest)),
+                    "tell" => {
+                        turn.says.push(Say { to: To::Person(ROSA), ..said(Some("job"), How::New, Urgency::Due, rest) })
+                    }
+                    "bells" => turn.bells = Some(rest.split_whitespace().map(|at| bell(at.parse().unwrap())).collect()),
+                    "forget" => turn.forget = Some(Forget::Room(scene.room.id)),
+                    "forget-me" => turn.forget = heard.by.as_ref().map(|by| Forget::Person(by.id)),
+                    "time" => turn.says.push(said(None, How::New, Urgency::Answer, &now.timestamp().to_string())),
+                    other => panic!("{other}"),
+                }
+            }
+        }
+        What::Pressed { data, on, .. } => {
+            let text = format!("{data} on {}", on.as_deref().unwrap_or("nothing"));
+            turn.says.push(said(None, How::New, Urgency::Answer, &text));
+        }
+        What::Rang { bells } => {
+            let rung: Vec<String> = bells.iter().map(|(at, _)| at.timestamp().to_string()).collect();
+            if rung.contains(&"13".to_owned()) {
+                panic!("unlucky");
+            }
+            if rung.contains(&"99".to_owned()) {
+                turn.bells = Some(vec![bell(99)]); // a room that asks for the past again and again
+            }
+            turn.says.push(said(None, How::New, Urgency::Due, &format!("rang {}", rung.join(" "))));
+        }
+        What::Removed => {
+            room.gone = true;
+            turn.says.push(said(None, How::New, Urgency::Answer, "nobody hears this"));
+        }
+        _ => {}
+    }
+    turn.room = Some(room);
+    turn
+}
+
+fn at(second: i64) -> DateTime<Utc> {
+    DateTime::from_timestamp(second, 0).unwrap()
+}
+
+fn bell(second: i64) -> Bell {
+    Bell { at: at(second), kind: BellKind::Note { name: second.to_string() } }
+}
+
+fn rosa() -> Speaker {
+    Speaker { id: ROSA, name: "Rosa".into(), username: None, language: Some("en".into()), admin: true }
+}
+
+fn heard(room: RoomId, what: What) -> Heard {
+    let kind = if room.0 > 0 { RoomKind::Private } else { RoomKind::Group };
+    Heard { room, kind, by: Some(rosa()), what }
+}
+
+fn said(room: RoomId, text: &str) -> Heard {
+    heard(room, What::Said { text: text.into(), addressed: true, reply_to: None, edited: false })
+}
+
+fn pressed(room: RoomId, data: &str) -> Heard {
+    heard(room, What::Pressed { press: "p1".into(), data: data.into(), on: Some("job".into()) })
+}
+
+fn engine_over(book: Arc<dyn Book>) -> Engine {
+    Engine::new(book, Arc::new(Plain), obey).unwrap()
+}
+
+fn engine() -> Engine {
+    engine_over(Arc::new(SledBook::temporary().unwrap()))
+}
+
+fn hear(engine: &Engine, heard: Heard) {
+    engine.accept([heard]).unwrap();
+    engine.work(at(0)).unwrap();
+}
+
+/// Sends everything, numbering messages from `first`; what was sent: chat, text.
+fn drain_from(engine: &Engine, first: i64) -> Vec<(i64, String)> {
+    let mut sent = Vec::new();
+    while let Some(next) = engine.claim(|_| true).unwrap() {
+        let number = next.shown.filter(|_| next.message.how == How::Edit).unwrap_or(first + sent.len() as i64);
+        engine.sent(next.id, Some(number)).unwrap();
+        sent.push((next.message.chat().map_or(0, |chat| chat.0), next.message.html));
+    }
+    sent
+}
+
+fn texts(engine: &Engine) -> Vec<String> {
+    drain_from(engine, 1000).into_iter().map(|(_, text)| text).collect()
+}
+
+fn claim(engine: &Engine) -> Outgoing {
+    engine.claim(|_| true).unwrap().unwrap()
+}
+
+#[test]
+fn a_delivery_that_comes_twice_is_decided_once() {
+    let engine = engine();
+    let batch = [(Some(UpdateId(5)), said(GROUP, "say a")), (Some(UpdateId(5)), said(GROUP, "say a"))];
+    assert_eq!(engine.accept(batch).unwrap(), 1);
+    engine.work(at(0)).unwrap();
+    assert_eq!(engine.accept([(Some(UpdateId(5)), said(GROUP, "say a"))]).unwrap(), 0);
+    assert_eq!(engine.accept([(Some(UpdateId(4)), said(GROUP, "say b"))]).unwrap(), 1); // out of order, but new
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["a", "b"]);
+}
+
+#[test]
+fn what_was_accepted_decided_or_claimed_before_a_restart_goes_on_after_it() {
+    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+    let engine = engine_over(Arc::clone(&book));
+    engine.accept([(Some(UpdateId(1)), said(GROUP, "say one"))]).unwrap();
+    engine.work(at(0)).unwrap();
+    claim(&engine);
+    engine.accept([(Some(UpdateId(2)), said(GROUP, "say two"))]).unwrap();
+    drop(engine);
+    let engine = engine_over(book);
+    assert_eq!(engine.accept([(Some(UpdateId(2)), said(GROUP, "say two"))]).unwrap(), 0);
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["one", "two"]);
+    assert_eq!(engine.pages().room(GROUP).unwrap().unwrap().plans_made, 2);
+}
+
+#[test]
+fn a_panic_costs_one_short_apology_and_nothing_else() {
+    let engine = engine();
+    engine.accept([said(GROUP, "panic"), said(GROUP, "say next")]).unwrap();
+    assert_eq!(engine.work(at(0)).unwrap(), 2);
+    assert_eq!(texts(&engine), ["telegram-sorry", "next"]);
+    assert_eq!(engine.work(at(0)).unwrap(), 0);
+}
+
+#[test]
+fn what_ends_the_program_again_and_again_is_set_aside() {
+    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+    engine_over(Arc::clone(&book)).accept([said(GROUP, "say bomb"), said(GROUP, "say next")]).unwrap();
+    for _ in 0..4 {
+        engine_over(Arc::clone(&book)); // started, and ended before the first turn was done
+    }
+    let engine = engine_over(book);
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["telegram-sorry", "next"]);
+}
+
+#[test]
+fn bells_are_replaced_as_a_whole_and_ring_together_oldest_first() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "bells 500 30 10"));
+    hear(&engine, said(OTHER, "bells 20"));
+    hear(&engine, said(GROUP, "bells 40 12 600"));
+    assert_eq!(engine.next_bell().unwrap(), Some(at(12)));
+    assert_eq!(engine.ring(at(11)).unwrap(), 0);
+    assert_eq!(engine.ring(at(50)).unwrap(), 2);
+    assert_eq!(texts(&engine), ["rang 12 40", "rang 20"]);
+    assert_eq!(engine.next_bell().unwrap(), Some(at(600)));
+    assert_eq!(engine.ring(at(50)).unwrap(), 0);
+}
+
+#[test]
+fn a_bell_whose_turn_fails_says_so_and_does_not_ring_again() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "bells 13"));
+    engine.ring(at(20)).unwrap();
+    assert_eq!(texts(&engine), ["telegram-sorry-bell"]);
+    assert_eq!(engine.next_bell().unwrap(), None);
+}
+
+#[test]
+fn a_room_that_sets_bells_in_the_past_does_not_ring_without_end() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "bells 99"));
+    assert_eq!(engine.ring(at(200)).unwrap(), 1);
+    assert_eq!(engine.ring(at(200)).unwrap(), 0);
+    assert_eq!(engine.next_bell().unwrap(), Some(at(201)));
+}
+
+#[test]
+fn the_most_urgent_goes_first_and_chats_take_turns() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "say g1\nsay g2\nsay g3\nalarm fire"));
+    hear(&engine, said(OTHER, "say o1\ndue o2"));
+    let order: Vec<_> = drain_from(&engine, 1).into_iter().map(|(_, text)| text).collect();
+    assert_eq!(order, ["fire", "o1", "g1", "g2", "g3", "o2"]);
+}
+
+#[test]
+fn one_chat_that_may_not_be_written_to_does_not_hold_up_another() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "alarm g"));
+    hear(&engine, said(OTHER, "board o"));
+    let next = engine.claim(|room| room != GROUP).unwrap().unwrap();
+    assert_eq!(next.message.html, "o");
+    assert!(engine.claim(|room| room == OTHER).unwrap().is_none(), "one at a time in a chat");
+    engine.failed(next.id, Failure::Later, at(0)).unwrap();
+    assert_eq!(engine.claim(|room| room == OTHER).unwrap().unwrap().message.html, "o");
+}
+
+#[test]
+fn edits_of_one_board_collapse_into_the_newest() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "board first"));
+    assert_eq!(drain_from(&engine, 42).len(), 1);
+    for n in 0..20 {
+        hear(&engine, said(GROUP, &format!("edit {n}")));
+    }
+    assert_eq!(engine.waiting(), 1);
+    let next = claim(&engine);
+    assert_eq!((next.message.html.as_str(), next.shown), ("19", Some(42)));
+    // One that comes while the last is under way waits for it.
+    hear(&engine, said(GROUP, "edit 20"));
+    assert!(engine.claim(|_| true).unwrap().is_none());
+    engine.sent(next.id, Some(42)).unwrap();
+    assert_eq!(texts(&engine), ["20"]);
+}
+
+#[test]
+fn a_message_still_waiting_goes_out_with_its_newest_words() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "board old\nedit-now new\nclose"));
+    let next = claim(&engine);
+    assert_eq!((next.message.how, next.message.html.as_str()), (How::New, "new"));
+    assert!(next.message.buttons.is_empty(), "closed before it was sent");
+    engine.sent(next.id, Some(1)).unwrap();
+    assert_eq!(engine.waiting(), 0);
+}
+
+#[test]
+fn a_new_message_overtakes_edits_of_the_old_one() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "board first"));
+    drain_from(&engine, 1);
+    hear(&engine, said(GROUP, "edit stale\nboard second"));
+    assert_eq!(drain_from(&engine, 2), [(GROUP.0, "second".to_owned())]);
+    hear(&engine, said(GROUP, "edit third"));
+    assert_eq!(claim(&engine).shown, Some(2));
+}
+
+#[test]
+fn an_edit_that_someone_waits_for_does_not_pass_what_it_edits() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "board one\nboard two\nsay hello\nedit-now three"));
+    assert_eq!(texts(&engine), ["one", "three", "hello"]);
+}
+
+#[test]
+fn an_edit_whose_message_is_gone_goes_as_new() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "board first"));
+    drain_from(&engine, 9);
+    assert_eq!(engine.key_of(GROUP, 9).unwrap().as_deref(), Some("board"));
+    hear(&engine, said(GROUP, "edit second"));
+    engine.failed(claim(&engine).id, Failure::Vanished, at(0)).unwrap();
+    assert_eq!(engine.key_of(GROUP, 9).unwrap(), None);
+    let next = claim(&engine);
+    assert_eq!((next.message.html.as_str(), next.shown), ("second", None));
+}
+
+#[test]
+fn closing_what_was_never_shown_sends_nothing() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "close"));
+    assert!(engine.claim(|_| true).unwrap().is_none());
+    assert_eq!(engine.waiting(), 0);
+}
+
+#[test]
+fn a_refused_message_does_not_come_back() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "say a\nsay b"));
+    engine.failed(claim(&engine).id, Failure::Refused, at(0)).unwrap();
+    assert_eq!(texts(&engine), ["b"]);
+}
+
+#[test]
+fn every_press_is_answered_first_even_without_words() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "alarm fire"));
+    hear(&engine, pressed(GROUP, "done"));
+    let next = claim(&engine);
+    assert_eq!((next.message.to, next.message.html.as_str()), (To::Press("p1".into()), ""));
+}
+
+#[test]
+fn a_private_press_about_a_group_is_heard_in_the_group_without_a_crown() {
+    let engine = Engine::new(Arc::new(SledBook::temporary().unwrap()), Arc::new(Plain), |scene, heard, _| {
+        assert!(!heard.by.as_ref().unwrap().admin);
+        let What::Pressed { data, on, .. } = &heard.what else { panic!() };
+        let text = format!("{} {:?} {data} {on:?}", scene.room.id.0, heard.kind);
+        Turn { says: vec![Say::new(To::Room(scene.room.id), words(&text))], ..Turn::default() }
+    })
+    .unwrap();
+    hear(&engine, pressed(ROSA.private_room(), "r-100:job:done"));
+    assert_eq!(texts(&engine), ["", "-100 Group job:done Some(\"job\")"]);
+}
+
+#[test]
+fn buttons_sent_privately_about_a_group_say_which_group() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "tell come here"));
+    let next = claim(&engine);
+    assert_eq!(next.message.chat(), Some(ROSA.private_room()));
+    assert_eq!(next.message.buttons[0][0].data, "r-100:d");
+}
+
+#[test]
+fn a_group_that_moves_takes_everything_along_at_once_and_once() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "board shown"));
+    drain_from(&engine, 1);
+    hear(&engine, said(GROUP, "bells 10 20\nsay waiting"));
+    let new = RoomId(-1000);
+    let moved = || heard(GROUP, What::Migrated { to: new });
+    engine.accept([moved(), moved(), said(GROUP, "edit late")]).unwrap();
+    engine.work(at(0)).unwrap();
+    assert_eq!(engine.pages().room(GROUP).unwrap(), None);
+    let room = engine.pages().room(new).unwrap().unwrap();
+    assert_eq!((room.id, room.plans_made), (new, 4));
+    assert_eq!(engine.key_of(new, 1).unwrap(), None, "numbers of the old group mean nothing in the new");
+    assert_eq!(drain_from(&engine, 2), [(new.0, "waiting".to_owned()), (new.0, "late".to_owned())]);
+    engine.ring(at(15)).unwrap();
+    assert_eq!(drain_from(&engine, 3), [(new.0, "rang 10".to_owned())]);
+    assert_eq!(engine.next_bell().unwrap(), Some(at(20)));
+}
+
+#[test]
+fn a_message_refused_because_the_group_moved_follows_it() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "say a\nsay b"));
+    engine.failed(claim(&engine).id, Failure::Migrated(RoomId(-1000)), at(0)).unwrap();
+    assert_eq!(drain_from(&engine, 1), [(-1000, "a".to_owned()), (-1000, "b".to_owned())]);
+}
+
+#[test]
+fn a_lost_chat_is_told_to_the_room_and_its_messages_vanish() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "say a\nsay b"));
+    engine.failed(claim(&engine).id, Failure::Gone, at(0)).unwrap();
+    assert_eq!(engine.waiting(), 0);
+    assert!(engine.pages().room(GROUP).unwrap().unwrap().gone);
+}
+
+#[test]
+fn a_call_that_cannot_reach_a_person_privately_is_made_in_the_room() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "know\ntell your turn"));
+    engine.failed(claim(&engine).id, Failure::Gone, at(0)).unwrap();
+    assert_eq!(drain_from(&engine, 1), [(GROUP.0, "telegram-unreachable\nyour turn".to_owned())]);
+}
+
+#[test]
+fn a_forgotten_room_leaves_no_row() {
+    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+    let engine = engine_over(Arc::clone(&book));
+    let topic = |text| Arrival { topic: Some(Topic::Thread(3)), ..Arrival::from(said(GROUP, text)) };
+    engine.accept([topic("board shown")]).unwrap();
+    engine.work(at(0)).unwrap();
+    drain_from(&engine, 1);
+    engine.accept([topic("bells 10\nsay waiting"), topic("say bye\nforget")]).unwrap();
+    engine.work(at(0)).unwrap();
+    assert_eq!(drain_from(&engine, 2), [(GROUP.0, "bye".to_owned())]);
+    for shelf in Shelf::ALL.into_iter().filter(|shelf| *shelf != Shelf::Meta) {
+        assert_eq!(book.rows(shelf, &[], &[u8::MAX; 40], 10).unwrap(), [], "{shelf:?}");
+    }
+}
+
+#[test]
+fn a_forgotten_person_is_out_of_every_room() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "join\nknow"));
+    hear(&engine, said(OTHER, "join"));
+    hear(&engine, said(ROSA.private_room(), "say hi\nforget-me"));
+    assert_eq!(engine.pages().person(ROSA).unwrap(), None);
+    assert_eq!(engine.pages().room(ROSA.private_room()).unwrap(), None);
+    for room in [GROUP, OTHER] {
+        assert!(engine.pages().room(room).unwrap().unwrap().members.is_empty());
+    }
+}
+
+#[test]
+fn answers_go_to_the_topic_last_spoken_in() {
+    let engine = engine();
+    let hear_in = |topic| {
+        engine.accept([Arrival { topic, ..Arrival::from(said(GROUP, "say a")) }]).unwrap();
+        engine.work(at(0)).unwrap();
+        let next = claim(&engine);
+        engine.sent(next.id, None).unwrap();
+        next.topic
+    };
+    assert_eq!(hear_in(Some(Topic::Thread(7))), Some(7));
+    assert_eq!(hear_in(None), Some(7));
+    assert_eq!(hear_in(Some(Topic::General)), None);
+}
+
+#[test]
+fn what_was_said_during_an_outage_counts_from_when_it_was_said() {
+    let engine = engine();
+    let arrival = |sent| Arrival { sent: Some(at(sent)), ..Arrival::from(said(GROUP, "time")) };
+    engine.accept([arrival(100), arrival(3550)]).unwrap();
+    engine.work(at(3600)).unwrap();
+    assert_eq!(texts(&engine), ["100", "3600"]);
+}
+
+/// A book that can be told to refuse writing.
+struct Failing {
+    inner: SledBook,
+    refuse: AtomicBool,
+    committed: Mutex<usize>,
+}
+
+impl Book for Failing {
+    fn get(&self, shelf: Shelf, key: &[u8]) -> Result<Option<Vec<u8>>, BookError> {
+        self.inner.get(shelf, key)
+    }
+    fn rows(&self, shelf: Shelf, from: &[u8], below: &[u8], limit: usize) -> Result<Vec<Row>, BookError> {
+        self.inner.rows(shelf, from, below, limit)
+    }
+    fn commit(&self, changes: &Changes) -> Result<(), BookError> {
+        if self.refuse.load(Ordering::SeqCst) {
+            return Err(BookError::Damaged { detail: "told to".into() });
+        }
+        *self.committed.lock().unwrap() += 1;
+        self.inner.commit(changes)
+    }
+    fn sync(&self, loss: Loss) -> Result<(), BookError> {
+        self.inner.sync(loss)
+    }
+}
+
+#[test]
+fn a_refused_commit_changes_nothing_and_can_be_tried_again() {
+    let book =
+        Arc::new(Failing { inner: SledBook::temporary().unwrap(), refuse: false.into(), committed: Mutex::default() });
+    let engine = engine_over(book.clone());
+    hear(&engine, said(GROUP, "board one"));
+    drain_from(&engine, 1);
+    engine.accept([(Some(UpdateId(1)), said(GROUP, "edit two\nsay hello"))]).unwrap();
+    book.refuse.store(true, Ordering::SeqCst);
+    engine.work(at(0)).unwrap_err();
+    engine.accept([(Some(UpdateId(2)), said(GROUP, "say lost"))]).unwrap_err();
+    assert_eq!(engine.waiting(), 0);
+    book.refuse.store(false, Ordering::SeqCst);
+    assert_eq!(engine.accept([(Some(UpdateId(2)), said(GROUP, "say found"))]).unwrap(), 1);
+    assert_eq!(engine.work(at(0)).unwrap(), 2);
+    assert_eq!(texts(&engine), ["hello", "found", "two"]);
+}
+
+#[test]
+fn a_turn_is_one_commit() {
+    let book =
+        Arc::new(Failing { inner: SledBook::temporary().unwrap(), refuse: false.into(), committed: Mutex::default() });
+    let engine = engine_over(book.clone());
+    engine.accept([said(GROUP, "join\nknow\nbells 1 2 3\nsay a\nboard b\nedit c")]).unwrap();
+    let before = *book.committed.lock().unwrap();
+    engine.work(at(0)).unwrap();
+    assert_eq!(*book.committed.lock().unwrap(), before + 1);
+}
+
+/// What can happen to an engine.
+#[derive(Debug, Clone)]
+enum Do {
+    Hear { update: u64, room: i64, bells: Vec<i64> },
+    Ring(i64),
+    Send { fails: bool },
+    Restart,
+}
+
+fn doing() -> impl Strategy<Value = Do> {
+    prop_oneof![
+        4 => (0..30_u64, -3..0_i64, proptest::collection::vec(14..90_i64, 0..3))
+            .prop_map(|(update, room, bells)| Do::Hear { update, room, bells }),
+        2 => (0..100_i64).prop_map(Do::Ring),
+        4 => any::<bool>().prop_map(|fails| Do::Send { fails }),
+        1 => Just(Do::Restart),
+    ]
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(32))]
+
+    /// The model: update ids seen, bells of each room, and the texts each chat still has to get, in order.
+    #[test]
+    fn nothing_is_lost_or_doubled_whatever_happens_in_between(todo in proptest::collection::vec(doing(), 1..40)) {
+        let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+        let mut engine = engine_over(Arc::clone(&book));
+        let mut seen = std::collections::BTreeSet::new();
+        let mut bells: BTreeMap<i64, Vec<i64>> = BTreeMap::new();
+        let mut owed: BTreeMap<i64, Vec<(u8, String)>> = BTreeMap::new();
+        for step in todo {
+            match step {
+                Do::Hear { update, room, bells: mut set } => {
+                    let list: Vec<String> = set.iter().map(ToString::to_string).collect();
+                    let text = format!("bells {}\nsay {update}", list.join(" "));
+                    engine.accept([(Some(UpdateId(update)), said(RoomId(room), &text))]).unwrap();
+                    engine.work(at(0)).unwrap();
+                    if seen.insert(update) {
+                        set.sort_unstable();
+                        bells.insert(room, set);
+                        owed.entry(room).or_default().push((2, update.to_string()));
+                    }
+                }
+                Do::Ring(now) => {
+                    engine.ring(at(now)).unwrap();
+                    for (room, set) in &mut bells {
+                        let (due, later): (Vec<i64>, Vec<i64>) = set.iter().partition(|at| **at <= now);
+                        if !due.is_empty() {
+                            let rung: Vec<String> = due.iter().map(ToString::to_string).collect();
+                            owed.entry(*room).or_default().push((3, format!("rang {}", rung.join(" "))));
+                        }
+                        *set = later;
+                    }
+                }
+                Do::Send { fails } => {
+                    let Some(next) = engine.claim(|_| true).unwrap() else { continue };
+                    let chat = owed.get_mut(&next.message.chat().unwrap().0).unwrap();
+                    chat.sort_by_key(|(rank, _)| *rank); // stable: the order said, within an urgency
+                    prop_assert_eq!(&chat[0].1, &next.message.html);
+                    if fails {
+                        engine.failed(next.id, Failure::Later, at(0)).unwrap();
+                    } else {
+                        engine.sent(next.id, Some(1)).unwrap();
+                        chat.remove(0);
+                    }
+                }
+                Do::Restart => {
+                    drop(engine);
+                    engine = engine_over(Arc::clone(&book));
+                }
+            }
+            let first = bells.values().flatten().min().map(|second| at(*second));
+            prop_assert_eq!(engine.next_bell().unwrap(), first);
+            prop_assert_eq!(engine.waiting(), owed.values().map(Vec::len).sum::<usize>());
+        }
+    }
+}
+
+#[test]
+fn a_room_nobody_knows_comes_as_new_with_its_speaker() {
+    let engine = Engine::new(Arc::new(SledBook::temporary().unwrap()), Arc::new(Plain), |scene, _, _| {
+        assert_eq!(scene.room, Room::new(GROUP, RoomKind::Group));
+        assert_eq!(scene.people[&ROSA].name, "Rosa");
+        Turn { says: vec![Say::new(To::Room(GROUP), words("ok"))], ..Turn::default() }
+    })
+    .unwrap();
+    hear(&engine, said(GROUP, "anything"));
+    assert_eq!(texts(&engine), ["ok"]);
+}
