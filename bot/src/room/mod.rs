@@ -1,6 +1,7 @@
 //! The conversation as a pure function: what was heard, the state it concerns and the time give a [`Turn`].
 
 pub mod heard;
+pub mod plan_words;
 pub mod state;
 pub mod turn;
 

@@ -1,0 +1,185 @@
+### Los valores del plan en palabras: pasos, avisos, motivos, cambios, advertencias, cosas.
+
+# ---- nombres de los pasos, como en el tablero. Una línea en el móvil: menos de 28 caracteres, sin punto.
+plan-step-buy = Comprar el ave
+plan-step-thaw = Empezar a descongelar
+plan-step-water = Cambiar el agua
+plan-step-salt = Salar el ave
+plan-step-rest = Reposo con sal en la nevera
+plan-step-temper = Fuera de la nevera
+plan-step-fire = Encender
+plan-step-on = Ave al calor
+plan-step-check = Mirar temperaturas
+plan-step-pull = Fuera del calor
+plan-step-stand = Dejarla reposar
+plan-step-carve = Trinchar
+plan-step-chill = A la nevera
+plan-step-pack = Empaquetar en frío
+plan-step-travel = Salir
+plan-step-reheat = Recalentar
+plan-step-serve = Cena
+plan-step-leftovers = Último día de las sobras
+
+# ---- lo mismo, hecho
+plan-done-buy = Ave comprada
+plan-done-thaw = Descongelando
+plan-done-water = Agua cambiada
+plan-done-salt = Salada
+plan-done-rest = En reposo en la nevera
+plan-done-temper = Fuera de la nevera
+plan-done-fire = Encendido
+plan-done-on = El ave está al calor
+plan-done-check = Temperaturas miradas
+plan-done-pull = Fuera del calor
+plan-done-stand = Reposando
+plan-done-carve = Trinchada
+plan-done-chill = En la nevera
+plan-done-pack = Empaquetada en frío
+plan-done-travel = De camino
+plan-done-reheat = Recalentada
+plan-done-serve = Cena servida
+plan-done-leftovers = Sobras resueltas
+
+# ---- avisos: qué hacer ahora, con el cuidado que pide. Dos o tres frases cortas.
+plan-call-buy = { $condition ->
+    [frozen] Toca comprar el ave. Directa a casa y al congelador, o a la nevera si luego se descongela.
+   *[fresh] Toca comprar el ave. Directa a casa y a la nevera, en una bandeja abajo.
+}
+plan-call-thaw-fridge = El ave a la nevera a descongelar, en su envoltorio, en una bandeja abajo. La nevera a { $cold } o menos; nunca en la encimera.
+plan-call-thaw-water = El ave en una bolsa estanca y bajo agua fría. Cambia el agua cada { $every }. Nunca agua templada.
+plan-call-water = Cambia el agua ({ $n } de { $of }). Que siga fría, y el ave en su bolsa estanca.
+plan-call-salt-dry = Sala el ave: sécala, no la laves, sal por dentro y por fuera. Luego a la nevera sin tapar, en una bandeja abajo.
+plan-call-salt-wet = El ave a la salmuera, tapada, y a la nevera. Todo el tiempo a { $cold } o menos.
+plan-call-salt-now = Sécala y sazónala ya. Descongelada en agua, va directa al calor.
+plan-call-rest = El reposo con sal: déjala en la nevera, sin tapar, abajo.
+plan-call-temper = El ave fuera de la nevera: sécala, pincha la piel, úntala de mantequilla. Como mucho { $most } fuera, y al calor.
+plan-call-fire-oven = Calienta el horno a { $setting }.
+plan-call-fire-smoker = Enciende el fuego y deja que se asiente a { $setting }. Solo al aire libre: carbón, nunca dentro de casa ni en un garaje.
+plan-call-on = El ave al calor. El termómetro en lo más grueso de la pechuga, sin tocar el hueso.
+plan-call-on-stuffed = Rellénala ahora, sin apretar, y al calor. El termómetro en lo más grueso de la pechuga, sin tocar el hueso.
+plan-call-check = Hora de mirar: pechuga, muslo y { $cooker ->
+    [smoker] ahumador
+   *[oven] horno
+}. Mándame solo los números.
+plan-call-pull = Debería estar casi hecha. Fuera solo con { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. ¿Menos? Sigue al calor.
+plan-call-pull-stuffed = Debería estar casi hecha. Fuera solo con { $target } en lo más grueso de la pechuga, lo más hondo del muslo, el ala y el centro del relleno. ¿Menos? Sigue al calor.
+plan-call-stand = Déjala reposar, poco tapada, { $least } o más.
+plan-call-carve = Hora de trinchar: tabla limpia, cuchillo limpio.
+plan-call-chill-ahead = La carne trinchada en fuentes bajas y a la nevera antes de las { $latest }. Caliente vale; más tarde, no.
+plan-call-chill = Las sobras a la nevera antes de las { $latest }, en fuentes bajas. Lo que haya estado más tiempo fuera se tira.
+plan-call-pack = Empaqueta en frío: la carne a { $cold } o menos, hielo alrededor, la nevera portátil cerrada.
+plan-call-travel = Hora de salir. La nevera portátil sigue cerrada hasta la nevera o el horno de allí.
+plan-call-reheat = Recalienta tapada, con un poco de caldo, en horno de { $low } a { $high }, hasta { $target } en todas partes.
+plan-call-serve = A cenar. Que aproveche; luego te aviso para la nevera.
+plan-call-leftovers = Sobras: cómelas o congélalas hoy. En la nevera aguantan tres o cuatro días, no más.
+
+# ---- motivos: medias frases en listas, sin mayúscula ni punto.
+plan-reason-dinner = la cena es a esa hora
+plan-reason-now = no puede ser antes de ahora
+plan-reason-done = se hizo entonces
+plan-reason-follows = antes va «{ $step }», que lleva { $takes }
+plan-reason-raw-keeps = un ave fresca aguanta { $most } en la nevera
+plan-reason-fridge-thaw = se descongela en { $time } en la nevera
+plan-reason-water-thaw = se descongela en { $time } en agua fría
+plan-reason-water-change = el agua se cambia cada { $every }
+plan-reason-cook-at-once = descongelada en agua se cocina enseguida
+plan-reason-thawed-keeps = descongelada aguanta { $most } en la nevera
+plan-reason-salt-wants = la sal quiere { $least } o más
+plan-reason-salt-at-most = salada espera { $most } como mucho
+plan-reason-brine-wants = la salmuera quiere { $least } o más
+plan-reason-temper = unos { $about } para secarla y untarla
+plan-reason-room-temperature = cruda está fuera de la nevera { $most } como mucho
+plan-reason-preheat = { $cooker ->
+    [smoker] el fuego tarda { $least } en asentarse
+   *[oven] el horno tarda { $least } en calentarse
+}
+plan-reason-cooking-time = se asa { $time }
+plan-reason-forecast = lo dicen las lecturas
+plan-reason-check-before = una mirada antes de que pueda estar hecha
+plan-reason-stand = reposa { $least } antes de trinchar
+plan-reason-hot-hold = tras el calor espera { $most } como mucho si no se mantiene a { $hot }
+plan-reason-carving = trinchar lleva unos { $about }
+plan-reason-two-hours = en la nevera antes de { $most }
+plan-reason-cold-through = necesita { $least } en la nevera para enfriarse del todo
+plan-reason-drive = el viaje dura { $takes }
+plan-reason-packed-cold = empaquetada con hielo sale antes de { $most }
+plan-reason-reheat = recalentar lleva unos { $about }
+plan-reason-reheat-within = otra vez a { $target } antes de { $most }
+plan-reason-cooked-keeps = cocinada aguanta { $most } en la nevera
+plan-reason-sociable = a una hora en que la gente está despierta
+plan-reason-dinner-past = esa hora de cena ya pasó
+plan-reason-dinner-too-far = esa cena es dentro de más de un año
+plan-reason-drive-too-long = una nevera portátil con hielo vale para { $most } de viaje
+plan-reason-setting = { $cooker ->
+    [smoker] un ahumador va de { $low } a { $high }
+   *[oven] un horno va de { $low } a { $high }
+}
+plan-reason-thaw-before-smoking = al ahumador solo va un ave descongelada del todo
+plan-reason-stuffed-frozen = un ave sin descongelar no se rellena
+plan-reason-stuffed-form = solo se rellena un ave entera
+plan-reason-stuffed-kind = el pato no se rellena
+plan-reason-form-for-kind = la pechuga de pavo se asa tal cual
+plan-reason-mass-for-kind = un ave así pesa de { $low } a { $high }
+plan-reason-solution = el porcentaje de la etiqueta va de 0 a 50
+
+# ---- cambios que se ofrecen: textos de botón, menos de 28 caracteres.
+plan-change-cold-water = Descongelar en agua fría
+plan-change-fridge-thaw = Descongelar en la nevera
+plan-change-cook-frozen = Asarla congelada
+plan-change-shorter-rest = Menos reposo con sal
+plan-change-no-salt = Sin sal previa
+plan-change-dinner = Cena { $when }
+plan-change-hotter = Mejor a { $setting }
+plan-change-flat = Abrirla en plano
+plan-change-unstuffed = Relleno aparte
+plan-change-cook-ahead = Asarla el día antes
+plan-change-smaller-bird = Un ave de { $mass }
+plan-change-two-birds = Dos aves de { $mass }
+plan-change-buy-later = Comprar otra más tarde
+
+# ---- lo que cuesta un cambio: medias frases tras dos puntos.
+plan-cost-cold-water = { $changes ->
+    [one] un cambio de agua, desde { $when }; sin reposo con sal
+   *[other] { $changes } cambios de agua, desde { $when }; sin reposo con sal
+}
+plan-cost-fridge-thaw = a la nevera { $when }
+plan-cost-cook-frozen = unas { $time } en el horno, desde { $when }; sin sal previa
+plan-cost-shorter-rest = { $rest } de sal en vez de { $wanted }
+plan-cost-no-salt = se sazona al ponerla al calor
+plan-cost-dinner = lo demás, como querías
+plan-cost-hotter = más rápido, y se dora más
+plan-cost-flat = sin espinazo; se asa mucho antes
+plan-cost-unstuffed = se asa antes y con más seguridad
+plan-cost-cook-ahead = trinchada, enfriada y recalentada a { $target }
+plan-cost-smaller-bird = llega para todos, sobra poco
+plan-cost-two-birds = se descongelan y asan antes que una grande
+plan-cost-buy-later = la de casa no aguanta; cómprala { $when }
+
+# ---- advertencias de un plan que funciona: frases enteras.
+plan-caution-odd-hours = «{ $step }» cae de noche.
+plan-caution-short-rest = Solo { $rest } de sal: entra menos, y sigue estando buena.
+plan-caution-keep-hot = Puede estar hecha { $wait } antes de trincharla: mantenla a { $hot } o más.
+plan-caution-overrun = Se ha pasado un límite ({ $reason }). Si dudas, no la comas.
+plan-caution-stuffing-apart = Saca el relleno caliente y enfríalo aparte.
+plan-caution-oven-below-authority = Las autoridades dicen: ningún horno por debajo de { $limit } para aves.
+plan-caution-smoker-below-authority = Por debajo de { $limit } se sale del margen publicado para ahumadores.
+plan-caution-smoker-above-published = Por encima de { $limit } los tiempos del ahumador son experiencia, no tabla publicada.
+plan-caution-long-in-danger-zone = A fuego bajo pasa mucho tiempo entre { $cold } y { $hot }, y la hora es la menos segura.
+plan-caution-outside-table = Ninguna tabla publicada llega a ese peso; el tiempo se calcula a partir de ella.
+plan-caution-stuffing-last = El centro del relleno también debe llegar a { $target }, a menudo el último. Mejor al horno aparte.
+plan-caution-from-frozen = Congelada, el tiempo varía mucho. Saca los menudillos en cuanto se suelten.
+plan-caution-part-thawed = A medio descongelar, el tiempo está entre el de fresca y el de congelada.
+plan-caution-pieces-differ = Las piezas acaban una a una: mide cada una.
+
+# ---- lo que el plan da por hecho: nombres en una lista.
+plan-need-bird = el ave
+plan-need-thermometer = un termómetro de cocina
+plan-need-salt = sal
+plan-need-rack = una bandeja con rejilla
+plan-need-bag = una bolsa estanca
+plan-need-brine-vessel = una olla para la salmuera que quepa en la nevera
+plan-need-fuel = combustible para el ahumador
+plan-need-foil = papel de aluminio
+plan-need-shallow-dishes = fuentes bajas
+plan-need-cooler = una nevera portátil con hielo
+plan-need-broth = un poco de caldo
