@@ -4,9 +4,11 @@
 
 pub mod book;
 pub mod cli;
+pub mod clock;
 pub mod engine;
 pub mod reading;
 pub mod rehearse;
 pub mod room;
+pub mod telegram;
 pub mod terminal;
 pub mod words;

@@ -7,3 +7,38 @@ telegram-sorry-bell = A reminder of mine went wrong. Please look at /board.
 telegram-unreachable = { $person }, I can't write to you privately, so here it is:
 # A button under the text field of a phone.
 telegram-share-place = Share my place
+
+# Why serving did not start or had to end: what happened, what to do. Shown in a terminal.
+telegram-no-token = There is no bot token.
+telegram-no-token-do = Set TELOXIDE_TOKEN to the one you got for your bot.
+telegram-bad-token = Telegram doesn't accept the bot token.
+telegram-bad-token-do = Check TELOXIDE_TOKEN, or have a new one made.
+telegram-conflict = Another program is running as this bot.
+telegram-conflict-do = Stop one of the two; they would take each other's messages.
+# $url is what was set.
+telegram-bad-url = TELOXIDE_API_URL is no web address: { $url }.
+telegram-bad-url-do = Write it like http://localhost:8081, or leave it unset.
+telegram-system = The system gave no threads, signals or network.
+telegram-system-do = Start again; with RUST_LOG=carvetime=debug it says more.
+
+# The menu of commands: what each does, in a few words, no full stop. Under 60 characters.
+telegram-command-plan = Plan the bird, or see the plan
+telegram-command-board = What is due, who has it, when dinner is
+telegram-command-salt = How much salt, and one salt for another
+telegram-command-ask = A quick kitchen question
+telegram-command-log = Note thermometer readings
+telegram-command-when = When it will be done
+telegram-command-move = Move dinner
+telegram-command-take = Take a job
+telegram-command-drop = Hand a job back
+telegram-command-undo = Take back the last change
+telegram-command-export = Calendar, readings, everything
+telegram-command-stop = End the plan
+telegram-command-forget = Delete what is kept here
+telegram-command-settings = Language, units, time zone
+telegram-command-help = How this works
+
+# The bot's page before anyone has written. Under 500 characters.
+telegram-description = Tell me about the bird and the dinner: weight, fresh or frozen, when, how many people. I work out thawing, salting, fire and rest, remind whoever has the job, and follow your thermometer until it is carved. Works in a private chat or with the whole family in a group.
+# On the bot's profile. Under 110 characters.
+telegram-short-description = Gets a whole bird to the table on time, with one cook or a whole family.

@@ -7,3 +7,38 @@ telegram-sorry-bell = Un aviso mío ha fallado. Mira /board, por favor.
 telegram-unreachable = { $person }, no puedo escribirte en privado, así que va por aquí:
 # A button under the text field of a phone.
 telegram-share-place = Enviar mi ubicación
+
+# Why serving did not start or had to end: what happened, what to do. Shown in a terminal.
+telegram-no-token = No hay token del bot.
+telegram-no-token-do = Pon en TELOXIDE_TOKEN el que recibiste para tu bot.
+telegram-bad-token = Telegram no acepta el token del bot.
+telegram-bad-token-do = Revisa TELOXIDE_TOKEN, o pide uno nuevo.
+telegram-conflict = Otro programa está funcionando como este bot.
+telegram-conflict-do = Para uno de los dos; se quitarían los mensajes el uno al otro.
+# $url is what was set.
+telegram-bad-url = TELOXIDE_API_URL no es una dirección web: { $url }.
+telegram-bad-url-do = Escríbela como http://localhost:8081, o déjala sin poner.
+telegram-system = El sistema no ha dado hilos, señales o red.
+telegram-system-do = Vuelve a empezar; con RUST_LOG=carvetime=debug dice más.
+
+# The menu of commands: what each does, in a few words, no full stop. Under 60 characters.
+telegram-command-plan = Planear el ave, o ver el plan
+telegram-command-board = Qué toca, quién lo hace, cuándo se cena
+telegram-command-salt = Cuánta sal, y una sal por otra
+telegram-command-ask = Una duda rápida de cocina
+telegram-command-log = Apuntar lecturas del termómetro
+telegram-command-when = Cuándo estará
+telegram-command-move = Cambiar la hora de la cena
+telegram-command-take = Coger una tarea
+telegram-command-drop = Devolver una tarea
+telegram-command-undo = Deshacer el último cambio
+telegram-command-export = Calendario, lecturas, todo
+telegram-command-stop = Terminar el plan
+telegram-command-forget = Borrar lo guardado aquí
+telegram-command-settings = Idioma, unidades, zona horaria
+telegram-command-help = Cómo funciona
+
+# The bot's page before anyone has written. Under 500 characters.
+telegram-description = Cuéntame del ave y de la cena: peso, fresca o congelada, cuándo, cuántos sois. Calculo la descongelación, la sal, el fuego y el reposo, aviso a quien le toca y sigo tu termómetro hasta trinchar. En un chat privado o con toda la familia en un grupo.
+# On the bot's profile. Under 110 characters.
+telegram-short-description = Lleva un ave entera a la mesa a su hora, con un cocinero o con toda la familia.

@@ -1,0 +1,368 @@
+//! From the platform's updates to what the room hears.
+//!
+//! Pure but for what it must look up: which of our messages is replied to or pressed on, and who administers a group.
+
+use crate::engine::{Arrival, Topic, UpdateId};
+use crate::room::{Heard, PersonId, RoomId, RoomKind, Speaker, What};
+use teloxide::types::{
+    CallbackQuery, Chat, ChatMemberUpdated, MediaKind, Message, MessageKind, Update, UpdateKind, User,
+};
+
+/// Longest name kept.
+const MAX_NAME: usize = 64;
+
+/// Who we are on the platform.
+#[derive(Debug, Clone)]
+pub struct Identity {
+    /// Our id.
+    pub id: i64,
+    /// Our name, without the sign.
+    pub username: String,
+}
+
+/// What has to be looked up.
+pub trait Lookup {
+    /// What our message with this number is called.
+    fn key_of(&self, room: RoomId, message: i64) -> Option<String>;
+    /// Whether a person administers a group.
+    fn is_admin(&self, room: RoomId, person: PersonId) -> bool;
+}
+
+/// What `update` lets the room hear; nothing if it is none of our business.
+pub fn hear(update: &Update, me: &Identity, lookup: &dyn Lookup) -> Option<Arrival> {
+    let ear = Ear { me, lookup };
+    let mut arrival = match &update.kind {
+        UpdateKind::Message(message) => ear.message(message, false),
+        UpdateKind::EditedMessage(message) => ear.message(message, true),
+        UpdateKind::CallbackQuery(query) => ear.press(query),
+        UpdateKind::MyChatMember(change) => ear.membership(change),
+        _ => None,
+    }?;
+    arrival.update = Some(UpdateId(update.id.0.into()));
+    Some(arrival)
+}
+
+/// The groups whose administrators have to be known before `update` is heard.
+pub fn needs_admins(update: &Update) -> Option<RoomId> {
+    let chat = match &update.kind {
+        UpdateKind::Message(message) | UpdateKind::EditedMessage(message) => {
+            let matters = message.reply_to_message().is_some() || message.text().is_some_and(is_command);
+            matters.then_some(&message.chat)
+        }
+        UpdateKind::CallbackQuery(query) => query.message.as_ref().map(|message| message.chat()),
+        _ => None,
+    }?;
+    (kind_of(chat)? == RoomKind::Group).then_some(RoomId(chat.id.0))
+}
+
+fn is_command(text: &str) -> bool {
+    text.trim_start().starts_with('/')
+}
+
+fn kind_of(chat: &Chat) -> Option<RoomKind> {
+    if chat.is_private() {
+        Some(RoomKind::Private)
+    } else if chat.is_group() || chat.is_supergroup() {
+        Some(RoomKind::Group)
+    } else {
+        None // channels
+    }
+}
+
+struct Ear<'a> {
+    me: &'a Identity,
+    lookup: &'a dyn Lookup,
+}
+
+impl Ear<'_> {
+    fn message(&self, message: &Message, edited: bool) -> Option<Arrival> {
+        let room = RoomId(message.chat.id.0);
+        let kind = kind_of(&message.chat)?;
+        if let Some(moved) = migration(message, room) {
+            return Some(moved);
+        }
+        if message.is_automatic_forward()
+            || message.via_bot.as_ref().is_some_and(|bot| bot.id.0.cast_signed() == self.me.id)
+        {
+            return None;
+        }
+        let by = match message.from.as_ref() {
+            // An anonymous administrator or a channel: nobody in particular. Any other bot is not for us.
+            _ if message.sender_chat.is_some() => None,
+            Some(user) if user.is_bot => return None,
+            user => user.map(|user| self.speaker(user, room, kind)),
+        };
+        let (what, addressed) = self.what(message, room, kind, edited)?;
+        let mut arrival = Arrival::from(Heard { room, kind, by, what });
+        arrival.topic = (addressed && kind == RoomKind::Group).then(|| topic(message));
+        let sent = message.edit_date().filter(|_| edited).copied();
+        arrival.sent = Some(sent.unwrap_or(message.date));
+        Some(arrival)
+    }
+
+    /// What the message says, and whether it is meant for us.
+    fn what(&self, message: &Message, room: RoomId, kind: RoomKind, edited: bool) -> Option<(What, bool)> {
+        let replied = message.reply_to_message();
+        let to_us = replied.filter(|to| to.from.as_ref().is_some_and(|from| from.id.0.cast_signed() == self.me.id));
+        let near = kind == RoomKind::Private || to_us.is_some();
+        if let Some(text) = message.text() {
+            let (text, named) = self.strip(text)?;
+            let addressed = near || named || is_command(&text);
+            let reply_to = to_us.and_then(|to| self.lookup.key_of(room, to.id.0.into()));
+            return Some((What::Said { text, addressed, reply_to, edited }, addressed));
+        }
+        let MessageKind::Common(common) = &message.kind else {
+            // Service messages say nothing; a message of a kind newer than our library has nothing in it.
+            let unknown = matches!(message.kind, MessageKind::Empty {}) && near && !edited;
+            return unknown.then_some((What::Unreadable, true));
+        };
+        if !near || edited {
+            return None; // a picture for the others; a live location that moves on
+        }
+        let place = match &common.media_kind {
+            MediaKind::Location(media) => Some(&media.location),
+            MediaKind::Venue(media) => Some(&media.venue.location),
+            _ => None,
+        };
+        let what = place
+            .map_or(What::Unreadable, |place| What::Located { latitude: place.latitude, longitude: place.longitude });
+        Some((what, true))
+    }
+
+    /// The text without our name in a command or at its start, and whether we were named. Nothing, if it is a command
+    /// for another bot.
+    fn strip(&self, text: &str) -> Option<(String, bool)> {
+        let text = text.trim();
+        let word = text.split_whitespace().next().unwrap_or_default();
+        let rest = text.get(word.len()..).unwrap_or_default();
+        if let Some((command, bot)) = word.split_once('@').filter(|_| is_command(word)) {
+            return self.is_me(bot).then(|| (format!("{command}{rest}"), true));
+        }
+        if word.strip_prefix('@').map(|name| name.trim_end_matches([',', ':'])).is_some_and(|name| self.is_me(name)) {
+            return Some((rest.trim_start().to_owned(), true));
+        }
+        let named = text.split_whitespace().any(|word| {
+            word.strip_prefix('@').is_some_and(|name| self.is_me(name.trim_end_matches([',', ':', '.', '!', '?'])))
+        });
+        Some((text.to_owned(), named))
+    }
+
+    fn is_me(&self, name: &str) -> bool {
+        name.eq_ignore_ascii_case(&self.me.username)
+    }
+
+    fn press(&self, query: &CallbackQuery) -> Option<Arrival> {
+        let message = query.message.as_ref()?;
+        let chat = message.chat();
+        let (room, kind) = (RoomId(chat.id.0), kind_of(chat)?);
+        let on = self.lookup.key_of(room, message.id().0.into());
+        let data = query.data.clone()?;
+        let what = What::Pressed { press: query.id.0.clone(), data, on };
+        let by = Some(self.speaker(&query.from, room, kind));
+        let mut arrival = Arrival::from(Heard { room, kind, by, what });
+        arrival.topic = message.regular_message().filter(|_| kind == RoomKind::Group).map(topic);
+        Some(arrival)
+    }
+
+    fn membership(&self, change: &ChatMemberUpdated) -> Option<Arrival> {
+        let (room, kind) = (RoomId(change.chat.id.0), kind_of(&change.chat)?);
+        let what = match (change.old_chat_member.is_present(), change.new_chat_member.is_present()) {
+            (false, true) => What::Welcomed,
+            (true, false) => What::Removed,
+            _ => return None,
+        };
+        let by = (!change.from.is_bot).then(|| self.speaker(&change.from, room, kind));
+        Some(Arrival::from(Heard { room, kind, by, what }))
+    }
+
+    fn speaker(&self, user: &User, room: RoomId, kind: RoomKind) -> Speaker {
+        let id = PersonId(user.id.0.cast_signed());
+        let name: String = user.first_name.chars().take(MAX_NAME).collect();
+        Speaker {
+            id,
+            name,
+            username: user.username.clone(),
+            language: user.language_code.clone(),
+            admin: kind == RoomKind::Group && self.lookup.is_admin(room, id),
+        }
+    }
+}
+
+fn topic(message: &Message) -> Topic {
+    match message.thread_id {
+        Some(thread) if message.is_topic_message => Topic::Thread(thread.0.0),
+        _ => Topic::General,
+    }
+}
+
+/// The two service messages of a group that became another; they come in any order.
+fn migration(message: &Message, room: RoomId) -> Option<Arrival> {
+    let (from, to) = match (message.migrate_to_chat_id(), message.migrate_from_chat_id()) {
+        (Some(to), _) => (room, RoomId(to.0)),
+        (None, Some(from)) => (RoomId(from.0), room),
+        (None, None) => return None,
+    };
+    Some(Arrival::from(Heard { room: from, kind: RoomKind::Group, by: None, what: What::Migrated { to } }))
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use serde_json::{Value, json};
+
+    struct World;
+
+    impl Lookup for World {
+        fn key_of(&self, _: RoomId, message: i64) -> Option<String> {
+            (message == 50).then(|| "board".to_owned())
+        }
+        fn is_admin(&self, room: RoomId, person: PersonId) -> bool {
+            room == RoomId(-9) && person == PersonId(7)
+        }
+    }
+
+    fn heard(kind: &str, content: Value) -> Option<Arrival> {
+        // As text: teloxide wants the number first.
+        let update: Update = serde_json::from_str(&format!(r#"{{"update_id": 3, "{kind}": {content}}}"#)).unwrap();
+        let me = Identity { id: 1, username: "carve_bot".to_owned() };
+        hear(&update, &me, &World)
+    }
+
+    fn message(chat: i64, more: Value) -> Value {
+        let kind = if chat > 0 { "private" } else { "supergroup" };
+        let mut all = json!({
+            "message_id": 5, "date": 1_000, "chat": {"id": chat, "type": kind, "title": "Dinner", "first_name": "Rosa"},
+            "from": {"id": 7, "is_bot": false, "first_name": "Rosa", "language_code": "es"},
+        });
+        for (key, value) in more.as_object().unwrap() {
+            all[key] = value.clone();
+        }
+        all
+    }
+
+    fn said(chat: i64, more: Value) -> Option<(String, bool)> {
+        match heard("message", message(chat, more))?.heard.what {
+            What::Said { text, addressed, .. } => Some((text, addressed)),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn a_private_message_is_always_meant_for_us() {
+        let arrival = heard("message", message(7, json!({"text": "14 lb frozen"}))).unwrap();
+        assert_eq!(arrival.update, Some(UpdateId(3)));
+        assert_eq!(arrival.sent.unwrap().timestamp(), 1_000);
+        let by = arrival.heard.by.unwrap();
+        assert_eq!((by.name.as_str(), by.language.as_deref(), by.admin), ("Rosa", Some("es"), false));
+        assert_eq!(said(7, json!({"text": "14 lb frozen"})), Some(("14 lb frozen".into(), true)));
+    }
+
+    #[test]
+    fn our_name_is_taken_off_and_other_bots_are_left_alone() {
+        let table = [
+            ("/plan@Carve_Bot 14 lb", Some(("/plan 14 lb", true))),
+            ("/plan@other_bot 14 lb", None),
+            ("/plan", Some(("/plan", true))),
+            ("@carve_bot breast 128", Some(("breast 128", true))),
+            ("what does @carve_bot say?", Some(("what does @carve_bot say?", true))),
+            ("breast 128", Some(("breast 128", false))),
+        ];
+        for (text, expected) in table {
+            let expected = expected.map(|(text, addressed)| (text.to_owned(), addressed));
+            assert_eq!(said(-9, json!({"text": text})), expected, "{text}");
+        }
+    }
+
+    #[test]
+    fn a_reply_to_our_board_says_so() {
+        let mut board = message(-9, json!({"text": "Board", "message_id": 50}));
+        board["from"] = json!({"id": 1, "is_bot": true, "first_name": "Carvetime"});
+        let arrival = heard("message", message(-9, json!({"text": "128", "reply_to_message": board}))).unwrap();
+        let What::Said { addressed, reply_to, .. } = arrival.heard.what else { unreachable!() };
+        assert_eq!((addressed, reply_to.as_deref()), (true, Some("board")));
+        assert!(arrival.heard.by.unwrap().admin);
+    }
+
+    #[test]
+    fn an_anonymous_administrator_is_nobody_and_another_bot_is_not_heard() {
+        let fake = json!({"id": 1_087_968_824, "is_bot": true, "first_name": "Group"});
+        let group = json!({"id": -9, "type": "supergroup", "title": "Dinner"});
+        let arrival = heard("message", message(-9, json!({"text": "/board", "from": fake, "sender_chat": group})));
+        assert_eq!(arrival.unwrap().heard.by, None);
+        assert!(heard("message", message(-9, json!({"text": "/board", "from": fake}))).is_none());
+    }
+
+    #[test]
+    fn an_edited_text_is_an_edit_and_a_live_location_that_moves_is_nothing() {
+        let arrival = heard("edited_message", message(7, json!({"text": "breast 129", "edit_date": 2_000}))).unwrap();
+        assert!(matches!(arrival.heard.what, What::Said { edited: true, .. }));
+        assert_eq!(arrival.sent.unwrap().timestamp(), 2_000);
+        let place = json!({"location": {"latitude": 41.9, "longitude": -87.6}, "edit_date": 2_000});
+        assert!(heard("edited_message", message(7, place)).is_none());
+    }
+
+    #[test]
+    fn a_place_is_heard_privately_and_a_picture_is_unreadable_there_but_ignored_in_a_group() {
+        let place = json!({"location": {"latitude": 41.9, "longitude": -87.6}});
+        let arrival = heard("message", message(7, place.clone())).unwrap();
+        assert_eq!(arrival.heard.what, What::Located { latitude: 41.9, longitude: -87.6 });
+        assert!(heard("message", message(-9, place)).is_none());
+        let voice = json!({"voice": {"file_id": "a", "file_unique_id": "b", "duration": 1, "file_size": 9}});
+        assert_eq!(heard("message", message(7, voice.clone())).unwrap().heard.what, What::Unreadable);
+        assert!(heard("message", message(-9, voice)).is_none());
+    }
+
+    #[test]
+    fn the_topic_is_taken_from_what_is_meant_for_us() {
+        let topic = |text: &str| {
+            let more = json!({"text": text, "message_thread_id": 4, "is_topic_message": true});
+            heard("message", message(-9, more)).unwrap().topic
+        };
+        assert_eq!(topic("/board"), Some(Topic::Thread(4)));
+        assert_eq!(topic("hello all"), None);
+        // In an ordinary group the number marks a thread of replies.
+        let reply = heard("message", message(-9, json!({"text": "/board", "message_thread_id": 4}))).unwrap();
+        assert_eq!(reply.topic, Some(Topic::General));
+    }
+
+    #[test]
+    fn both_signs_of_a_moved_group_mean_the_same() {
+        let moved = |chat: i64, more| {
+            let arrival = heard("message", message(chat, more)).unwrap();
+            (arrival.heard.room, arrival.heard.what)
+        };
+        let expected = (RoomId(-9), What::Migrated { to: RoomId(-1_009) });
+        assert_eq!(moved(-9, json!({"migrate_to_chat_id": -1_009})), expected);
+        assert_eq!(moved(-1_009, json!({"migrate_from_chat_id": -9})), expected);
+    }
+
+    #[test]
+    fn a_press_is_heard_with_the_name_of_its_message_even_on_one_that_is_too_old() {
+        let from = json!({"id": 7, "is_bot": false, "first_name": "Rosa"});
+        for date in [0, 1_000] {
+            let on = json!({"message_id": 50, "date": date, "text": "Board", "chat": {"id": -9, "type": "supergroup", "title": "D"}});
+            let query = json!({"id": "p", "from": from, "chat_instance": "c", "data": "job:done", "message": on});
+            let arrival = heard("callback_query", query).unwrap();
+            let pressed = What::Pressed { press: "p".into(), data: "job:done".into(), on: Some("board".into()) };
+            assert_eq!((arrival.heard.what, arrival.sent), (pressed, None), "date {date}");
+        }
+    }
+
+    #[test]
+    fn coming_and_going_is_heard_and_a_promotion_is_not() {
+        let me = json!({"id": 1, "is_bot": true, "first_name": "Carvetime"});
+        let member = |status: &str| json!({"user": me, "status": status, "until_date": 0});
+        let change = |old: &str, new: &str| {
+            let change = json!({
+                "chat": {"id": -9, "type": "supergroup", "title": "D"}, "date": 1_000,
+                "from": {"id": 7, "is_bot": false, "first_name": "Rosa"},
+                "old_chat_member": member(old), "new_chat_member": member(new),
+            });
+            heard("my_chat_member", change).map(|arrival| arrival.heard.what)
+        };
+        assert_eq!(change("left", "member"), Some(What::Welcomed));
+        assert_eq!(change("member", "kicked"), Some(What::Removed));
+        assert_eq!(change("member", "member"), None);
+    }
+}

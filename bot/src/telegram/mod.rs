@@ -1,0 +1,312 @@
+//! The bot on Telegram: three tasks around the engine.
+//!
+//! | task | does |
+//! |---|---|
+//! | `inbound` | asks for updates, makes them durable, only then confirms them |
+//! | `turns` (here) | takes the inbox and the due bells through their turns; sleeps to the next bell |
+//! | `outbound` | drains the outbox within the platform's limits |
+//!
+//! Owns everything that is Telegram's: updates, limits, refusals, menus. Decides nothing. The token stays in [`Token`] and in
+//! the Bot API client; neither is ever printed. Logs hold no personal data. Start at [`serve`]; tests start at [`serve_with`].
+
+mod hear;
+mod inbound;
+mod menu;
+mod outbound;
+mod pace;
+mod refusal;
+mod send;
+mod split;
+
+use crate::book::{BookError, SledBook};
+use crate::clock::{Clock, SystemClock, sleep_until};
+use crate::engine::Engine;
+use crate::room::decide;
+use crate::words::{Text, Voice};
+use hear::Identity;
+use refusal::Refusal;
+use std::path::Path;
+use std::sync::Arc;
+use std::time::Duration;
+use teloxide::Bot;
+use teloxide::requests::Requester;
+use tokio::sync::{Notify, watch};
+
+/// A bot token. Printing it shows that there is one, not which.
+#[derive(Clone)]
+pub struct Token(String);
+
+impl std::fmt::Debug for Token {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        out.write_str("Token(...)")
+    }
+}
+
+/// How to reach the platform.
+#[derive(Debug, Clone)]
+pub struct Options {
+    /// The token.
+    pub token: Token,
+    /// Base URL of another Bot API server.
+    pub api_url: Option<String>,
+}
+
+impl Options {
+    /// From `TELOXIDE_TOKEN` and `TELOXIDE_API_URL`.
+    ///
+    /// # Errors
+    /// [`ServeError::NoToken`].
+    pub fn from_env() -> Result<Self, ServeError> {
+        let set =
+            |name| std::env::var(name).ok().map(|value| value.trim().to_owned()).filter(|value| !value.is_empty());
+        let token = Token(set("TELOXIDE_TOKEN").ok_or(ServeError::NoToken)?);
+        Ok(Self { token, api_url: set("TELOXIDE_API_URL") })
+    }
+
+    /// With this token and, if given, another server.
+    pub fn new(token: &str, api_url: Option<&str>) -> Self {
+        Self { token: Token(token.to_owned()), api_url: api_url.map(str::to_owned) }
+    }
+
+    /// A client for short requests, with the settings of teloxide.
+    ///
+    /// # Errors
+    /// [`ServeError::BadUrl`] and [`ServeError::NoClient`].
+    pub fn bot(&self) -> Result<Bot, ServeError> {
+        self.bot_that_waits(SHORT)
+    }
+
+    fn bot_that_waits(&self, longest: Duration) -> Result<Bot, ServeError> {
+        let client = teloxide::net::default_reqwest_settings().timeout(longest).build();
+        let bot = Bot::with_client(&self.token.0, client.map_err(|_| ServeError::NoClient)?);
+        let Some(text) = &self.api_url else { return Ok(bot) };
+        let bad = || ServeError::BadUrl { url: text.clone() };
+        let web = text.starts_with("http://") || text.starts_with("https://");
+        Ok(bot.set_api_url(text.parse().ok().filter(|_| web).ok_or_else(bad)?))
+    }
+}
+
+/// Longest wait for an answer that comes at once.
+const SHORT: Duration = Duration::from_secs(17);
+
+/// Why serving ended.
+#[derive(Debug, thiserror::Error)]
+pub enum ServeError {
+    /// No token is set.
+    #[error("TELOXIDE_TOKEN is not set")]
+    NoToken,
+    /// The platform does not accept the token.
+    #[error("the token is not accepted")]
+    BadToken,
+    /// Another process serves with this token.
+    #[error("another process asks for updates with this token")]
+    Conflict,
+    /// The base URL is none.
+    #[error("{url:?} is no base URL")]
+    BadUrl {
+        /// What was given.
+        url: String,
+    },
+    /// No client for the network could be made.
+    #[error("the network client cannot be set up")]
+    NoClient,
+    /// No threads, no signals.
+    #[error("the system refuses: {0}")]
+    System(#[from] std::io::Error),
+    /// The book cannot be used.
+    #[error(transparent)]
+    Book(#[from] BookError),
+}
+
+impl ServeError {
+    /// For a person: what happened, and what to do.
+    pub fn texts(&self) -> (Text, Text) {
+        let pair = |what, to_do| (Text::new(what), Text::new(to_do));
+        match self {
+            Self::NoToken => pair("telegram-no-token", "telegram-no-token-do"),
+            Self::BadToken => pair("telegram-bad-token", "telegram-bad-token-do"),
+            Self::Conflict => pair("telegram-conflict", "telegram-conflict-do"),
+            Self::BadUrl { url } => (
+                Text::new("telegram-bad-url").with("url", crate::words::Arg::Verbatim(url.clone())),
+                Text::new("telegram-bad-url-do"),
+            ),
+            Self::NoClient | Self::System(_) => pair("telegram-system", "telegram-system-do"),
+            Self::Book(error) => error.texts(),
+        }
+    }
+}
+
+/// What the three tasks share.
+#[derive(Clone)]
+struct Serving {
+    bot: Bot,
+    engine: Arc<Engine>,
+    clock: Arc<dyn Clock>,
+    /// There may be something to decide.
+    turns: Arc<Notify>,
+    /// There may be something to send.
+    outbound: Arc<Notify>,
+}
+
+/// Serves with the book in `data` until SIGINT or SIGTERM. Blocks.
+///
+/// # Errors
+/// When it cannot start, or cannot go on: see [`ServeError`].
+pub fn serve(options: &Options, data: &Path, voice: Arc<Voice>) -> Result<(), ServeError> {
+    quiet_panics();
+    let bot = options.bot()?;
+    let engine = Engine::new(Arc::new(SledBook::open(data)?), Arc::clone(&voice) as _, decide)?;
+    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
+    let served = runtime.block_on(async {
+        let ended = signal()?;
+        serve_with(bot, Arc::new(engine), voice, ended).await
+    });
+    runtime.shutdown_timeout(Duration::from_secs(1));
+    served
+}
+
+/// Serves until `shutdown` is done.
+///
+/// # Errors
+/// See [`serve`].
+pub async fn serve_with(
+    bot: Bot,
+    engine: Arc<Engine>,
+    voice: Arc<Voice>,
+    shutdown: impl Future<Output = ()>,
+) -> Result<(), ServeError> {
+    serve_by(bot, engine, voice, Arc::new(SystemClock), Arc::default(), shutdown).await
+}
+
+/// Serves by another clock. Whoever sets that clock calls `set.notify_one()` so that it is looked at.
+///
+/// # Errors
+/// See [`serve`].
+pub async fn serve_by(
+    bot: Bot,
+    engine: Arc<Engine>,
+    voice: Arc<Voice>,
+    clock: Arc<dyn Clock>,
+    set: Arc<Notify>,
+    shutdown: impl Future<Output = ()>,
+) -> Result<(), ServeError> {
+    let longest = inbound::LONG_POLL + SHORT;
+    let polling = Options::new(bot.token(), Some(bot.api_url().as_str())).bot_that_waits(longest)?;
+    let serving = Serving { bot, engine, clock, turns: set, outbound: Arc::default() };
+    tokio::pin!(shutdown);
+    let me = tokio::select! {
+        me = introduce(&serving.bot) => me?,
+        () = &mut shutdown => return Ok(()),
+    };
+    tracing::info!(name = me.username, "serving");
+    let menu_bot = serving.bot.clone();
+    let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice).await });
+    let (end_in, ending_in) = watch::channel(false);
+    let (end_out, ending_out) = watch::channel(false);
+    let mut inbound = tokio::spawn(inbound::run(serving.clone(), polling, me, ending_in.clone()));
+    let mut turns = tokio::spawn(turns(serving.clone(), ending_in));
+    let mut outbound = tokio::spawn(outbound::run(serving, ending_out));
+    let all = [inbound.abort_handle(), turns.abort_handle(), outbound.abort_handle(), menu.abort_handle()];
+    // Whichever ends first says why. A task that panics is as good as ended: nothing acknowledged is lost by stopping.
+    let early = tokio::select! {
+        ended = &mut inbound => Some(flatten(ended)),
+        ended = &mut turns => Some(flatten(ended)),
+        ended = &mut outbound => Some(flatten(ended)),
+        () = &mut shutdown => None,
+    };
+    let served = match early {
+        Some(ended) => ended,
+        None => {
+            tracing::info!("stopping");
+            end_in.send_replace(true);
+            let heard = flatten(inbound.await).and(flatten(turns.await));
+            end_out.send_replace(true);
+            heard.and(flatten(outbound.await))
+        }
+    };
+    all.iter().for_each(tokio::task::AbortHandle::abort);
+    served
+}
+
+fn flatten(ended: Result<Result<(), ServeError>, tokio::task::JoinError>) -> Result<(), ServeError> {
+    ended.unwrap_or_else(|error| Err(ServeError::System(std::io::Error::other(error.to_string()))))
+}
+
+/// Takes what was heard and what is due through its turns, until `ending`; then once more.
+async fn turns(serving: Serving, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
+    loop {
+        let ended = *ending.borrow();
+        let (engine, now) = (Arc::clone(&serving.engine), serving.clock.now());
+        let next = blocking(move || {
+            engine.work(now)?;
+            engine.ring(now)?;
+            engine.next_bell()
+        })
+        .await?;
+        serving.outbound.notify_one();
+        if ended {
+            return Ok(());
+        }
+        tokio::select! {
+            () = serving.turns.notified() => {}
+            () = tokio::time::sleep(sleep_until(next, serving.clock.now())) => {}
+            _ = ending.changed() => {}
+        }
+    }
+}
+
+/// Who we are; asked until the platform answers.
+async fn introduce(bot: &Bot) -> Result<Identity, ServeError> {
+    let mut failures = 0;
+    loop {
+        let wait = match bot.get_me().await {
+            Ok(me) => {
+                let username = me.user.username.clone().unwrap_or_default();
+                return Ok(Identity { id: me.user.id.0.cast_signed(), username });
+            }
+            Err(error) => match refusal::read(&error) {
+                Refusal::BadToken | Refusal::Gone => return Err(ServeError::BadToken),
+                Refusal::Wait(wait) => wait,
+                _ => pace::backoff(failures),
+            },
+        };
+        if failures == 0 {
+            tracing::error!("the Bot API cannot be reached; trying again until it can");
+        }
+        failures = failures.saturating_add(1);
+        tokio::time::sleep(wait).await;
+    }
+}
+
+/// Runs something that waits for the disk where that holds up nobody.
+async fn blocking<T: Send + 'static>(
+    work: impl FnOnce() -> Result<T, BookError> + Send + 'static,
+) -> Result<T, ServeError> {
+    match tokio::task::spawn_blocking(work).await {
+        Ok(done) => Ok(done?),
+        Err(error) => Err(ServeError::System(std::io::Error::other(error.to_string()))),
+    }
+}
+
+/// Done when the system asks to end.
+fn signal() -> Result<impl Future<Output = ()>, ServeError> {
+    #[cfg(unix)]
+    let mut terminate = tokio::signal::unix::signal(tokio::signal::unix::SignalKind::terminate())?;
+    Ok(async move {
+        #[cfg(unix)]
+        tokio::select! {
+            _ = tokio::signal::ctrl_c() => {}
+            _ = terminate.recv() => {}
+        }
+        #[cfg(not(unix))]
+        let _ = tokio::signal::ctrl_c().await;
+    })
+}
+
+/// A panic's message can quote what people wrote: only its place is logged.
+fn quiet_panics() {
+    std::panic::set_hook(Box::new(|panic| {
+        let place = panic.location().map(ToString::to_string).unwrap_or_default();
+        tracing::error!(place, "a panic");
+    }));
+}

@@ -1,0 +1,131 @@
+//! How fast messages may go, overall and to each chat. A chat that was told to wait waits alone.
+//!
+//! The platform publishes no exact numbers: about 30 a second over all, one a second in a chat with short bursts, 20 a
+//! minute in a group. Burst plus refill stay at or below them over any such span.
+
+use crate::room::RoomId;
+use governor::{DefaultDirectRateLimiter, DefaultKeyedRateLimiter, Quota, RateLimiter};
+use std::collections::HashMap;
+use std::num::NonZeroU32;
+use std::sync::Arc;
+use std::time::{Duration, Instant};
+
+const fn count(number: u32) -> NonZeroU32 {
+    match NonZeroU32::new(number) {
+        Some(number) => number,
+        None => NonZeroU32::MIN,
+    }
+}
+
+/// Over all: 5 at once, then 25 a second.
+const OVERALL: Quota = Quota::per_second(count(25)).allow_burst(count(5));
+
+/// A chat: 3 at once, then one a second.
+const CHAT: Quota = Quota::per_second(count(1)).allow_burst(count(3));
+
+/// A group: 5 at once, then 15 a minute.
+const GROUP: Quota = Quota::per_minute(count(15)).allow_burst(count(5));
+
+/// Chats remembered before those that are at rest are forgotten.
+const MANY: usize = 10_000;
+
+/// Limits and pauses.
+pub struct Pace {
+    overall: Arc<DefaultDirectRateLimiter>,
+    chats: DefaultKeyedRateLimiter<RoomId>,
+    groups: DefaultKeyedRateLimiter<RoomId>,
+    paused: HashMap<RoomId, Instant>,
+    all_paused: Option<Instant>,
+    failures: u32,
+}
+
+impl Default for Pace {
+    fn default() -> Self {
+        Self {
+            overall: Arc::new(RateLimiter::direct(OVERALL)),
+            chats: RateLimiter::keyed(CHAT),
+            groups: RateLimiter::keyed(GROUP),
+            paused: HashMap::new(),
+            all_paused: None,
+            failures: 0,
+        }
+    }
+}
+
+impl Pace {
+    /// Whether the platform cannot be reached at present.
+    pub fn is_down(&self) -> bool {
+        self.all_paused.is_some_and(|until| Instant::now() < until)
+    }
+
+    /// The limit over all chats: to be waited for just before a call.
+    pub fn overall(&self) -> Arc<DefaultDirectRateLimiter> {
+        Arc::clone(&self.overall)
+    }
+
+    /// Whether a message may go to `chat` now. Uses up one of its allowance.
+    pub fn may(&self, chat: RoomId) -> bool {
+        self.paused.get(&chat).is_none_or(|until| Instant::now() >= *until)
+            && self.chats.check_key(&chat).is_ok()
+            && (chat.0 > 0 || self.groups.check_key(&chat).is_ok())
+    }
+
+    /// `chat` waits this long.
+    pub fn pause(&mut self, chat: RoomId, wait: Duration) {
+        let now = Instant::now();
+        self.paused.retain(|_, until| *until > now);
+        self.paused.insert(chat, now + wait);
+        if self.chats.len() > MANY {
+            self.chats.retain_recent();
+            self.groups.retain_recent();
+        }
+    }
+
+    /// The platform cannot be reached: everything waits, longer each time.
+    pub fn down(&mut self) {
+        self.all_paused = Some(Instant::now() + backoff(self.failures));
+        self.failures = self.failures.saturating_add(1);
+    }
+
+    /// The platform answers.
+    pub fn up(&mut self) {
+        self.failures = 0;
+        self.all_paused = None;
+    }
+}
+
+/// How long to wait after this many failures before: 1, 2, 4 ... 60 s.
+pub fn backoff(failures: u32) -> Duration {
+    Duration::from_secs(1 << failures.min(6)).min(Duration::from_secs(60))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn waiting_grows_to_a_minute() {
+        let waits: Vec<u64> = (0..9).map(|failures| backoff(failures).as_secs()).collect();
+        assert_eq!(waits, [1, 2, 4, 8, 16, 32, 60, 60, 60]);
+    }
+
+    #[test]
+    fn a_burst_is_cut_off_in_that_chat_alone() {
+        let pace = Pace::default();
+        let taken = |chat| (0..50).filter(|_| pace.may(RoomId(chat))).count();
+        assert_eq!((taken(7), taken(-7)), (3, 3));
+        assert_eq!(taken(8), 3);
+    }
+
+    #[test]
+    fn one_chats_pause_is_its_own() {
+        let mut pace = Pace::default();
+        pace.pause(RoomId(7), Duration::from_secs(3600));
+        assert!(!pace.may(RoomId(7)));
+        assert!(pace.may(RoomId(8)));
+        pace.down();
+        assert!(pace.is_down());
+        pace.up();
+        assert!(!pace.is_down());
+    }
+}
