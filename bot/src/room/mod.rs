@@ -1,4 +1,29 @@
 //! The conversation as a pure function: what was heard, the state it concerns and the time give a [`Turn`].
+//!
+//! Start at [`decide`]. A turn is worked out on a `Sitting` (`sitting.rs`); each file beside it owns one thing people come
+//! for. Reads no clock, opens no file, sends nothing, holds no sentence: messages are named and get their words in
+//! [`crate::words`].
+
+mod action;
+mod bells;
+mod board;
+mod calls;
+mod dose;
+mod farewell;
+mod help;
+mod jobs;
+mod live;
+mod may;
+mod moves;
+mod order;
+mod plan_words;
+mod planning;
+mod proposal;
+mod questions;
+mod readings;
+mod settings;
+mod sitting;
+mod undo;
 
 pub mod heard;
 pub mod plan_words;
@@ -8,7 +33,12 @@ pub mod turn;
 pub use heard::{Heard, PersonId, RoomId, RoomKind, Speaker, What};
 pub use turn::{Bell, BellKind, Button, How, Say, To, Turn, Urgency};
 
-use carvetime_core::plan::Moment;
+use crate::reading::command::{Address, Command, read_command};
+use crate::words::Text;
+use action::Action;
+use carvetime_core::plan::{Moment, Step};
+use carvetime_core::quantity::{Temperature, fahrenheit};
+use sitting::Sitting;
 use state::{Person, Room};
 use std::collections::BTreeMap;
 
@@ -22,6 +52,196 @@ pub struct Scene {
 }
 
 /// What the room does about `heard`. Reads no clock, opens no file, sends nothing.
-pub fn decide(_scene: &Scene, _heard: &Heard, _now: Moment) -> Turn {
-    Turn::default()
+pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
+    let mut sitting = Sitting::new(scene, heard, now);
+    match &heard.what {
+        What::Said { text, addressed, reply_to, edited } => {
+            said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
+        }
+        What::Pressed { data, .. } => pressed(&mut sitting, data),
+        What::Located { latitude, longitude } => settings::located(&mut sitting, *latitude, *longitude),
+        What::Unreadable => unreadable(&mut sitting),
+        What::Welcomed => help::start(&mut sitting, How::New),
+        What::Removed => removed(&mut sitting),
+        What::Migrated { to } => migrated(&mut sitting, *to),
+        What::Rang { bells } => calls::rang(&mut sitting, bells),
+    }
+    sitting.rise()
+}
+
+/// 165 °F everywhere in the bird: the authority's figure.
+fn target() -> Temperature {
+    fahrenheit(165.0)
+}
+
+fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Option<&str>, edited: bool) {
+    match read_command(text, None) {
+        Address::Command(command) => ordered(sitting, command),
+        Address::Other => {}
+        Address::Plain(plain) => plainly(sitting, plain, addressed, reply_to, edited),
+    }
+}
+
+fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>) {
+    let rest = command.rest;
+    match command.name.to_ascii_lowercase().as_str() {
+        "start" => help::start(sitting, How::New),
+        "help" => help::help(sitting),
+        "settings" => settings::show(sitting, How::New),
+        "plan" => plan(sitting, rest),
+        "board" => {
+            if sitting.room.plan.is_some() {
+                board::repost(sitting);
+            } else {
+                sitting.answer(Text::new("room-no-plan"));
+            }
+        }
+        "salt" => questions::salt(sitting, rest),
+        "ask" => questions::asked(sitting, rest),
+        "log" => readings::ordered(sitting, rest),
+        "when" => readings::when(sitting),
+        "move" => moves::told(sitting, rest),
+        "take" => step_named(sitting, rest, jobs::take),
+        "drop" => step_named(sitting, rest, jobs::drop),
+        "undo" => undo::last(sitting),
+        "stop" => farewell::stop(sitting),
+        "forget" => farewell::forget(sitting),
+        _ => help::unread(sitting),
+    }
+}
+
+fn plan(sitting: &mut Sitting<'_>, rest: &str) {
+    let Some(who) = sitting.speaker() else { return sitting.notice(Text::new("room-need-person")) };
+    if rest.is_empty() {
+        return planning::asked(sitting, who);
+    }
+    let (wish, problems) = planning::read(sitting, rest);
+    if wish == crate::reading::Wish::default() && problems.is_empty() {
+        sitting.answer(Text::new("room-plan-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
+        return;
+    }
+    planning::told(sitting, who, wish, &problems);
+}
+
+fn step_named(sitting: &mut Sitting<'_>, rest: &str, act: fn(&mut Sitting<'_>, action::JobRef)) {
+    let Some(plan) = &sitting.room.plan else {
+        sitting.answer(Text::new("room-no-plan"));
+        return;
+    };
+    let serial = plan.serial;
+    if rest.is_empty() {
+        return jobs::list(sitting, serial);
+    }
+    let step = crate::reading::read_step(rest, sitting.lexicon());
+    match step.and_then(|(step, nth)| jobs::by_step(sitting, step, nth)) {
+        Some(it) => act(sitting, it),
+        None => {
+            sitting.answer(Text::new("room-step-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
+            jobs::list(sitting, serial);
+        }
+    }
+}
+
+/// Words without a command: an answer to what was asked, readings, a wish, a question; else one short line of help.
+fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Option<&str>, edited: bool) {
+    if text.is_empty() {
+        return;
+    }
+    if let Some(it) = reply_to.and_then(|key| replied_job(sitting, key)) {
+        if crate::reading::is_done(text, sitting.lexicon()) {
+            return jobs::done(sitting, it);
+        }
+        if it.step == Step::Check && readings::heard(sitting, text, true) {
+            return;
+        }
+    }
+    if readings::expected(sitting) && readings::heard(sitting, text, false) {
+        return;
+    }
+    if edited || !addressed {
+        return;
+    }
+    let Some(who) = sitting.speaker() else { return };
+    if planning::is_wish(sitting, text) {
+        return plan(sitting, text);
+    }
+    if planning::answered(sitting, who, text) {
+        return;
+    }
+    if crate::reading::is_done(text, sitting.lexicon()) {
+        if let Some(it) = jobs::due_now(sitting) {
+            return jobs::done(sitting, it);
+        }
+    }
+    questions::plain(sitting, text);
+}
+
+/// The job whose call was replied to.
+fn replied_job(sitting: &Sitting<'_>, key: &str) -> Option<action::JobRef> {
+    let (step, nth) = key.strip_prefix("job-")?.rsplit_once('-')?;
+    let serial = sitting.room.plan.as_ref()?.serial;
+    Some(action::JobRef { serial, step: Step::from_name(step)?, nth: nth.parse().ok()? })
+}
+
+fn pressed(sitting: &mut Sitting<'_>, data: &str) {
+    if !may::belongs(sitting) {
+        return sitting.notice(Text::new("room-not-here"));
+    }
+    let Some(action) = Action::read(data) else { return sitting.notice(Text::new("room-stale")) };
+    let own_draft = match &action {
+        Action::Accept(who)
+        | Action::Change(who)
+        | Action::Back(who)
+        | Action::WhyDraft(who)
+        | Action::Discard(who)
+        | Action::Pick(who, _, _)
+        | Action::Offer(who, _) => may::owns_draft(sitting, *who),
+        _ => true,
+    };
+    if !own_draft {
+        return sitting.notice(Text::new("room-not-yours"));
+    }
+    match action {
+        Action::Accept(who) => planning::accept(sitting, who),
+        Action::Change(who) => planning::change(sitting, who),
+        Action::Back(who) => planning::back(sitting, who),
+        Action::WhyDraft(who) => planning::why(sitting, who),
+        Action::Discard(who) => planning::discard(sitting, who),
+        Action::Pick(who, field, value) => planning::pick(sitting, who, &field, &value),
+        Action::Offer(who, rank) => planning::offer(sitting, who, rank),
+        Action::Mend(serial, rank) => jobs::mend(sitting, serial, rank),
+        Action::Done(it) => jobs::done(sitting, it),
+        Action::Later(it) => jobs::later(sitting, it),
+        Action::Skip(it) => jobs::skip(sitting, it),
+        Action::Take(it) => jobs::take(sitting, it),
+        Action::Drop(it) => jobs::drop(sitting, it),
+        Action::Undo(serial, index) => undo::pressed(sitting, serial, index),
+        Action::Jobs(serial) => jobs::list(sitting, serial),
+        Action::Why(serial) => jobs::why(sitting, serial),
+        Action::Yes(what, who) => farewell::yes(sitting, &what, who),
+        Action::No(what, who) => farewell::no(sitting, &what, who),
+        Action::Settings(page) => settings::page(sitting, &page),
+        Action::Set(setting, value) => settings::set(sitting, &setting, &value),
+        Action::Help(page) => help::page(sitting, &page),
+    }
+}
+
+fn unreadable(sitting: &mut Sitting<'_>) {
+    if sitting.room.kind == RoomKind::Private {
+        sitting.answer(Text::new("room-unreadable"));
+    }
+}
+
+/// The bot can't speak here any more: nothing rings until it is let in again; the plan is kept.
+fn removed(sitting: &mut Sitting<'_>) {
+    sitting.room.gone = true;
+    if sitting.room.kind == RoomKind::Private {
+        let who = PersonId(sitting.room.id.0);
+        sitting.change_person(who, |person| person.reachable = false);
+    }
+}
+
+fn migrated(sitting: &mut Sitting<'_>, to: RoomId) {
+    sitting.room.id = to;
+    sitting.moved = Some(to);
 }

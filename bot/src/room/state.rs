@@ -5,6 +5,7 @@
 
 use super::heard::{PersonId, RoomId, RoomKind, Speaker};
 use crate::reading::Wish;
+use crate::words::{Reader, UnitSystem};
 use carvetime_core::plan::{Moment, Step};
 use carvetime_core::quantity::SpoonSystem;
 use chrono::NaiveTime;
@@ -58,6 +59,17 @@ impl Room {
     }
 }
 
+impl Person {
+    /// This person as a reader of what a room has to say: their own language and units, the kitchen's clock.
+    pub fn reader(&self, room: &Room, now: Moment) -> Reader {
+        let mut reader = self.taste.or(&room.taste).reader(now);
+        if let Some(zone) = room.taste.zone() {
+            reader.zone = zone;
+        }
+        reader
+    }
+}
+
 /// Language, units, spoons, place: a room's or a person's. `None` leaves it to the language or to the room.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 #[serde(default)]
@@ -76,6 +88,30 @@ impl Taste {
     /// The zone, if one is set and known.
     pub fn zone(&self) -> Option<Tz> {
         self.zone.as_deref()?.parse().ok()
+    }
+
+    /// This taste, its gaps filled from another.
+    #[must_use]
+    pub fn or(&self, other: &Taste) -> Taste {
+        Taste {
+            language: self.language.clone().or_else(|| other.language.clone()),
+            us_units: self.us_units.or(other.us_units),
+            spoons: self.spoons.clone().or_else(|| other.spoons.clone()),
+            zone: self.zone.clone().or_else(|| other.zone.clone()),
+        }
+    }
+
+    /// The reader with this taste; what is open follows the language, and the zone is UTC.
+    pub fn reader(&self, now: Moment) -> Reader {
+        let language = self.language.as_deref().unwrap_or("en");
+        let mut reader = Reader::new(language, self.zone().unwrap_or(Tz::UTC), now);
+        if let Some(us) = self.us_units {
+            reader.units = if us { UnitSystem::Us } else { UnitSystem::Metric };
+        }
+        if let Some(spoons) = self.spoons() {
+            reader.spoons = spoons;
+        }
+        reader
     }
 
     /// The spoons, if set.
@@ -219,6 +255,9 @@ pub struct LiveJob {
     /// How often they were called.
     #[serde(default)]
     pub calls: u8,
+    /// Chats in which a call stands.
+    #[serde(default)]
+    pub called_in: Vec<RoomId>,
 }
 
 impl LiveJob {
@@ -276,6 +315,9 @@ pub struct StoredReading {
     pub breast_c: Option<f64>,
     /// Thigh, °C.
     pub thigh_c: Option<f64>,
+    /// Stuffing, °C.
+    #[serde(default)]
+    pub stuffing_c: Option<f64>,
     /// By whom.
     pub by: Option<PersonId>,
 }

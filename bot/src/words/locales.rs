@@ -14,6 +14,12 @@ pub fn languages() -> Vec<&'static str> {
     tags
 }
 
+/// The language there is for a tag: its own, or the first.
+pub fn nearest(tag: &str) -> &'static str {
+    let language = tag.split(['-', '_']).next().unwrap_or_default();
+    languages().into_iter().find(|present| present.eq_ignore_ascii_case(language)).unwrap_or(FIRST)
+}
+
 /// Name and text of every file of one language, in the order of their names.
 pub fn files(language: &str) -> Vec<(&'static str, &'static str)> {
     let Some(dir) = LOCALES.get_dir(language) else { return Vec::new() };

@@ -1,0 +1,185 @@
+//! What a button means: the data behind it, written and read.
+//!
+//! At most 64 bytes, dots between the parts. The data are forgeable, so they only say what is wanted; whether the presser
+//! may have it, and whether the plan they speak of still stands, is checked where it is done.
+
+use super::heard::PersonId;
+use carvetime_core::plan::Step;
+
+/// One job of one plan.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct JobRef {
+    /// Serial of the plan.
+    pub serial: u32,
+    /// Step.
+    pub step: Step,
+    /// Which of several.
+    pub nth: u8,
+}
+
+/// What a press asks for.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Action {
+    /// Start the proposed plan of this person's draft.
+    Accept(PersonId),
+    /// Show what can be changed in the draft.
+    Change(PersonId),
+    /// Leave the draft as it is and show the proposal again.
+    Back(PersonId),
+    /// Show why the proposed times are what they are.
+    WhyDraft(PersonId),
+    /// Drop the draft.
+    Discard(PersonId),
+    /// Give the draft this value.
+    Pick(PersonId, String, String),
+    /// Take the offer of that rank against a conflict, in the draft.
+    Offer(PersonId, u8),
+    /// Take the offer of that rank against a conflict, in the live plan.
+    Mend(u32, u8),
+    /// Mark done.
+    Done(JobRef),
+    /// Call again later.
+    Later(JobRef),
+    /// Leave it out.
+    Skip(JobRef),
+    /// Take the job.
+    Take(JobRef),
+    /// Hand it back.
+    Drop(JobRef),
+    /// Take back the change of that index in that plan.
+    Undo(u32, u16),
+    /// Show the jobs one by one, to take them.
+    Jobs(u32),
+    /// Show why the times are what they are.
+    Why(u32),
+    /// Yes to a question (`stop`, `forget`).
+    Yes(String, PersonId),
+    /// No to it.
+    No(String, PersonId),
+    /// A page of the settings.
+    Settings(String),
+    /// A value of a setting.
+    Set(String, String),
+    /// A page of the help.
+    Help(String),
+}
+
+impl Action {
+    /// The data of the button.
+    pub fn data(&self) -> String {
+        let job = |verb: &str, job: &JobRef| format!("{verb}.{}.{}.{}", job.serial, job.step.name(), job.nth);
+        match self {
+            Action::Accept(who) => format!("accept.{}", who.0),
+            Action::Change(who) => format!("change.{}", who.0),
+            Action::Back(who) => format!("back.{}", who.0),
+            Action::WhyDraft(who) => format!("reasons.{}", who.0),
+            Action::Discard(who) => format!("discard.{}", who.0),
+            Action::Pick(who, field, value) => format!("pick.{}.{field}.{value}", who.0),
+            Action::Offer(who, rank) => format!("offer.{}.{rank}", who.0),
+            Action::Mend(serial, rank) => format!("mend.{serial}.{rank}"),
+            Action::Done(it) => job("done", it),
+            Action::Later(it) => job("later", it),
+            Action::Skip(it) => job("skip", it),
+            Action::Take(it) => job("take", it),
+            Action::Drop(it) => job("drop", it),
+            Action::Undo(serial, index) => format!("undo.{serial}.{index}"),
+            Action::Jobs(serial) => format!("jobs.{serial}"),
+            Action::Why(serial) => format!("why.{serial}"),
+            Action::Yes(what, who) => format!("yes.{what}.{}", who.0),
+            Action::No(what, who) => format!("no.{what}.{}", who.0),
+            Action::Settings(page) => format!("settings.{page}"),
+            Action::Set(setting, value) => format!("set.{setting}.{value}"),
+            Action::Help(page) => format!("help.{page}"),
+        }
+    }
+
+    /// Reads data back; `None` for anything this version did not write.
+    pub fn read(data: &str) -> Option<Self> {
+        if data.len() > 64 {
+            return None;
+        }
+        let mut parts = data.splitn(4, '.');
+        let verb = parts.next()?;
+        let mut next = || parts.next();
+        let person = |text: &str| text.parse().ok().map(PersonId);
+        Some(match verb {
+            "accept" => Action::Accept(person(next()?)?),
+            "change" => Action::Change(person(next()?)?),
+            "back" => Action::Back(person(next()?)?),
+            "reasons" => Action::WhyDraft(person(next()?)?),
+            "discard" => Action::Discard(person(next()?)?),
+            "pick" => Action::Pick(person(next()?)?, next()?.to_owned(), next()?.to_owned()),
+            "offer" => Action::Offer(person(next()?)?, next()?.parse().ok()?),
+            "mend" => Action::Mend(next()?.parse().ok()?, next()?.parse().ok()?),
+            "done" | "later" | "skip" | "take" | "drop" => {
+                let job = JobRef {
+                    serial: next()?.parse().ok()?,
+                    step: Step::from_name(next()?)?,
+                    nth: next()?.parse().ok()?,
+                };
+                match verb {
+                    "done" => Action::Done(job),
+                    "later" => Action::Later(job),
+                    "skip" => Action::Skip(job),
+                    "take" => Action::Take(job),
+                    _ => Action::Drop(job),
+                }
+            }
+            "undo" => Action::Undo(next()?.parse().ok()?, next()?.parse().ok()?),
+            "jobs" => Action::Jobs(next()?.parse().ok()?),
+            "why" => Action::Why(next()?.parse().ok()?),
+            "yes" => Action::Yes(next()?.to_owned(), person(next()?)?),
+            "no" => Action::No(next()?.to_owned(), person(next()?)?),
+            "settings" => Action::Settings(next()?.to_owned()),
+            "set" => Action::Set(next()?.to_owned(), next()?.to_owned()),
+            "help" => Action::Help(next()?.to_owned()),
+            _ => return None,
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_written_is_read_back_and_fits_a_button() {
+        let who = PersonId(7_999_999_999_999);
+        let job = JobRef { serial: u32::MAX, step: Step::Leftovers, nth: 255 };
+        let all = [
+            Action::Accept(who),
+            Action::Change(who),
+            Action::Back(who),
+            Action::WhyDraft(who),
+            Action::Why(2),
+            Action::Discard(who),
+            Action::Pick(who, "condition".into(), "part-thawed".into()),
+            Action::Offer(who, 9),
+            Action::Mend(3, 2),
+            Action::Done(job),
+            Action::Later(job),
+            Action::Skip(job),
+            Action::Take(job),
+            Action::Drop(job),
+            Action::Undo(3, 900),
+            Action::Jobs(1),
+            Action::Yes("forget".into(), who),
+            Action::No("stop".into(), who),
+            Action::Settings("language".into()),
+            Action::Set("zone".into(), "America/Argentina/Buenos_Aires".into()),
+            Action::Help("safety".into()),
+        ];
+        for action in all {
+            let data = action.data();
+            assert!(data.len() <= 46, "{data}: the prefix of a routed press must fit too");
+            assert_eq!(Action::read(&data), Some(action));
+        }
+    }
+
+    #[test]
+    fn forged_data_mean_nothing() {
+        for data in ["", "done", "done.1", "done.1.fly.0", "accept.x", "done.-1.thaw.0", "mend.1.999", &"a".repeat(65)] {
+            assert_eq!(Action::read(data), None, "{data}");
+        }
+    }
+}

@@ -1,0 +1,150 @@
+//! The board: one message that shows where the dinner stands, edited in place.
+
+use super::action::{Action, JobRef};
+use super::live::runs_by_itself;
+use super::sitting::button;
+use super::state::{JobState, LiveJob, LivePlan};
+use super::turn::{Button, How, Say, To, Urgency};
+use super::{RoomKind, Sitting, plan_words, proposal};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Moment, Step};
+use chrono::TimeDelta;
+
+/// How many jobs ahead the board lists.
+const AHEAD: usize = 6;
+
+/// A job this close can be marked done from the board.
+const CLOSE: TimeDelta = TimeDelta::hours(12);
+
+/// The board, new at the bottom of the chat.
+pub(super) fn repost(sitting: &mut Sitting<'_>) {
+    show(sitting, How::Quiet);
+}
+
+/// The board, changed where it stands.
+pub(super) fn refresh(sitting: &mut Sitting<'_>) {
+    show(sitting, How::Edit);
+}
+
+fn show(sitting: &mut Sitting<'_>, how: How) {
+    let Some(plan) = &sitting.room.plan else { return };
+    let lines = text(sitting, plan);
+    let rows = buttons(sitting, plan);
+    let mut say = Say::new(To::Room(sitting.room.id), Text::new("room-board"));
+    say.text = lines;
+    say.buttons = rows;
+    say.pin = how == How::Quiet && sitting.room.kind == RoomKind::Group;
+    // A board someone asked for is an answer; one that only follows what happened can wait.
+    let urgency = if how == How::Quiet { Urgency::Answer } else { Urgency::Board };
+    say.key("board").how(how).urgency(urgency);
+    sitting.says.retain(|other| other.key.as_deref() != Some("board"));
+    sitting.says.push(say);
+}
+
+fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
+    let mut lines = Vec::new();
+    if let Some(order) = plan.order(sitting.zone_or_utc()) {
+        lines.push(Text::new("room-board-dinner").with("when", Arg::DayClock(order.dinner)));
+        lines.push(
+            Text::new("room-board-bird")
+                .with("bird", Arg::from(proposal::bird_text(&order.bird)))
+                .with("heat", Arg::from(proposal::heat_text(&order.heat))),
+        );
+    }
+    let ahead: Vec<&LiveJob> = ahead(plan);
+    for (place, job) in ahead.iter().take(AHEAD).enumerate() {
+        lines.extend(line(sitting, job, place == 0));
+    }
+    if ahead.len() > AHEAD {
+        lines.push(Text::new("room-board-more").with("count", Arg::Count((ahead.len() - AHEAD) as i64)));
+    }
+    let over = plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
+    if let (Some(from), Some(to), false) = (plan.ready_from, plan.ready_to, over) {
+        lines.push(Text::new("room-board-ready").with("from", Arg::Clock(from)).with("to", Arg::Clock(to)));
+    }
+    let done: Vec<Text> = done(sitting, plan);
+    if !done.is_empty() {
+        lines.push(Text::new("room-board-done").with("jobs", Arg::List(done)));
+    }
+    if ahead.is_empty() {
+        lines.push(Text::new("room-board-all-done"));
+    }
+    lines
+}
+
+/// Jobs ahead, the many of a kind folded into their next one.
+fn ahead(plan: &LivePlan) -> Vec<&LiveJob> {
+    let mut seen = Vec::new();
+    plan.waiting()
+        .filter(|job| {
+            let repeats = matches!(job.step(), Some(Step::Water | Step::Check));
+            let first = !seen.contains(&job.step.as_str());
+            seen.push(job.step.as_str());
+            !repeats || first
+        })
+        .collect()
+}
+
+fn line(sitting: &Sitting<'_>, job: &LiveJob, next: bool) -> Option<Text> {
+    let who = match job.owner {
+        Some(owner) => Text::new("room-board-who").with("name", super::sitting::name(sitting, owner)),
+        None if sitting.room.kind == RoomKind::Group => Text::new("room-board-free"),
+        None => Text::new("room-board-nobody"),
+    };
+    let late = job.at < sitting.now - TimeDelta::minutes(1);
+    Some(
+        Text::new(if next { "room-board-next" } else { "room-board-then" })
+            .with("when", Arg::DayClock(job.at))
+            .with("what", Arg::from(plan_words::step_name(job.step()?)))
+            .with("late", Arg::Choice(if late { "yes" } else { "no" }))
+            .with("who", Arg::from(who)),
+    )
+}
+
+fn done(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
+    plan.jobs
+        .iter()
+        .filter_map(|job| {
+            let step = job.step().filter(|step| !runs_by_itself(*step) && !matches!(step, Step::Water | Step::Check))?;
+            let what = Arg::from(plan_words::step_done(step));
+            match job.state {
+                JobState::Done { by: Some(by), .. } if sitting.room.kind == RoomKind::Group => Some(
+                    Text::new("room-board-done-by").with("what", what).with("name", super::sitting::name(sitting, by)),
+                ),
+                JobState::Done { .. } => Some(Text::new("room-board-done-one").with("what", what)),
+                JobState::Skipped { .. } => Some(
+                    Text::new("room-board-skipped").with("what", Arg::from(plan_words::step_name(step))),
+                ),
+                JobState::Waiting => None,
+            }
+        })
+        .collect()
+}
+
+fn buttons(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Vec<Button>> {
+    let mut rows = Vec::new();
+    if let Some((step, job)) = plan.waiting().find_map(|job| Some((job.step()?, job))) {
+        let it = JobRef { serial: plan.serial, step, nth: job.nth };
+        let mut row = Vec::new();
+        if is_close(job, sitting.now) {
+            row.push(button("room-button-done", &Action::Done(it)));
+        }
+        if sitting.room.kind == RoomKind::Group && job.owner.is_none() {
+            row.push(button("room-button-take", &Action::Take(it)));
+        }
+        if !row.is_empty() {
+            rows.push(row);
+        }
+    }
+    let mut row = Vec::new();
+    if sitting.room.kind == RoomKind::Group && plan.waiting().next().is_some() {
+        row.push(button("room-button-jobs", &Action::Jobs(plan.serial)));
+    }
+    row.push(button("room-button-why", &Action::Why(plan.serial)));
+    rows.push(row);
+    rows
+}
+
+fn is_close(job: &LiveJob, now: Moment) -> bool {
+    job.at - now <= CLOSE
+}

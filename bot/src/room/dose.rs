@@ -1,0 +1,56 @@
+//! The salt for a bird, place by place, in the salt of the one who does it.
+
+use super::state::OwnSalt;
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Order, Salting};
+use carvetime_core::salt::{self, Dose, Grain, HeldBack, Place, Salt, Strength, dose};
+
+/// The amount for the shopping line.
+pub(super) fn needed(order: &Order) -> Option<Text> {
+    let dose = dry(order)?;
+    let total = dose.total * f64::from(order.birds);
+    let flakes = Salt::from(Grain::FlakeKosher);
+    Some(
+        Text::new("room-need-salt").with("grams", Arg::Grams(total)).with("spoons", Arg::Spoons(flakes.volume_of(total))),
+    )
+}
+
+/// The lines of a dose: how much in all, where it goes, and why it may be less. None where nothing is salted dry.
+pub(super) fn lines(order: &Order, own: Option<OwnSalt>) -> Vec<Text> {
+    let Some(dose) = dry(order) else { return Vec::new() };
+    if let Some(HeldBack::Nothing { percent }) = dose.held_back {
+        return vec![Text::new("room-dose-none").with("percent", Arg::Number(percent, 1))];
+    }
+    let salt = own.and_then(|own| salt::OwnSalt::new(None, own.grams_per_ml).ok()).map_or(Salt::from(Grain::FlakeKosher), Salt::Own);
+    let mine = matches!(salt, Salt::Own(_));
+    let mut lines = vec![
+        Text::new("room-dose-total")
+            .with("grams", Arg::Grams(dose.total))
+            .with("spoons", Arg::Spoons(salt.volume_of(dose.total)))
+            .with("salt", Arg::Choice(if mine { "own" } else { "flake" })),
+        Text::new("room-dose-places").with("places", Arg::List(places(&dose, &salt))),
+    ];
+    if dose.each(Place::Skin).is_some() {
+        lines.push(Text::new("room-dose-skin"));
+    }
+    if let Some(HeldBack::Light { percent }) = dose.held_back {
+        lines.push(Text::new("room-dose-light").with("percent", Arg::Number(percent, 1)));
+    }
+    lines
+}
+
+fn places(dose: &Dose, salt: &Salt) -> Vec<Text> {
+    dose.shares
+        .iter()
+        .map(|share| {
+            Text::new("room-dose-place")
+                .with("place", Arg::Choice(share.place.name()))
+                .with("count", Arg::Count(share.count.into()))
+                .with("spoons", Arg::Spoons(salt.volume_of(share.each)))
+        })
+        .collect()
+}
+
+fn dry(order: &Order) -> Option<Dose> {
+    (order.salting == Salting::Dry).then(|| dose(&order.bird, Strength::Usual).ok()).flatten()
+}

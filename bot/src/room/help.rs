@@ -1,0 +1,41 @@
+//! `/start`, `/help`, and the one line for what could not be read.
+
+use super::action::Action;
+use super::sitting::button;
+use super::turn::How;
+use super::{RoomKind, Sitting};
+use crate::words::Text;
+
+/// `/start`: what this is, and the three things people come for.
+pub(super) fn start(sitting: &mut Sitting<'_>, how: How) {
+    let id = match sitting.room.kind {
+        RoomKind::Private => "room-start",
+        RoomKind::Group => "room-start-group",
+    };
+    let page = |label: &'static str, page: &str| button(label, &Action::Help(page.to_owned()));
+    let say = sitting.answer(Text::new(id)).key("start").how(how);
+    say.row([page("room-start-button-plan", "plan")])
+        .row([page("room-start-button-salt", "salt"), page("room-start-button-safe", "safe")]);
+}
+
+/// `/help`.
+pub(super) fn help(sitting: &mut Sitting<'_>) {
+    sitting.answer(Text::new("room-help"));
+}
+
+/// A page behind one of the buttons of `/start`.
+pub(super) fn page(sitting: &mut Sitting<'_>, page: &str) {
+    let id = match page {
+        "plan" => "room-help-plan",
+        "salt" => "room-help-salt",
+        "safe" => "room-help-safe",
+        _ => return start(sitting, How::Edit),
+    };
+    let say = sitting.answer(Text::new(id)).key("start").how(How::Edit);
+    say.row([button("room-button-back", &Action::Help("start".into()))]);
+}
+
+/// Words that mean nothing here.
+pub(super) fn unread(sitting: &mut Sitting<'_>) {
+    sitting.answer(Text::new("room-unread"));
+}

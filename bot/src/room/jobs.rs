@@ -1,0 +1,307 @@
+//! What people do with jobs: done, later, skip, take, drop.
+//!
+//! Presses are checked against the plan that stands; a second press of the same button changes nothing and says so.
+
+use super::action::{Action, JobRef};
+use super::live::Shift;
+use super::sitting::{button, name};
+use super::state::{JobState, LiveJob};
+use super::turn::{How, Say, To, Urgency};
+use super::{PersonId, RoomKind, Sitting, board, calls, may, plan_words, proposal};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Conflict, Step};
+use chrono::TimeDelta;
+
+/// How long `Later` puts a job off.
+const LATER: TimeDelta = TimeDelta::minutes(15);
+/// The same for what food safety hangs on.
+const LATER_SAFETY: TimeDelta = TimeDelta::minutes(5);
+
+/// A bare "done" means a job that falls due within this time.
+const NEARLY_DUE: TimeDelta = TimeDelta::minutes(30);
+/// As many moved jobs as anyone reads.
+const MOST_SHIFTS: usize = 6;
+
+/// `Done`.
+pub(super) fn done(sitting: &mut Sitting<'_>, it: JobRef) {
+    settle(sitting, it, true);
+}
+
+/// `Skip`.
+pub(super) fn skip(sitting: &mut Sitting<'_>, it: JobRef) {
+    settle(sitting, it, false);
+}
+
+fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
+    let Some(job) = standing(sitting, it) else { return };
+    if let JobState::Done { by, .. } | JobState::Skipped { by, .. } = job.state {
+        return already(sitting, by, &job);
+    }
+    let (now, by) = (sitting.now, sitting.speaker());
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    plan.remember(if done { "done" } else { "skipped" }, Some(it.step), by, now);
+    plan.record(it.step, it.nth, now, done, by);
+    let index = plan.history.len().saturating_sub(1);
+    let outcome = sitting.resolve();
+    close_calls(sitting, it, &job, done, index);
+    match outcome {
+        Ok(shifts) => tell_shifts(sitting, &shifts),
+        Err(conflict) => tell_conflict(sitting, &conflict),
+    }
+    board::refresh(sitting);
+}
+
+/// The call messages of a settled job lose their buttons and say who did it.
+fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool, index: usize) {
+    let serial = it.serial;
+    let key = calls::key(it.step, it.nth);
+    let text = settled_text(sitting, it.step, done);
+    let next = next_line(sitting);
+    let undo = Action::Undo(serial, u16::try_from(index).unwrap_or(u16::MAX));
+    let mut chats = job.called_in.clone();
+    if chats.is_empty() {
+        // Marked from the board or in words: nothing stands to be changed. A group sees it on the board.
+        if sitting.room.kind == RoomKind::Group {
+            return sitting.notice(text);
+        }
+        chats.push(sitting.room.id);
+    }
+    for chat in chats {
+        let to = if chat == sitting.room.id { To::Room(chat) } else { To::Person(PersonId(chat.0)) };
+        let say = sitting.say(Say::new(to, text.clone())).key(key.clone()).how(How::Edit);
+        say.lines(next.clone());
+        say.row([button("room-button-undo", &undo)]);
+    }
+}
+
+fn settled_text(sitting: &Sitting<'_>, step: Step, done: bool) -> Text {
+    let by = sitting.speaker().filter(|_| sitting.room.kind == RoomKind::Group);
+    let id = match (done, by.is_some()) {
+        (true, true) => "room-done-by",
+        (true, false) => "room-done",
+        (false, true) => "room-skipped-by",
+        (false, false) => "room-skipped",
+    };
+    let what = if done { plan_words::step_done(step) } else { plan_words::step_name(step) };
+    let mut text = Text::new(id).with("what", Arg::from(what)).with("at", Arg::Clock(sitting.now));
+    if let Some(by) = by {
+        text = text.with("name", name(sitting, by));
+    }
+    text
+}
+
+/// What comes next, for the one who has just finished something.
+fn next_line(sitting: &Sitting<'_>) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref()?;
+    let job = plan.waiting().next()?;
+    Some(
+        Text::new("room-next")
+            .with("what", Arg::from(plan_words::step_name(job.step()?)))
+            .with("when", Arg::DayClock(job.at)),
+    )
+}
+
+/// `Later`.
+pub(super) fn later(sitting: &mut Sitting<'_>, it: JobRef) {
+    let Some(job) = standing(sitting, it) else { return };
+    if let JobState::Done { by, .. } | JobState::Skipped { by, .. } = job.state {
+        return already(sitting, by, &job);
+    }
+    let wait = if it.step.is_safety() { LATER_SAFETY } else { LATER };
+    let again = sitting.now + wait;
+    if let Some(job) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(it.step, it.nth)) {
+        job.call_at = Some(again);
+        job.calls = job.calls.max(1);
+    }
+    sitting.notice(Text::new("room-later").with("when", Arg::Clock(again)));
+}
+
+/// `Take`, or `/take`.
+pub(super) fn take(sitting: &mut Sitting<'_>, it: JobRef) {
+    let Some(job) = standing(sitting, it) else { return };
+    let Some(who) = sitting.speaker() else { return sitting.notice(Text::new("room-need-person")) };
+    if job.state != JobState::Waiting {
+        return already(sitting, None, &job);
+    }
+    match job.owner {
+        Some(owner) if owner == who => sitting.notice(Text::new("room-take-yours")),
+        Some(owner) => {
+            let text = Text::new("room-take-theirs").with("name", name(sitting, owner));
+            sitting.notice(text);
+        }
+        None => {
+            own(sitting, it, Some(who), "take");
+            let text = Text::new("room-taken")
+                .with("what", Arg::from(plan_words::step_name(it.step)))
+                .with("when", Arg::DayClock(job.at));
+            sitting.notice(text);
+        }
+    }
+}
+
+/// `Drop`, or `/drop`.
+pub(super) fn drop(sitting: &mut Sitting<'_>, it: JobRef) {
+    let Some(job) = standing(sitting, it) else { return };
+    let Some(owner) = job.owner else { return sitting.notice(Text::new("room-drop-free")) };
+    if sitting.speaker() != Some(owner) && !may::steer(sitting) {
+        let text = Text::new("room-drop-theirs").with("name", name(sitting, owner));
+        return sitting.notice(text);
+    }
+    own(sitting, it, None, "drop");
+    sitting.notice(Text::new("room-dropped").with("what", Arg::from(plan_words::step_name(it.step))));
+}
+
+fn own(sitting: &mut Sitting<'_>, it: JobRef, owner: Option<PersonId>, change: &str) {
+    let (now, by) = (sitting.now, sitting.speaker());
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    plan.remember(change, Some(it.step), by, now);
+    // Water changes and checks of one plan go together: nobody wants to take fourteen jobs one by one.
+    let together = matches!(it.step, Step::Water | Step::Check);
+    for job in &mut plan.jobs {
+        let same = job.step == it.step.name() && (together || job.nth == it.nth);
+        if same && job.state == JobState::Waiting {
+            job.owner = owner;
+        }
+    }
+    board::refresh(sitting);
+}
+
+/// `/take step` and `/drop step`: the one of that number, else the next waiting one.
+pub(super) fn by_step(sitting: &Sitting<'_>, step: Step, nth: Option<u8>) -> Option<JobRef> {
+    let plan = sitting.room.plan.as_ref()?;
+    let fits = |job: &&LiveJob| job.step() == Some(step) && nth.is_none_or(|nth| job.nth == nth);
+    let job = plan.waiting().find(fits)?;
+    Some(JobRef { serial: plan.serial, step, nth: job.nth })
+}
+
+/// The jobs still ahead, each with a button to take it or hand it back.
+pub(super) fn list(sitting: &mut Sitting<'_>, serial: u32) {
+    let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    let mut rows = Vec::new();
+    let mut seen = Vec::new();
+    for job in plan.waiting() {
+        let Some(step) = job.step().filter(|step| !seen.contains(step)) else { continue };
+        seen.push(step);
+        let it = JobRef { serial, step, nth: job.nth };
+        let label = match job.owner {
+            Some(owner) => Text::new("room-jobs-drop").with("name", name(sitting, owner)),
+            None => Text::new("room-jobs-take"),
+        }
+        .with("what", Arg::from(plan_words::step_name(step)));
+        let action = if job.owner.is_some() { Action::Drop(it) } else { Action::Take(it) };
+        rows.push(super::sitting::labelled(label, &action));
+    }
+    let say = sitting.answer(Text::new("room-jobs")).key("jobs");
+    for label in rows {
+        say.row([label]);
+    }
+}
+
+/// Why the times of the live plan are what they are.
+pub(super) fn why(sitting: &mut Sitting<'_>, serial: u32) {
+    let (zone, now) = (sitting.zone_or_utc(), sitting.now);
+    let solved = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial).map(|plan| plan.solve(zone, now));
+    match solved {
+        Some(Some(Ok(schedule))) => {
+            let text = proposal::reasons(&schedule);
+            sitting.answer(Text::new("room-why")).lines(text);
+        }
+        Some(Some(Err(conflict))) => tell_conflict(sitting, &conflict),
+        _ => sitting.notice(Text::new("room-stale")),
+    }
+}
+
+/// An offer against a conflict of the live plan is taken.
+pub(super) fn mend(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    let (zone, now, by) = (sitting.zone_or_utc(), sitting.now, sitting.speaker());
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    let (Some(order), Some(Err(conflict))) = (plan.order(zone), plan.solve(zone, now)) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    let Some(offer) = conflict.offers.get(usize::from(rank)) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    plan.remember("mended", None, by, now);
+    super::order::absorb(&mut plan.wish, &offer.change.apply(&order));
+    plan.adopt(&offer.schedule, now);
+    let text = Text::new("room-mended").with("change", Arg::from(plan_words::change(&offer.change)));
+    sitting.answer(text).key("conflict").how(How::Edit);
+    board::refresh(sitting);
+}
+
+/// Says once what moved, where it matters.
+pub(super) fn tell_shifts(sitting: &mut Sitting<'_>, shifts: &[Shift]) {
+    if shifts.is_empty() {
+        return;
+    }
+    let lines = shift_lines(shifts);
+    sitting.answer(Text::new("room-shifts")).lines(lines).how(How::Quiet).urgency(Urgency::Due);
+}
+
+/// A line for each job that moved.
+pub(super) fn shift_lines(shifts: &[Shift]) -> Vec<Text> {
+    let line = |(step, _, was, is): &Shift| {
+        Text::new("room-shift")
+            .with("what", Arg::from(plan_words::step_name(*step)))
+            .with("was", Arg::DayClock(*was))
+            .with("is", Arg::DayClock(*is))
+    };
+    shifts.iter().take(MOST_SHIFTS).map(line).collect()
+}
+
+/// Says what the dinner is up against, with what would mend it.
+pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
+    let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
+    let text = proposal::clash(conflict);
+    let offers: Vec<_> = conflict
+        .offers
+        .iter()
+        .take(5)
+        .enumerate()
+        .map(|(rank, offer)| {
+            let action = Action::Mend(serial, u8::try_from(rank).unwrap_or(0));
+            super::sitting::labelled(plan_words::change(&offer.change), &action)
+        })
+        .collect();
+    let say = sitting.answer(Text::new("room-clash")).key("conflict").urgency(Urgency::Due);
+    say.text = text;
+    for offer in offers {
+        say.row([offer]);
+    }
+}
+
+/// The job, if the press speaks of the plan that stands.
+fn standing(sitting: &mut Sitting<'_>, it: JobRef) -> Option<LiveJob> {
+    let plan = sitting.room.plan.as_ref().filter(|plan| plan.serial == it.serial);
+    let job = plan.and_then(|plan| plan.job(it.step, it.nth)).cloned();
+    if job.is_none() {
+        sitting.notice(Text::new("room-stale"));
+    }
+    job
+}
+
+fn already(sitting: &mut Sitting<'_>, by: Option<PersonId>, job: &LiveJob) {
+    let at = match job.state {
+        JobState::Done { at, .. } | JobState::Skipped { at, .. } => at,
+        JobState::Waiting => job.at,
+    };
+    let text = match by {
+        Some(by) => Text::new("room-already-by").with("name", name(sitting, by)),
+        None => Text::new("room-already"),
+    };
+    sitting.notice(text.with("at", Arg::Clock(at)));
+}
+
+/// The first waiting job that is due, for a bare "done".
+pub(super) fn due_now(sitting: &Sitting<'_>) -> Option<JobRef> {
+    let plan = sitting.room.plan.as_ref()?;
+    let job = plan.waiting().next().filter(|job| job.at <= sitting.now + NEARLY_DUE)?;
+    Some(JobRef { serial: plan.serial, step: job.step()?, nth: job.nth })
+}

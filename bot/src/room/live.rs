@@ -1,0 +1,209 @@
+//! The live plan: solved again whenever something has happened, and compared with what stood before.
+//!
+//! Owns the way between `core::plan` and the stored jobs. Says nothing.
+
+use super::order;
+use super::state::{Change, JobState, LiveJob, LivePlan, StoredFact};
+use super::{PersonId, Sitting};
+use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step};
+use chrono::TimeDelta;
+use chrono_tz::Tz;
+
+/// A shift that people should hear of.
+const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
+
+/// How many changes can be taken back.
+const HISTORY: usize = 20;
+
+/// This close to going on, words may be readings.
+pub const NEARLY: TimeDelta = TimeDelta::minutes(60);
+
+/// Steps that nobody has to be called for: they follow from another, or everyone is there.
+pub fn runs_by_itself(step: Step) -> bool {
+    !step.needs_hands() || step == Step::Serve
+}
+
+impl LivePlan {
+    /// The plan of an accepted schedule.
+    pub fn new(serial: u32, host: PersonId, wish: crate::reading::Wish, schedule: &Schedule, now: Moment) -> Self {
+        let mut plan = Self {
+            serial,
+            host,
+            wish,
+            jobs: Vec::new(),
+            facts: Vec::new(),
+            readings: Vec::new(),
+            history: Vec::new(),
+            ready_from: None,
+            ready_to: None,
+            limits_called: Vec::new(),
+        };
+        plan.adopt(schedule, now);
+        plan
+    }
+
+    /// The order behind the plan.
+    pub fn order(&self, zone: Tz) -> Option<Order> {
+        order::order(&self.wish, zone).ok().flatten()
+    }
+
+    /// What has happened, for the solver.
+    pub fn facts(&self) -> Vec<Fact> {
+        self.facts
+            .iter()
+            .filter_map(|fact| {
+                Some(Fact { step: Step::from_name(&fact.step)?, nth: fact.nth, at: fact.at, done: fact.done })
+            })
+            .collect()
+    }
+
+    /// Solves the rest of the plan as of `now`. `None` only where the stored wish can no longer be read.
+    pub fn solve(&self, zone: Tz, now: Moment) -> Option<Result<Schedule, Conflict>> {
+        Some(plan::solve(&self.order(zone)?, &self.facts(), now))
+    }
+
+    /// Takes over the times of a schedule; who has what, and what is done, stays.
+    pub fn adopt(&mut self, schedule: &Schedule, now: Moment) {
+        let old = std::mem::take(&mut self.jobs);
+        let kept = |job: &Job| old.iter().find(|live| live.step == job.step.name() && live.nth == job.nth);
+        let mut jobs: Vec<LiveJob> = schedule.jobs.iter().map(|job| live_job(job, kept(job), now)).collect();
+        for live in old.iter().filter(|live| live.state != JobState::Waiting) {
+            if !jobs.iter().any(|job| job.step == live.step && job.nth == live.nth) {
+                jobs.push(live.clone());
+            }
+        }
+        jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
+        self.jobs = jobs;
+        self.ready_from = Some(schedule.finish.p10);
+        self.ready_to = Some(schedule.finish.p90);
+    }
+
+    /// The job, if the plan has it.
+    pub fn job(&self, step: Step, nth: u8) -> Option<&LiveJob> {
+        self.jobs.iter().find(|job| job.step == step.name() && job.nth == nth)
+    }
+
+    /// The same, to change.
+    pub fn job_mut(&mut self, step: Step, nth: u8) -> Option<&mut LiveJob> {
+        self.jobs.iter_mut().find(|job| job.step == step.name() && job.nth == nth)
+    }
+
+    /// Jobs still ahead that need hands, in order.
+    pub fn waiting(&self) -> impl Iterator<Item = &LiveJob> {
+        self.jobs.iter().filter(|job| job.state == JobState::Waiting && !job.step().is_some_and(runs_by_itself))
+    }
+
+    /// Writes down what happened.
+    pub fn record(&mut self, step: Step, nth: u8, at: Moment, done: bool, by: Option<PersonId>) {
+        self.facts.retain(|fact| !(fact.step == step.name() && fact.nth == nth));
+        self.facts.push(StoredFact { step: step.name().into(), nth, at, done, by });
+        if let Some(job) = self.job_mut(step, nth) {
+            job.state = if done { JobState::Done { by, at } } else { JobState::Skipped { by, at } };
+            job.call_at = None;
+        }
+        self.settle_what_follows(step, at);
+    }
+
+    /// What went before by nature: water changes end with the thaw, checks with the pull.
+    fn settle_what_follows(&mut self, step: Step, at: Moment) {
+        let over: fn(Step) -> bool = match step {
+            Step::Salt | Step::Temper | Step::On => |step| matches!(step, Step::Thaw | Step::Water | Step::Buy),
+            Step::Pull => |step| matches!(step, Step::Check | Step::Fire),
+            Step::Carve => |step| step == Step::Stand,
+            Step::Chill => |step| step == Step::Serve,
+            _ => |_| false,
+        };
+        for job in self.jobs.iter_mut().filter(|job| job.state == JobState::Waiting) {
+            if job.step().is_some_and(over) {
+                job.state = JobState::Done { by: None, at };
+                job.call_at = None;
+            }
+        }
+    }
+
+    /// Keeps what stands now, so that the change about to be made can be taken back.
+    pub fn remember(&mut self, name: &str, step: Option<Step>, by: Option<PersonId>, at: Moment) {
+        let change = Change {
+            name: name.into(),
+            step: step.map(|step| step.name().into()),
+            by,
+            at,
+            wish: self.wish.clone(),
+            jobs: self.jobs.clone(),
+            facts: self.facts.clone(),
+            readings: self.readings.len(),
+        };
+        if self.history.len() == HISTORY {
+            self.history.remove(0);
+        }
+        self.history.push(change);
+    }
+}
+
+/// A waiting job whose time moved by enough to be told: step, which, before, after.
+pub type Shift = (Step, u8, Moment, Moment);
+
+/// Which waiting jobs stand elsewhere than before.
+pub fn shifts(before: &[LiveJob], after: &LivePlan) -> Vec<Shift> {
+    after
+        .jobs
+        .iter()
+        .filter(|job| job.state == JobState::Waiting)
+        .filter_map(|job| {
+            let step = job.step()?;
+            let was = before.iter().find(|old| old.step == job.step && old.nth == job.nth)?;
+            let moved = (job.at - was.at).abs() >= WORTH_TELLING;
+            (moved && !matches!(step, Step::Check | Step::Water)).then_some((step, job.nth, was.at, job.at))
+        })
+        .collect()
+}
+
+fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
+    let mut live = LiveJob {
+        step: job.step.name().into(),
+        nth: job.nth,
+        at: job.at,
+        earliest: job.earliest,
+        latest: job.latest,
+        lasts_min: job.lasts.num_minutes(),
+        owner: None,
+        state: JobState::Waiting,
+        call_at: Some(job.at),
+        calls: 0,
+        called_in: Vec::new(),
+    };
+    let Some(old) = kept else { return live };
+    live.owner = old.owner;
+    live.state = old.state;
+    live.called_in.clone_from(&old.called_in);
+    let called_and_not_moved_on = old.calls > 0 && job.at <= now.max(old.at) + TimeDelta::minutes(5);
+    if old.state != JobState::Waiting || called_and_not_moved_on {
+        live.calls = old.calls;
+        live.call_at = old.call_at;
+    }
+    live
+}
+
+impl Sitting<'_> {
+    /// Solves the live plan again as of now and takes over the times. `Err` carries what stands against it; until someone
+    /// has chosen, the jobs are called by the nearest plan that works.
+    pub(super) fn resolve(&mut self) -> Result<Vec<Shift>, Box<Conflict>> {
+        let zone = self.zone_or_utc();
+        let now = self.now;
+        let Some(plan) = self.room.plan.as_mut() else { return Ok(Vec::new()) };
+        match plan.solve(zone, now) {
+            None => Ok(Vec::new()),
+            Some(Ok(schedule)) => {
+                let before = plan.jobs.clone();
+                plan.adopt(&schedule, now);
+                Ok(shifts(&before, plan))
+            }
+            Some(Err(conflict)) => {
+                if let Some(meanwhile) = conflict.meanwhile() {
+                    plan.adopt(meanwhile, now);
+                }
+                Err(Box::new(conflict))
+            }
+        }
+    }
+}

@@ -1,0 +1,82 @@
+//! Dinner moves: `/move 6 pm`, `/move +45 min`.
+
+use super::action::Action;
+use super::sitting::button;
+use super::{Sitting, board, jobs, live, may, proposal};
+use crate::reading;
+use crate::words::{Arg, Text};
+use carvetime_core::plan::Moment;
+
+/// `/move` with words.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
+    let Some(plan) = &sitting.room.plan else {
+        sitting.answer(Text::new("room-no-plan"));
+        return;
+    };
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    let Some(dinner) = plan.wish.dinner else { return };
+    if text.trim().is_empty() {
+        sitting.answer(Text::new("room-move-how").with("dinner", Arg::DayClock(dinner)));
+        return;
+    }
+    match target(sitting, text, dinner) {
+        Some(to) if to <= sitting.now => {
+            sitting.answer(
+                Text::new("room-move-past")
+                    .with("when", Arg::DayClock(to))
+                    .with("now", Arg::DayClock(sitting.now))
+                    .with("dinner", Arg::DayClock(dinner)),
+            );
+        }
+        Some(to) => to_then(sitting, to),
+        None => {
+            sitting.answer(
+                Text::new("room-move-unread")
+                    .with("text", Arg::Verbatim(clip(text)))
+                    .with("dinner", Arg::DayClock(dinner)),
+            );
+        }
+    }
+}
+
+fn target(sitting: &Sitting<'_>, text: &str, dinner: Moment) -> Option<Moment> {
+    reading::read_shift(text, dinner, &sitting.ground())?.applied(dinner)
+}
+
+fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
+    let (zone, now, by) = (sitting.zone_or_utc(), sitting.now, sitting.speaker());
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let mut moved = plan.clone();
+    moved.wish.dinner = Some(to);
+    match moved.solve(zone, now) {
+        Some(Ok(schedule)) => {
+            plan.remember("moved", None, by, now);
+            plan.wish.dinner = Some(to);
+            let before = plan.jobs.clone();
+            plan.adopt(&schedule, now);
+            let shifts = live::shifts(&before, plan);
+            let undo = Action::Undo(plan.serial, u16::try_from(plan.history.len() - 1).unwrap_or(u16::MAX));
+            let lines: Vec<Text> = jobs::shift_lines(&shifts);
+            let say = sitting.answer(Text::new("room-moved").with("when", Arg::DayClock(to))).lines(lines);
+            say.key("moved").row([button("room-button-undo", &undo)]);
+            board::refresh(sitting);
+        }
+        Some(Err(conflict)) => {
+            let lines = proposal::clash(&conflict);
+            sitting.answer(Text::new("room-move-clash").with("when", Arg::DayClock(to))).lines(lines);
+        }
+        None => {}
+    }
+}
+
+/// A quotation short enough for an answer.
+pub(super) fn clip(text: &str) -> String {
+    const LONGEST: usize = 40;
+    let text = text.trim();
+    if text.chars().count() <= LONGEST {
+        return text.to_owned();
+    }
+    text.chars().take(LONGEST).chain(['…']).collect()
+}

@@ -1,0 +1,141 @@
+//! From a wish with gaps to a complete order: what is still to be asked, and what is taken for granted.
+
+use super::state::Question;
+use crate::reading::Wish;
+use carvetime_core::range::Range;
+use carvetime_core::bird::{self, Bird, BirdMass, BirdMassError, Condition, Diners, Form, Kind};
+use carvetime_core::plan::{Carry, Order, Salting, Thawing};
+use carvetime_core::quantity::{Mass, Temperature, celsius, fahrenheit, grams, in_pounds, pounds};
+use carvetime_core::roast::{Cooker, Heat};
+use chrono::TimeDelta;
+use chrono_tz::Tz;
+
+/// A drive nobody has timed.
+const USUAL_DRIVE_MIN: u32 = 30;
+
+/// The first thing that must be asked before the wish can be planned.
+pub fn gap(wish: &Wish) -> Option<Question> {
+    if wish.dinner.is_none() {
+        return Some(match (wish.dinner_day, wish.dinner_hour) {
+            (Some(_), None) => Question::DinnerHour,
+            (None, Some(_)) => Question::DinnerDay,
+            _ => Question::Dinner,
+        });
+    }
+    if wish.mass_g.is_none() && guests(wish) == 0 {
+        return Some(Question::Size);
+    }
+    if wish.condition.is_none() {
+        return Some(Question::Condition);
+    }
+    if wish.cooker.is_none() {
+        return Some(Question::Cooker);
+    }
+    if wish.elsewhere == Some(true) && wish.drive_min.is_none() {
+        return Some(Question::Drive);
+    }
+    None
+}
+
+/// How many eat, as far as told.
+pub fn guests(wish: &Wish) -> u32 {
+    u32::from(wish.adults.unwrap_or(0)) + u32::from(wish.children.unwrap_or(0))
+}
+
+/// Who eats, as far as told.
+pub fn diners(wish: &Wish) -> Diners {
+    Diners {
+        adults: wish.adults.unwrap_or(0),
+        children: wish.children.unwrap_or(0),
+        leftovers: wish.leftovers.unwrap_or(false),
+    }
+}
+
+/// The kind wished, a turkey unless told otherwise.
+pub fn kind(wish: &Wish) -> Kind {
+    named(&wish.kind, Kind::from_name).unwrap_or(Kind::Turkey)
+}
+
+/// The setting a cooker gets when nobody names one: 325 °F, the lowest the authority allows an oven, and where common
+/// practice puts a smoker for a whole bird; a small chicken or duck roasts at 350 °F in the published table.
+pub fn usual_setting(kind: Kind, cooker: Cooker) -> Temperature {
+    match (kind, cooker) {
+        (Kind::Chicken | Kind::Capon | Kind::Duck, Cooker::Oven) => fahrenheit(350.0),
+        _ => fahrenheit(325.0),
+    }
+}
+
+/// Why a complete wish is still no order.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum OrderError {
+    /// The mass is no bird's.
+    Mass(BirdMassError),
+    /// More people than any kitchen feeds.
+    TooManyGuests(u32),
+}
+
+/// The complete order of a wish without gaps; `None` where one is left.
+///
+/// # Errors
+/// [`OrderError`] where the numbers make no dinner.
+pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
+    let Some(dinner) = wish.dinner else { return Ok(None) };
+    let kind = kind(wish);
+    let (mass, birds) = match wish.mass_g {
+        Some(mass_g) => (grams(mass_g), u16::from(wish.birds.unwrap_or(1))),
+        None if guests(wish) == 0 => return Ok(None),
+        None => {
+            let bought = bird::mass_for(kind, &diners(wish)).ok_or(OrderError::TooManyGuests(guests(wish)))?;
+            (handy(bought.each), bought.birds)
+        }
+    };
+    let cooker = named(&wish.cooker, Cooker::from_name).unwrap_or(Cooker::Oven);
+    let form = named(&wish.form, Form::from_name).unwrap_or(Form::Whole);
+    let bird = Bird {
+        kind,
+        mass: BirdMass::new(mass).map_err(OrderError::Mass)?,
+        condition: named(&wish.condition, Condition::from_name).unwrap_or(Condition::Fresh),
+        form,
+        stuffed: wish.stuffed.unwrap_or(false) && form == Form::Whole,
+        solution: wish.solution_percent,
+    };
+    let heat = Heat { cooker, setting: wish.setting_c.map_or_else(|| usual_setting(kind, cooker), celsius) };
+    let drive = TimeDelta::minutes(i64::from(wish.drive_min.unwrap_or(USUAL_DRIVE_MIN)));
+    Ok(Some(Order {
+        birds: u8::try_from(birds).map_err(|_| OrderError::TooManyGuests(guests(wish)))?,
+        salting: named(&wish.salting, Salting::from_name).unwrap_or(Salting::Dry),
+        short_rest: wish.short_rest.unwrap_or(false),
+        thawing: named(&wish.thawing, Thawing::from_name).unwrap_or(Thawing::Fridge),
+        carry: wish.elsewhere.unwrap_or(false).then_some(Carry { drive }),
+        ahead: wish.ahead.unwrap_or(false),
+        at_home: wish.at_home.unwrap_or(false),
+        ..Order::new(bird, diners(wish), heat, dinner, zone)
+    }))
+}
+
+/// The middle of what may be bought, in whole pounds.
+fn handy(each: Range<Mass>) -> Mass {
+    pounds(in_pounds((each.low + each.high) / 2.0).round())
+}
+
+/// Writes an order that an offer has changed back into the wish.
+pub fn absorb(wish: &mut Wish, order: &Order) {
+    wish.kind = Some(order.bird.kind.name().into());
+    wish.mass_g = Some(carvetime_core::quantity::in_grams(order.bird.mass.get()));
+    wish.condition = Some(order.bird.condition.name().into());
+    wish.form = Some(order.bird.form.name().into());
+    wish.stuffed = Some(order.bird.stuffed);
+    wish.cooker = Some(order.heat.cooker.name().into());
+    wish.setting_c = Some(carvetime_core::quantity::in_celsius(order.heat.setting));
+    wish.salting = Some(order.salting.name().into());
+    wish.thawing = Some(order.thawing.name().into());
+    wish.dinner = Some(order.dinner);
+    wish.ahead = Some(order.ahead);
+    wish.birds = Some(order.birds);
+    wish.short_rest = Some(order.short_rest);
+    wish.elsewhere = Some(order.carry.is_some());
+}
+
+fn named<T>(name: &Option<String>, from_name: fn(&str) -> Option<T>) -> Option<T> {
+    from_name(name.as_deref()?)
+}

@@ -1,0 +1,373 @@
+//! From a sentence to a proposal: what is missing is asked, a button where there is a choice.
+//!
+//! A draft belongs to one person; others may watch, not press. Nothing here touches a live plan until `Accept`.
+
+use super::action::Action;
+use super::order::{self, gap};
+use super::sitting::{button, labelled};
+use super::state::{Draft, LivePlan, Question};
+use super::turn::{How, Say, To};
+use super::{PersonId, Sitting, board, calls, plan_words, proposal};
+use crate::reading::sentence::Sentence;
+use crate::reading::{self, Problem, Wish};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{self, Conflict, Order, Schedule};
+
+/// What solving a draft came to.
+enum Solved {
+    Works(Order, Box<Schedule>),
+    Clashes(Box<Conflict>),
+}
+
+/// `/plan` with words, or a sentence that is plainly a wish.
+pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, wish: Wish, problems: &[Problem]) {
+    let mut draft = sitting.room.drafts.remove(&who).unwrap_or_default();
+    draft.wish.merge(wish);
+    complete_dinner(sitting, &mut draft.wish);
+    sitting.room.drafts.insert(who, draft);
+    if problems.is_empty() {
+        go_on(sitting, who, How::New);
+    } else {
+        complain(sitting, who, problems);
+    }
+}
+
+/// `/plan` without words: the live plan, or the first question.
+pub(super) fn asked(sitting: &mut Sitting<'_>, who: PersonId) {
+    if sitting.room.plan.is_some() && !sitting.room.drafts.contains_key(&who) {
+        board::repost(sitting);
+        return;
+    }
+    sitting.room.drafts.entry(who).or_default();
+    go_on(sitting, who, How::New);
+}
+
+/// Words from someone who was asked something. `false`: they were about something else.
+pub(super) fn answered(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
+    let Some(question) = sitting.room.drafts.get(&who).and_then(|draft| draft.asked) else { return false };
+    if question == Question::Zone {
+        return super::settings::zone_told(sitting, text) && {
+            go_on(sitting, who, How::New);
+            true
+        };
+    }
+    let (mut wish, problems) = read(sitting, text);
+    bare_answer(sitting, question, text, &mut wish);
+    if wish == Wish::default() && problems.is_empty() {
+        return false;
+    }
+    told(sitting, who, wish, &problems);
+    true
+}
+
+/// Reads a sentence with this room's language, spoons and zone.
+pub(super) fn read(sitting: &Sitting<'_>, text: &str) -> (Wish, Vec<Problem>) {
+    reading::read_wish(text, &sitting.ground())
+}
+
+/// A bare number means what was asked.
+fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut Wish) {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let number = (0..sentence.len()).find_map(|at| sentence.number(at)).filter(|n| n.fract() == 0.0);
+    match question {
+        Question::Size if wish.mass_g.is_none() && wish.adults.is_none() => {
+            wish.adults = number.filter(|n| (1.0..=200.0).contains(n)).map(|n| n as u16);
+        }
+        Question::Drive if wish.drive_min.is_none() => {
+            let span = (0..sentence.len()).find_map(|at| sentence.amount(at)?.span()).map(|span| span.num_minutes() as f64);
+            wish.drive_min = span.or(number).filter(|n| (1.0..=720.0).contains(n)).map(|n| n as u32);
+        }
+        Question::Dinner | Question::DinnerHour | Question::DinnerDay
+            if wish.dinner.is_none() && wish.dinner_day.is_none() && wish.dinner_hour.is_none() =>
+        {
+            let (told, _) = reading::read_dinner_time(text, &sitting.ground());
+            wish.merge(told);
+        }
+        _ => {}
+    }
+}
+
+/// Whether a sentence without a command is plainly a wish: it names a dinner and something of the bird, or a good part of both.
+pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
+    let (wish, _) = read(sitting, text);
+    let when = wish.dinner.is_some() || wish.dinner_day.is_some() || wish.dinner_hour.is_some();
+    let bird = wish.mass_g.is_some() || wish.kind.is_some();
+    let guests = wish.adults.is_some() || wish.children.is_some();
+    when && (bird || guests)
+}
+
+/// Puts a day and an hour told apart together, once the zone is known.
+fn complete_dinner(sitting: &Sitting<'_>, wish: &mut Wish) {
+    if sitting.zone().is_some() {
+        wish.settle(&sitting.ground());
+    }
+}
+
+/// Asks the next question, or shows the proposal.
+pub(super) fn go_on(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
+    let Some(mut draft) = sitting.room.drafts.get(&who).cloned() else { return };
+    complete_dinner(sitting, &mut draft.wish);
+    draft.asked = if sitting.zone().is_none() { Some(Question::Zone) } else { gap(&draft.wish) };
+    let asked = draft.asked;
+    let wish = draft.wish.clone();
+    sitting.room.drafts.insert(who, draft);
+    match asked {
+        Some(question) => ask(sitting, who, question, &wish, how),
+        None => propose(sitting, who, how),
+    }
+}
+
+fn ask(sitting: &mut Sitting<'_>, who: PersonId, question: Question, wish: &Wish, how: How) {
+    let pick = |field: &str, value: &str, label: &'static str| {
+        button(label, &Action::Pick(who, field.to_owned(), value.to_owned()))
+    };
+    let known = proposal::understood(wish);
+    let private = sitting.room.kind == super::RoomKind::Private;
+    let id = match question {
+        Question::Zone => "room-ask-zone",
+        Question::Dinner => "room-ask-dinner",
+        Question::DinnerHour => "room-ask-dinner-hour",
+        Question::DinnerDay => "room-ask-dinner-day",
+        Question::Size => "room-ask-size",
+        Question::Condition => "room-ask-condition",
+        Question::Cooker => "room-ask-cooker",
+        Question::Drive => "room-ask-drive",
+        Question::Change => "room-ask-change",
+    };
+    let say = sitting.answer(Text::new(id)).key(draft_key(who)).how(how);
+    if let Some(known) = known {
+        say.text.insert(0, known);
+    }
+    match question {
+        Question::Condition => {
+            say.row([
+                pick("condition", "frozen", "room-condition-frozen"),
+                pick("condition", "fresh", "room-condition-fresh"),
+                pick("condition", "part-thawed", "room-condition-part-thawed"),
+            ]);
+        }
+        Question::Cooker => {
+            say.row([
+                pick("cooker", "oven", "room-cooker-oven"),
+                pick("cooker", "fan-oven", "room-cooker-fan-oven"),
+                pick("cooker", "smoker", "room-cooker-smoker"),
+            ]);
+        }
+        Question::Drive => {
+            say.row([
+                pick("drive", "15", "room-drive-15"),
+                pick("drive", "30", "room-drive-30"),
+                pick("drive", "60", "room-drive-60"),
+            ]);
+        }
+        Question::Zone => say.ask_place = private,
+        _ => {}
+    }
+    say.ask_reply = matches!(question, Question::Zone | Question::Dinner | Question::DinnerHour | Question::Size);
+}
+
+/// The proposal, or what stands against it.
+fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
+    let zone = sitting.zone_or_utc();
+    let Some(draft) = sitting.room.drafts.get(&who) else { return };
+    let wish = draft.wish.clone();
+    match solve(&wish, zone, sitting.now) {
+        Ok(Some(Solved::Works(order, schedule))) => {
+            let standing = sitting.room.plan.is_some();
+            let text = proposal::text(&order, &wish, &schedule, standing);
+            let say = sitting.answer(Text::new("room-proposal")).key(draft_key(who)).how(how);
+            say.text = text;
+            say.row([button("room-button-accept", &Action::Accept(who)), button("room-button-change", &Action::Change(who))])
+                .row([button("room-button-why", &Action::WhyDraft(who))]);
+        }
+        Ok(Some(Solved::Clashes(conflict))) => {
+            let text = proposal::clash(&conflict);
+            let offers = conflict.offers.iter().take(5).enumerate();
+            let rows: Vec<_> = offers
+                .map(|(rank, offer)| {
+                    labelled(plan_words::change(&offer.change), &Action::Offer(who, u8::try_from(rank).unwrap_or(0)))
+                })
+                .collect();
+            let say = sitting.answer(Text::new("room-clash")).key(draft_key(who)).how(how);
+            say.text = text;
+            for offer in rows {
+                say.row([offer]);
+            }
+            say.row([button("room-button-change", &Action::Change(who))]);
+        }
+        Ok(None) => {}
+        Err(error) => complain_of(sitting, who, vec![of_order(error)]),
+    }
+}
+
+fn solve(
+    wish: &Wish,
+    zone: chrono_tz::Tz,
+    now: plan::Moment,
+) -> Result<Option<Solved>, order::OrderError> {
+    Ok(order::order(wish, zone)?.map(|order| match plan::solve(&order, &[], now) {
+        Ok(schedule) => Solved::Works(order, Box::new(schedule)),
+        Err(conflict) => Solved::Clashes(Box::new(conflict)),
+    }))
+}
+
+/// Says what could not be taken, and keeps everything else.
+fn complain(sitting: &mut Sitting<'_>, who: PersonId, problems: &[Problem]) {
+    complain_of(sitting, who, problems.iter().map(Problem::text).collect());
+}
+
+fn complain_of(sitting: &mut Sitting<'_>, who: PersonId, texts: Vec<Text>) {
+    let known = sitting.room.drafts.get(&who).and_then(|draft| proposal::understood(&draft.wish));
+    if let Some(draft) = sitting.room.drafts.get_mut(&who) {
+        draft.asked = Some(gap(&draft.wish).unwrap_or(Question::Change));
+        if draft.wish == Wish::default() {
+            sitting.room.drafts.remove(&who);
+        }
+    }
+    let mut lines = texts.into_iter();
+    let Some(first) = lines.next() else { return };
+    let say = sitting.answer(first).lines(lines);
+    if let Some(known) = known {
+        say.line(Text::new("room-kept").with("known", Arg::from(known)));
+    }
+}
+
+/// What is wrong with numbers that were readable each by itself.
+fn of_order(error: order::OrderError) -> Text {
+    match error {
+        order::OrderError::Mass(error) => Problem::Mass(carvetime_core::quantity::in_kilograms(error.given)).text(),
+        order::OrderError::TooManyGuests(guests) => Problem::Guests(f64::from(guests)).text(),
+    }
+}
+
+// ---- buttons of a draft
+
+/// `Accept`.
+pub(super) fn accept(sitting: &mut Sitting<'_>, who: PersonId) {
+    let Some(draft) = sitting.room.drafts.get(&who).cloned() else { return gone(sitting) };
+    let zone = sitting.zone_or_utc();
+    if gap(&draft.wish).is_some() {
+        return go_on(sitting, who, How::Edit);
+    }
+    let Ok(Some(Solved::Works(order, schedule))) = solve(&draft.wish, zone, sitting.now) else {
+        return go_on(sitting, who, How::Edit);
+    };
+    let mut wish = draft.wish;
+    order::absorb(&mut wish, &order);
+    if order.carry.is_some() && wish.drive_min.is_none() {
+        wish.drive_min = order.carry.map(|carry| u32::try_from(carry.drive.num_minutes()).unwrap_or(0));
+    }
+    sitting.room.drafts.remove(&who);
+    sitting.room.plans_made += 1;
+    let plan = LivePlan::new(sitting.room.plans_made, who, wish, &schedule, sitting.now);
+    sitting.room.plan = Some(plan);
+    let room = To::Room(sitting.room.id);
+    sitting.say(Say::new(room, Text::new("room-accepted"))).key(draft_key(who)).how(How::Edit);
+    board::repost(sitting);
+    calls::overdue_at_start(sitting);
+}
+
+/// `Change`: the quick switches, and leave to say it in words.
+pub(super) fn change(sitting: &mut Sitting<'_>, who: PersonId) {
+    let Some(draft) = sitting.room.drafts.get_mut(&who) else { return gone(sitting) };
+    draft.asked = Some(Question::Change);
+    let wish = draft.wish.clone();
+    let pick = |field: &str, value: &str, label: &'static str| {
+        button(label, &Action::Pick(who, field.to_owned(), value.to_owned()))
+    };
+    let salted = wish.salting.as_deref() != Some("none");
+    let frozen = wish.condition.as_deref() == Some("frozen");
+    let in_water = wish.thawing.as_deref() == Some("cold-water");
+    let ahead = wish.ahead == Some(true) || wish.elsewhere == Some(true);
+    let say = sitting.answer(Text::new("room-ask-change")).key(draft_key(who)).how(How::Edit);
+    say.row(if salted {
+        [pick("salting", "none", "room-change-no-salt")]
+    } else {
+        [pick("salting", "dry", "room-change-dry-salt")]
+    });
+    if frozen {
+        say.row(if in_water {
+            [pick("thawing", "fridge", "room-change-fridge")]
+        } else {
+            [pick("thawing", "cold-water", "room-change-cold-water")]
+        });
+    }
+    if !ahead {
+        say.row([pick("ahead", "yes", "room-change-ahead")]);
+    } else if wish.elsewhere != Some(true) {
+        say.row([pick("ahead", "no", "room-change-same-day")]);
+    }
+    say.row([
+        button("room-button-back", &Action::Back(who)),
+        button("room-button-discard", &Action::Discard(who)),
+    ]);
+}
+
+/// Back to the proposal.
+pub(super) fn back(sitting: &mut Sitting<'_>, who: PersonId) {
+    if sitting.room.drafts.contains_key(&who) {
+        go_on(sitting, who, How::Edit);
+    } else {
+        gone(sitting);
+    }
+}
+
+/// The draft is dropped; a live plan stays as it is.
+pub(super) fn discard(sitting: &mut Sitting<'_>, who: PersonId) {
+    if sitting.room.drafts.remove(&who).is_none() {
+        return gone(sitting);
+    }
+    sitting.answer(Text::new("room-discarded")).key(draft_key(who)).how(How::Edit);
+}
+
+/// A value picked with a button.
+pub(super) fn pick(sitting: &mut Sitting<'_>, who: PersonId, field: &str, value: &str) {
+    let Some(draft) = sitting.room.drafts.get_mut(&who) else { return gone(sitting) };
+    let wish = &mut draft.wish;
+    let named = Some(value.to_owned());
+    match field {
+        "condition" => wish.condition = named,
+        "cooker" => wish.cooker = named,
+        "salting" => wish.salting = named,
+        "thawing" => wish.thawing = named,
+        "drive" => wish.drive_min = value.parse().ok().filter(|minutes| (1..=1440).contains(minutes)),
+        "ahead" => wish.ahead = Some(value == "yes"),
+        _ => return gone(sitting),
+    }
+    go_on(sitting, who, How::Edit);
+}
+
+/// An offer against a conflict is taken.
+pub(super) fn offer(sitting: &mut Sitting<'_>, who: PersonId, rank: u8) {
+    let zone = sitting.zone_or_utc();
+    let Some(draft) = sitting.room.drafts.get(&who).cloned() else { return gone(sitting) };
+    let mut wish = draft.wish;
+    let Ok(Some(order)) = order::order(&wish, zone) else { return gone(sitting) };
+    if let Ok(Some(Solved::Clashes(conflict))) = solve(&wish, zone, sitting.now) {
+        let Some(offer) = conflict.offers.get(usize::from(rank)) else { return gone(sitting) };
+        order::absorb(&mut wish, &offer.change.apply(&order));
+    }
+    sitting.room.drafts.insert(who, Draft { wish, asked: None });
+    go_on(sitting, who, How::Edit);
+}
+
+/// Why the proposed times are what they are.
+pub(super) fn why(sitting: &mut Sitting<'_>, who: PersonId) {
+    let zone = sitting.zone_or_utc();
+    let Some(draft) = sitting.room.drafts.get(&who) else { return gone(sitting) };
+    if let Ok(Some(Solved::Works(_, schedule))) = solve(&draft.wish, zone, sitting.now) {
+        let text = proposal::reasons(&schedule);
+        let say = sitting.answer(Text::new("room-why"));
+        say.lines(text);
+    }
+}
+
+/// The button is older than the draft.
+fn gone(sitting: &mut Sitting<'_>) {
+    sitting.notice(Text::new("room-stale"));
+}
+
+/// The message of a person's draft.
+pub(super) fn draft_key(who: PersonId) -> String {
+    format!("draft-{}", who.0)
+}

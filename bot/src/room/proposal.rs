@@ -1,0 +1,170 @@
+//! What a proposed plan looks like: the bird, the times that matter, what is needed, the first thing to do.
+
+use super::{dose, order, plan_words};
+use crate::reading::Wish;
+use crate::words::{Arg, Text};
+use carvetime_core::bird::{self, Bird, Condition};
+use carvetime_core::plan::{Conflict, Job, Need, Order, Schedule, Step};
+use carvetime_core::quantity::{celsius, grams};
+use carvetime_core::roast::{Cooker, Heat};
+
+/// Steps whose times matter enough to stand in a proposal.
+const WORTH_SHOWING: [Step; 14] = [
+    Step::Buy,
+    Step::Thaw,
+    Step::Salt,
+    Step::Temper,
+    Step::Fire,
+    Step::On,
+    Step::Pull,
+    Step::Carve,
+    Step::Chill,
+    Step::Pack,
+    Step::Travel,
+    Step::Reheat,
+    Step::Serve,
+    Step::Leftovers,
+];
+
+/// The whole proposal, a line each. `standing`: another plan would be replaced.
+pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, standing: bool) -> Vec<Text> {
+    let mut lines = vec![head(order)];
+    if wish.mass_g.is_none() {
+        lines.push(Text::new("room-proposal-size").with("mass", Arg::Mass(order.bird.mass.get())));
+    } else {
+        lines.extend(size_doubt(order));
+    }
+    lines.extend(schedule.jobs.iter().filter(|job| job.nth == 0 && WORTH_SHOWING.contains(&job.step)).map(line));
+    lines.push(
+        Text::new("room-proposal-ready")
+            .with("from", Arg::Clock(schedule.finish.p10))
+            .with("to", Arg::Clock(schedule.finish.p90)),
+    );
+    lines.extend(schedule.cautions.iter().map(plan_words::caution));
+    lines.push(Text::new("room-proposal-need").with("things", Arg::List(needs(order, schedule))));
+    if let Some(first) = schedule.jobs.first() {
+        lines.push(
+            Text::new("room-proposal-first")
+                .with("what", Arg::from(plan_words::step_name(first.step)))
+                .with("when", Arg::DayClock(first.at)),
+        );
+    }
+    if standing {
+        lines.push(Text::new("room-proposal-replaces"));
+    }
+    lines
+}
+
+/// One line: the bird, the cooker, the hour.
+pub(super) fn head(order: &Order) -> Text {
+    Text::new("room-proposal-head")
+        .with("bird", Arg::from(bird_text(&order.bird)))
+        .with("guests", Arg::Count(i64::from(order.diners.adults) + i64::from(order.diners.children)))
+        .with("heat", Arg::from(heat_text(&order.heat)))
+        .with("when", Arg::DayClock(order.dinner))
+}
+
+/// `14.5 lb frozen turkey`.
+pub(super) fn bird_text(bird: &Bird) -> Text {
+    Text::new("room-bird")
+        .with("mass", Arg::Mass(bird.mass.get()))
+        .with("condition", Arg::Choice(bird.condition.name()))
+        .with("kind", Arg::Choice(bird.kind.name()))
+        .with("form", Arg::Choice(if bird.stuffed { "stuffed" } else { bird.form.name() }))
+}
+
+/// `smoker at 325 °F`.
+pub(super) fn heat_text(heat: &Heat) -> Text {
+    Text::new("room-heat")
+        .with("cooker", Arg::Choice(heat.cooker.name()))
+        .with("setting", Arg::Temperature(heat.setting))
+}
+
+/// `Wed 6:00 PM  Salt it`.
+pub(super) fn line(job: &Job) -> Text {
+    Text::new("room-line").with("when", Arg::DayClock(job.at)).with("what", Arg::from(plan_words::step_name(job.step)))
+}
+
+/// Says when the bird is small for the table.
+fn size_doubt(order: &Order) -> Option<Text> {
+    let guests = u32::from(order.diners.adults) + u32::from(order.diners.children);
+    if guests == 0 {
+        return None;
+    }
+    let advice = bird::mass_for(order.bird.kind, &order.diners)?.mass;
+    let bought = order.bird.mass.get() * f64::from(order.birds);
+    (bought < advice.low).then(|| {
+        Text::new("room-proposal-small").with("guests", Arg::Count(guests.into())).with("mass", Arg::Mass(advice.low))
+    })
+}
+
+/// What must be in the house; the salt with its amount.
+fn needs(order: &Order, schedule: &Schedule) -> Vec<Text> {
+    schedule
+        .needs
+        .iter()
+        .map(|need| match need {
+            Need::Salt => dose::needed(order).unwrap_or_else(|| plan_words::need(*need)),
+            _ => plan_words::need(*need),
+        })
+        .collect()
+}
+
+/// Why each time stands where it does.
+pub(super) fn reasons(schedule: &Schedule) -> Vec<Text> {
+    schedule.jobs.iter().filter(|job| job.nth == 0 && !job.reasons.is_empty()).map(reason_line).collect()
+}
+
+fn reason_line(job: &Job) -> Text {
+    Text::new("room-why-line")
+        .with("what", Arg::from(plan_words::step_name(job.step)))
+        .with("when", Arg::DayClock(job.at))
+        .with("reasons", Arg::List(job.reasons.iter().map(plan_words::reason).collect()))
+}
+
+/// What stands against a wish, before the offers.
+pub(super) fn clash(conflict: &Conflict) -> Vec<Text> {
+    let mut lines = vec![Text::new("room-clash").with("short", Arg::Span(conflict.short_by))];
+    lines.extend(conflict.because.iter().map(|reason| Text::new("room-clash-because").with("reason", Arg::from(plan_words::reason(reason)))));
+    if conflict.offers.is_empty() {
+        lines.push(Text::new("room-clash-hopeless"));
+    } else {
+        lines.push(Text::new("room-clash-offers"));
+        lines.extend(conflict.offers.iter().take(5).map(|offer| {
+            Text::new("room-clash-offer")
+                .with("change", Arg::from(plan_words::change(&offer.change)))
+                .with("cost", Arg::from(plan_words::offer_cost(offer)))
+        }));
+    }
+    lines
+}
+
+/// What has been understood of a wish so far, in a few words; nothing where nothing is.
+pub(super) fn understood(wish: &Wish) -> Option<Text> {
+    let mut parts = Vec::new();
+    if let Some(mass_g) = wish.mass_g {
+        parts.push(Text::new("room-known-mass").with("mass", Arg::Mass(grams(mass_g))));
+    }
+    if wish.kind.is_some() || wish.condition.is_some() {
+        parts.push(
+            Text::new("room-known-bird")
+                .with("kind", Arg::Choice(order::kind(wish).name()))
+                .with("condition", Arg::Choice(wish.condition.as_deref().and_then(Condition::from_name).map_or("unknown", Condition::name))),
+        );
+    }
+    let guests = order::guests(wish);
+    if guests > 0 {
+        parts.push(Text::new("room-known-guests").with("guests", Arg::Count(guests.into())));
+    }
+    if let Some(cooker) = wish.cooker.as_deref().and_then(Cooker::from_name) {
+        let heat = Heat { cooker, setting: wish.setting_c.map_or_else(|| order::usual_setting(order::kind(wish), cooker), celsius) };
+        parts.push(heat_text(&heat));
+    }
+    if let Some(dinner) = wish.dinner {
+        parts.push(Text::new("room-known-dinner").with("when", Arg::DayClock(dinner)));
+    }
+    if parts.is_empty() {
+        return None;
+    }
+    Some(Text::new("room-known").with("parts", Arg::List(parts)))
+}

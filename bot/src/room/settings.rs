@@ -1,0 +1,222 @@
+//! `/settings`: language, units, spoons, zone, quiet hours, in one message that changes in place.
+//!
+//! In a private chat they are the person's own; in a group they are the room's, and the host's to change.
+
+use super::action::Action;
+use super::sitting::{button, labelled};
+use super::state::{Question, Taste};
+use super::turn::{Button, How};
+use super::{RoomKind, Sitting, may};
+use crate::reading::{self, Zones};
+use crate::words::{Arg, Text, UnitSystem};
+use carvetime_core::quantity::SpoonSystem;
+use chrono::NaiveTime;
+
+/// Quiet hours on offer: from, to.
+const QUIET: [(&str, u32, u32); 3] = [("21-7", 21, 7), ("22-7", 22, 7), ("23-8", 23, 8)];
+
+/// `/settings`, or the way back to its first page.
+pub(super) fn show(sitting: &mut Sitting<'_>, how: How) {
+    let taste = sitting.taste();
+    let reader = sitting.reader();
+    let quiet = sitting.speaker().and_then(|id| sitting.people.get(&id)).and_then(|person| person.quiet);
+    let private = sitting.room.kind == RoomKind::Private;
+    let page = |label: &'static str, page: &str| button(label, &Action::Settings(page.to_owned()));
+    let mut lines = vec![
+        Text::new("room-settings-language").with("language", Arg::from(Text::named("room-language", language(&taste)))),
+        Text::new("room-settings-units").with("units", Arg::from(Text::named("room-units", reader.units.name()))),
+        Text::new("room-settings-spoons").with("spoons", Arg::from(Text::named("room-spoons", reader.spoons.name()))),
+        match &taste.zone {
+            Some(zone) => Text::new("room-settings-zone")
+                .with("zone", Arg::Verbatim(zone.clone()))
+                .with("now", Arg::DayClock(sitting.now)),
+            None => Text::new("room-settings-zone-unset"),
+        },
+    ];
+    if private {
+        lines.push(match quiet {
+            Some((from, to)) => Text::new("room-settings-quiet")
+                .with("from", Arg::Verbatim(from.format("%H:%M").to_string()))
+                .with("to", Arg::Verbatim(to.format("%H:%M").to_string())),
+            None => Text::new("room-settings-quiet-none"),
+        });
+    }
+    let say = sitting.answer(Text::new(if private { "room-settings-yours" } else { "room-settings-rooms" }));
+    say.key("settings").how(how).lines(lines);
+    say.row([page("room-settings-button-language", "language"), page("room-settings-button-units", "units")])
+        .row([page("room-settings-button-spoons", "spoons"), page("room-settings-button-zone", "zone")]);
+    if private {
+        say.row([page("room-settings-button-quiet", "quiet")]);
+    }
+}
+
+/// A page of the settings.
+pub(super) fn page(sitting: &mut Sitting<'_>, page: &str) {
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    let choice = |setting: &str, value: &str, label: Text| labelled(label, &Action::Set(setting.into(), value.into()));
+    let back = button("room-button-back", &Action::Settings("all".into()));
+    let (title, rows): (&'static str, Vec<Vec<Button>>) = match page {
+        "language" => (
+            "room-settings-pick-language",
+            crate::words::locales::languages()
+                .iter()
+                .map(|tag| vec![choice("language", tag, Text::named("room-language", tag))])
+                .collect(),
+        ),
+        "units" => (
+            "room-settings-pick-units",
+            UnitSystem::ALL
+                .iter()
+                .map(|units| vec![choice("units", units.name(), Text::named("room-units", units.name()))])
+                .collect(),
+        ),
+        "spoons" => (
+            "room-settings-pick-spoons",
+            SpoonSystem::ALL
+                .iter()
+                .map(|spoons| vec![choice("spoons", spoons.name(), Text::named("room-spoons", spoons.name()))])
+                .collect(),
+        ),
+        "quiet" => (
+            "room-settings-pick-quiet",
+            QUIET
+                .iter()
+                .map(|(value, _, _)| vec![choice("quiet", value, Text::named("room-quiet", value))])
+                .chain([vec![choice("quiet", "none", Text::new("room-quiet-none"))]])
+                .collect(),
+        ),
+        "zone" => return ask_zone(sitting),
+        _ => return show(sitting, How::Edit),
+    };
+    let say = sitting.answer(Text::new(title)).key("settings").how(How::Edit);
+    for row in rows {
+        say.row(row);
+    }
+    say.row([back]);
+}
+
+fn ask_zone(sitting: &mut Sitting<'_>) {
+    let Some(who) = sitting.speaker() else { return };
+    sitting.room.drafts.entry(who).or_default().asked = Some(Question::Zone);
+    let private = sitting.room.kind == RoomKind::Private;
+    let say = sitting.answer(Text::new("room-ask-zone"));
+    say.ask_reply = true;
+    say.ask_place = private;
+}
+
+/// A value was picked.
+pub(super) fn set(sitting: &mut Sitting<'_>, setting: &str, value: &str) {
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    match setting {
+        "language" if crate::words::locales::languages().contains(&value) => {
+            let value = value.to_owned();
+            change(sitting, move |taste| taste.language = Some(value.clone()));
+        }
+        "units" => {
+            let Some(units) = UnitSystem::from_name(value) else { return };
+            change(sitting, move |taste| taste.us_units = Some(units == UnitSystem::Us));
+        }
+        "spoons" => {
+            let Some(spoons) = SpoonSystem::from_name(value) else { return };
+            change(sitting, move |taste| taste.spoons = Some(spoons.name().into()));
+        }
+        "zone" => {
+            if value.parse::<chrono_tz::Tz>().is_err() {
+                return;
+            }
+            return zone_is(sitting, value);
+        }
+        "quiet" => {
+            let hours = QUIET.iter().find(|(name, _, _)| *name == value).and_then(|(_, from, to)| {
+                Some((NaiveTime::from_hms_opt(*from, 0, 0)?, NaiveTime::from_hms_opt(*to, 0, 0)?))
+            });
+            if let Some(who) = sitting.speaker() {
+                sitting.change_person(who, |person| person.quiet = hours);
+            }
+        }
+        _ => return,
+    }
+    show(sitting, How::Edit);
+}
+
+/// Changes the room's taste, and in a private chat the person's with it.
+fn change(sitting: &mut Sitting<'_>, change: impl Fn(&mut Taste)) {
+    change_room(&mut sitting.room.taste, &change);
+    if sitting.room.kind == RoomKind::Private {
+        if let Some(who) = sitting.speaker() {
+            sitting.change_person(who, |person| change(&mut person.taste));
+        }
+    }
+}
+
+fn change_room(taste: &mut Taste, change: &impl Fn(&mut Taste)) {
+    change(taste);
+}
+
+/// A zone or a city in words, after being asked. `false`: it was not a place.
+pub(super) fn zone_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    match reading::read_zone(text) {
+        Zones::One(zone) => {
+            zone_is(sitting, zone.name());
+            true
+        }
+        Zones::Several(zones) => {
+            let rows: Vec<Button> = zones
+                .iter()
+                .take(6)
+                .map(|zone| {
+                    let label = Text::new("room-zone-choice").with("zone", Arg::Verbatim(zone.name().into()));
+                    labelled(label, &Action::Set("zone".into(), zone.name().into()))
+                })
+                .collect();
+            let say = sitting.answer(Text::new("room-zone-which")).key("settings");
+            for row in rows {
+                say.row([row]);
+            }
+            false
+        }
+        Zones::None => {
+            let text = Text::new("room-zone-unknown").with("text", Arg::Verbatim(super::moves::clip(text)));
+            sitting.answer(text);
+            false
+        }
+    }
+}
+
+/// A place on the map: its zone is kept, the point is not.
+pub(super) fn located(sitting: &mut Sitting<'_>, latitude: f64, longitude: f64) {
+    match reading::zone_at(latitude, longitude) {
+        Some(zone) => zone_is(sitting, zone.name()),
+        None => {
+            sitting.answer(Text::new("room-zone-nowhere"));
+        }
+    }
+}
+
+/// The zone is known now: plans already standing keep their instants, and their times read by the new clock.
+fn zone_is(sitting: &mut Sitting<'_>, zone: &str) {
+    let name = zone.to_owned();
+    change(sitting, move |taste| taste.zone = Some(name.clone()));
+    let Some(who) = sitting.speaker() else { return };
+    let planning = sitting.room.drafts.get(&who).is_some_and(|draft| draft.wish != crate::reading::Wish::default());
+    if let Some(draft) = sitting.room.drafts.get_mut(&who) {
+        draft.asked = None;
+    }
+    let text = Text::new("room-zone-set").with("zone", Arg::Verbatim(zone.into())).with("now", Arg::DayClock(sitting.now));
+    sitting.answer(text);
+    if planning {
+        super::planning::go_on(sitting, who, How::New);
+    } else {
+        sitting.room.drafts.remove(&who);
+    }
+}
+
+/// The language shown as chosen: the nearest one present.
+fn language(taste: &Taste) -> &'static str {
+    let tag = taste.language.as_deref().unwrap_or("en");
+    crate::words::locales::nearest(tag)
+}

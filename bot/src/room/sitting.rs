@@ -1,0 +1,235 @@
+//! One turn in the making: the state being changed and the messages said so far.
+//!
+//! Everything in `room` works on a [`Sitting`]; [`Sitting::rise`] closes it into a [`Turn`]. Front ends never see it.
+
+use super::action::Action;
+use super::heard::{Heard, PersonId, RoomId, RoomKind};
+use super::state::{Person, Room, Taste};
+use super::turn::{Button, Forget, How, Say, To, Turn, Urgency};
+use super::{Scene, What, bells};
+use crate::reading::{Ground, Lexicon};
+use crate::words::{Arg, Reader, Text, UnitSystem};
+use carvetime_core::plan::Moment;
+use chrono_tz::Tz;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A turn in the making.
+pub(super) struct Sitting<'a> {
+    pub heard: &'a Heard,
+    pub now: Moment,
+    pub room: Room,
+    pub people: BTreeMap<PersonId, Person>,
+    pub says: Vec<Say>,
+    pub forget: Option<Forget>,
+    pub moved: Option<RoomId>,
+    before: &'a Scene,
+    touched: BTreeSet<PersonId>,
+}
+
+impl<'a> Sitting<'a> {
+    pub fn new(scene: &'a Scene, heard: &'a Heard, now: Moment) -> Self {
+        let mut sitting = Self {
+            heard,
+            now,
+            room: scene.room.clone(),
+            people: scene.people.clone(),
+            says: Vec::new(),
+            forget: None,
+            moved: None,
+            before: scene,
+            touched: BTreeSet::new(),
+        };
+        sitting.meet();
+        sitting
+    }
+
+    /// Notes who speaks: name, language, membership.
+    fn meet(&mut self) {
+        let Some(speaker) = &self.heard.by else { return };
+        let id = speaker.id;
+        let mut person = self.people.get(&id).cloned().unwrap_or_else(|| Person::new(speaker));
+        person.name = speaker.name.clone();
+        person.username = speaker.username.clone();
+        if person.taste.language.is_none() {
+            person.taste.language = speaker.language.clone();
+        }
+        if self.heard.kind == RoomKind::Private && self.heard.room == id.private_room() {
+            person.reachable = true;
+        }
+        if self.people.get(&id) != Some(&person) {
+            self.people.insert(id, person.clone());
+            self.touched.insert(id);
+        }
+        if self.heard.room == self.room.id && !self.room.members.contains(&id) && !self.routed() {
+            self.room.members.push(id);
+        }
+        if self.room.taste.language.is_none() {
+            self.room.taste.language = person.taste.language;
+        }
+        if !matches!(self.heard.what, What::Removed) {
+            self.room.gone = false;
+        }
+    }
+
+    /// The press came from another chat than the room it concerns.
+    pub fn routed(&self) -> bool {
+        self.heard.kind == RoomKind::Private && self.room.kind == RoomKind::Group
+    }
+
+    pub fn speaker(&self) -> Option<PersonId> {
+        self.heard.by.as_ref().map(|speaker| speaker.id)
+    }
+
+    pub fn name_of(&self, person: PersonId) -> String {
+        self.people.get(&person).map(|person| person.name.clone()).unwrap_or_default()
+    }
+
+    /// Changes a person; the change is stored with the turn.
+    pub fn change_person(&mut self, id: PersonId, change: impl FnOnce(&mut Person)) {
+        if let Some(person) = self.people.get_mut(&id) {
+            change(person);
+            self.touched.insert(id);
+        }
+    }
+
+    /// Whose settings a private or group room goes by: the room's own first, then the speaker's.
+    pub fn taste(&self) -> Taste {
+        match self.speaker().and_then(|id| self.people.get(&id)) {
+            Some(person) => self.room.taste.or(&person.taste),
+            None => self.room.taste.clone(),
+        }
+    }
+
+    /// The kitchen's zone, where it is known.
+    pub fn zone(&self) -> Option<Tz> {
+        self.taste().zone()
+    }
+
+    /// The kitchen's zone, or UTC for what does not hang on it.
+    pub fn zone_or_utc(&self) -> Tz {
+        self.zone().unwrap_or(Tz::UTC)
+    }
+
+    pub fn lexicon(&self) -> &'static Lexicon {
+        Lexicon::of(self.taste().language.as_deref().unwrap_or("en"))
+    }
+
+    /// How the room is spoken to.
+    pub fn reader(&self) -> Reader {
+        self.taste().reader(self.now)
+    }
+
+    /// What the readers of text stand on here.
+    pub fn ground(&self) -> Ground {
+        let language = self.taste().language.unwrap_or_default();
+        Ground::new(&language, !self.us_units(), self.zone_or_utc(), self.now)
+    }
+
+    pub fn us_units(&self) -> bool {
+        self.reader().units == UnitSystem::Us
+    }
+
+    // ---- saying things
+
+    /// An answer into the room.
+    pub fn answer(&mut self, text: Text) -> &mut Say {
+        self.say(Say::new(To::Room(self.room.id), text))
+    }
+
+    /// A notice that only the presser sees; where nobody pressed, an answer into the room.
+    pub fn notice(&mut self, text: Text) {
+        match &self.heard.what {
+            super::What::Pressed { press, .. } => {
+                let to = To::Press(press.clone());
+                self.say(Say::new(to, text));
+            }
+            _ => {
+                self.answer(text);
+            }
+        }
+    }
+
+    pub fn say(&mut self, say: Say) -> &mut Say {
+        let at = self.says.len();
+        self.says.push(say);
+        &mut self.says[at]
+    }
+
+    /// A button in someone's private chat must find its way back to this room.
+    fn address_private_buttons(&mut self) {
+        let here = self.room.id;
+        for say in &mut self.says {
+            if matches!(say.to, To::Person(person) if person.private_room() != here) {
+                for button in say.buttons.iter_mut().flatten() {
+                    button.data = format!("r{}:{}", here.0, button.data);
+                }
+            }
+        }
+    }
+
+    /// Closes the sitting.
+    pub fn rise(mut self) -> Turn {
+        self.address_private_buttons();
+        let people = self.touched.iter().filter_map(|id| self.people.get(id).cloned()).collect();
+        let changed = self.room != self.before.room;
+        let bells = changed.then(|| bells::of(&self.room));
+        Turn {
+            bells,
+            room: changed.then_some(self.room),
+            people,
+            says: self.says,
+            moved: self.moved,
+            forget: self.forget,
+        }
+    }
+}
+
+impl Say {
+    pub(super) fn key(&mut self, key: impl Into<String>) -> &mut Self {
+        self.key = Some(key.into());
+        self
+    }
+
+    pub(super) fn how(&mut self, how: How) -> &mut Self {
+        self.how = how;
+        self
+    }
+
+    pub(super) fn line(&mut self, text: Text) -> &mut Self {
+        self.text.push(text);
+        self
+    }
+
+    pub(super) fn lines(&mut self, texts: impl IntoIterator<Item = Text>) -> &mut Self {
+        self.text.extend(texts);
+        self
+    }
+
+    pub(super) fn row(&mut self, buttons: impl IntoIterator<Item = Button>) -> &mut Self {
+        let row: Vec<Button> = buttons.into_iter().collect();
+        if !row.is_empty() {
+            self.buttons.push(row);
+        }
+        self
+    }
+
+    pub(super) fn urgency(&mut self, urgency: Urgency) -> &mut Self {
+        self.urgency = urgency;
+        self
+    }
+}
+
+/// A button with a plain label.
+pub(super) fn button(label: &'static str, action: &Action) -> Button {
+    labelled(Text::new(label), action)
+}
+
+/// A button with any label.
+pub(super) fn labelled(label: Text, action: &Action) -> Button {
+    Button { label, data: action.data() }
+}
+
+/// A person's name as an argument.
+pub(super) fn name(sitting: &Sitting<'_>, person: PersonId) -> Arg {
+    Arg::Verbatim(sitting.name_of(person))
+}

@@ -1,0 +1,143 @@
+//! A room to try the conversation in: keeps the state between turns, the clock where it is put, and rings what is due.
+
+use carvetime::room::state::{Person, Room};
+use carvetime::room::{BellKind, Heard, PersonId, RoomId, RoomKind, Say, Scene, Speaker, To, Turn, What, decide};
+use carvetime::words::{Voice, plain};
+use chrono::{DateTime, NaiveDateTime, TimeZone, Utc};
+use chrono_tz::Tz;
+use std::collections::BTreeMap;
+
+/// A room with people in it.
+pub struct Kitchen {
+    pub scene: Scene,
+    pub now: DateTime<Utc>,
+    pub said: Vec<Say>,
+    pub zone: Tz,
+    bells: Vec<(DateTime<Utc>, BellKind)>,
+    voice: Voice,
+    names: Vec<String>,
+}
+
+impl Kitchen {
+    /// A room of that kind in that zone, its clock at `local`.
+    pub fn new(kind: RoomKind, language: &str, zone: Tz, local: &str) -> Self {
+        let id = match kind {
+            RoomKind::Private => RoomId(1),
+            RoomKind::Group => RoomId(-100),
+        };
+        let mut room = Room::new(id, kind);
+        room.taste.language = Some(language.to_owned());
+        room.taste.zone = Some(zone.name().to_owned());
+        let mut kitchen = Self {
+            scene: Scene { room, people: BTreeMap::<PersonId, Person>::new() },
+            now: Utc::now(),
+            said: Vec::new(),
+            zone,
+            bells: Vec::new(),
+            voice: Voice::new(),
+            names: Vec::new(),
+        };
+        kitchen.now = kitchen.local(local);
+        kitchen
+    }
+
+    pub fn local(&self, local: &str) -> DateTime<Utc> {
+        let naive = NaiveDateTime::parse_from_str(local, "%Y-%m-%d %H:%M").unwrap();
+        self.zone.from_local_datetime(&naive).unwrap().to_utc()
+    }
+
+    fn speaker(&mut self, name: &str) -> Speaker {
+        let at = self.names.iter().position(|known| known == name).unwrap_or_else(|| {
+            self.names.push(name.to_owned());
+            self.names.len() - 1
+        });
+        Speaker {
+            id: PersonId(at as i64 + 1),
+            name: name.to_owned(),
+            username: None,
+            language: None,
+            admin: false,
+        }
+    }
+
+    /// Someone says something meant for the bot; what the room answers, in plain words.
+    pub fn say(&mut self, who: &str, text: &str) -> String {
+        self.hear(Some(who), What::Said { text: text.into(), addressed: true, reply_to: None, edited: false })
+    }
+
+    /// Someone presses the newest button with that label.
+    pub fn press(&mut self, who: &str, label: &str) -> String {
+        let mut found = None;
+        for say in self.said.iter().rev() {
+            let reader = self.scene.room.taste.reader(self.now);
+            for button in say.buttons.iter().flatten() {
+                if self.voice.label(&button.label, &reader) == label {
+                    found = found.or(Some((button.data.clone(), say.key.clone())));
+                }
+            }
+            if found.is_some() {
+                break;
+            }
+        }
+        let (data, on) = found.unwrap_or_else(|| panic!("no button {label:?}"));
+        self.hear(Some(who), What::Pressed { press: "p".into(), data, on })
+    }
+
+    /// Lets the clock run to `local`, ringing what falls due on the way.
+    pub fn run_to(&mut self, local: &str) -> String {
+        let end = self.local(local);
+        let mut heard = String::new();
+        loop {
+            let Some(next) = self.bells.iter().map(|(at, _)| *at).filter(|at| *at <= end).min() else { break };
+            self.now = self.now.max(next);
+            let due: Vec<_> = self.bells.iter().filter(|(at, _)| *at <= self.now).cloned().collect();
+            self.bells.retain(|(at, _)| *at > self.now);
+            heard.push_str(&self.hear(None, What::Rang { bells: due }));
+        }
+        self.now = end;
+        heard
+    }
+
+    /// One turn, its state kept, its messages rendered.
+    pub fn hear(&mut self, who: Option<&str>, what: What) -> String {
+        let by = who.map(|who| self.speaker(who));
+        let heard = Heard { room: self.scene.room.id, kind: self.scene.room.kind, by, what };
+        let turn = decide(&self.scene, &heard, self.now);
+        self.keep(&turn);
+        let words = self.render(&turn);
+        self.said.extend(turn.says);
+        words
+    }
+
+    fn keep(&mut self, turn: &Turn) {
+        if let Some(room) = &turn.room {
+            self.scene.room = room.clone();
+        }
+        for person in &turn.people {
+            self.scene.people.insert(person.id, person.clone());
+        }
+        if let Some(bells) = &turn.bells {
+            self.bells = bells.iter().map(|bell| (bell.at, bell.kind.clone())).collect();
+        }
+    }
+
+    fn render(&self, turn: &Turn) -> String {
+        let reader = self.scene.room.taste.reader(self.now);
+        let mut out = String::new();
+        for say in &turn.says {
+            let to = match &say.to {
+                To::Room(_) => String::new(),
+                To::Person(person) => format!("(to {}) ", person.0),
+                To::Press(_) => "(notice) ".into(),
+            };
+            let stamp = self.now.with_timezone(&self.zone).format("%a %H:%M");
+            out.push_str(&format!("[{stamp}] {to}{:?}: {}\n", say.how, plain(&self.voice.render(&say.text, &reader))));
+            for row in &say.buttons {
+                let labels: Vec<String> =
+                    row.iter().map(|button| format!("[{}]", self.voice.label(&button.label, &reader))).collect();
+                out.push_str(&format!("    {}\n", labels.join(" ")));
+            }
+        }
+        out
+    }
+}

@@ -1,0 +1,321 @@
+### The conversation: planning, the board, jobs, settings. Short as a text message; a cook reads it with wet hands.
+
+# ---- buttons. Scripts rely on Accept, Change, Done, Later, Skip, Take, Drop, Undo, Yes, No.
+room-button-accept = Accept
+room-button-change = Change
+room-button-done = Done
+room-button-later = Later
+room-button-skip = Skip
+room-button-take = Take
+room-button-undo = Undo
+room-button-yes = Yes
+room-button-no = No
+room-button-back = Back
+room-button-discard = Never mind
+room-button-why = Why these times?
+room-button-jobs = Share the jobs
+
+# ---- start and help
+room-start = I keep the plan for a whole bird: from buying it to the last leftovers. I do the sums on salt, thawing and cooking, and call you when something is due. What's first?
+room-start-group = Hello all. I keep the plan for the bird: who does what, and when. Start with <b>/plan</b> and a sentence, like “/plan 14 lb frozen turkey, dinner Thursday 5 pm, 11 people, oven”. I only see commands, replies to me and buttons.
+room-start-button-plan = Plan a dinner
+room-start-button-salt = How much salt?
+room-start-button-safe = Is it safe?
+room-help-plan = Tell me the bird, the day and who is coming. For example:
+    “14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325”
+    I'll ask for what is missing.
+room-help-salt = Ask the way you'd ask a friend. For example:
+    “salt for a 12 lb turkey”
+    “2 tbsp table salt in flake kosher”
+    “my salt: 1/4 tsp is 0.7 g” and I'll use yours from then on.
+room-help-safe = Ask with the numbers you have. For example:
+    “is 158 for 2 minutes safe?”
+    “turkey out for 3 hours, ok?”
+    “how long do leftovers keep?”
+    When in doubt, your food-safety authority has the last word.
+room-help = <b>/plan</b> start a plan, or see the one you have
+    <b>/board</b> what's next and who has it
+    <b>/salt</b> doses and conversions
+    <b>/ask</b> any quick question
+    <b>/log</b> note temperatures: “breast 128, thigh 141”
+    <b>/when</b> when it will be done
+    <b>/move</b> dinner moves: “/move 6 pm”
+    <b>/take</b> and <b>/drop</b> share the jobs
+    <b>/undo</b> take back the last change
+    <b>/settings</b> language, units, time zone
+    <b>/stop</b> end the plan, <b>/forget</b> delete what I keep
+room-unread = I didn't get that. Try “14 lb frozen turkey, dinner Sunday 5 pm”, a question like “salt for a 12 lb turkey”, or /help.
+room-unreadable = I can only read text. Type it out for me?
+room-no-plan = No plan yet. Start one with a sentence, like “/plan 14 lb frozen turkey, dinner Sunday 5 pm, 10 people, oven”.
+room-stale = That button is from an earlier plan. /board shows how things stand.
+room-not-yours = That one is for somebody else to answer.
+room-not-here = You're not in that chat, so I can't change its plan.
+room-need-person = I can't tell who you are in here. Post as yourself and try again.
+room-may-host = Only { $name }, who started the plan, or an admin can do that.
+room-may-not = Only an admin of this chat can do that.
+
+# ---- a bird, a cooker. $kind: turkey, turkey-breast, chicken, capon, duck, goose. $form: whole, flat, pieces, stuffed.
+room-bird = { $mass } { $condition ->
+    [frozen] frozen{" "}
+    [part-thawed] half-thawed{" "}
+   *[fresh] {""}
+}{ $form ->
+    [stuffed] stuffed{" "}
+    [flat] flattened{" "}
+   *[whole] {""}
+}{ $kind ->
+    [turkey-breast] turkey breast
+    [chicken] chicken
+    [capon] capon
+    [duck] duck
+    [goose] goose
+   *[turkey] turkey
+}{ $form ->
+    [pieces] {" "}in pieces
+   *[whole] {""}
+}
+room-heat = { $cooker ->
+    [fan-oven] fan oven at { $setting }
+    [smoker] smoker at { $setting }
+   *[oven] oven at { $setting }
+}
+
+# ---- asking for what is missing. $parts is a list of what is known.
+room-known = So far: { $parts }.
+room-known-mass = { $mass }
+room-known-bird = { $condition ->
+    [frozen] frozen{" "}
+    [part-thawed] half-thawed{" "}
+    [fresh] fresh{" "}
+   *[unknown] {""}
+}{ $kind ->
+    [turkey-breast] turkey breast
+    [chicken] chicken
+    [capon] capon
+    [duck] duck
+    [goose] goose
+   *[turkey] turkey
+}
+room-known-guests = { $guests ->
+    [one] one person
+   *[other] { $guests } people
+}
+room-known-dinner = dinner { $when }
+room-ask-zone = Where is the kitchen? A city or a time zone will do: “Chicago”, “Europe/Madrid”.
+room-ask-dinner = When is dinner? Day and hour: “Thursday 5 pm”.
+room-ask-dinner-hour = What time is dinner? “5 pm”
+room-ask-dinner-day = Which day? “Thursday”, “25 November”
+room-ask-size = How heavy is the bird, or how many are eating? “14 lb” or “11 people”
+room-ask-condition = Is the bird frozen?
+room-ask-cooker = What will you cook it in?
+room-ask-drive = How long is the drive?
+room-ask-change = What should be different? Tap one, or just say it: “dinner 6 pm”, “16 lb”, “14 people”.
+room-condition-frozen = Frozen
+room-condition-fresh = Fresh or thawed
+room-condition-part-thawed = Half thawed
+room-cooker-oven = Oven
+room-cooker-fan-oven = Fan oven
+room-cooker-smoker = Smoker
+room-drive-15 = 15 min
+room-drive-30 = 30 min
+room-drive-60 = 1 hour
+room-change-no-salt = No salt
+room-change-dry-salt = Dry salt
+room-change-fridge = Thaw in the fridge
+room-change-cold-water = Thaw in cold water
+room-change-ahead = Cook it the day before
+room-change-same-day = Cook it on the day
+room-kept = The rest stays as it is. { $known }
+room-plan-unread = I couldn't find a bird or a day in “{ $text }”. Try “14 lb frozen turkey, dinner Sunday 5 pm, 10 people”.
+
+# ---- the proposal
+room-proposal-head = <b>{ $bird }</b>{ $guests ->
+    [0] {""}
+    [one] {" "}for one
+   *[other] {" "}for { $guests }
+}, { $heat }. On the table <b>{ $when }</b>.
+room-proposal-size = That's about { $mass } of bird for your table.
+room-proposal-small = A little small: for { $guests } people I'd look for { $mass }.
+room-proposal-ready = Off the heat between { $from } and { $to }, nine times in ten by the later one.
+room-proposal-need = You need: { $things }.
+room-proposal-first = First: <b>{ $what }</b>, { $when }.
+room-proposal-replaces = Accept replaces the plan you have now.
+room-line = { $when } · { $what }
+room-need-salt = { $grams } salt ({ $spoons } of flake kosher)
+room-accepted = It's a plan. I'll call when something is due.
+room-discarded = All right, dropped.
+
+# ---- why. $reasons is a list of sentences' halves from plan.ftl.
+room-why = Why these times:
+room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
+
+# ---- a wish that can't be met
+room-clash = That doesn't fit. I'm { $short } short.
+room-clash-because = – { $reason }
+room-clash-offers = What would work:
+room-clash-offer = • { $change }: { $cost }
+room-clash-hopeless = I see no safe way to that hour. A later dinner or another bird?
+room-mended = All right: { $change }.
+
+# ---- the board
+room-board-dinner = <b>Dinner { $when }</b>
+room-board-bird = { $bird }, { $heat }
+room-board-next = <b>{ $late ->
+    [yes] Due
+   *[no] Next
+}: { $what }</b>, { $when }{ $who }
+room-board-then = { $when } · { $what }{ $who }
+room-board-who = {" "}– { $name }
+room-board-free = {" "}– nobody yet
+room-board-nobody = {""}
+room-board-more = … and { $count } more
+room-board-ready = Off the heat { $from } to { $to }
+room-board-done = Done: { $jobs }
+room-board-done-one = { $what }
+room-board-done-by = { $what } ({ $name })
+room-board-skipped = no “{ $what }”
+room-board-all-done = All done. Enjoy.
+
+# ---- jobs
+room-call-again = Still open since { $since }.
+room-call-from = For { $what }:
+room-call-name = { $name }:
+room-done = { $what }, { $at }.
+room-done-by = { $what }, { $name }, { $at }.
+room-skipped = Skipped: { $what }.
+room-skipped-by = { $name } skipped: { $what }.
+room-next = Next: { $what }, { $when }.
+room-later = All right, again at { $when }.
+room-taken = Yours: { $what }, { $when }.
+room-take-yours = You have that one already.
+room-take-theirs = { $name } has that one.
+room-dropped = { $what } is free again.
+room-drop-free = Nobody has that one.
+room-drop-theirs = That's { $name }'s. Only they, the host or an admin can hand it back.
+room-already = That's settled already.
+room-already-by = { $name } settled that at { $at }.
+room-jobs = Tap one to take it, or to hand it back.
+room-jobs-take = { $what }
+room-jobs-drop = { $what } ({ $name })
+room-step-unread = I know no job “{ $text }” in this plan.
+room-missed = While I was away this fell due: { $what }. /board shows what still matters.
+room-shifts = That moves the rest:
+room-shift = { $what }: { $is } (was { $was })
+
+# ---- dinner moves, undo, the end
+room-move-how = Dinner is { $dinner }. To move it: “/move 6 pm” or “/move +45 min”.
+room-move-past = { $when } is already over, it's { $now }. Dinner stays { $dinner }.
+room-move-unread = I can't read a time in “{ $text }”. Try “/move 6 pm” or “/move +45 min”. Dinner stays { $dinner }.
+room-move-clash = { $when } doesn't work. Dinner stays where it was.
+room-moved = Dinner is now <b>{ $when }</b>.
+room-undone = Taken back: { $what }.
+# $change: done, skipped, take, drop, moved, mended, logged. $step is empty where no job was meant; $name who did it.
+room-undone-what = { $change ->
+    [done] “{ $step }” done
+    [skipped] “{ $step }” skipped
+    [take] { $name } taking “{ $step }”
+    [drop] “{ $step }” handed back
+    [moved] the new dinner hour
+    [logged] the last reading
+   *[other] the change of plan
+}
+room-undo-nothing = Nothing to take back.
+room-undo-stale = Something has happened since. /undo takes back the newest change first.
+room-undo-late = That plan no longer fits the time left. /board shows where things stand.
+room-stop-sure = End the plan for { $dinner }? I'd stop calling.
+room-stopped = Ended. I won't call any more.
+room-kept-going = Good, nothing changes.
+room-forget-sure-me = I keep your name, your settings, your salt and what you plan here with me. Delete all of it?
+room-forget-sure-group = I keep this chat's plan, readings and settings. Delete all of it, for everyone?
+room-forgotten = Deleted.
+
+# ---- readings
+room-log-how = Tell me what the thermometers say: “breast 128, thigh 141, pit 335”. A time may follow: “at 2:05 pm”.
+room-log-noted = Noted: { $parts }.
+room-log-spot = { $spot ->
+    [breast] breast { $temperature }
+    [thigh] thigh { $temperature }
+    [stuffing] stuffing { $temperature }
+   *[pit] pit { $temperature }
+}
+room-log-both = { $target } in both. Check the innermost part of the wing too; if it's there as well, off it comes.
+room-log-thigh-behind = The breast is there, the thigh isn't. It stays on until the thigh reads { $target } too.
+room-log-breast-behind = The thigh is there, the breast isn't. It stays on until the breast reads { $target } too.
+room-log-stuffing-behind = Breast and thigh are there, the stuffing isn't. It stays in until the stuffing reads { $target } too.
+room-log-one-spot = { $target } in one spot. Check the others before you trust it: thickest breast, innermost thigh and wing.
+room-log-doubt = { $spot ->
+    [breast] Breast
+    [thigh] Thigh
+    [stuffing] Stuffing
+   *[pit] Pit
+} at { $given }? I'd expect { $low } to { $high }, so I haven't noted it.{ $celsius ->
+    [yes] {" "}If that was °C, write it with a C: “58C”.
+   *[no] {" "}Look again and send it once more.
+}
+room-log-fell = { $spot ->
+    [breast] Breast
+    [thigh] Thigh
+    [stuffing] Stuffing
+   *[pit] Pit
+} at { $given }? It was { $last } before, and meat over heat doesn't cool like that. A digit missing, or the probe moved? I haven't noted it; send it again with what it reads now.
+room-when = Off the heat between { $from } and { $to }. Dinner { $dinner }.
+room-when-dinner = Nothing on the heat right now. Dinner { $dinner }.
+
+# ---- settings
+room-settings-yours = <b>Your settings</b>
+room-settings-rooms = <b>Settings of this chat</b>
+room-settings-language = Language: { $language }
+room-settings-units = Units: { $units }
+room-settings-spoons = Spoons: { $spoons }
+room-settings-zone = Time zone: { $zone } (now { $now })
+room-settings-zone-unset = Time zone: not set
+room-settings-quiet = Quiet hours: { $from } to { $to }
+room-settings-quiet-none = Quiet hours: none
+room-settings-button-language = Language
+room-settings-button-units = Units
+room-settings-button-spoons = Spoons
+room-settings-button-zone = Time zone
+room-settings-button-quiet = Quiet hours
+room-settings-pick-language = Which language?
+room-settings-pick-units = Which units?
+room-settings-pick-spoons = Whose spoons and cups?
+room-settings-pick-quiet = When should I leave you in peace? What you took yourself, and food safety, still comes through.
+# Languages in their own words.
+room-language-en = English
+room-language-es = Español
+room-units-us = pounds, °F
+room-units-metric = kilograms, °C
+room-spoons-us = US (4.93 / 14.8 / 237 mL)
+room-spoons-metric = metric (5 / 15 / 250 mL)
+room-spoons-uk = UK (5 / 15 mL)
+room-spoons-australia = Australian (5 / 20 / 250 mL)
+room-quiet-21-7 = 21:00 to 7:00
+room-quiet-22-7 = 22:00 to 7:00
+room-quiet-23-8 = 23:00 to 8:00
+room-quiet-none = None
+room-zone-choice = { $zone }
+room-zone-which = There is more than one. Which?
+room-zone-unknown = I don't know “{ $text }” as a place. A larger city nearby, or a zone name like “America/Chicago”?
+room-zone-nowhere = I can't tell the time zone there. Type a city instead?
+room-zone-set = { $zone } it is: { $now } there now.
+
+# ---- salting. $places is a list of room-dose-place.
+room-dose-total = { $grams } in all, that's { $spoons } of { $salt ->
+    [own] your salt
+   *[flake] flake kosher
+}.
+room-dose-places = { $places }.
+room-dose-place = { $spoons } { $place ->
+    [cavity] in the cavity
+    [bone-side] on the bony side
+    [breast] { $count ->
+        [one] under the breast skin
+       *[other] under the skin of each breast
+    }
+    [thigh] under the skin of each thigh
+    [drumstick] under the skin of each drumstick
+   *[skin] on the skin
+}
+room-dose-skin = The skin's spoon goes on mixed with as much pepper and as much baking powder.
+room-dose-none = No salt on this one: the packer's { $percent } % solution is salt enough.
+room-dose-light = A light hand: the packer has already put { $percent } % of solution in.

@@ -1,0 +1,337 @@
+### La conversación: el plan, el tablero, las tareas, los ajustes. Corto como un mensaje; se lee con las manos mojadas.
+
+# ---- botones
+room-button-accept = Aceptar
+room-button-change = Cambiar
+room-button-done = Hecho
+room-button-later = Luego
+room-button-skip = Saltar
+room-button-take = Lo hago yo
+room-button-undo = Deshacer
+room-button-yes = Sí
+room-button-no = No
+room-button-back = Atrás
+room-button-discard = Déjalo
+room-button-why = ¿Por qué estas horas?
+room-button-jobs = Repartir tareas
+
+# ---- inicio y ayuda
+room-start = Llevo el plan de un ave entera: desde comprarla hasta las últimas sobras. Calculo la sal, la descongelación y el horno, y te aviso cuando toca algo. ¿Por dónde empezamos?
+room-start-group = Hola a todos. Llevo el plan del ave: quién hace qué y cuándo. Empezad con <b>/plan</b> y una frase, por ejemplo «/plan pavo congelado de 6,5 kg, cena el jueves a las 17, 11 personas, horno». Solo veo órdenes, respuestas a mis mensajes y botones.
+room-start-button-plan = Planear una cena
+room-start-button-salt = ¿Cuánta sal?
+room-start-button-safe = ¿Es seguro?
+room-help-plan = Dime el ave, el día y cuántos sois. Por ejemplo:
+    «pavo congelado de 6,5 kg, cena el jueves a las 17, 11 personas, horno a 165»
+    Lo que falte, te lo pregunto.
+room-help-salt = Pregunta como a un amigo. Por ejemplo:
+    «sal para un pavo de 5,5 kg»
+    «2 cucharadas de sal de mesa en kosher en escamas»
+    «mi sal: 1/4 cdta son 0,7 g» y desde entonces uso la tuya.
+room-help-safe = Pregunta con los números que tengas. Por ejemplo:
+    «¿70 °C durante 2 minutos es seguro?»
+    «el pavo lleva 3 horas fuera, ¿vale?»
+    «¿cuánto duran las sobras?»
+    En caso de duda, manda tu autoridad de seguridad alimentaria.
+room-help = <b>/plan</b> empieza un plan o enseña el que hay
+    <b>/board</b> qué viene y quién lo hace
+    <b>/salt</b> dosis y conversiones
+    <b>/ask</b> cualquier pregunta rápida
+    <b>/log</b> apunta temperaturas: «pechuga 53, muslo 61»
+    <b>/when</b> cuándo estará listo
+    <b>/move</b> cambia la hora de la cena: «/move 18:00»
+    <b>/take</b> y <b>/drop</b> reparten las tareas
+    <b>/undo</b> deshace el último cambio
+    <b>/settings</b> idioma, unidades, zona horaria
+    <b>/stop</b> termina el plan, <b>/forget</b> borra lo que guardo
+room-unread = No lo he entendido. Prueba con «pavo congelado de 6,5 kg, cena el domingo a las 17», una pregunta como «sal para un pavo de 5,5 kg», o /help.
+room-unreadable = Solo leo texto. ¿Me lo escribes?
+room-no-plan = Todavía no hay plan. Empieza uno con una frase, como «/plan pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas, horno».
+room-stale = Ese botón es de un plan anterior. /board enseña cómo va todo.
+room-not-yours = Eso le toca contestarlo a otra persona.
+room-not-here = No estás en ese chat, así que no puedo cambiar su plan.
+room-need-person = Aquí no sé quién eres. Escribe con tu nombre y prueba otra vez.
+room-may-host = Eso solo puede hacerlo { $name }, que empezó el plan, o un administrador.
+room-may-not = Eso solo puede hacerlo un administrador del chat.
+
+# ---- un ave, un aparato
+room-bird = { $kind ->
+    [turkey-breast] pechuga de pavo
+    [chicken] pollo
+    [capon] capón
+    [duck] pato
+    [goose] oca
+   *[turkey] pavo
+} de { $mass }{ $condition ->
+    [frozen] , { $kind ->
+        [turkey-breast] congelada
+        [goose] congelada
+       *[turkey] congelado
+    }
+    [part-thawed] {" "}a medio descongelar
+   *[fresh] {""}
+}{ $form ->
+    [stuffed] , { $kind ->
+        [turkey-breast] rellena
+        [goose] rellena
+       *[turkey] relleno
+    }
+    [flat] , { $kind ->
+        [turkey-breast] abierta en plano
+        [goose] abierta en plano
+       *[turkey] abierto en plano
+    }
+    [pieces] {" "}en trozos
+   *[whole] {""}
+}
+room-heat = { $cooker ->
+    [fan-oven] horno con ventilador a { $setting }
+    [smoker] ahumador a { $setting }
+   *[oven] horno a { $setting }
+}
+
+# ---- preguntar lo que falta
+room-known = Por ahora: { $parts }.
+room-known-mass = { $mass }
+room-known-bird = { $kind ->
+    [turkey-breast] pechuga de pavo
+    [chicken] pollo
+    [capon] capón
+    [duck] pato
+    [goose] oca
+   *[turkey] pavo
+}{ $condition ->
+    [frozen] {" "}{ $kind ->
+        [turkey-breast] congelada
+        [goose] congelada
+       *[turkey] congelado
+    }
+    [part-thawed] {" "}a medio descongelar
+    [fresh] {" "}{ $kind ->
+        [turkey-breast] fresca
+        [goose] fresca
+       *[turkey] fresco
+    }
+   *[unknown] {""}
+}
+room-known-guests = { $guests ->
+    [one] una persona
+   *[other] { $guests } personas
+}
+room-known-dinner = cena { $when }
+room-ask-zone = ¿Dónde está la cocina? Vale una ciudad o una zona horaria: «Madrid», «America/Chicago».
+room-ask-dinner = ¿Cuándo es la cena? Día y hora: «jueves a las 17».
+room-ask-dinner-hour = ¿A qué hora es la cena? «a las 17»
+room-ask-dinner-day = ¿Qué día? «jueves», «25 de noviembre»
+room-ask-size = ¿Cuánto pesa el ave, o cuántos sois? «6,5 kg» u «11 personas»
+room-ask-condition = ¿El ave está congelada?
+room-ask-cooker = ¿Dónde la vas a asar?
+room-ask-drive = ¿Cuánto dura el viaje?
+room-ask-change = ¿Qué cambiamos? Toca una opción o dilo sin más: «cena a las 18», «7 kg», «14 personas».
+room-condition-frozen = Congelada
+room-condition-fresh = Fresca o descongelada
+room-condition-part-thawed = A medio descongelar
+room-cooker-oven = Horno
+room-cooker-fan-oven = Horno con ventilador
+room-cooker-smoker = Ahumador
+room-drive-15 = 15 min
+room-drive-30 = 30 min
+room-drive-60 = 1 hora
+room-change-no-salt = Sin sal
+room-change-dry-salt = Salar en seco
+room-change-fridge = Descongelar en la nevera
+room-change-cold-water = Descongelar en agua fría
+room-change-ahead = Asarla el día antes
+room-change-same-day = Asarla el mismo día
+room-kept = Lo demás queda como estaba. { $known }
+room-plan-unread = No encuentro ni ave ni día en «{ $text }». Prueba con «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas».
+
+# ---- la propuesta
+room-proposal-head = <b>{ $bird }</b>{ $guests ->
+    [0] {""}
+    [one] {" "}para una persona
+   *[other] {" "}para { $guests }
+}, { $heat }. En la mesa <b>{ $when }</b>.
+room-proposal-size = Son unos { $mass } de ave para vuestra mesa.
+room-proposal-small = Algo justo: para { $guests } personas buscaría { $mass }.
+room-proposal-ready = Fuera del calor entre las { $from } y las { $to }; nueve de cada diez veces, a más tardar a la segunda.
+room-proposal-need = Te hace falta: { $things }.
+room-proposal-first = Primero: <b>{ $what }</b>, { $when }.
+room-proposal-replaces = Aceptar sustituye el plan que tienes ahora.
+room-line = { $when } · { $what }
+room-need-salt = { $grams } de sal ({ $spoons } de kosher en escamas)
+room-accepted = Ya hay plan. Te aviso cuando toque algo.
+room-discarded = Vale, lo dejo.
+
+# ---- por qué
+room-why = Por qué estas horas:
+room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
+
+# ---- un deseo que no cabe
+room-clash = Así no cabe. Faltan { $short }.
+room-clash-because = – { $reason }
+room-clash-offers = Esto sí funcionaría:
+room-clash-offer = • { $change }: { $cost }
+room-clash-hopeless = No veo forma segura de llegar a esa hora. ¿Una cena más tarde u otra ave?
+room-mended = De acuerdo: { $change }.
+
+# ---- el tablero
+room-board-dinner = <b>Cena { $when }</b>
+room-board-bird = { $bird }, { $heat }
+room-board-next = <b>{ $late ->
+    [yes] Toca ya
+   *[no] Ahora viene
+}: { $what }</b>, { $when }{ $who }
+room-board-then = { $when } · { $what }{ $who }
+room-board-who = {" "}– { $name }
+room-board-free = {" "}– nadie todavía
+room-board-nobody = {""}
+room-board-more = … y { $count } más
+room-board-ready = Fuera del calor de { $from } a { $to }
+room-board-done = Hecho: { $jobs }
+room-board-done-one = { $what }
+room-board-done-by = { $what } ({ $name })
+room-board-skipped = sin «{ $what }»
+room-board-all-done = Todo hecho. Buen provecho.
+
+# ---- tareas
+room-call-again = Sigue pendiente desde las { $since }.
+room-call-from = Para la { $what }:
+room-call-name = { $name }:
+room-done = { $what }, { $at }.
+room-done-by = { $what }, { $name }, { $at }.
+room-skipped = Saltado: { $what }.
+room-skipped-by = { $name } ha saltado: { $what }.
+room-next = Después: { $what }, { $when }.
+room-later = Vale, otra vez a las { $when }.
+room-taken = Te toca: { $what }, { $when }.
+room-take-yours = Ya lo tienes tú.
+room-take-theirs = Lo tiene { $name }.
+room-dropped = { $what } vuelve a estar libre.
+room-drop-free = No lo tiene nadie.
+room-drop-theirs = Es de { $name }. Solo esa persona, quien lleva el plan o un administrador puede soltarlo.
+room-already = Eso ya está resuelto.
+room-already-by = { $name } lo resolvió a las { $at }.
+room-jobs = Toca una para quedártela o para soltarla.
+room-jobs-take = { $what }
+room-jobs-drop = { $what } ({ $name })
+room-step-unread = No conozco la tarea «{ $text }» en este plan.
+room-missed = Mientras no estaba tocaba esto: { $what }. /board enseña lo que aún importa.
+room-shifts = Eso mueve lo demás:
+room-shift = { $what }: { $is } (antes { $was })
+
+# ---- cambios de hora, deshacer, fin
+room-move-how = La cena es { $dinner }. Para moverla: «/move 18:00» o «/move +45 min».
+room-move-past = { $when } ya ha pasado, ahora es { $now }. La cena sigue { $dinner }.
+room-move-unread = No leo una hora en «{ $text }». Prueba «/move 18:00» o «/move +45 min». La cena sigue { $dinner }.
+room-move-clash = { $when } no puede ser. La cena se queda donde estaba.
+room-moved = La cena es ahora <b>{ $when }</b>.
+room-undone = Deshecho: { $what }.
+room-undone-what = { $change ->
+    [done] «{ $step }» hecho
+    [skipped] «{ $step }» saltado
+    [take] { $name } se quedaba con «{ $step }»
+    [drop] «{ $step }» soltado
+    [moved] la nueva hora de la cena
+    [logged] la última lectura
+   *[other] el cambio de plan
+}
+room-undo-nothing = No hay nada que deshacer.
+room-undo-stale = Desde entonces ha pasado algo más. /undo deshace primero lo más nuevo.
+room-undo-late = Ese plan ya no cabe en el tiempo que queda. /board enseña cómo va todo.
+room-stop-sure = ¿Terminar el plan para { $dinner }? Dejaría de avisar.
+room-stopped = Terminado. Ya no aviso más.
+room-kept-going = Bien, todo sigue igual.
+room-forget-sure-me = Guardo tu nombre, tus ajustes, tu sal y lo que planeas aquí conmigo. ¿Lo borro todo?
+room-forget-sure-group = Guardo el plan, las lecturas y los ajustes de este chat. ¿Lo borro todo, para todos?
+room-forgotten = Borrado.
+
+# ---- lecturas
+room-log-how = Dime lo que marcan los termómetros: «pechuga 53, muslo 61, horno 168». Puedes añadir la hora: «a las 14:05».
+room-log-noted = Apuntado: { $parts }.
+room-log-spot = { $spot ->
+    [breast] pechuga { $temperature }
+    [thigh] muslo { $temperature }
+    [stuffing] relleno { $temperature }
+   *[pit] aire { $temperature }
+}
+room-log-both = { $target } en las dos. Mira también lo más hondo del ala; si también está, fuera.
+room-log-thigh-behind = La pechuga está, el muslo no. Sigue dentro hasta que el muslo marque { $target } también.
+room-log-breast-behind = El muslo está, la pechuga no. Sigue dentro hasta que la pechuga marque { $target } también.
+room-log-stuffing-behind = Pechuga y muslo están, el relleno no. Sigue dentro hasta que el relleno marque { $target } también.
+room-log-one-spot = { $target } en un punto. Mira los demás antes de fiarte: lo más grueso de la pechuga, lo más hondo del muslo y del ala.
+room-log-doubt = ¿{ $spot ->
+    [breast] Pechuga
+    [thigh] Muslo
+    [stuffing] Relleno
+   *[pit] Aire
+} a { $given }? Esperaría entre { $low } y { $high }, así que no lo he apuntado.{ $celsius ->
+    [yes] {" "}Si eran °C, escríbelo con C: «58C».
+   *[no] {" "}Míralo otra vez y mándalo de nuevo.
+}
+room-log-fell = ¿{ $spot ->
+    [breast] Pechuga
+    [thigh] Muslo
+    [stuffing] Relleno
+   *[pit] Aire
+} a { $given }? Antes marcaba { $last }, y al calor la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he apuntado; manda lo que marca ahora.
+room-when = Fuera del calor entre { $from } y { $to }. Cena { $dinner }.
+room-when-dinner = Ahora no hay nada al calor. Cena { $dinner }.
+
+# ---- ajustes
+room-settings-yours = <b>Tus ajustes</b>
+room-settings-rooms = <b>Ajustes de este chat</b>
+room-settings-language = Idioma: { $language }
+room-settings-units = Unidades: { $units }
+room-settings-spoons = Cucharas: { $spoons }
+room-settings-zone = Zona horaria: { $zone } (ahora { $now })
+room-settings-zone-unset = Zona horaria: sin poner
+room-settings-quiet = Horas tranquilas: de { $from } a { $to }
+room-settings-quiet-none = Horas tranquilas: ninguna
+room-settings-button-language = Idioma
+room-settings-button-units = Unidades
+room-settings-button-spoons = Cucharas
+room-settings-button-zone = Zona horaria
+room-settings-button-quiet = Horas tranquilas
+room-settings-pick-language = ¿Qué idioma?
+room-settings-pick-units = ¿Qué unidades?
+room-settings-pick-spoons = ¿Cucharas y tazas de dónde?
+room-settings-pick-quiet = ¿Cuándo te dejo en paz? Lo que tú tomaste, y la seguridad, llega igual.
+room-language-en = English
+room-language-es = Español
+room-units-us = libras, °F
+room-units-metric = kilos, °C
+room-spoons-us = EE. UU. (4,93 / 14,8 / 237 ml)
+room-spoons-metric = métricas (5 / 15 / 250 ml)
+room-spoons-uk = Reino Unido (5 / 15 ml)
+room-spoons-australia = Australia (5 / 20 / 250 ml)
+room-quiet-21-7 = de 21:00 a 7:00
+room-quiet-22-7 = de 22:00 a 7:00
+room-quiet-23-8 = de 23:00 a 8:00
+room-quiet-none = Ninguna
+room-zone-choice = { $zone }
+room-zone-which = Hay más de una. ¿Cuál?
+room-zone-unknown = No conozco «{ $text }» como lugar. ¿Una ciudad más grande cerca, o una zona como «Europe/Madrid»?
+room-zone-nowhere = Ahí no sé qué hora es. ¿Me escribes una ciudad?
+room-zone-set = { $zone } entonces: allí es { $now }.
+
+# ---- salar
+room-dose-total = { $grams } en total, que son { $spoons } de { $salt ->
+    [own] tu sal
+   *[flake] kosher en escamas
+}.
+room-dose-places = { $places }.
+room-dose-place = { $spoons } { $place ->
+    [cavity] en el hueco
+    [bone-side] por el lado del hueso
+    [breast] { $count ->
+        [one] bajo la piel de la pechuga
+       *[other] bajo la piel de cada pechuga
+    }
+    [thigh] bajo la piel de cada contramuslo
+    [drumstick] bajo la piel de cada muslo
+   *[skin] sobre la piel
+}
+room-dose-skin = La de la piel va mezclada con otro tanto de pimienta y otro tanto de levadura química.
+room-dose-none = Esta no lleva sal: con el { $percent } % de solución que le puso el envasador ya basta.
+room-dose-light = Poca sal: el envasador ya le puso un { $percent } % de solución.
