@@ -203,3 +203,6 @@ lexicon-step-leftovers = leftovers, leftover
 
 lexicon-yes = yes, y, yep, yeah, ok, okay, sure, fine
 lexicon-no = no, n, nope, not
+
+## A job is done
+lexicon-done = done, finished, did it, all done, ready, it's done, done it, is done

@@ -150,8 +150,11 @@ room-why = Why these times:
 room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 
 # ---- a wish that can't be met
-room-clash = That doesn't fit. I'm { $short } short.
-room-clash-because = – { $reason }
+# $because is a list of reasons (halves of sentences).
+room-clash = That can't work: { $because }.
+room-clash-short = As you put it, it doesn't fit: { $because }. That's { $short } too much.
+room-clash-instead = <b>I'd do this instead: { $change }</b> ({ $cost }).
+room-clash-others = Or else:
 room-clash-offers = What would work:
 room-clash-offer = • { $change }: { $cost }
 room-clash-hopeless = I see no safe way to that hour. A later dinner or another bird?

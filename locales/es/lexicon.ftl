@@ -204,3 +204,6 @@ lexicon-step-leftovers = sobras
 
 lexicon-yes = sí, vale, claro, de acuerdo, ok, bueno
 lexicon-no = no
+
+## A job is done
+lexicon-done = hecho, hecha, listo, lista, terminado, ya está, ya esta

@@ -168,8 +168,10 @@ room-why = Por qué estas horas:
 room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 
 # ---- un deseo que no cabe
-room-clash = Así no cabe. Faltan { $short }.
-room-clash-because = – { $reason }
+room-clash = Así no puede ser: { $because }.
+room-clash-short = Tal como lo dices no cabe: { $because }. Sobran { $short }.
+room-clash-instead = <b>Yo haría esto: { $change }</b> ({ $cost }).
+room-clash-others = O si no:
 room-clash-offers = Esto sí funcionaría:
 room-clash-offer = • { $change }: { $cost }
 room-clash-hopeless = No veo forma segura de llegar a esa hora. ¿Una cena más tarde u otra ave?

@@ -23,7 +23,7 @@ pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log};
 pub use problem::Problem;
 pub use shift::{Shift, read_shift};
-pub use step::{Answer, read_answer, read_step};
+pub use step::{Answer, is_done, read_answer, read_step};
 pub use when::{Lean, When, easter, read_when};
 pub use wish::{Wish, next_dinner, read_dinner_time, read_wish};
 pub use zone::{Zones, read_zone, zone_at};

@@ -34,3 +34,10 @@ pub fn read_answer(text: &str, lexicon: &'static Lexicon) -> Option<Answer> {
     }
     if sentence.is(0, "yes") { Some(Answer::Yes) } else { sentence.is(0, "no").then_some(Answer::No) }
 }
+
+/// A short text that says a job is done.
+pub fn is_done(text: &str, lexicon: &'static Lexicon) -> bool {
+    /// Longer texts tell a story.
+    const LONGEST: usize = 40;
+    text.len() <= LONGEST && Sentence::read(text, lexicon).is(0, "done")
+}

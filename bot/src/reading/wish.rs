@@ -55,6 +55,10 @@ pub struct Wish {
     pub ahead: Option<bool>,
     /// The bird is already in the house.
     pub at_home: Option<bool>,
+    /// How many such birds.
+    pub birds: Option<u8>,
+    /// A salted rest shorter than usual is all right.
+    pub short_rest: Option<bool>,
 }
 
 impl Wish {
@@ -92,7 +96,7 @@ impl Wish {
             elsewhere,
             drive_min,
             ahead,
-            at_home
+            at_home, birds, short_rest
         );
     }
 

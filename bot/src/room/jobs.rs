@@ -259,11 +259,12 @@ pub(super) fn shift_lines(shifts: &[Shift]) -> Vec<Text> {
 /// Says what the dinner is up against, with what would mend it.
 pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
     let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
-    let text = proposal::clash(conflict);
+    let mut text = proposal::clash(conflict);
+    text.extend(proposal::all_offers(conflict));
     let offers: Vec<_> = conflict
         .offers
         .iter()
-        .take(5)
+        .take(proposal::MOST_OFFERS)
         .enumerate()
         .map(|(rank, offer)| {
             let action = Action::Mend(serial, u8::try_from(rank).unwrap_or(0));

@@ -64,7 +64,8 @@ fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
             board::refresh(sitting);
         }
         Some(Err(conflict)) => {
-            let lines = proposal::clash(&conflict);
+            let mut lines = proposal::clash(&conflict);
+            lines.extend(proposal::all_offers(&conflict));
             sitting.answer(Text::new("room-move-clash").with("when", Arg::DayClock(to))).lines(lines);
         }
         None => {}

@@ -16,7 +16,7 @@ use carvetime_core::plan::{self, Conflict, Order, Schedule};
 /// What solving a draft came to.
 enum Solved {
     Works(Order, Box<Schedule>),
-    Clashes(Box<Conflict>),
+    Clashes(Order, Box<Conflict>),
 }
 
 /// `/plan` with words, or a sentence that is plainly a wish.
@@ -107,6 +107,7 @@ fn complete_dinner(sitting: &Sitting<'_>, wish: &mut Wish) {
 pub(super) fn go_on(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let Some(mut draft) = sitting.room.drafts.get(&who).cloned() else { return };
     complete_dinner(sitting, &mut draft.wish);
+    draft.suggestion = None;
     draft.asked = if sitting.zone().is_none() { Some(Question::Zone) } else { gap(&draft.wish) };
     let asked = draft.asked;
     let wish = draft.wish.clone();
@@ -166,37 +167,43 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, question: Question, wish: &Wish
     say.ask_reply = matches!(question, Question::Zone | Question::Dinner | Question::DinnerHour | Question::Size);
 }
 
-/// The proposal, or what stands against it.
+/// The proposal; where the wish as told can't be met, what stands against it and the nearest plan that works.
 fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let zone = sitting.zone_or_utc();
     let Some(draft) = sitting.room.drafts.get(&who) else { return };
     let wish = draft.wish.clone();
-    match solve(&wish, zone, sitting.now) {
-        Ok(Some(Solved::Works(order, schedule))) => {
-            let standing = sitting.room.plan.is_some();
-            let text = proposal::text(&order, &wish, &schedule, standing);
-            let say = sitting.answer(Text::new("room-proposal")).key(draft_key(who)).how(how);
-            say.text = text;
-            say.row([button("room-button-accept", &Action::Accept(who)), button("room-button-change", &Action::Change(who))])
-                .row([button("room-button-why", &Action::WhyDraft(who))]);
-        }
-        Ok(Some(Solved::Clashes(conflict))) => {
-            let text = proposal::clash(&conflict);
-            let offers = conflict.offers.iter().take(5).enumerate();
-            let rows: Vec<_> = offers
-                .map(|(rank, offer)| {
-                    labelled(plan_words::change(&offer.change), &Action::Offer(who, u8::try_from(rank).unwrap_or(0)))
-                })
-                .collect();
-            let say = sitting.answer(Text::new("room-clash")).key(draft_key(who)).how(how);
-            say.text = text;
-            for offer in rows {
-                say.row([offer]);
+    let standing = sitting.room.plan.is_some();
+    let (text, offers) = match solve(&wish, zone, sitting.now) {
+        Ok(Some(Solved::Works(order, schedule))) => (proposal::text(&order, &wish, &schedule, standing), None),
+        Ok(Some(Solved::Clashes(order, conflict))) => {
+            let mut text = proposal::clash(&conflict);
+            if let Some(offer) = conflict.offers.first() {
+                let nearest = offer.change.apply(&order);
+                let mut suggestion = wish.clone();
+                order::absorb(&mut suggestion, &nearest);
+                text.push(proposal::instead(offer));
+                text.extend(proposal::text(&nearest, &suggestion, &offer.schedule, standing));
+                if let Some(draft) = sitting.room.drafts.get_mut(&who) {
+                    draft.suggestion = Some(suggestion);
+                }
             }
-            say.row([button("room-button-change", &Action::Change(who))]);
+            text.extend(proposal::other_offers(&conflict));
+            (text, Some(conflict.offers))
         }
-        Ok(None) => {}
-        Err(error) => complain_of(sitting, who, vec![of_order(error)]),
+        Ok(None) => return,
+        Err(error) => return complain_of(sitting, who, vec![of_order(error)]),
+    };
+    let hopeless = offers.as_ref().is_some_and(Vec::is_empty);
+    let say = sitting.answer(Text::new("room-proposal")).key(draft_key(who)).how(how);
+    say.text = text;
+    let accept = (!hopeless).then(|| button("room-button-accept", &Action::Accept(who)));
+    say.row(accept.into_iter().chain([button("room-button-change", &Action::Change(who))]));
+    for (rank, offer) in offers.iter().flatten().enumerate().skip(1).take(proposal::MOST_OFFERS) {
+        let action = Action::Offer(who, u8::try_from(rank).unwrap_or(u8::MAX));
+        say.row([labelled(plan_words::change(&offer.change), &action)]);
+    }
+    if !hopeless {
+        say.row([button("room-button-why", &Action::WhyDraft(who))]);
     }
 }
 
@@ -207,7 +214,7 @@ fn solve(
 ) -> Result<Option<Solved>, order::OrderError> {
     Ok(order::order(wish, zone)?.map(|order| match plan::solve(&order, &[], now) {
         Ok(schedule) => Solved::Works(order, Box::new(schedule)),
-        Err(conflict) => Solved::Clashes(Box::new(conflict)),
+        Err(conflict) => Solved::Clashes(order, Box::new(conflict)),
     }))
 }
 
@@ -249,10 +256,10 @@ pub(super) fn accept(sitting: &mut Sitting<'_>, who: PersonId) {
     if gap(&draft.wish).is_some() {
         return go_on(sitting, who, How::Edit);
     }
-    let Ok(Some(Solved::Works(order, schedule))) = solve(&draft.wish, zone, sitting.now) else {
+    let mut wish = draft.suggestion.unwrap_or(draft.wish);
+    let Ok(Some(Solved::Works(order, schedule))) = solve(&wish, zone, sitting.now) else {
         return go_on(sitting, who, How::Edit);
     };
-    let mut wish = draft.wish;
     order::absorb(&mut wish, &order);
     if order.carry.is_some() && wish.drive_min.is_none() {
         wish.drive_min = order.carry.map(|carry| u32::try_from(carry.drive.num_minutes()).unwrap_or(0));
@@ -343,11 +350,11 @@ pub(super) fn offer(sitting: &mut Sitting<'_>, who: PersonId, rank: u8) {
     let Some(draft) = sitting.room.drafts.get(&who).cloned() else { return gone(sitting) };
     let mut wish = draft.wish;
     let Ok(Some(order)) = order::order(&wish, zone) else { return gone(sitting) };
-    if let Ok(Some(Solved::Clashes(conflict))) = solve(&wish, zone, sitting.now) {
+    if let Ok(Some(Solved::Clashes(_, conflict))) = solve(&wish, zone, sitting.now) {
         let Some(offer) = conflict.offers.get(usize::from(rank)) else { return gone(sitting) };
         order::absorb(&mut wish, &offer.change.apply(&order));
     }
-    sitting.room.drafts.insert(who, Draft { wish, asked: None });
+    sitting.room.drafts.insert(who, Draft { wish, ..Draft::default() });
     go_on(sitting, who, How::Edit);
 }
 
@@ -355,7 +362,8 @@ pub(super) fn offer(sitting: &mut Sitting<'_>, who: PersonId, rank: u8) {
 pub(super) fn why(sitting: &mut Sitting<'_>, who: PersonId) {
     let zone = sitting.zone_or_utc();
     let Some(draft) = sitting.room.drafts.get(&who) else { return gone(sitting) };
-    if let Ok(Some(Solved::Works(_, schedule))) = solve(&draft.wish, zone, sitting.now) {
+    let wish = draft.suggestion.as_ref().unwrap_or(&draft.wish);
+    if let Ok(Some(Solved::Works(_, schedule))) = solve(wish, zone, sitting.now) {
         let text = proposal::reasons(&schedule);
         let say = sitting.answer(Text::new("room-why"));
         say.lines(text);

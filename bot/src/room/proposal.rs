@@ -4,9 +4,10 @@ use super::{dose, order, plan_words};
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{self, Bird, Condition};
-use carvetime_core::plan::{Conflict, Job, Need, Order, Schedule, Step};
+use carvetime_core::plan::{Conflict, Job, Need, Offer, Order, Schedule, Step};
 use carvetime_core::quantity::{celsius, grams};
 use carvetime_core::roast::{Cooker, Heat};
+use chrono::TimeDelta;
 
 /// Steps whose times matter enough to stand in a proposal.
 const WORTH_SHOWING: [Step; 14] = [
@@ -122,21 +123,47 @@ fn reason_line(job: &Job) -> Text {
         .with("reasons", Arg::List(job.reasons.iter().map(plan_words::reason).collect()))
 }
 
-/// What stands against a wish, before the offers.
+/// As many other ways as fit a phone.
+pub(super) const MOST_OFFERS: usize = 4;
+
+/// What stands against a wish.
 pub(super) fn clash(conflict: &Conflict) -> Vec<Text> {
-    let mut lines = vec![Text::new("room-clash").with("short", Arg::Span(conflict.short_by))];
-    lines.extend(conflict.because.iter().map(|reason| Text::new("room-clash-because").with("reason", Arg::from(plan_words::reason(reason)))));
+    let because = conflict.because.iter().map(plan_words::reason).collect();
+    let id = if conflict.short_by > TimeDelta::zero() { "room-clash-short" } else { "room-clash" };
+    let mut lines = vec![
+        Text::new(id).with("short", Arg::Span(conflict.short_by)).with("because", Arg::List(because)),
+    ];
     if conflict.offers.is_empty() {
         lines.push(Text::new("room-clash-hopeless"));
-    } else {
-        lines.push(Text::new("room-clash-offers"));
-        lines.extend(conflict.offers.iter().take(5).map(|offer| {
-            Text::new("room-clash-offer")
-                .with("change", Arg::from(plan_words::change(&offer.change)))
-                .with("cost", Arg::from(plan_words::offer_cost(offer)))
-        }));
     }
     lines
+}
+
+/// The nearest plan that works, in a word.
+pub(super) fn instead(offer: &Offer) -> Text {
+    Text::new("room-clash-instead")
+        .with("change", Arg::from(plan_words::change(&offer.change)))
+        .with("cost", Arg::from(plan_words::offer_cost(offer)))
+}
+
+/// The other ways, a line each.
+pub(super) fn other_offers(conflict: &Conflict) -> Vec<Text> {
+    offers(conflict, 1, "room-clash-others")
+}
+
+/// All ways there are, a line each.
+pub(super) fn all_offers(conflict: &Conflict) -> Vec<Text> {
+    offers(conflict, 0, "room-clash-offers")
+}
+
+fn offers(conflict: &Conflict, from: usize, head: &'static str) -> Vec<Text> {
+    let line = |offer: &Offer| {
+        Text::new("room-clash-offer")
+            .with("change", Arg::from(plan_words::change(&offer.change)))
+            .with("cost", Arg::from(plan_words::offer_cost(offer)))
+    };
+    let lines: Vec<Text> = conflict.offers.iter().skip(from).take(MOST_OFFERS).map(line).collect();
+    if lines.is_empty() { lines } else { std::iter::once(Text::new(head)).chain(lines).collect() }
 }
 
 /// What has been understood of a wish so far, in a few words; nothing where nothing is.

@@ -174,6 +174,8 @@ pub struct Draft {
     pub wish: Wish,
     /// What was asked last: the answer may be a bare word or number.
     pub asked: Option<Question>,
+    /// The nearest wish that can be met, shown in place of one that can't: what `Accept` takes.
+    pub suggestion: Option<Wish>,
 }
 
 /// What a person is being asked.
