@@ -8,14 +8,109 @@ use carvetime::room::RoomKind;
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
+/// The plan of the tests: a frozen bird, told on Saturday for Thursday.
+fn planned() -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen
+}
+
 #[test]
-fn peek() {
-    let mut k = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 18:30");
-    println!("{}", k.say("Rosa", "/start"));
-    println!("{}", k.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325"));
-    println!("{}", k.press("Rosa", "Why these times?"));
-    println!("{}", k.press("Rosa", "Accept"));
-    println!("{}", k.run_to("2027-11-24 20:00"));
-    println!("{}", k.press("Tom", "Done"));
-    println!("{}", k.run_to("2027-11-25 20:00"));
+fn one_sentence_is_enough_for_a_proposal() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    let said = kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
+    for words in
+        ["14 lb 8 oz frozen turkey for 11", "smoker at 325 °F", "Thu 5:00 PM", "Start thawing", "[Accept] [Change]"]
+    {
+        assert!(said.contains(words), "{words:?} is not in {said}");
+    }
+}
+
+#[test]
+fn what_is_missing_is_asked_one_thing_at_a_time() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 09:30");
+    assert!(kitchen.say("Rosa", "/plan").contains("When is dinner?"));
+    assert!(kitchen.say("Rosa", "Thursday").contains("What time"));
+    assert!(kitchen.say("Rosa", "5 pm").contains("How heavy"));
+    assert!(kitchen.say("Rosa", "11").contains("frozen?"));
+    assert!(kitchen.press("Rosa", "Fresh or thawed").contains("cook it in"));
+    assert!(kitchen.press("Rosa", "Oven").contains("[Accept]"));
+}
+
+#[test]
+fn nobody_else_answers_for_the_one_who_is_planning() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
+    assert!(kitchen.press("Tom", "Accept").contains("(notice)"));
+    assert!(kitchen.scene.room.plan.is_none());
+}
+
+#[test]
+fn a_due_job_is_called_once_and_done_moves_the_board() {
+    let mut kitchen = planned();
+    let called = kitchen.run_to("2027-11-20 11:00");
+    assert_eq!(called.matches("Time to buy the bird").count(), 1, "{called}");
+    let done = kitchen.press("Tom", "Done");
+    assert!(done.contains("Bird bought, Tom") && done.contains("[Undo]"), "{done}");
+}
+
+#[test]
+fn pressing_done_twice_has_one_effect_and_says_who_was_first() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-20 11:00");
+    kitchen.press("Tom", "Done");
+    let facts = kitchen.scene.room.plan.clone().unwrap().facts;
+    let job = facts[0].clone();
+    let data = format!("done.1.{}.{}", job.step, job.nth);
+    let again = kitchen.hear(Some("Lena"), carvetime::room::What::Pressed { press: "p".into(), data, on: None });
+    assert!(again.contains("(notice)") && again.contains("Tom"), "{again}");
+    assert_eq!(kitchen.scene.room.plan.unwrap().facts, facts);
+}
+
+#[test]
+fn undo_gives_back_the_plan_before() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-20 11:00");
+    let before = kitchen.scene.room.plan.clone().unwrap();
+    kitchen.press("Tom", "Done");
+    let undone = kitchen.say("Tom", "/undo");
+    assert!(undone.contains("Taken back"), "{undone}");
+    let after = kitchen.scene.room.plan.unwrap();
+    assert_eq!((after.facts, after.wish), (before.facts, before.wish));
+}
+
+#[test]
+fn only_the_host_moves_dinner() {
+    let mut kitchen = planned();
+    let refused = kitchen.say("Tom", "/move 6 pm");
+    assert!(refused.contains("Rosa"), "{refused}");
+    let moved = kitchen.say("Rosa", "/move 6 pm");
+    assert!(moved.contains("Dinner is now Thu 6:00 PM"), "{moved}");
+}
+
+#[test]
+fn impossible_numbers_get_the_range_and_the_rest_is_kept() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 09:30");
+    for (text, words) in [
+        ("/plan -5 lb turkey", "55 lb"),
+        ("/plan 900 lb turkey", "55 lb"),
+        ("/plan 0 guests", "200"),
+        ("/plan dinner 2020-11-25 17:00", "over"),
+    ] {
+        let said = kitchen.say("Rosa", text);
+        assert!(said.contains(words), "{text}: {said}");
+    }
+    let kept = kitchen.say("Rosa", "/plan frozen turkey, dinner Thursday 5 pm, 900 lb");
+    assert!(kept.contains("Thu 5:00 PM"), "{kept}");
+}
+
+#[test]
+fn a_reading_that_cannot_be_is_asked_about_not_believed() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-25 13:00");
+    kitchen.say("Rosa", "/log breast 118, pit 331");
+    let slip = kitchen.say("Rosa", "/log breast 18");
+    assert!(slip.contains("It was 118 °F before") && slip.contains("haven't noted"), "{slip}");
+    assert_eq!(kitchen.scene.room.plan.unwrap().readings.len(), 1);
 }

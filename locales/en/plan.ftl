@@ -134,7 +134,7 @@ plan-change-hotter = { $setting } instead
 plan-change-flat = Open it flat
 plan-change-unstuffed = Stuffing on the side
 plan-change-cook-ahead = Cook it the day before
-plan-change-smaller-bird = A { $mass } bird
+plan-change-smaller-bird = A bird of { $mass }
 plan-change-two-birds = Two birds of { $mass }
 plan-change-buy-later = Buy a fresh one later
 

@@ -163,10 +163,10 @@ room-mended = All right: { $change }.
 # ---- the board
 room-board-dinner = <b>Dinner { $when }</b>
 room-board-bird = { $bird }, { $heat }
-room-board-next = <b>{ $late ->
-    [yes] Due
-   *[no] Next
-}: { $what }</b>, { $when }{ $who }
+room-board-next = { $late ->
+    [yes] <b>Due: { $what }</b>
+   *[no] <b>Next: { $what }</b>
+}, { $when }{ $who }
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-free = {" "}– nobody yet

@@ -180,10 +180,10 @@ room-mended = De acuerdo: { $change }.
 # ---- el tablero
 room-board-dinner = <b>Cena { $when }</b>
 room-board-bird = { $bird }, { $heat }
-room-board-next = <b>{ $late ->
-    [yes] Toca ya
-   *[no] Ahora viene
-}: { $what }</b>, { $when }{ $who }
+room-board-next = { $late ->
+    [yes] <b>Toca ya: { $what }</b>
+   *[no] <b>Ahora viene: { $what }</b>
+}, { $when }{ $who }
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-free = {" "}– nadie todavía

@@ -1,7 +1,7 @@
 //! The seam to the words: whoever can render a [`Text`] for an audience will do. [`Voice`] does.
 
-use crate::room::state::{Person, Room, Taste};
-use crate::words::{Reader, Text, UnitSystem, Voice};
+use crate::room::state::{Person, Room};
+use crate::words::{Reader, Text, Voice};
 use chrono::{DateTime, Utc};
 
 /// Who will read a message: it decides the language, the units and the zone.
@@ -34,19 +34,8 @@ impl Render for Voice {
 
 /// The reader that an audience amounts to: what a person chose, else what their room did, else what the language has.
 pub fn reader(audience: Audience<'_>, now: DateTime<Utc>) -> Reader {
-    let nothing = Taste::default();
-    let (own, room) = match audience {
-        Audience::Room(room) => (&nothing, &room.taste),
-        Audience::Person(person, room) => (&person.taste, &room.taste),
-    };
-    let language = own.language.as_deref().or(room.language.as_deref()).unwrap_or("en");
-    let zone = own.zone().or(room.zone()).unwrap_or(chrono_tz::UTC);
-    let mut reader = Reader::new(language, zone, now);
-    if let Some(us) = own.us_units.or(room.us_units) {
-        reader.units = if us { UnitSystem::Us } else { UnitSystem::Metric };
+    match audience {
+        Audience::Room(room) => room.taste.reader(now),
+        Audience::Person(person, room) => person.reader(room, now),
     }
-    if let Some(spoons) = own.spoons().or(room.spoons()) {
-        reader.spoons = spoons;
-    }
-    reader
 }

@@ -96,7 +96,9 @@ impl Wish {
             elsewhere,
             drive_min,
             ahead,
-            at_home, birds, short_rest
+            at_home,
+            birds,
+            short_rest
         );
     }
 

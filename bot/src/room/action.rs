@@ -178,7 +178,8 @@ mod tests {
 
     #[test]
     fn forged_data_mean_nothing() {
-        for data in ["", "done", "done.1", "done.1.fly.0", "accept.x", "done.-1.thaw.0", "mend.1.999", &"a".repeat(65)] {
+        for data in ["", "done", "done.1", "done.1.fly.0", "accept.x", "done.-1.thaw.0", "mend.1.999", &"a".repeat(65)]
+        {
             assert_eq!(Action::read(data), None, "{data}");
         }
     }

@@ -11,7 +11,7 @@ use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
 
 /// How many jobs ahead the board lists.
-const AHEAD: usize = 6;
+const AHEAD: usize = 8;
 
 /// A job this close can be marked done from the board.
 const CLOSE: TimeDelta = TimeDelta::hours(12);
@@ -30,8 +30,7 @@ fn show(sitting: &mut Sitting<'_>, how: How) {
     let Some(plan) = &sitting.room.plan else { return };
     let lines = text(sitting, plan);
     let rows = buttons(sitting, plan);
-    let mut say = Say::new(To::Room(sitting.room.id), Text::new("room-board"));
-    say.text = lines;
+    let mut say = Say::of(To::Room(sitting.room.id), lines);
     say.buttons = rows;
     say.pin = how == How::Quiet && sitting.room.kind == RoomKind::Group;
     // A board someone asked for is an answer; one that only follows what happened can wait.
@@ -105,16 +104,17 @@ fn done(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     plan.jobs
         .iter()
         .filter_map(|job| {
-            let step = job.step().filter(|step| !runs_by_itself(*step) && !matches!(step, Step::Water | Step::Check))?;
+            let step =
+                job.step().filter(|step| !runs_by_itself(*step) && !matches!(step, Step::Water | Step::Check))?;
             let what = Arg::from(plan_words::step_done(step));
             match job.state {
                 JobState::Done { by: Some(by), .. } if sitting.room.kind == RoomKind::Group => Some(
                     Text::new("room-board-done-by").with("what", what).with("name", super::sitting::name(sitting, by)),
                 ),
                 JobState::Done { .. } => Some(Text::new("room-board-done-one").with("what", what)),
-                JobState::Skipped { .. } => Some(
-                    Text::new("room-board-skipped").with("what", Arg::from(plan_words::step_name(step))),
-                ),
+                JobState::Skipped { .. } => {
+                    Some(Text::new("room-board-skipped").with("what", Arg::from(plan_words::step_name(step))))
+                }
                 JobState::Waiting => None,
             }
         })

@@ -20,7 +20,9 @@ const AGAIN: TimeDelta = TimeDelta::minutes(20);
 /// The same for what food safety hangs on.
 const AGAIN_SAFETY: TimeDelta = TimeDelta::minutes(8);
 /// How often a job is called in all.
-const CALLS: u8 = 3;
+const CALLS: u8 = 2;
+/// The same for what food safety hangs on.
+const CALLS_SAFETY: u8 = 3;
 
 /// The message key of a job's call.
 pub(super) fn key(step: Step, nth: u8) -> String {
@@ -56,10 +58,9 @@ fn due(sitting: &Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) -> Vec<LiveJo
     for (_, kind) in bells {
         let BellKind::Job { step, nth, .. } = kind else { continue };
         let job = plan.jobs.iter().find(|job| job.step == *step && job.nth == *nth);
-        if let Some(job) = job.filter(|job| job.call_at.is_some_and(|at| at <= sitting.now)) {
-            if !due.iter().any(|other| other.step == job.step && other.nth == job.nth) {
-                due.push(job.clone());
-            }
+        let known = |job: &LiveJob| due.iter().any(|other| other.step == job.step && other.nth == job.nth);
+        if let Some(job) = job.filter(|job| job.call_at.is_some_and(|at| at <= sitting.now) && !known(job)) {
+            due.push(job.clone());
         }
     }
     due
@@ -98,7 +99,7 @@ fn silence(sitting: &mut Sitting<'_>, step: Step, nth: u8) {
 fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
     let calls = job.calls.saturating_add(1);
     let wait = if step.is_safety() { AGAIN_SAFETY } else { AGAIN };
-    let again = (calls < CALLS && repeats(step)).then(|| sitting.now + wait);
+    let again = (calls < most_calls(step)).then(|| sitting.now + wait);
     let to = addressee(sitting, job, calls);
     let chat = match &to {
         To::Person(person) => person.private_room(),
@@ -121,8 +122,7 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
         text.push(Text::new("room-call-again").with("since", Arg::Clock(job.at)));
     }
     text.extend(what_to_do(sitting, step, job));
-    let mut say = Say::new(to, Text::new("room-call"));
-    say.text = text;
+    let mut say = Say::of(to, text);
     say.step = Some(step);
     say.key(key(step, job.nth)).urgency(if step.is_safety() { Urgency::Safety } else { Urgency::Due });
     say.row([
@@ -139,22 +139,24 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
 /// The sentences of a call.
 fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
     let order = sitting.room.plan.as_ref().and_then(|plan| plan.order(sitting.zone_or_utc()));
-    let of = sitting.room.plan.as_ref().map_or(0, |plan| {
-        plan.jobs.iter().filter(|other| other.step == job.step).count()
-    });
+    let of =
+        sitting.room.plan.as_ref().map_or(0, |plan| plan.jobs.iter().filter(|other| other.step == job.step).count());
     let mut text = plan_words::step_call(step, job.nth, of, order.as_ref(), job.latest);
     if let (Step::Salt, Some(order)) = (step, &order) {
-        let own = job.owner.or(sitting.room.plan.as_ref().map(|plan| plan.host)).and_then(|id| sitting.people.get(&id)?.own_salt);
+        let own = job
+            .owner
+            .or(sitting.room.plan.as_ref().map(|plan| plan.host))
+            .and_then(|id| sitting.people.get(&id)?.own_salt);
         text.extend(dose::lines(order, own));
     }
     text
 }
 
-/// The owner, privately where that works; everyone in the room for the last call.
+/// The owner, privately where that works; everyone in the room where the first call went unheard.
 fn addressee(sitting: &Sitting<'_>, job: &LiveJob, calls: u8) -> To {
     let reachable = job.owner.filter(|owner| sitting.people.get(owner).is_some_and(|person| person.reachable));
     match reachable {
-        Some(owner) if sitting.room.kind == RoomKind::Group && calls < CALLS => To::Person(owner),
+        Some(owner) if sitting.room.kind == RoomKind::Group && calls < 2 => To::Person(owner),
         _ => To::Room(sitting.room.id),
     }
 }
@@ -184,9 +186,13 @@ fn proposal_dinner(sitting: &Sitting<'_>) -> Option<Text> {
     Some(Text::new("room-known-dinner").with("when", Arg::DayClock(dinner)))
 }
 
-/// Leftovers and checks are said once; a second call would be a nag.
-fn repeats(step: Step) -> bool {
-    !matches!(step, Step::Leftovers | Step::Check | Step::Buy)
+/// Leftovers, checks and shopping are said once; the next water change comes by itself. A second call would be a nag.
+fn most_calls(step: Step) -> u8 {
+    match step {
+        Step::Leftovers | Step::Check | Step::Buy | Step::Water => 1,
+        _ if step.is_safety() => CALLS_SAFETY,
+        _ => CALLS,
+    }
 }
 
 /// One line for all that fell into the time away.

@@ -11,7 +11,9 @@ pub(super) fn needed(order: &Order) -> Option<Text> {
     let total = dose.total * f64::from(order.birds);
     let flakes = Salt::from(Grain::FlakeKosher);
     Some(
-        Text::new("room-need-salt").with("grams", Arg::Grams(total)).with("spoons", Arg::Spoons(flakes.volume_of(total))),
+        Text::new("room-need-salt")
+            .with("grams", Arg::Grams(total))
+            .with("spoons", Arg::Spoons(flakes.volume_of(total))),
     )
 }
 
@@ -21,7 +23,9 @@ pub(super) fn lines(order: &Order, own: Option<OwnSalt>) -> Vec<Text> {
     if let Some(HeldBack::Nothing { percent }) = dose.held_back {
         return vec![Text::new("room-dose-none").with("percent", Arg::Number(percent, 1))];
     }
-    let salt = own.and_then(|own| salt::OwnSalt::new(None, own.grams_per_ml).ok()).map_or(Salt::from(Grain::FlakeKosher), Salt::Own);
+    let salt = own
+        .and_then(|own| salt::OwnSalt::new(None, own.grams_per_ml).ok())
+        .map_or(Salt::from(Grain::FlakeKosher), Salt::Own);
     let mine = matches!(salt, Salt::Own(_));
     let mut lines = vec![
         Text::new("room-dose-total")

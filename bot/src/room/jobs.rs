@@ -271,8 +271,7 @@ pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
             super::sitting::labelled(plan_words::change(&offer.change), &action)
         })
         .collect();
-    let say = sitting.answer(Text::new("room-clash")).key("conflict").urgency(Urgency::Due);
-    say.text = text;
+    let say = sitting.answer_all(text).key("conflict").urgency(Urgency::Due);
     for offer in offers {
         say.row([offer]);
     }

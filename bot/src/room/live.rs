@@ -104,20 +104,24 @@ impl LivePlan {
         self.settle_what_follows(step, at);
     }
 
-    /// What went before by nature: water changes end with the thaw, checks with the pull.
+    /// What a step implies of those before it: a bird on the heat is bought and thawed, whether anyone said so or not. Salt
+    /// nobody spoke of was left out.
     fn settle_what_follows(&mut self, step: Step, at: Moment) {
-        let over: fn(Step) -> bool = match step {
-            Step::Salt | Step::Temper | Step::On => |step| matches!(step, Step::Thaw | Step::Water | Step::Buy),
-            Step::Pull => |step| matches!(step, Step::Check | Step::Fire),
-            Step::Carve => |step| step == Step::Stand,
-            Step::Chill => |step| step == Step::Serve,
-            _ => |_| false,
+        let over: &[Step] = match step {
+            Step::Thaw => &[Step::Buy],
+            Step::Salt | Step::Temper => &[Step::Buy, Step::Thaw, Step::Water],
+            Step::On => &[Step::Buy, Step::Thaw, Step::Water, Step::Salt, Step::Rest, Step::Temper, Step::Fire],
+            Step::Pull => &[Step::On, Step::Check],
+            Step::Carve => &[Step::Stand],
+            _ => &[],
         };
         for job in self.jobs.iter_mut().filter(|job| job.state == JobState::Waiting) {
-            if job.step().is_some_and(over) {
-                job.state = JobState::Done { by: None, at };
-                job.call_at = None;
-            }
+            let Some(before) = job.step().filter(|before| over.contains(before)) else { continue };
+            job.call_at = None;
+            job.state = match before {
+                Step::Salt | Step::Rest => JobState::Skipped { by: None, at },
+                _ => JobState::Done { by: None, at },
+            };
         }
     }
 

@@ -26,7 +26,6 @@ mod sitting;
 mod undo;
 
 pub mod heard;
-pub mod plan_words;
 pub mod state;
 pub mod turn;
 
@@ -168,10 +167,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if planning::answered(sitting, who, text) {
         return;
     }
-    if crate::reading::is_done(text, sitting.lexicon()) {
-        if let Some(it) = jobs::due_now(sitting) {
-            return jobs::done(sitting, it);
-        }
+    let finished = crate::reading::is_done(text, sitting.lexicon()).then(|| jobs::due_now(sitting)).flatten();
+    if let Some(it) = finished {
+        return jobs::done(sitting, it);
     }
     questions::plain(sitting, text);
 }

@@ -2,10 +2,10 @@
 
 use super::state::Question;
 use crate::reading::Wish;
-use carvetime_core::range::Range;
 use carvetime_core::bird::{self, Bird, BirdMass, BirdMassError, Condition, Diners, Form, Kind};
 use carvetime_core::plan::{Carry, Order, Salting, Thawing};
 use carvetime_core::quantity::{Mass, Temperature, celsius, fahrenheit, grams, in_pounds, pounds};
+use carvetime_core::range::Range;
 use carvetime_core::roast::{Cooker, Heat};
 use chrono::TimeDelta;
 use chrono_tz::Tz;

@@ -51,8 +51,12 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> 
             true
         };
     }
-    let (mut wish, problems) = read(sitting, text);
+    let (mut wish, mut problems) = read(sitting, text);
+    let read_already = wish.clone();
     bare_answer(sitting, question, text, &mut wish);
+    if wish != read_already {
+        problems.retain(|problem| !matches!(problem, Problem::LooseNumber(_)));
+    }
     if wish == Wish::default() && problems.is_empty() {
         return false;
     }
@@ -74,7 +78,8 @@ fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut
             wish.adults = number.filter(|n| (1.0..=200.0).contains(n)).map(|n| n as u16);
         }
         Question::Drive if wish.drive_min.is_none() => {
-            let span = (0..sentence.len()).find_map(|at| sentence.amount(at)?.span()).map(|span| span.num_minutes() as f64);
+            let span =
+                (0..sentence.len()).find_map(|at| sentence.amount(at)?.span()).map(|span| span.num_minutes() as f64);
             wish.drive_min = span.or(number).filter(|n| (1.0..=720.0).contains(n)).map(|n| n as u32);
         }
         Question::Dinner | Question::DinnerHour | Question::DinnerDay
@@ -194,8 +199,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
         Err(error) => return complain_of(sitting, who, vec![of_order(error)]),
     };
     let hopeless = offers.as_ref().is_some_and(Vec::is_empty);
-    let say = sitting.answer(Text::new("room-proposal")).key(draft_key(who)).how(how);
-    say.text = text;
+    let say = sitting.answer_all(text).key(draft_key(who)).how(how);
     let accept = (!hopeless).then(|| button("room-button-accept", &Action::Accept(who)));
     say.row(accept.into_iter().chain([button("room-button-change", &Action::Change(who))]));
     for (rank, offer) in offers.iter().flatten().enumerate().skip(1).take(proposal::MOST_OFFERS) {
@@ -207,11 +211,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     }
 }
 
-fn solve(
-    wish: &Wish,
-    zone: chrono_tz::Tz,
-    now: plan::Moment,
-) -> Result<Option<Solved>, order::OrderError> {
+fn solve(wish: &Wish, zone: chrono_tz::Tz, now: plan::Moment) -> Result<Option<Solved>, order::OrderError> {
     Ok(order::order(wish, zone)?.map(|order| match plan::solve(&order, &[], now) {
         Ok(schedule) => Solved::Works(order, Box::new(schedule)),
         Err(conflict) => Solved::Clashes(order, Box::new(conflict)),
@@ -304,10 +304,7 @@ pub(super) fn change(sitting: &mut Sitting<'_>, who: PersonId) {
     } else if wish.elsewhere != Some(true) {
         say.row([pick("ahead", "no", "room-change-same-day")]);
     }
-    say.row([
-        button("room-button-back", &Action::Back(who)),
-        button("room-button-discard", &Action::Discard(who)),
-    ]);
+    say.row([button("room-button-back", &Action::Back(who)), button("room-button-discard", &Action::Discard(who))]);
 }
 
 /// Back to the proposal.

@@ -4,7 +4,7 @@ use super::{dose, order, plan_words};
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{self, Bird, Condition};
-use carvetime_core::plan::{Conflict, Job, Need, Offer, Order, Schedule, Step};
+use carvetime_core::plan::{Conflict, Job, Need, Offer, Order, Reason, Schedule, Step};
 use carvetime_core::quantity::{celsius, grams};
 use carvetime_core::roast::{Cooker, Heat};
 use chrono::TimeDelta;
@@ -123,20 +123,30 @@ fn reason_line(job: &Job) -> Text {
         .with("reasons", Arg::List(job.reasons.iter().map(plan_words::reason).collect()))
 }
 
+/// As many reasons as can be read at once.
+const MOST_REASONS: usize = 5;
+
 /// As many other ways as fit a phone.
 pub(super) const MOST_OFFERS: usize = 4;
 
 /// What stands against a wish.
 pub(super) fn clash(conflict: &Conflict) -> Vec<Text> {
-    let because = conflict.because.iter().map(plan_words::reason).collect();
+    let because = telling(&conflict.because).into_iter().map(plan_words::reason).collect();
     let id = if conflict.short_by > TimeDelta::zero() { "room-clash-short" } else { "room-clash" };
-    let mut lines = vec![
-        Text::new(id).with("short", Arg::Span(conflict.short_by)).with("because", Arg::List(because)),
-    ];
+    let mut lines = vec![Text::new(id).with("short", Arg::Span(conflict.short_by)).with("because", Arg::List(because))];
     if conflict.offers.is_empty() {
         lines.push(Text::new("room-clash-hopeless"));
     }
     lines
+}
+
+/// The reasons that tell something: that dinner is at dinner time goes without saying, unless nothing else is left.
+fn telling(because: &[Reason]) -> Vec<&Reason> {
+    let plain = |reason: &&Reason| {
+        !matches!(reason, Reason::Dinner | Reason::Now | Reason::Done | Reason::Follows { .. } | Reason::Sociable)
+    };
+    let told: Vec<&Reason> = because.iter().filter(plain).take(MOST_REASONS).collect();
+    if told.is_empty() { because.iter().take(MOST_REASONS).collect() } else { told }
 }
 
 /// The nearest plan that works, in a word.
@@ -173,18 +183,20 @@ pub(super) fn understood(wish: &Wish) -> Option<Text> {
         parts.push(Text::new("room-known-mass").with("mass", Arg::Mass(grams(mass_g))));
     }
     if wish.kind.is_some() || wish.condition.is_some() {
-        parts.push(
-            Text::new("room-known-bird")
-                .with("kind", Arg::Choice(order::kind(wish).name()))
-                .with("condition", Arg::Choice(wish.condition.as_deref().and_then(Condition::from_name).map_or("unknown", Condition::name))),
-        );
+        parts.push(Text::new("room-known-bird").with("kind", Arg::Choice(order::kind(wish).name())).with(
+            "condition",
+            Arg::Choice(wish.condition.as_deref().and_then(Condition::from_name).map_or("unknown", Condition::name)),
+        ));
     }
     let guests = order::guests(wish);
     if guests > 0 {
         parts.push(Text::new("room-known-guests").with("guests", Arg::Count(guests.into())));
     }
     if let Some(cooker) = wish.cooker.as_deref().and_then(Cooker::from_name) {
-        let heat = Heat { cooker, setting: wish.setting_c.map_or_else(|| order::usual_setting(order::kind(wish), cooker), celsius) };
+        let heat = Heat {
+            cooker,
+            setting: wish.setting_c.map_or_else(|| order::usual_setting(order::kind(wish), cooker), celsius),
+        };
         parts.push(heat_text(&heat));
     }
     if let Some(dinner) = wish.dinner {

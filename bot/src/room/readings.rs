@@ -232,7 +232,9 @@ pub(super) fn outlook(sitting: &Sitting<'_>) -> Option<Text> {
 /// Whether words in the room may be readings at all: only while something is over the fire.
 pub(super) fn expected(sitting: &Sitting<'_>) -> bool {
     sitting.room.plan.as_ref().is_some_and(|plan| {
-        let on = plan.job(Step::On, 0).is_some_and(|job| job.state != JobState::Waiting || job.at <= sitting.now + live::NEARLY);
+        let on = plan
+            .job(Step::On, 0)
+            .is_some_and(|job| job.state != JobState::Waiting || job.at <= sitting.now + live::NEARLY);
         on && plan.job(Step::Serve, 0).is_none_or(|job| job.at + TimeDelta::hours(6) > sitting.now)
     })
 }

@@ -145,16 +145,11 @@ pub(super) fn set(sitting: &mut Sitting<'_>, setting: &str, value: &str) {
 
 /// Changes the room's taste, and in a private chat the person's with it.
 fn change(sitting: &mut Sitting<'_>, change: impl Fn(&mut Taste)) {
-    change_room(&mut sitting.room.taste, &change);
-    if sitting.room.kind == RoomKind::Private {
-        if let Some(who) = sitting.speaker() {
-            sitting.change_person(who, |person| change(&mut person.taste));
-        }
+    change(&mut sitting.room.taste);
+    let own = (sitting.room.kind == RoomKind::Private).then(|| sitting.speaker()).flatten();
+    if let Some(who) = own {
+        sitting.change_person(who, |person| change(&mut person.taste));
     }
-}
-
-fn change_room(taste: &mut Taste, change: &impl Fn(&mut Taste)) {
-    change(taste);
 }
 
 /// A zone or a city in words, after being asked. `false`: it was not a place.
@@ -206,7 +201,8 @@ fn zone_is(sitting: &mut Sitting<'_>, zone: &str) {
     if let Some(draft) = sitting.room.drafts.get_mut(&who) {
         draft.asked = None;
     }
-    let text = Text::new("room-zone-set").with("zone", Arg::Verbatim(zone.into())).with("now", Arg::DayClock(sitting.now));
+    let text =
+        Text::new("room-zone-set").with("zone", Arg::Verbatim(zone.into())).with("now", Arg::DayClock(sitting.now));
     sitting.answer(text);
     if planning {
         super::planning::go_on(sitting, who, How::New);

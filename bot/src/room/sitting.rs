@@ -136,6 +136,11 @@ impl<'a> Sitting<'a> {
         self.say(Say::new(To::Room(self.room.id), text))
     }
 
+    /// An answer of several paragraphs into the room.
+    pub fn answer_all(&mut self, text: Vec<Text>) -> &mut Say {
+        self.say(Say::of(To::Room(self.room.id), text))
+    }
+
     /// A notice that only the presser sees; where nobody pressed, an answer into the room.
     pub fn notice(&mut self, text: Text) {
         match &self.heard.what {

@@ -158,11 +158,16 @@ pub struct Button {
 impl Say {
     /// A new answer to `to`.
     pub fn new(to: To, text: Text) -> Self {
+        Self::of(to, vec![text])
+    }
+
+    /// A new answer of several paragraphs.
+    pub fn of(to: To, text: Vec<Text>) -> Self {
         Self {
             to,
             key: None,
             how: How::New,
-            text: vec![text],
+            text,
             buttons: Vec::new(),
             urgency: Urgency::Answer,
             step: None,

@@ -51,13 +51,7 @@ impl Kitchen {
             self.names.push(name.to_owned());
             self.names.len() - 1
         });
-        Speaker {
-            id: PersonId(at as i64 + 1),
-            name: name.to_owned(),
-            username: None,
-            language: None,
-            admin: false,
-        }
+        Speaker { id: PersonId(at as i64 + 1), name: name.to_owned(), username: None, language: None, admin: false }
     }
 
     /// Someone says something meant for the bot; what the room answers, in plain words.
