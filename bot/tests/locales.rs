@@ -139,6 +139,22 @@ fn every_message_named_in_the_code_exists() {
     assert!(missing.is_empty(), "in no file of locales/en: {missing:#?}");
 }
 
+/// A weak check on purpose: arguments may be added far from the message's name, but in the same file.
+#[test]
+fn every_variable_of_a_message_is_given_where_the_message_is_named() {
+    let english = messages(locales::FIRST);
+    let one = Regex::new(r#"Text::new\(\s*"([^"]+)""#).unwrap();
+    let mut missing = Vec::new();
+    for (path, text) in sources() {
+        for found in one.captures_iter(&text) {
+            let variables = english.get(&found[1]).into_iter().flat_map(|message| &message.variables);
+            let lacking = variables.filter(|name| !text.contains(&format!("\"{name}\"")));
+            missing.extend(lacking.map(|name| format!("{}: {} lacks ${name}", path.display(), &found[1])));
+        }
+    }
+    assert!(missing.is_empty(), "{missing:#?}");
+}
+
 #[test]
 fn every_message_is_used() {
     let english = messages(locales::FIRST);
