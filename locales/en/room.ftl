@@ -169,7 +169,6 @@ room-board-next = { $late ->
 }, { $when }{ $who }
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
-room-board-free = {" "}– nobody yet
 room-board-nobody = {""}
 room-board-more = … and { $count } more
 room-board-ready = Off the heat { $from } to { $to }

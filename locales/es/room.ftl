@@ -186,7 +186,6 @@ room-board-next = { $late ->
 }, { $when }{ $who }
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
-room-board-free = {" "}– nadie todavía
 room-board-nobody = {""}
 room-board-more = … y { $count } más
 room-board-ready = Fuera del calor de { $from } a { $to }

@@ -87,7 +87,6 @@ fn ahead(plan: &LivePlan) -> Vec<&LiveJob> {
 fn line(sitting: &Sitting<'_>, job: &LiveJob, next: bool) -> Option<Text> {
     let who = match job.owner {
         Some(owner) => Text::new("room-board-who").with("name", super::sitting::name(sitting, owner)),
-        None if sitting.room.kind == RoomKind::Group => Text::new("room-board-free"),
         None => Text::new("room-board-nobody"),
     };
     let late = job.at < sitting.now - TimeDelta::minutes(1);

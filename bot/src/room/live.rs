@@ -157,7 +157,8 @@ pub fn shifts(before: &[LiveJob], after: &LivePlan) -> Vec<Shift> {
             let step = job.step()?;
             let was = before.iter().find(|old| old.step == job.step && old.nth == job.nth)?;
             let moved = (job.at - was.at).abs() >= WORTH_TELLING;
-            (moved && !matches!(step, Step::Check | Step::Water)).then_some((step, job.nth, was.at, job.at))
+            let told = !runs_by_itself(step) && !matches!(step, Step::Check | Step::Water);
+            (moved && told).then_some((step, job.nth, was.at, job.at))
         })
         .collect()
 }

@@ -81,8 +81,7 @@ impl Kitchen {
     pub fn run_to(&mut self, local: &str) -> String {
         let end = self.local(local);
         let mut heard = String::new();
-        loop {
-            let Some(next) = self.bells.iter().map(|(at, _)| *at).filter(|at| *at <= end).min() else { break };
+        while let Some(next) = self.bells.iter().map(|(at, _)| *at).filter(|at| *at <= end).min() {
             self.now = self.now.max(next);
             let due: Vec<_> = self.bells.iter().filter(|(at, _)| *at <= self.now).cloned().collect();
             self.bells.retain(|(at, _)| *at > self.now);
