@@ -101,7 +101,11 @@ impl Chat {
     }
 
     fn heard(&mut self) -> Result<String, BookError> {
-        let said = self.stage.listen()?;
+        let mut said = self.stage.listen()?;
+        if said.len() > 1 {
+            // A screen can't edit what has scrolled away: the board would be printed again after every press.
+            said.retain(|spoken| spoken.kind != Kind::Edit || !spoken.is_board);
+        }
         let newest = self.stage.newest_pressable(None).map(|shown| shown.number);
         // Only the buttons that a bare number would press carry numbers, and only where they stand last.
         let numbered = said.iter().rposition(|spoken| Some(spoken.number) == newest);

@@ -60,6 +60,8 @@ pub struct Spoken {
     pub step: Option<String>,
     /// A file that came with it.
     pub file: Option<Attachment>,
+    /// It is the board.
+    pub is_board: bool,
 }
 
 /// What sort of thing was said.
@@ -268,6 +270,7 @@ impl Stage {
             buttons: entry.buttons.iter().map(|key| key.label.clone()).collect(),
             step: entry.step.clone(),
             file: message.file,
+            is_board: message.key.as_deref() == Some("board"),
         };
         // Taking buttons off a message from an earlier session leaves nothing to see.
         let seen = !(unchanged || message.how == How::Close && kind == Kind::Message);
@@ -287,6 +290,7 @@ impl Stage {
             buttons: Vec::new(),
             step: message.step.clone(),
             file: None,
+            is_board: false,
         })
     }
 
