@@ -41,6 +41,8 @@ pub struct Common {
 pub enum Command {
     /// Talk in this terminal.
     Chat,
+    /// Run as a Telegram bot.
+    Serve,
     /// Play a script.
     Rehearse {
         /// The script.

@@ -9,6 +9,7 @@ use carvetime::engine::Engine;
 use carvetime::rehearse::{self, PlayError, Script};
 use carvetime::room::decide;
 use carvetime::room::state::Taste;
+use carvetime::telegram::{self, ServeError};
 use carvetime::terminal::{Chat, ChatError, Stage, live, piped};
 use carvetime::words::{Arg, Reader, Text, Voice, plain};
 use chrono::Utc;
@@ -29,8 +30,6 @@ enum Stop {
 }
 
 fn main() -> ExitCode {
-    let filter = EnvFilter::try_from_default_env().unwrap_or_else(|_| EnvFilter::new("off,carvetime=error"));
-    tracing_subscriber::fmt().with_env_filter(filter).with_writer(io::stderr).init();
     let voice = Arc::new(Voice::new());
     let cli = match cli::read(std::env::args_os().collect(), &voice) {
         Ok(cli) => cli,
@@ -39,6 +38,7 @@ fn main() -> ExitCode {
             return ExitCode::from(u8::try_from(error.exit_code()).unwrap_or(2));
         }
     };
+    log_to_stderr(&cli);
     let reader = cli.common.reader();
     let told = reader.clone().unwrap_or_else(|_| Reader::new(&cli.common.tag(), chrono_tz::UTC, Utc::now()));
     let stop = match reader {
@@ -55,9 +55,23 @@ fn main() -> ExitCode {
     ExitCode::from(status)
 }
 
+/// `RUST_LOG` decides; without it a server tells what it does, and everything else only what went wrong.
+fn log_to_stderr(cli: &Cli) {
+    let usual = match cli.command {
+        Some(Command::Serve) => "warn,carvetime=info",
+        _ => "off,carvetime=error",
+    };
+    let filter = EnvFilter::try_from_default_env().unwrap_or_else(|_| EnvFilter::new(usual));
+    tracing_subscriber::fmt().with_env_filter(filter).with_writer(io::stderr).init();
+}
+
 fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
     match &cli.command {
         None | Some(Command::Chat) => chat(cli, voice, reader),
+        Some(Command::Serve) => {
+            let options = telegram::Options::from_env()?;
+            Ok(telegram::serve(&options, &cli.common.data().map_err(Stop::Usage)?, Arc::clone(voice))?)
+        }
         Some(Command::Rehearse { file, json }) => rehearse(file, *json, voice, reader),
         Some(Command::Backup { file }) => {
             let book = SledBook::open(&cli.common.data().map_err(Stop::Usage)?)?;
@@ -134,6 +148,13 @@ impl From<io::Error> for Stop {
 
 impl From<BookError> for Stop {
     fn from(error: BookError) -> Self {
+        let (what, to_do) = error.texts();
+        Self::Failed(vec![what, to_do])
+    }
+}
+
+impl From<ServeError> for Stop {
+    fn from(error: ServeError) -> Self {
         let (what, to_do) = error.texts();
         Self::Failed(vec![what, to_do])
     }

@@ -128,3 +128,32 @@ fn the_same_script_gives_the_same_transcript() {
         "2027-11-25 12:00 Rosa: bell\n2027-11-25 12:01 Tom: buttons\n2027-11-25 12:02 Ana > Done\n2027-11-26 12:00\n";
     assert_eq!(play(script, true).0, play(script, true).0);
 }
+
+/// A cook in the real room, from the wish to the evening.
+const COOK: &str = "zone America/Chicago\n\
+    locale en-US\n\
+    room group                                   # or: room private\n\
+    2027-11-22 18:30 Rosa: /plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325\n\
+    2027-11-22 18:31 Rosa > Accept               # presses the button\n\
+    2027-11-25 11:40 Tom: breast 58, pit 331\n\
+    2027-11-25 11:41 Tom (private): /start\n\
+    2027-11-25 20:00\n";
+
+#[test]
+fn a_cook_in_the_real_room_plays_to_the_evening_and_the_same_twice() {
+    let play = || {
+        let script = Script::parse(COOK, chrono_tz::UTC, "es-ES").unwrap();
+        let mut out = Vec::new();
+        let voice = Arc::new(carvetime::words::Voice::new());
+        rehearse(&script, carvetime::room::decide, &voice, true, &mut out).unwrap();
+        String::from_utf8(out).unwrap()
+    };
+    let first = play();
+    let lines: Vec<serde_json::Value> = first.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
+    let any = |key: &str, value: &str| lines.iter().any(|line| line[key] == value);
+    assert!(any("kind", "private") && any("kind", "edit") && any("step", "thaw") && any("to", "Tom"), "{first}");
+    let last = lines.last().unwrap()["at"].as_str().unwrap();
+    assert!(last.starts_with("2027-11-25T") && last.ends_with("-06:00"), "{last}");
+    assert!(lines.windows(2).all(|pair| pair[0]["at"].as_str() <= pair[1]["at"].as_str()), "{first}");
+    assert_eq!(first, play());
+}

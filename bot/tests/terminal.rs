@@ -60,6 +60,15 @@ fn buttons_are_numbered_and_pressed_by_number() {
 }
 
 #[test]
+fn a_bare_number_presses_as_the_person_who_was_answered() {
+    check(
+        &["@Rosa buttons", "@Tom hello", "#1"],
+        "Heard buttons from Rosa\n[1] Done  [2] Later\n\nHeard hello from Tom\n\n\
+         (for Rosa) Only you see this\n\nRosa pressed done job-salt-0\n\n",
+    );
+}
+
+#[test]
 fn pressing_what_is_not_there_gives_a_hint() {
     check(
         &["#1", "buttons", "#3", "#0"],

@@ -48,7 +48,11 @@ impl Chat {
     /// # Errors
     /// When the book cannot be read or written.
     pub fn line(&mut self, line: &str, now: Moment) -> Result<String, BookError> {
-        self.stage.ring(now)?;
+        let due = self.tick(now)?;
+        Ok(due + &self.act(line, now)?)
+    }
+
+    fn act(&mut self, line: &str, now: Moment) -> Result<String, BookError> {
         match Line::read(line) {
             Line::Blank => {}
             Line::Say { name, private, text } => {
@@ -57,7 +61,7 @@ impl Chat {
             }
             Line::Press { name, number } => {
                 if let Some(hint) = self.press(name, number, now)? {
-                    return Ok(self.heard()? + &hint);
+                    return Ok(hint);
                 }
             }
         }
@@ -95,7 +99,7 @@ impl Chat {
             let there = Arg::Verbatim(numbered(shown.buttons.iter().map(|button| &button.label)));
             return Ok(Some(self.mark(&Text::new("cli-no-number").with("there", there)) + "\n\n"));
         };
-        let name = name.or_else(|| self.stage.owner(&shown)).unwrap_or(&self.you).to_owned();
+        let name = name.or_else(|| self.stage.meant_for(&shown)).unwrap_or(&self.you).to_owned();
         self.stage.press(&name, &shown, button, now)?;
         Ok(None)
     }

@@ -25,6 +25,8 @@ pub struct Stage {
     next_number: i64,
     /// Who pressed last: the answer to a press is for them.
     pressed: Option<(String, PersonId)>,
+    /// Who is being answered.
+    answering: Option<PersonId>,
 }
 
 /// A message on the screen.
@@ -39,6 +41,8 @@ pub struct Shown {
     /// What can be pressed.
     pub buttons: Vec<Key>,
     step: Option<String>,
+    /// Whose words it answers; nobody's if the clock brought it.
+    answers: Option<PersonId>,
 }
 
 /// One thing the bot said.
@@ -90,6 +94,7 @@ impl Stage {
             screen: Vec::new(),
             next_number: first_number,
             pressed: None,
+            answering: None,
         };
         match alone {
             Some(name) => drop(stage.enter(name)?),
@@ -137,6 +142,7 @@ impl Stage {
     /// # Errors
     /// When the book cannot be read or written.
     pub fn ring(&mut self, now: Moment) -> Result<(), BookError> {
+        self.answering = None;
         self.engine.work(now)?;
         self.engine.ring(now).map(drop)
     }
@@ -176,9 +182,10 @@ impl Stage {
         self.screen.iter().rev().filter(|shown| !shown.buttons.is_empty()).find(seen)
     }
 
-    /// Whose private room a message stands in; nobody's if it stands in the room.
-    pub fn owner(&self, shown: &Shown) -> Option<&str> {
-        self.only_for(shown.chat)
+    /// Whom a message is for: the person whose private room it stands in, else the one it answers.
+    pub fn meant_for(&self, shown: &Shown) -> Option<&str> {
+        let answered = || self.names.get(shown.answers.as_ref()?).map(String::as_str);
+        self.only_for(shown.chat).or_else(answered)
     }
 
     fn room(&self) -> RoomId {
@@ -191,6 +198,7 @@ impl Stage {
     }
 
     fn hear(&mut self, by: PersonId, room: RoomId, what: What, now: Moment) -> Result<(), BookError> {
+        self.answering = Some(by);
         let name = self.names.get(&by).cloned().unwrap_or_default();
         let by = Speaker { id: by, name, username: None, language: self.taste.language.clone(), admin: false };
         let kind = if room == GROUP { RoomKind::Group } else { RoomKind::Private };
@@ -249,8 +257,8 @@ impl Stage {
                     How::New | How::Quiet => None,
                 };
                 let number = number.unwrap_or_else(|| self.number());
-                let (text, step) = (String::new(), None);
-                self.screen.push(Shown { number, chat, text, buttons: Vec::new(), step });
+                let (text, buttons) = (String::new(), Vec::new());
+                self.screen.push(Shown { number, chat, text, buttons, step: None, answers: self.answering });
                 (Kind::Message, self.screen.len() - 1)
             }
         };
