@@ -355,7 +355,9 @@ impl<'a> Network<'a> {
             }
             None => {
                 let why = Reason::CookingTime { p10: self.cooking.p10, p90: self.cooking.p90 };
-                self.at_least(ON, READY, self.cooking.p90, why);
+                // Once it is on it may take longer; as long as it isn't, the time planned with is the time planned with.
+                let most = self.is_open(ON).then_some(self.cooking.p90);
+                self.rule(ON, READY, Some(self.cooking.p90), most, why);
             }
         }
     }
@@ -391,7 +393,9 @@ impl<'a> Network<'a> {
         let cold = Reason::ColdThrough { least: spans::COLD_THROUGH };
         let next = if self.order.carry.is_some() { PACK } else { REHEAT };
         self.at_least(CHILL, next, spans::COLD_THROUGH, cold);
-        self.at_most(CHILL, SERVE, spans::COOKED_PLANNED, Reason::CookedKeeps { most: spans::COOKED_KEEPS });
+        // A plan counts on three of the three to four days: it may be done, and chilled, sooner than planned.
+        let keeps = if self.is_open(CHILL) { spans::COOKED_PLANNED } else { spans::COOKED_KEEPS };
+        self.at_most(CHILL, SERVE, keeps, Reason::CookedKeeps { most: spans::COOKED_KEEPS });
         if let Some(carry) = self.order.carry {
             let drive = Reason::Drive { takes: carry.drive };
             self.at_least(PACK, TRAVEL, spans::PACKING, Reason::Follows { step: Step::Pack, takes: spans::PACKING });

@@ -1,0 +1,541 @@
+//! Plans of real dinners, and the laws every plan obeys.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
+use carvetime_core::plan::{
+    Carry, Caution, Change, Fact, Finish, Job, Moment, Order, Reason, Salting, Schedule, Step, Thawing, clock, solve,
+    solve_with, spans,
+};
+use carvetime_core::quantity::{fahrenheit, pounds};
+use carvetime_core::roast::{Cooker, Heat};
+use carvetime_core::thaw;
+use chrono::{Datelike, NaiveDateTime, TimeDelta, Timelike};
+use chrono_tz::{America, Europe, Tz};
+
+/// The moment of a local time in Chicago.
+fn at(local: &str) -> Moment {
+    at_in(America::Chicago, local)
+}
+
+fn at_in(zone: Tz, local: &str) -> Moment {
+    clock::instant(zone, NaiveDateTime::parse_from_str(local, "%Y-%m-%d %H:%M").unwrap())
+}
+
+fn local(moment: Moment) -> String {
+    moment.with_timezone(&America::Chicago).format("%Y-%m-%d %H:%M").to_string()
+}
+
+fn turkey(lb: f64, condition: Condition) -> Bird {
+    Bird {
+        kind: Kind::Turkey,
+        mass: BirdMass::new(pounds(lb)).unwrap(),
+        condition,
+        form: Form::Whole,
+        stuffed: false,
+        solution: None,
+    }
+}
+
+fn oven() -> Heat {
+    Heat { cooker: Cooker::Oven, setting: fahrenheit(325.0) }
+}
+
+fn eight() -> Diners {
+    Diners { adults: 8, children: 0, leftovers: false }
+}
+
+/// Thanksgiving 2027, 5 pm.
+fn thanksgiving(lb: f64, condition: Condition) -> Order {
+    Order::new(turkey(lb, condition), eight(), oven(), at("2027-11-25 17:00"), America::Chicago)
+}
+
+fn done(step: Step, when: &str) -> Fact {
+    Fact { step, nth: 0, at: at(when), done: true }
+}
+
+fn job(schedule: &Schedule, step: Step) -> &Job {
+    schedule.job(step, 0).unwrap_or_else(|| panic!("no {step:?} in {schedule:#?}"))
+}
+
+#[test]
+fn a_fresh_bird_for_eight_is_bought_salted_cooked_and_served_in_good_time() {
+    let schedule = solve(&thanksgiving(12.0, Condition::Fresh), &[], at("2027-11-19 18:30")).unwrap();
+    assert_eq!(local(job(&schedule, Step::Salt).at), "2027-11-23 18:30");
+    assert_eq!(local(job(&schedule, Step::Serve).at), "2027-11-25 17:00");
+    let on = job(&schedule, Step::On).at;
+    assert!(on - job(&schedule, Step::Buy).at <= TimeDelta::days(2));
+    let rest = on - job(&schedule, Step::Salt).at;
+    assert!((TimeDelta::hours(24)..=TimeDelta::hours(48)).contains(&rest), "{rest}");
+    assert_eq!(schedule.salted_rest, Some(rest));
+    assert_eq!(schedule.thawing, None);
+    assert_eq!(schedule.cautions, []);
+    assert_eq!(schedule.count(Step::Check), 3);
+    // Two hours from carving, not from the end of the meal.
+    assert!(job(&schedule, Step::Chill).latest <= job(&schedule, Step::Carve).at + TimeDelta::hours(2));
+    assert_eq!(local(job(&schedule, Step::Leftovers).at), "2027-11-28 12:00");
+}
+
+#[test]
+fn a_frozen_bird_planned_in_time_thaws_as_long_as_the_table_says() {
+    // 14.5 lb: 3 to 4 days in the refrigerator (USDA FSIS turkey thawing table, 12 to 16 lb).
+    let schedule = solve(&thanksgiving(14.5, Condition::Frozen), &[], at("2027-11-15 18:30")).unwrap();
+    let thaw = job(&schedule, Step::Thaw);
+    assert_eq!(thaw.lasts, TimeDelta::days(4));
+    assert!(job(&schedule, Step::Salt).at >= thaw.at + TimeDelta::days(4));
+    assert!(job(&schedule, Step::On).at <= thaw.at + TimeDelta::days(4) + TimeDelta::days(2));
+    assert_eq!(schedule.thawing, Some(Thawing::Fridge));
+}
+
+#[test]
+fn a_bird_still_frozen_on_monday_cannot_make_thursday_from_the_fridge() {
+    let conflict = solve(&thanksgiving(14.5, Condition::Frozen), &[], at("2027-11-22 18:30")).unwrap_err();
+    assert!(conflict.because.iter().any(|why| matches!(why, Reason::FridgeThaw { .. })), "{:?}", conflict.because);
+    assert!(conflict.because.contains(&Reason::Dinner));
+    assert!(conflict.short_by > TimeDelta::days(2), "{}", conflict.short_by);
+    let offered: Vec<Change> = conflict.offers.iter().map(|offer| offer.change).collect();
+    assert!(offered.contains(&Change::ColdWater) && offered.contains(&Change::CookFrozen), "{offered:?}");
+    assert!(offered.iter().any(|change| matches!(change, Change::Dinner(at) if *at > self::at("2027-11-25 17:00"))));
+    // Less salt alone does not thaw a bird.
+    assert!(!offered.contains(&Change::ShorterRest) && !offered.contains(&Change::NoSalt));
+    assert!(conflict.offers.is_sorted_by_key(|offer| offer.cost));
+}
+
+#[test]
+fn a_bird_thawed_in_cold_water_has_its_water_changed_and_goes_on_at_once() {
+    let order = Order { thawing: Thawing::ColdWater, ..thanksgiving(14.5, Condition::Frozen) };
+    let schedule = solve(&order, &[], at("2027-11-22 18:30")).unwrap();
+    let thaw = job(&schedule, Step::Thaw);
+    let changes: Vec<&Job> = schedule.jobs.iter().filter(|job| job.step == Step::Water).collect();
+    assert_eq!(changes.len(), 15);
+    for (nth, change) in changes.iter().enumerate() {
+        assert_eq!(change.at - thaw.at, TimeDelta::minutes(30) * (i32::try_from(nth).unwrap() + 1));
+    }
+    assert!(job(&schedule, Step::On).at - (thaw.at + thaw.lasts) <= spans::AT_ONCE);
+    assert!(schedule.job(Step::Rest, 0).is_none(), "no salted rest after cold water");
+    assert!(job(&schedule, Step::Salt).reasons.contains(&Reason::CookAtOnce));
+}
+
+#[test]
+fn a_late_change_of_water_moves_the_ones_after_it() {
+    let order = Order { thawing: Thawing::ColdWater, ..thanksgiving(14.5, Condition::Frozen) };
+    let facts = [done(Step::Thaw, "2027-11-25 02:50"), done(Step::Water, "2027-11-25 03:40")];
+    let schedule = solve(&order, &facts, at("2027-11-25 03:40")).unwrap();
+    let next = schedule.job(Step::Water, 1).unwrap();
+    assert_eq!(local(next.at), "2027-11-25 04:10");
+    // Two missed ones are one change now.
+    let schedule = solve(&order, &facts, at("2027-11-25 05:00")).unwrap();
+    assert_eq!(local(schedule.job(Step::Water, 1).unwrap().at), "2027-11-25 05:00");
+    assert_eq!(local(schedule.job(Step::Water, 2).unwrap().at), "2027-11-25 05:30");
+}
+
+#[test]
+fn a_smoked_bird_is_cooked_the_day_before_carried_cold_and_reheated_there() {
+    let order = Order {
+        heat: Heat { cooker: Cooker::Smoker, setting: fahrenheit(325.0) },
+        carry: Some(Carry { drive: TimeDelta::minutes(90) }),
+        ..thanksgiving(12.7, Condition::Fresh)
+    };
+    let schedule = solve(&order, &[], at("2027-11-19 18:30")).unwrap();
+    let steps = [Step::Fire, Step::On, Step::Pull, Step::Carve, Step::Chill];
+    for step in steps {
+        assert_eq!(job(&schedule, step).at.with_timezone(&America::Chicago).day(), 24, "{step:?}");
+    }
+    let chill = job(&schedule, Step::Chill);
+    assert!(chill.latest - job(&schedule, Step::Pull).at <= TimeDelta::hours(2));
+    assert!(job(&schedule, Step::Pack).at - chill.at >= TimeDelta::hours(4));
+    let travel = job(&schedule, Step::Travel);
+    assert_eq!(travel.lasts, TimeDelta::minutes(90));
+    assert!(job(&schedule, Step::Reheat).at >= travel.at + TimeDelta::minutes(90));
+    assert!(job(&schedule, Step::Serve).at - job(&schedule, Step::Reheat).at <= TimeDelta::hours(2));
+    assert!(schedule.job(Step::Chill, 1).is_some(), "what is left after dinner goes into the fridge too");
+    assert!(!schedule.cautions.iter().any(|caution| matches!(caution, Caution::OddHours(_))));
+}
+
+#[test]
+fn a_dinner_an_hour_later_moves_the_heat_and_leaves_the_salt_in_the_evening() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let now = at("2027-11-19 18:30");
+    let before = solve(&order, &[], now).unwrap();
+    let later = Order { dinner: order.dinner + TimeDelta::hours(1), ..order };
+    let after = solve(&later, &[], now).unwrap();
+    for step in [Step::On, Step::Fire, Step::Temper, Step::Pull, Step::Carve, Step::Serve] {
+        assert_eq!(job(&after, step).at - job(&before, step).at, TimeDelta::hours(1), "{step:?}");
+    }
+    assert_eq!(job(&after, Step::Salt).at, job(&before, Step::Salt).at);
+}
+
+#[test]
+fn salted_late_the_rest_is_shorter_and_the_dinner_stands() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let facts = [done(Step::Buy, "2027-11-23 15:00"), done(Step::Salt, "2027-11-24 20:00")];
+    let schedule = solve(&order, &facts, at("2027-11-24 20:00")).unwrap();
+    assert!(schedule.salted_rest.unwrap() < TimeDelta::hours(24));
+    assert!(schedule.cautions.iter().any(|caution| matches!(caution, Caution::ShortRest(_))));
+    assert_eq!(job(&schedule, Step::Serve).at, order.dinner);
+}
+
+#[test]
+fn a_plan_under_way_shortens_its_rest_but_a_new_one_asks_first() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let now = at("2027-11-24 18:00");
+    let conflict = solve(&order, &[], now).unwrap_err();
+    assert_eq!(conflict.offers.first().map(|offer| offer.change), Some(Change::ShorterRest));
+    let bought = [done(Step::Buy, "2027-11-24 17:30")];
+    assert!(solve(&order, &bought, now).is_ok());
+}
+
+#[test]
+fn bird_on_a_little_late_still_makes_dinner_and_much_later_does_not() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let salted = done(Step::Salt, "2027-11-23 20:00");
+    let planned = job(&solve(&order, &[salted], at("2027-11-24 12:00")).unwrap(), Step::On).at;
+
+    let on = Fact { step: Step::On, nth: 0, at: planned + TimeDelta::minutes(10), done: true };
+    let schedule = solve(&order, &[salted, on], on.at).unwrap();
+    assert_eq!(job(&schedule, Step::Serve).at, order.dinner);
+
+    let on = Fact { at: planned + TimeDelta::minutes(50), ..on };
+    let conflict = solve(&order, &[salted, on], on.at).unwrap_err();
+    assert!(conflict.because.iter().any(|why| matches!(why, Reason::CookingTime { .. })), "{:?}", conflict.because);
+    assert_eq!(conflict.short_by, TimeDelta::minutes(35));
+    let offered: Vec<Change> = conflict.offers.iter().map(|offer| offer.change).collect();
+    assert!(offered.iter().any(|change| matches!(change, Change::Dinner(_))), "{offered:?}");
+    assert!(offered.iter().any(|change| matches!(change, Change::Hotter(_))), "{offered:?}");
+    // Nobody buys another bird with one in the oven.
+    assert!(!offered.iter().any(|change| matches!(change, Change::SmallerBird(_) | Change::Flat | Change::CookAhead)));
+    // While they think, the jobs go on by the later dinner.
+    let meanwhile = conflict.meanwhile().unwrap();
+    assert!(job(meanwhile, Step::Serve).at > order.dinner);
+}
+
+#[test]
+fn the_forecast_takes_the_place_of_the_timetable_once_the_bird_is_on() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let on = done(Step::On, "2027-11-25 12:20");
+    let finish = Finish { p10: at("2027-11-25 15:30"), p50: at("2027-11-25 15:40"), p90: at("2027-11-25 15:55") };
+    let now = at("2027-11-25 14:30");
+    let schedule = solve_with(&order, &[on], Some(finish), now).unwrap();
+    assert_eq!(schedule.finish, finish);
+    assert_eq!(job(&schedule, Step::Pull).at, finish.p50);
+    assert_eq!(job(&schedule, Step::Pull).reasons, [Reason::Forecast]);
+    let late = Finish { p90: at("2027-11-25 16:45"), ..finish };
+    let conflict = solve_with(&order, &[on], Some(late), now).unwrap_err();
+    assert!(conflict.because.contains(&Reason::Forecast), "{:?}", conflict.because);
+    // Before the bird is on a forecast counts for nothing.
+    assert_eq!(
+        solve_with(&order, &[], Some(late), now - TimeDelta::days(3)),
+        solve(&order, &[], now - TimeDelta::days(3))
+    );
+}
+
+#[test]
+fn a_later_step_done_settles_the_forgotten_ones() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let schedule = solve(&order, &[done(Step::On, "2027-11-25 12:20")], at("2027-11-25 12:20")).unwrap();
+    for step in [Step::Buy, Step::Salt, Step::Rest, Step::Temper, Step::Fire] {
+        assert!(schedule.job(step, 0).is_none(), "{step:?}");
+    }
+    assert!(schedule.job(Step::Check, 0).is_some());
+}
+
+#[test]
+fn dinner_time_passed_as_planned_leaves_the_fridge_and_the_leftovers() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let facts = [done(Step::On, "2027-11-25 12:20")];
+    let schedule = solve(&order, &facts, at("2027-11-25 17:20")).unwrap();
+    let open: Vec<Step> = schedule.jobs.iter().filter(|job| !job.done).map(|job| job.step).collect();
+    assert_eq!(open, [Step::Chill, Step::Leftovers]);
+    // Even long after, the fridge is called at once rather than forgotten.
+    let late = at("2027-11-25 19:30");
+    assert_eq!(job(&solve(&order, &facts, late).unwrap(), Step::Chill).at, late);
+}
+
+#[test]
+fn skipping_the_salt_drops_the_rest_and_nothing_else() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let now = at("2027-11-23 19:00");
+    let skip = Fact { done: false, ..done(Step::Salt, "2027-11-23 19:00") };
+    let schedule = solve(&order, &[done(Step::Buy, "2027-11-23 15:00"), skip], now).unwrap();
+    assert!(schedule.job(Step::Salt, 0).is_none() && schedule.job(Step::Rest, 0).is_none());
+    assert_eq!(schedule.salted_rest, None);
+    assert!(schedule.job(Step::On, 0).is_some());
+}
+
+#[test]
+fn taking_back_a_fact_gives_back_the_plan_before_it() {
+    let order = thanksgiving(14.5, Condition::Frozen);
+    let now = at("2027-11-20 18:30");
+    let facts = [done(Step::Buy, "2027-11-19 11:00"), done(Step::Thaw, "2027-11-19 15:00")];
+    let before = solve(&order, &facts, now).unwrap();
+    let mut more = facts.to_vec();
+    more.push(done(Step::Salt, "2027-11-20 18:30"));
+    assert_ne!(solve(&order, &more, now).as_ref(), Ok(&before));
+    more.pop();
+    assert_eq!(solve(&order, &more, now), Ok(before));
+}
+
+#[test]
+fn a_fresh_bird_at_home_does_not_keep_until_next_week() {
+    let order = Order { at_home: true, ..thanksgiving(12.0, Condition::Fresh) };
+    let conflict = solve(&order, &[], at("2027-11-19 18:30")).unwrap_err();
+    assert!(conflict.because.iter().any(|why| matches!(why, Reason::RawKeeps { .. })), "{:?}", conflict.because);
+    let offered: Vec<Change> = conflict.offers.iter().map(|offer| offer.change).collect();
+    assert!(offered.contains(&Change::BuyLater), "{offered:?}");
+    assert!(offered.iter().any(|change| matches!(change, Change::Dinner(at) if *at < order.dinner)), "{offered:?}");
+}
+
+#[test]
+fn a_bird_out_of_the_fridge_for_two_hours_is_not_planned_on() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let facts = [done(Step::Salt, "2027-11-23 18:30"), done(Step::Temper, "2027-11-25 09:00")];
+    let conflict = solve(&order, &facts, at("2027-11-25 11:30")).unwrap_err();
+    assert!(conflict.because.iter().any(|why| matches!(why, Reason::RoomTemperature { .. })), "{:?}", conflict.because);
+    // And if it went on all the same, the plan says so.
+    let on = [facts[0], facts[1], done(Step::On, "2027-11-25 11:30")];
+    let schedule = solve(&order, &on, at("2027-11-25 11:30")).unwrap();
+    assert!(schedule.cautions.iter().any(|c| matches!(c, Caution::Overrun(Reason::RoomTemperature { .. }))));
+}
+
+#[test]
+fn impossible_wishes_are_named() {
+    let order = thanksgiving(12.0, Condition::Fresh);
+    let because = |order: &Order, now: &str| solve(order, &[], at(now)).unwrap_err().because;
+    assert_eq!(because(&order, "2027-11-26 12:00"), [Reason::DinnerPast]);
+    assert_eq!(because(&order, "2026-01-01 12:00"), [Reason::DinnerTooFar]);
+    let far = Order { carry: Some(Carry { drive: TimeDelta::hours(20) }), ..order };
+    assert_eq!(because(&far, "2027-11-19 12:00"), [Reason::DriveTooLong { most: spans::DRIVE_MOST }]);
+    let frozen = Order {
+        heat: Heat { cooker: Cooker::Smoker, setting: fahrenheit(325.0) },
+        thawing: Thawing::CookFrozen,
+        ..thanksgiving(12.0, Condition::Frozen)
+    };
+    assert!(matches!(because(&frozen, "2027-11-15 12:00")[..], [Reason::NotCookedSo(_)]));
+    let conflict = solve(&frozen, &[], at("2027-11-15 12:00")).unwrap_err();
+    assert!(conflict.offers.iter().any(|offer| offer.change == Change::FridgeThaw));
+}
+
+#[test]
+fn the_salt_stays_at_half_past_six_on_the_wall_across_a_clock_change() {
+    // Spring and autumn, America and Europe; all Sundays (2027-03-28 is Easter).
+    for (zone, dinner) in [
+        (America::Chicago, "2027-03-14 17:00"),
+        (America::Chicago, "2027-11-07 17:00"),
+        (Europe::Madrid, "2027-03-28 17:00"),
+        (Europe::Madrid, "2027-10-31 17:00"),
+    ] {
+        let dinner = at_in(zone, dinner);
+        let order = Order { dinner, zone, ..thanksgiving(12.0, Condition::Fresh) };
+        let schedule = solve(&order, &[], dinner - TimeDelta::days(6)).unwrap();
+        let salt = job(&schedule, Step::Salt);
+        let wall = salt.at.with_timezone(&zone).time();
+        assert_eq!((wall.hour(), wall.minute()), (18, 30), "{zone} {dinner}");
+        // Elapsed time, not the wall's difference, is what the salt gets.
+        let rest = job(&schedule, Step::On).at - salt.at;
+        assert_eq!(schedule.salted_rest, Some(rest));
+        assert!((TimeDelta::hours(24)..=TimeDelta::hours(48)).contains(&rest), "{zone} {dinner}: {rest}");
+        let wall_rest =
+            job(&schedule, Step::On).at.with_timezone(&zone).naive_local() - salt.at.with_timezone(&zone).naive_local();
+        assert_eq!((wall_rest - rest).abs(), TimeDelta::hours(1), "{zone} {dinner}: the clock changed in between");
+    }
+}
+
+#[test]
+fn local_times_skipped_or_repeated_by_the_clock_have_one_meaning() {
+    let table = include_str!("../../tests/tables/timezone_gap_fold_cases.csv");
+    let mut seen = (0, 0);
+    for line in table.lines().skip(1) {
+        let cells: Vec<&str> = line.split(',').collect();
+        let zone: Tz = cells[1].parse().unwrap();
+        let wanted: NaiveDateTime = cells[2].parse().unwrap();
+        let before: Moment = cells[4].parse().unwrap();
+        let got = clock::instant(zone, wanted);
+        if cells[3] == "fold" {
+            seen.1 += 1;
+            assert_eq!(got, before, "{line}: the earlier one");
+        } else {
+            seen.0 += 1;
+            let wall = |at: Moment| at.with_timezone(&zone).naive_local();
+            assert!(wall(got) > wanted && wall(got - TimeDelta::seconds(1)) < wanted, "{line}: {got} is not the first");
+        }
+    }
+    assert_eq!(seen, (3, 3));
+}
+
+#[test]
+fn elapsed_time_across_a_clock_change_ends_where_the_table_says() {
+    let table = include_str!("../../tests/tables/timezone_elapsed_cases.csv");
+    let mut rows = 0;
+    for line in table.lines().skip(1) {
+        let cells: Vec<&str> = line.split(',').collect();
+        let zone: Tz = cells[1].parse().unwrap();
+        let start: NaiveDateTime = cells[2].parse().unwrap();
+        let elapsed = TimeDelta::seconds((cells[5].parse::<f64>().unwrap() * 3600.0) as i64);
+        let end: NaiveDateTime = cells[6].parse().unwrap();
+        assert_eq!((clock::instant(zone, start) + elapsed).with_timezone(&zone).naive_local(), end, "{line}");
+        rows += 1;
+    }
+    assert_eq!(rows, 8);
+}
+
+mod laws {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn order() -> impl Strategy<Value = Order> {
+        let bird = (
+            prop::sample::select(Kind::ALL),
+            3.0_f64..26.0,
+            prop::sample::select(Condition::ALL),
+            prop::sample::select(Form::ALL),
+            any::<bool>(),
+        )
+            .prop_map(|(kind, lb, condition, form, stuffed)| Bird {
+                kind,
+                mass: BirdMass::new(pounds(lb)).unwrap(),
+                condition,
+                form,
+                stuffed,
+                solution: None,
+            });
+        let heat = (prop::sample::select(Cooker::ALL), 225.0_f64..400.0)
+            .prop_map(|(cooker, setting)| Heat { cooker, setting: fahrenheit(setting.round()) });
+        let how = (
+            prop::sample::select(Salting::ALL),
+            prop::sample::select(Thawing::ALL),
+            prop::sample::select(vec![America::Chicago, Europe::Madrid, chrono_tz::Australia::Lord_Howe]),
+            prop::option::of(10_i64..300),
+            any::<(bool, bool, bool)>(),
+        );
+        // Minutes after the start of 2027, so that clock changes are met.
+        (bird, heat, how, 0_i64..500_000).prop_map(|(bird, heat, how, minutes)| {
+            let (salting, thawing, zone, drive, (ahead, at_home, short_rest)) = how;
+            Order {
+                salting,
+                thawing,
+                carry: drive.map(|minutes| Carry { drive: TimeDelta::minutes(minutes) }),
+                ahead,
+                at_home,
+                short_rest,
+                ..Order::new(bird, eight(), heat, start() + TimeDelta::minutes(minutes), zone)
+            }
+        })
+    }
+
+    fn start() -> Moment {
+        at("2027-01-01 00:00")
+    }
+
+    /// The jobs whose order in time is fixed.
+    fn chain(schedule: &Schedule) -> Vec<&Job> {
+        let ahead = schedule.job(Step::Reheat, 0).is_some();
+        let mut steps = vec![
+            (Step::Buy, 0),
+            (Step::Thaw, 0),
+            (Step::Salt, 0),
+            (Step::Rest, 0),
+            (Step::Temper, 0),
+            (Step::On, 0),
+            (Step::Pull, 0),
+            (Step::Stand, 0),
+            (Step::Carve, 0),
+        ];
+        if ahead {
+            steps.extend([(Step::Chill, 0), (Step::Pack, 0), (Step::Travel, 0), (Step::Reheat, 0)]);
+        }
+        steps.extend([(Step::Serve, 0), (Step::Chill, u8::from(ahead)), (Step::Leftovers, 0)]);
+        steps.into_iter().filter_map(|(step, nth)| schedule.job(step, nth)).collect()
+    }
+
+    fn between(schedule: &Schedule, from: Step, to: Step) -> Option<TimeDelta> {
+        Some(schedule.job(to, 0)?.at - schedule.job(from, 0)?.at)
+    }
+
+    /// Everything that makes a plan a plan.
+    fn obeys(order: &Order, schedule: &Schedule, now: Moment) -> Result<(), TestCaseError> {
+        for job in &schedule.jobs {
+            prop_assert!(job.earliest <= job.at && job.at <= job.latest, "{job:?}");
+            prop_assert!(job.lasts >= TimeDelta::zero(), "{job:?}");
+            prop_assert!(job.done || job.at >= now, "{job:?}");
+        }
+        prop_assert!(schedule.jobs.is_sorted_by_key(|job| job.at));
+        let chain = chain(schedule);
+        prop_assert!(chain.is_sorted_by_key(|job| job.at), "{chain:#?}");
+        if let Some(serve) = schedule.job(Step::Serve, 0).filter(|job| !job.done) {
+            prop_assert_eq!(serve.at, order.dinner);
+            if !order.cooks_ahead() {
+                prop_assert!(schedule.finish.p90 + spans::STAND_LEAST + spans::CARVING_LEAST <= order.dinner);
+            }
+        }
+        safe(order, schedule)
+    }
+
+    /// The published limits, read off the jobs.
+    fn safe(order: &Order, schedule: &Schedule) -> Result<(), TestCaseError> {
+        let within = |from, to, most: TimeDelta| between(schedule, from, to).is_none_or(|span| span <= most);
+        if order.bird.condition == Condition::Fresh {
+            prop_assert!(within(Step::Buy, Step::On, TimeDelta::days(2)));
+        }
+        prop_assert!(within(Step::Temper, Step::On, TimeDelta::hours(2)));
+        prop_assert!(within(Step::Salt, Step::On, TimeDelta::hours(48)));
+        prop_assert!(within(Step::Reheat, Step::Serve, TimeDelta::hours(2)));
+        if order.cooks_ahead() {
+            prop_assert!(within(Step::Pull, Step::Chill, TimeDelta::hours(2)));
+        } else {
+            prop_assert!(within(Step::Carve, Step::Chill, TimeDelta::hours(2)));
+        }
+        if let (Some(thaw), Some(on)) = (schedule.job(Step::Thaw, 0), schedule.job(Step::On, 0)) {
+            let keeps = if schedule.thawing == Some(Thawing::ColdWater) { spans::AT_ONCE } else { TimeDelta::days(2) };
+            prop_assert!(on.at - (thaw.at + thaw.lasts) <= keeps && on.at >= thaw.at + thaw.lasts);
+            let mut last = thaw.at;
+            for water in schedule.jobs.iter().filter(|job| job.step == Step::Water) {
+                prop_assert!(water.at - last <= thaw::WATER_CHANGE_EVERY);
+                last = water.at;
+            }
+        }
+        Ok(())
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig { cases: 400, ..ProptestConfig::default() })]
+
+        #[test]
+        fn every_plan_keeps_its_windows_its_order_its_dinner_and_the_limits(
+            order in order(),
+            lead in 1_i64..20_000,
+        ) {
+            let now = order.dinner - TimeDelta::minutes(lead);
+            match solve(&order, &[], now) {
+                Ok(schedule) => obeys(&order, &schedule, now)?,
+                Err(conflict) => {
+                    prop_assert!(!conflict.because.is_empty());
+                    prop_assert!(conflict.short_by >= TimeDelta::zero());
+                    prop_assert!(conflict.offers.is_sorted_by_key(|offer| offer.cost));
+                    for offer in &conflict.offers {
+                        let changed = offer.change.apply(&order);
+                        prop_assert_ne!(changed, order);
+                        prop_assert!(solve(&changed, &[], now).as_ref() == Ok(&offer.schedule), "{:?}", offer.change);
+                        obeys(&changed, &offer.schedule, now)?;
+                    }
+                }
+            }
+        }
+
+        #[test]
+        fn doing_every_job_when_it_is_due_never_upsets_the_plan(order in order(), lead in 5_000_i64..20_000) {
+            let mut now = order.dinner - TimeDelta::minutes(lead);
+            let Ok(mut schedule) = solve(&order, &[], now) else { return Ok(()) };
+            let mut facts = Vec::new();
+            while let Some(next) = schedule.next().cloned() {
+                prop_assert!(next.at >= now);
+                now = next.at;
+                facts.push(Fact { step: next.step, nth: next.nth, at: now, done: true });
+                match solve(&order, &facts, now) {
+                    Ok(solved) => schedule = solved,
+                    Err(conflict) => prop_assert!(false, "after {next:?}: {:?}", conflict.because),
+                }
+                obeys(&order, &schedule, now)?;
+                prop_assert!(facts.len() < 120);
+            }
+        }
+    }
+}
