@@ -129,6 +129,37 @@ fn a_late_change_of_water_moves_the_ones_after_it() {
 }
 
 #[test]
+fn a_bird_still_icy_the_day_before_can_be_finished_in_cold_water() {
+    // Into the fridge on Monday evening; 14.5 lb want up to four days.
+    let order = thanksgiving(14.5, Condition::Frozen);
+    let facts = [done(Step::Thaw, "2027-11-22 18:30")];
+    let now = at("2027-11-25 06:00");
+    let conflict = solve(&order, &facts, now).unwrap_err();
+    let offer = conflict.offers.iter().find(|offer| offer.change == Change::FinishInWater).unwrap();
+    let switch = offer.schedule.job(Step::Thaw, 1).unwrap();
+    // What is left of the four days is left of the eight hours.
+    let left = 96.0 - (switch.at - facts[0].at).num_minutes() as f64 / 60.0;
+    let hours = switch.lasts.num_minutes() as f64 / 60.0;
+    assert!((hours - 8.0 * left / 96.0).abs() < 0.1, "{hours} h of water for {left} h of fridge");
+    assert!(job(&offer.schedule, Step::Thaw).done);
+    assert!(job(&offer.schedule, Step::On).at >= switch.at + switch.lasts);
+    assert!(offer.schedule.job(Step::Rest, 0).is_none());
+    // Done at once, the water is called every half hour.
+    let order = Change::FinishInWater.apply(&order);
+    let facts = [facts[0], Fact { step: Step::Thaw, nth: 1, at: now, done: true }];
+    let schedule = solve(&order, &facts, now).unwrap();
+    assert_eq!(local(job(&schedule, Step::Water).at), "2027-11-25 06:30");
+}
+
+#[test]
+fn a_change_of_water_said_tells_that_thawing_has_begun() {
+    let order = Order { thawing: Thawing::ColdWater, ..thanksgiving(14.5, Condition::Frozen) };
+    let facts = [done(Step::Water, "2027-11-25 03:20")];
+    let schedule = solve(&order, &facts, at("2027-11-25 03:20")).unwrap();
+    assert_eq!(local(schedule.job(Step::Water, 1).unwrap().at), "2027-11-25 03:50");
+}
+
+#[test]
 fn a_smoked_bird_is_cooked_the_day_before_carried_cold_and_reheated_there() {
     let order = Order {
         heat: Heat { cooker: Cooker::Smoker, setting: fahrenheit(325.0) },
@@ -483,7 +514,8 @@ mod laws {
         } else {
             prop_assert!(within(Step::Carve, Step::Chill, TimeDelta::hours(2)));
         }
-        if let (Some(thaw), Some(on)) = (schedule.job(Step::Thaw, 0), schedule.job(Step::On, 0)) {
+        let thaw = schedule.job(Step::Thaw, 1).or(schedule.job(Step::Thaw, 0));
+        if let (Some(thaw), Some(on)) = (thaw, schedule.job(Step::On, 0)) {
             let keeps = if schedule.thawing == Some(Thawing::ColdWater) { spans::AT_ONCE } else { TimeDelta::days(2) };
             prop_assert!(on.at - (thaw.at + thaw.lasts) <= keeps && on.at >= thaw.at + thaw.lasts);
             let mut last = thaw.at;

@@ -47,6 +47,7 @@ plan-call-buy = { $condition ->
 }
 plan-call-thaw-fridge = Bird into the fridge to thaw, in its wrapper, on a tray at the bottom. The fridge at { $cold } or colder; never on the counter.
 plan-call-thaw-water = Bird into a leak-proof bag and under cold water. Change the water every { $every }. Never warm water.
+plan-call-thaw-finish = Now from the fridge into cold water, in a leak-proof bag, to finish thawing. Change the water every { $every }. Never warm water.
 plan-call-water = Change the thawing water ({ $n } of { $of }). Keep it cold, the bird in its leak-proof bag.
 plan-call-salt-dry = Salt the bird: pat it dry, don’t wash it, salt inside and out. Then into the fridge uncovered, on a tray at the bottom.
 plan-call-salt-wet = Bird into the brine, covered, and into the fridge. It stays at { $cold } or colder the whole time.
@@ -82,6 +83,7 @@ plan-reason-follows = “{ $step }” comes first and takes { $takes }
 plan-reason-raw-keeps = a fresh bird keeps { $most } in the fridge
 plan-reason-fridge-thaw = it thaws { $time } in the fridge
 plan-reason-water-thaw = it thaws { $time } in cold water
+plan-reason-water-finish = what is still ice thaws up to { $most } in cold water
 plan-reason-water-change = the water is changed every { $every }
 plan-reason-cook-at-once = thawed in water it is cooked at once
 plan-reason-thawed-keeps = thawed it keeps { $most } in the fridge
@@ -125,6 +127,7 @@ plan-reason-solution = the label’s percentage goes from 0 to 50
 
 # ---- changes on offer: labels of buttons, under 28 characters.
 plan-change-cold-water = Thaw in cold water
+plan-change-finish-in-water = Finish it in cold water
 plan-change-fridge-thaw = Thaw in the fridge
 plan-change-cook-frozen = Cook it from frozen
 plan-change-shorter-rest = Shorter salted rest
@@ -142,6 +145,10 @@ plan-change-buy-later = Buy a fresh one later
 plan-cost-cold-water = { $changes ->
     [one] one change of water, from { $when }; no salted rest
    *[other] { $changes } changes of water, from { $when }; no salted rest
+}
+plan-cost-finish-in-water = { $changes ->
+    [one] one change of water, from { $when }; then straight on
+   *[other] { $changes } changes of water, from { $when }; then straight on
 }
 plan-cost-fridge-thaw = into the fridge { $when }
 plan-cost-cook-frozen = about { $time } in the oven, on { $when }; no salt beforehand

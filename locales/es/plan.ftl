@@ -47,6 +47,7 @@ plan-call-buy = { $condition ->
 }
 plan-call-thaw-fridge = El ave a la nevera a descongelar, en su envoltorio, en una bandeja abajo. La nevera a { $cold } o menos; nunca en la encimera.
 plan-call-thaw-water = El ave en una bolsa estanca y bajo agua fría. Cambia el agua cada { $every }. Nunca agua templada.
+plan-call-thaw-finish = Ahora, de la nevera al agua fría, en una bolsa estanca, a acabar de descongelarse. Cambia el agua cada { $every }. Nunca agua templada.
 plan-call-water = Cambia el agua ({ $n } de { $of }). Que siga fría, y el ave en su bolsa estanca.
 plan-call-salt-dry = Sala el ave: sécala, no la laves, sal por dentro y por fuera. Luego a la nevera sin tapar, en una bandeja abajo.
 plan-call-salt-wet = El ave a la salmuera, tapada, y a la nevera. Todo el tiempo a { $cold } o menos.
@@ -81,6 +82,7 @@ plan-reason-follows = antes va «{ $step }», que lleva { $takes }
 plan-reason-raw-keeps = un ave fresca aguanta { $most } en la nevera
 plan-reason-fridge-thaw = se descongela en { $time } en la nevera
 plan-reason-water-thaw = se descongela en { $time } en agua fría
+plan-reason-water-finish = el hielo que queda tarda hasta { $most } en agua fría
 plan-reason-water-change = el agua se cambia cada { $every }
 plan-reason-cook-at-once = descongelada en agua se cocina enseguida
 plan-reason-thawed-keeps = descongelada aguanta { $most } en la nevera
@@ -124,6 +126,7 @@ plan-reason-solution = el porcentaje de la etiqueta va de 0 a 50
 
 # ---- cambios que se ofrecen: textos de botón, menos de 28 caracteres.
 plan-change-cold-water = Descongelar en agua fría
+plan-change-finish-in-water = Acabar en agua fría
 plan-change-fridge-thaw = Descongelar en la nevera
 plan-change-cook-frozen = Asarla congelada
 plan-change-shorter-rest = Menos reposo con sal
@@ -141,6 +144,10 @@ plan-change-buy-later = Comprar otra más tarde
 plan-cost-cold-water = { $changes ->
     [one] un cambio de agua, desde { $when }; sin reposo con sal
    *[other] { $changes } cambios de agua, desde { $when }; sin reposo con sal
+}
+plan-cost-finish-in-water = { $changes ->
+    [one] un cambio de agua, desde { $when }; luego, directa al calor
+   *[other] { $changes } cambios de agua, desde { $when }; luego, directa al calor
 }
 plan-cost-fridge-thaw = a la nevera { $when }
 plan-cost-cook-frozen = unas { $time } en el horno, desde { $when }; sin sal previa

@@ -51,7 +51,8 @@ pub fn step_call(step: Step, nth: u8, of: usize, order: Option<&Order>, latest: 
             let condition = order.map_or(Condition::Fresh, |order| order.bird.condition);
             Text::new("plan-call-buy").with("condition", Arg::Choice(condition.name()))
         }
-        Step::Thaw if thaws_in_water(order) => {
+        Step::Thaw if nth > 0 => Text::new("plan-call-thaw-finish").with("every", Arg::Span(WATER_CHANGE_EVERY)),
+        Step::Thaw if order.is_some_and(|order| order.thawing == Thawing::ColdWater) => {
             Text::new("plan-call-thaw-water").with("every", Arg::Span(WATER_CHANGE_EVERY))
         }
         Step::Thaw => Text::new("plan-call-thaw-fridge").with("cold", cold()),
@@ -103,7 +104,10 @@ fn cooker(order: Option<&Order>) -> Cooker {
 }
 
 fn thaws_in_water(order: Option<&Order>) -> bool {
-    order.is_some_and(|order| order.thawing == Thawing::ColdWater && order.bird.condition != Condition::Fresh)
+    order.is_some_and(|order| {
+        let in_water = matches!(order.thawing, Thawing::ColdWater | Thawing::FridgeThenWater);
+        in_water && order.bird.condition != Condition::Fresh
+    })
 }
 
 /// Why a job stands where it does: half a sentence.
@@ -122,6 +126,7 @@ pub fn reason(reason: &Reason) -> Text {
         Reason::WaterThaw { least, most } => {
             Text::new("plan-reason-water-thaw").with("time", Arg::SpanRange(least, most))
         }
+        Reason::WaterFinish { most } => Text::new("plan-reason-water-finish").with("most", Arg::Span(most)),
         Reason::WaterChange { every } => Text::new("plan-reason-water-change").with("every", Arg::Span(every)),
         Reason::CookAtOnce => Text::new("plan-reason-cook-at-once"),
         Reason::ThawedKeeps { most } => Text::new("plan-reason-thawed-keeps").with("most", Arg::Span(most)),
@@ -180,6 +185,7 @@ fn not_cooked_so(error: RoastError) -> Text {
 pub fn change(change: &Change) -> Text {
     match *change {
         Change::ColdWater => Text::new("plan-change-cold-water"),
+        Change::FinishInWater => Text::new("plan-change-finish-in-water"),
         Change::FridgeThaw => Text::new("plan-change-fridge-thaw"),
         Change::CookFrozen => Text::new("plan-change-cook-frozen"),
         Change::ShorterRest => Text::new("plan-change-shorter-rest"),
@@ -203,6 +209,13 @@ pub fn offer_cost(offer: &Offer) -> Text {
         Change::ColdWater => {
             let changes = i64::try_from(schedule.count(Step::Water)).unwrap_or(i64::MAX);
             Text::new("plan-cost-cold-water").with("changes", Arg::Count(changes)).with("when", when(Step::Thaw))
+        }
+        Change::FinishInWater => {
+            let changes = i64::try_from(schedule.count(Step::Water)).unwrap_or(i64::MAX);
+            let start = schedule.job(Step::Thaw, 1).map_or(schedule.finish.p50, |job| job.at);
+            Text::new("plan-cost-finish-in-water")
+                .with("changes", Arg::Count(changes))
+                .with("when", Arg::DayClock(start))
         }
         Change::FridgeThaw => Text::new("plan-cost-fridge-thaw").with("when", when(Step::Thaw)),
         Change::CookFrozen => Text::new("plan-cost-cook-frozen")
@@ -378,6 +391,7 @@ mod tests {
     fn every_change_has_a_label_that_fits_a_button() {
         let mass = BirdMass::new(pounds(8.0)).unwrap();
         for it in [
+            Change::FinishInWater,
             Change::FridgeThaw,
             Change::CookFrozen,
             Change::ShorterRest,

@@ -129,13 +129,19 @@ impl List<'_, '_> {
 
     fn thawing(&mut self) {
         let network = self.network;
+        if network.thaw.is_none_or(|thaw| thaw.nth > 0) {
+            for (nth, at) in network.past.all_done(Step::Thaw).into_iter().filter(|(nth, _)| *nth == 0) {
+                self.job(Step::Thaw, nth, at, TimeDelta::zero(), (at, at), &[]);
+            }
+        }
         let Some(thaw) = network.thaw.filter(|_| network.is_present(THAW)) else { return };
         let why = network.thaw_reason();
         if thaw.way != Thawing::ColdWater {
             let keeps = Reason::ThawedKeeps { most: spans::THAWED_KEEPS };
             return self.point(Step::Thaw, THAW, thaw.most, &[why, keeps, Reason::Sociable]);
         }
-        self.point(Step::Thaw, THAW, thaw.most, &[why, Reason::CookAtOnce]);
+        let window = self.placed.window(THAW);
+        self.job(Step::Thaw, thaw.nth, self.placed.at(THAW), thaw.most, window, &[why, Reason::CookAtOnce]);
         let start = self.placed.at(THAW);
         let every = thaw::WATER_CHANGE_EVERY;
         let end = start + thaw.most;

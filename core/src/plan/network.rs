@@ -3,6 +3,7 @@
 //! Start at [`Network::build`]. What comes after dinner is not here: it follows from it and can't stand in its way.
 
 use super::past::Past;
+use super::place;
 use super::stn::{Cycle, ORIGIN, Point, Stn};
 use super::{Caution, Failure, Finish, Moment, Order, Reason, Salting, Step, Thawing, spans};
 use crate::bird::Condition;
@@ -45,7 +46,10 @@ pub(super) enum Salted {
 /// How it thaws.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) struct Thawed {
+    /// Fridge or cold water, as it goes on from here.
     pub way: Thawing,
+    /// Which `thaw` it starts with: 1 after a switch to water.
+    pub nth: u8,
     pub least: TimeDelta,
     pub most: TimeDelta,
 }
@@ -83,7 +87,7 @@ impl<'a> Network<'a> {
         check(order, past, now)?;
         let estimate = estimate(order)?;
         let past = if dinner_is_over(order, past, &estimate.spread, finish, now) { past.served() } else { past };
-        let thaw = thaw_of(order, past);
+        let thaw = thaw_of(order, past, now, &estimate.spread);
         let on = past.passed(Step::On, 0).is_some();
         let mut network = Self {
             order,
@@ -144,10 +148,7 @@ impl<'a> Network<'a> {
 
     /// Preferred and least time for the cooker to get hot.
     pub fn heats(&self) -> (TimeDelta, TimeDelta) {
-        match self.order.heat.cooker {
-            Cooker::Smoker => spans::SMOKER_HEATS,
-            Cooker::Oven | Cooker::FanOven => spans::OVEN_HEATS,
-        }
+        heats(self.order.heat.cooker)
     }
 
     /// Least salted rest that this order takes.
@@ -207,6 +208,7 @@ impl<'a> Network<'a> {
         if self.past.is_served() && self.known[SERVE] == Known::Open {
             self.known[SERVE] = Known::At(order.dinner);
         }
+        self.known[THAW] = self.thaw_start();
         // Thawing goes on by itself: known with its start, over once anything later has been done.
         self.known[THAWED] = match (self.known[THAW], self.thaw) {
             (Known::At(at), Some(thaw)) => Known::At(at + thaw.most),
@@ -233,6 +235,21 @@ impl<'a> Network<'a> {
                 }
                 Known::Absent => {}
             }
+        }
+    }
+
+    /// When thawing (or finishing it in water) starts or started. A change of water tells as well as a word.
+    fn thaw_start(&self) -> Known {
+        let Some(thaw) = self.thaw else { return Known::Absent };
+        if let Some(at) = self.past.done(Step::Thaw, thaw.nth) {
+            return Known::At(at);
+        }
+        if self.past.is_beyond(Step::Water) {
+            return Known::Absent;
+        }
+        match self.past.last_done(Step::Water) {
+            Some((nth, at)) => Known::At(at - thaw::WATER_CHANGE_EVERY * (i32::from(nth) + 1)),
+            None => Known::Open,
         }
     }
 
@@ -267,7 +284,8 @@ impl<'a> Network<'a> {
 
     pub fn thaw_reason(&self) -> Reason {
         match self.thaw {
-            Some(Thawed { way: Thawing::ColdWater, least, most }) => Reason::WaterThaw { least, most },
+            Some(Thawed { way: Thawing::ColdWater, nth: 1.., most, .. }) => Reason::WaterFinish { most },
+            Some(Thawed { way: Thawing::ColdWater, least, most, .. }) => Reason::WaterThaw { least, most },
             Some(Thawed { least, most, .. }) => Reason::FridgeThaw { least, most },
             None => Reason::Done,
         }
@@ -366,7 +384,9 @@ impl<'a> Network<'a> {
     fn same_day(&mut self) {
         let stand = Reason::Stand { least: spans::STAND_LEAST };
         self.at_least(READY, CARVE, spans::STAND_LEAST, stand);
-        if self.is_open(ON) {
+        // In the water it can't wait; done early it is kept hot instead, and the plan says so.
+        let in_water = self.thaw.is_some_and(|thaw| thaw.way == Thawing::ColdWater) && !self.is_open(THAW);
+        if self.is_open(ON) && !in_water {
             let most = (self.cooking.p50 + spans::HOT_MOST).max(self.cooking.p90 + spans::STAND);
             self.at_most(ON, CARVE, most, Reason::HotHold { most: spans::HOT_MOST });
         }
@@ -415,6 +435,14 @@ impl<'a> Network<'a> {
     }
 }
 
+/// Preferred and least time for a cooker to get hot.
+pub(super) fn heats(cooker: Cooker) -> (TimeDelta, TimeDelta) {
+    match cooker {
+        Cooker::Smoker => spans::SMOKER_HEATS,
+        Cooker::Oven | Cooker::FanOven => spans::OVEN_HEATS,
+    }
+}
+
 /// What no network has to be built for.
 fn check(order: &Order, past: Past<'_>, now: Moment) -> Result<(), Failure> {
     if order.dinner <= now && !past.begun() {
@@ -451,16 +479,37 @@ fn dinner_is_over(order: &Order, past: Past<'_>, cooking: &Spread, finish: Optio
     }
 }
 
-fn thaw_of(order: &Order, past: Past<'_>) -> Option<Thawed> {
+fn thaw_of(order: &Order, past: Past<'_>, now: Moment, cooking: &Spread) -> Option<Thawed> {
     if past.skipped(Step::Thaw, 0) {
         return None;
     }
-    let (way, time) = match order.thawing {
-        Thawing::Fridge => (Thawing::Fridge, thaw::fridge(&order.bird)?.time),
-        Thawing::ColdWater => (Thawing::ColdWater, thaw::cold_water(&order.bird)?.thaw.time),
-        Thawing::CookFrozen => return None,
-    };
-    Some(Thawed { way, least: time.low, most: time.high })
+    let fridge = thaw::fridge(&order.bird)?.time;
+    let water = thaw::cold_water(&order.bird)?.thaw.time;
+    let in_fridge = Thawed { way: Thawing::Fridge, nth: 0, least: fridge.low, most: fridge.high };
+    match order.thawing {
+        Thawing::Fridge => Some(in_fridge),
+        Thawing::ColdWater => Some(Thawed { way: Thawing::ColdWater, nth: 0, least: water.low, most: water.high }),
+        Thawing::FridgeThenWater => {
+            let Some(started) = past.done(Step::Thaw, 0) else { return Some(in_fridge) };
+            let by = place::wanted_on(order, cooking) - spans::AT_ONCE;
+            let switch = past.done(Step::Thaw, 1).unwrap_or_else(|| {
+                // The longer it stays in the fridge the less is left: two tries come near enough.
+                let guess = |most: TimeDelta| finish_in_water((by - most).max(now) - started, fridge.high, water.high);
+                (by - guess(guess(water.high))).max(now)
+            });
+            let most = finish_in_water(switch - started, fridge.high, water.high);
+            Some(Thawed { way: Thawing::ColdWater, nth: 1, least: most / 2, most })
+        }
+        Thawing::CookFrozen => None,
+    }
+}
+
+/// Time in cold water after `spent` of `fridge` in the fridge: the part that is left, of the whole time in water, and
+/// never under a quarter of it (the ice in the cavity goes last). Common practice, no source.
+fn finish_in_water(spent: TimeDelta, fridge: TimeDelta, water: TimeDelta) -> TimeDelta {
+    let left = 1.0 - spent.num_seconds() as f64 / fridge.num_seconds().max(1) as f64;
+    let share = left.clamp(thaw::PART_THAWED_SHARE.low, 1.0);
+    TimeDelta::seconds((water.num_seconds() as f64 * share).round() as i64)
 }
 
 fn salted_of(order: &Order, past: Past<'_>, thaw: Option<Thawed>) -> Salted {

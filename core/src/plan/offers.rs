@@ -18,6 +18,8 @@ use chrono::{NaiveTime, TimeDelta};
 pub enum Change {
     /// Thaw in cold water instead of the fridge.
     ColdWater,
+    /// Finish in cold water what has begun in the fridge.
+    FinishInWater,
     /// Thaw in the fridge after all.
     FridgeThaw,
     /// Cook it from frozen.
@@ -51,6 +53,7 @@ impl Change {
         let mut order = *order;
         match self {
             Self::ColdWater => order.thawing = Thawing::ColdWater,
+            Self::FinishInWater => order.thawing = Thawing::FridgeThenWater,
             Self::FridgeThaw => order.thawing = Thawing::Fridge,
             Self::CookFrozen => order.thawing = Thawing::CookFrozen,
             Self::ShorterRest => order.short_rest = true,
@@ -85,6 +88,7 @@ impl Change {
             }
             Self::Unstuffed => 30,
             Self::NoSalt => 40,
+            Self::FinishInWater => 45,
             Self::ColdWater => 50,
             Self::Flat => 60,
             Self::CookFrozen => 70,
@@ -204,6 +208,9 @@ impl Search<'_> {
     fn candidates(&self) -> Vec<Change> {
         let order = self.order;
         let thaw_open = order.bird.condition != Condition::Fresh && self.not_yet(Step::Thaw);
+        let past = self.past();
+        let frozen = order.bird.condition != Condition::Fresh && !past.is_beyond(Step::Water);
+        let begun = frozen && past.done(Step::Thaw, 0).is_some() && past.last_done(Step::Water).is_none();
         let raw = self.not_yet(Step::On);
         let salts = order.salting != Salting::None && self.not_yet(Step::Salt);
         let in_oven = order.heat.cooker != Cooker::Smoker;
@@ -213,15 +220,13 @@ impl Search<'_> {
             (Change::ShorterRest, raw && salts && !order.short_rest),
             (Change::NoSalt, raw && salts),
             (Change::ColdWater, raw && thaw_open && order.thawing != Thawing::ColdWater),
+            (Change::FinishInWater, raw && begun && order.thawing == Thawing::Fridge),
             (Change::FridgeThaw, raw && thaw_open && order.thawing != Thawing::Fridge),
-            (Change::CookFrozen, raw && thaw_open && in_oven && order.thawing != Thawing::CookFrozen),
+            (Change::CookFrozen, raw && frozen && in_oven && order.thawing != Thawing::CookFrozen),
             (Change::Flat, raw && flattens && whole && !order.bird.stuffed),
             (Change::Unstuffed, raw && order.bird.stuffed),
             (Change::CookAhead, raw && !order.cooks_ahead()),
-            (
-                Change::BuyLater,
-                raw && order.at_home && order.bird.condition == Condition::Fresh && !self.past().begun(),
-            ),
+            (Change::BuyLater, raw && order.at_home && order.bird.condition == Condition::Fresh && !past.begun()),
         ]
         .into_iter()
         .filter_map(|(change, applies)| applies.then_some(change))

@@ -31,6 +31,8 @@ pub enum Thawing {
     Fridge,
     /// In cold water, changed every 30 minutes.
     ColdWater,
+    /// Begun in the fridge, finished in cold water because time runs out. The switch is `thaw` with `nth` 1.
+    FridgeThenWater,
     /// Not at all: cooked from frozen.
     CookFrozen,
 }
@@ -94,7 +96,7 @@ impl Order {
 pub struct Fact {
     /// Which step.
     pub step: Step,
-    /// Which of several (0 for the first): water changes, checks, fridge runs.
+    /// Which of several (0 for the first): water changes, checks, fridge runs, the switch from fridge to water.
     pub nth: u8,
     /// When.
     pub at: Moment,
@@ -114,4 +116,9 @@ pub struct Finish {
 }
 
 names!(Salting { None => "none", Dry => "dry", Wet => "wet" });
-names!(Thawing { Fridge => "fridge", ColdWater => "cold-water", CookFrozen => "cook-frozen" });
+names!(Thawing {
+    Fridge => "fridge",
+    ColdWater => "cold-water",
+    FridgeThenWater => "fridge-then-water",
+    CookFrozen => "cook-frozen",
+});

@@ -25,6 +25,11 @@ impl<'a> Past<'a> {
         Self { facts, ahead, furthest }
     }
 
+    /// Whether anything that comes after `step` has been done.
+    pub fn is_beyond(self, step: Step) -> bool {
+        self.furthest > place(step, 0, self.ahead)
+    }
+
     /// The same past, with dinner served as planned although nobody said so.
     pub fn served(self) -> Self {
         Self { furthest: self.furthest.max(settles(Step::Serve, 0, self.ahead) + 1), ..self }

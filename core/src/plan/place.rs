@@ -5,10 +5,12 @@
 
 use super::clock;
 use super::network::{
-    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, Salted, TEMPER, THAW, THAWED, TRAVEL,
+    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, Salted, TEMPER, THAW, THAWED,
+    TRAVEL, heats,
 };
 use super::stn::{Minimal, Point, Window};
-use super::{Failure, Moment, Thawing, spans};
+use super::{Failure, Moment, Order, Thawing, spans};
+use crate::roast::Spread;
 use chrono::TimeDelta;
 
 /// Hour and minute of the evening at which a bird is salted if it can be. Common practice, no source.
@@ -54,6 +56,18 @@ pub(super) fn place(network: &Network<'_>) -> Result<Placed, Failure> {
     hand.salt_and_thaw();
     hand.shop();
     Ok(Placed { at: hand.at, windows })
+}
+
+/// When the bird should go on: as late as is sure to be in time, or, cooked ahead, so that it is in the fridge by early
+/// evening the day before, later if the fire would be lit too early for that.
+pub(super) fn wanted_on(order: &Order, cooking: &Spread) -> Moment {
+    let last_steps = spans::STAND + spans::CARVING + cooking.p90;
+    let eve = clock::date(order.zone, order.dinner).pred_opt().filter(|_| order.cooks_ahead());
+    let on = eve.map_or(order.dinner - last_steps, |day| {
+        let by = clock::at_hour(order.zone, day, AHEAD_BY.0, AHEAD_BY.1);
+        (by - last_steps).max(clock::at_hour(order.zone, day, clock::DAY_STARTS, 0) + heats(order.heat.cooker).0)
+    });
+    clock::floor(on, ROUND)
 }
 
 /// A window as moments; unbounded sides end at now and at dinner.
@@ -106,8 +120,7 @@ impl Hand<'_, '_> {
     fn same_day(&mut self) {
         self.fix(SERVE, self.network.order.dinner);
         self.fix(CARVE, self.at[SERVE] - spans::CARVING);
-        let on = self.at[CARVE] - spans::STAND - self.network.cooking.p90;
-        self.fix(ON, clock::floor(on, ROUND));
+        self.fix(ON, wanted_on(self.network.order, &self.network.cooking));
         self.ready();
     }
 
@@ -118,19 +131,10 @@ impl Hand<'_, '_> {
         let drive = order.carry.map_or(TimeDelta::zero(), |carry| carry.drive);
         self.fix(TRAVEL, clock::floor(self.at[REHEAT] - drive - spans::UNPACKING, ROUND));
         self.fix(PACK, self.at[TRAVEL] - spans::PACKING * 2);
-        self.fix_awake(ON, clock::floor(self.on_the_day_before(), ROUND));
+        self.fix_awake(ON, wanted_on(order, &self.network.cooking));
         self.ready();
         self.fix(CARVE, self.at[READY] + spans::STAND);
         self.fix(CHILL, self.at[CARVE] + spans::CARVING);
-    }
-
-    /// Bird on so that it is in the fridge by early evening the day before; later if the fire would be lit too early.
-    fn on_the_day_before(&self) -> Moment {
-        let zone = self.network.order.zone;
-        let Some(day) = clock::date(zone, self.network.order.dinner).pred_opt() else { return self.network.now };
-        let by = clock::at_hour(zone, day, AHEAD_BY.0, AHEAD_BY.1);
-        let on = by - spans::STAND - spans::CARVING - self.network.cooking.p90;
-        on.max(clock::at_hour(zone, day, clock::DAY_STARTS, 0) + self.network.heats().0)
     }
 
     /// Off the heat as soon as it is sure to be done.

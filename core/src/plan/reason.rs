@@ -42,6 +42,11 @@ pub enum Reason {
         /// Planned with.
         most: TimeDelta,
     },
+    /// What is still ice after some time in the fridge thaws this long in cold water.
+    WaterFinish {
+        /// Planned with.
+        most: TimeDelta,
+    },
     /// Thawing water is changed this often.
     WaterChange {
         /// How often.
@@ -177,7 +182,8 @@ impl Reason {
             Self::CookedKeeps { .. } => source::LEFTOVERS,
             Self::Stand { .. } => source::TURKEY_STUFFING,
             Self::NotCookedSo(RoastError::ThawBeforeSmoking) => source::SMOKING,
-            Self::SaltWants { .. }
+            Self::WaterFinish { .. }
+            | Self::SaltWants { .. }
             | Self::BrineWants { .. }
             | Self::Temper { .. }
             | Self::Preheat { .. }
