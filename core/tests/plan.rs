@@ -93,11 +93,26 @@ fn a_bird_still_frozen_on_monday_cannot_make_thursday_from_the_fridge() {
     assert!(conflict.because.contains(&Reason::Dinner));
     assert!(conflict.short_by > TimeDelta::days(2), "{}", conflict.short_by);
     let offered: Vec<Change> = conflict.offers.iter().map(|offer| offer.change).collect();
+    assert!(offered.contains(&Change::BuyFresh), "it is still to be bought: {offered:?}");
     assert!(offered.contains(&Change::ColdWater) && offered.contains(&Change::CookFrozen), "{offered:?}");
     assert!(offered.iter().any(|change| matches!(change, Change::Dinner(at) if *at > self::at("2027-11-25 17:00"))));
     // Less salt alone does not thaw a bird.
     assert!(!offered.contains(&Change::ShorterRest) && !offered.contains(&Change::NoSalt));
     assert!(conflict.offers.is_sorted_by_key(|offer| offer.cost));
+    // A bird already in the freezer at home is not bought again.
+    let at_home = Order { at_home: true, ..thanksgiving(14.5, Condition::Frozen) };
+    let conflict = solve(&at_home, &[], at("2027-11-22 18:30")).unwrap_err();
+    assert!(!conflict.offers.iter().any(|offer| matches!(offer.change, Change::BuyFresh | Change::SmallerBird(_))));
+}
+
+#[test]
+fn every_number_of_a_plan_says_where_it_comes_from() {
+    let schedule = solve(&thanksgiving(14.5, Condition::Frozen), &[], at("2027-11-15 18:30")).unwrap();
+    let source = |step| job(&schedule, step).reasons.iter().find_map(|why| why.source()).unwrap();
+    assert_eq!(source(Step::Thaw).id, "turkey-thawing");
+    assert_eq!(source(Step::On).id, "turkey-timetable");
+    assert_eq!(source(Step::Salt).id, "plan-practice");
+    assert_eq!(source(Step::Chill).id, "danger-zone");
 }
 
 #[test]
@@ -549,6 +564,30 @@ mod laws {
                         obeys(&changed, &offer.schedule, now)?;
                     }
                 }
+            }
+        }
+
+        #[test]
+        fn whatever_has_happened_what_is_still_to_do_is_ahead_and_in_its_window(
+            order in order(),
+            now_minutes in -10_000_i64..4_000,
+            happened in prop::collection::vec(
+                (prop::sample::select(Step::ALL), 0_u8..3, 0_i64..12_000, prop::bool::weighted(0.8)), 0..6),
+        ) {
+            let now = order.dinner + TimeDelta::minutes(now_minutes);
+            let facts: Vec<Fact> = happened
+                .into_iter()
+                .map(|(step, nth, ago, done)| Fact { step, nth, at: now - TimeDelta::minutes(ago), done })
+                .collect();
+            match solve(&order, &facts, now) {
+                Ok(schedule) => {
+                    for job in &schedule.jobs {
+                        prop_assert!(job.earliest <= job.at && job.at <= job.latest, "{job:?}");
+                        prop_assert!(job.done || job.at >= now, "{job:?}");
+                        prop_assert!(!facts.iter().any(|f| f.step == job.step && f.nth == job.nth) || job.done, "{job:?}");
+                    }
+                }
+                Err(conflict) => prop_assert!(!conflict.because.is_empty()),
             }
         }
 

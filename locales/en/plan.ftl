@@ -139,6 +139,7 @@ plan-change-unstuffed = Stuffing on the side
 plan-change-cook-ahead = Cook it the day before
 plan-change-smaller-bird = A bird of { $mass }
 plan-change-two-birds = Two birds of { $mass }
+plan-change-buy-fresh = Buy a fresh one instead
 plan-change-buy-later = Buy a fresh one later
 
 # ---- what a change costs: halves of sentences after a colon.
@@ -161,6 +162,7 @@ plan-cost-unstuffed = it cooks quicker, and safer
 plan-cost-cook-ahead = carved, chilled, reheated to { $target }
 plan-cost-smaller-bird = enough for everyone, little left over
 plan-cost-two-birds = they thaw and cook quicker than one big one
+plan-cost-buy-fresh = nothing to thaw; buy it { $when }
 plan-cost-buy-later = the one at home won’t keep; buy it { $when }
 
 # ---- cautions of a plan that works: whole sentences.

@@ -138,6 +138,7 @@ plan-change-unstuffed = Relleno aparte
 plan-change-cook-ahead = Asarla el día antes
 plan-change-smaller-bird = Un ave de { $mass }
 plan-change-two-birds = Dos aves de { $mass }
+plan-change-buy-fresh = Comprar una fresca
 plan-change-buy-later = Comprar otra más tarde
 
 # ---- lo que cuesta un cambio: medias frases tras dos puntos.
@@ -160,6 +161,7 @@ plan-cost-unstuffed = se asa antes y con más seguridad
 plan-cost-cook-ahead = trinchada, enfriada y recalentada a { $target }
 plan-cost-smaller-bird = llega para todos, sobra poco
 plan-cost-two-birds = se descongelan y asan antes que una grande
+plan-cost-buy-fresh = nada que descongelar; cómprala { $when }
 plan-cost-buy-later = la de casa no aguanta; cómprala { $when }
 
 # ---- advertencias de un plan que funciona: frases enteras.

@@ -120,10 +120,10 @@ pub fn reason(reason: &Reason) -> Text {
             Text::new("plan-reason-follows").with("step", Arg::from(step_name(step))).with("takes", Arg::Span(takes))
         }
         Reason::RawKeeps { most } => Text::new("plan-reason-raw-keeps").with("most", Arg::Span(most)),
-        Reason::FridgeThaw { least, most } => {
+        Reason::FridgeThaw { least, most, .. } => {
             Text::new("plan-reason-fridge-thaw").with("time", Arg::SpanRange(least, most))
         }
-        Reason::WaterThaw { least, most } => {
+        Reason::WaterThaw { least, most, .. } => {
             Text::new("plan-reason-water-thaw").with("time", Arg::SpanRange(least, most))
         }
         Reason::WaterFinish { most } => Text::new("plan-reason-water-finish").with("most", Arg::Span(most)),
@@ -138,7 +138,7 @@ pub fn reason(reason: &Reason) -> Text {
         Reason::Preheat { cooker, least } => {
             Text::new("plan-reason-preheat").with("cooker", Arg::Choice(cooker.name())).with("least", Arg::Span(least))
         }
-        Reason::CookingTime { p10, p90 } => {
+        Reason::CookingTime { p10, p90, .. } => {
             Text::new("plan-reason-cooking-time").with("time", Arg::SpanRange(p10, p90))
         }
         Reason::Forecast => Text::new("plan-reason-forecast"),
@@ -197,6 +197,7 @@ pub fn change(change: &Change) -> Text {
         Change::CookAhead => Text::new("plan-change-cook-ahead"),
         Change::SmallerBird(mass) => Text::new("plan-change-smaller-bird").with("mass", Arg::Mass(mass.get())),
         Change::TwoBirds(mass) => Text::new("plan-change-two-birds").with("mass", Arg::Mass(mass.get())),
+        Change::BuyFresh => Text::new("plan-change-buy-fresh"),
         Change::BuyLater => Text::new("plan-change-buy-later"),
     }
 }
@@ -232,6 +233,7 @@ pub fn offer_cost(offer: &Offer) -> Text {
         Change::CookAhead => Text::new("plan-cost-cook-ahead").with("target", safe()),
         Change::SmallerBird(_) => Text::new("plan-cost-smaller-bird"),
         Change::TwoBirds(_) => Text::new("plan-cost-two-birds"),
+        Change::BuyFresh => Text::new("plan-cost-buy-fresh").with("when", when(Step::Buy)),
         Change::BuyLater => Text::new("plan-cost-buy-later").with("when", when(Step::Buy)),
     }
 }
@@ -403,6 +405,7 @@ mod tests {
             Change::CookAhead,
             Change::SmallerBird(mass),
             Change::TwoBirds(mass),
+            Change::BuyFresh,
             Change::BuyLater,
         ] {
             let offer = Offer { change: it, cost: 0, schedule: schedule(&order(Condition::Fresh, Cooker::Oven)) };

@@ -201,7 +201,7 @@ impl List<'_, '_> {
         let cooking = network.cooking;
         let time = match network.forecast {
             Some(_) => Reason::Forecast,
-            None => Reason::CookingTime { p10: cooking.p10, p90: cooking.p90 },
+            None => network.cooking_reason(),
         };
         if network.is_present(ON) {
             self.point(Step::On, ON, cooking.p50, &[time, Reason::Dinner]);

@@ -8,6 +8,7 @@ use super::stn::{Cycle, ORIGIN, Point, Stn};
 use super::{Caution, Failure, Finish, Moment, Order, Reason, Salting, Step, Thawing, spans};
 use crate::bird::Condition;
 use crate::roast::{self, Cooker, Estimate, Spread};
+use crate::source::Source;
 use crate::thaw;
 use chrono::TimeDelta;
 
@@ -52,6 +53,7 @@ pub(super) struct Thawed {
     pub nth: u8,
     pub least: TimeDelta,
     pub most: TimeDelta,
+    pub source: Source,
 }
 
 /// A point as far as it is known.
@@ -74,6 +76,8 @@ pub(super) struct Network<'a> {
     pub thaw: Option<Thawed>,
     pub salted: Salted,
     pub cooking: Spread,
+    /// Where the cooking time comes from.
+    pub cooking_source: Source,
     /// The forecast, if it counts.
     pub forecast: Option<Finish>,
     pub cautions: Vec<Caution>,
@@ -96,6 +100,7 @@ impl<'a> Network<'a> {
             thaw,
             salted: salted_of(order, past, thaw),
             cooking: estimate.spread,
+            cooking_source: estimate.source,
             forecast: finish.filter(|_| on && past.passed(Step::Pull, 0).is_none()),
             cautions: estimate.cautions.into_iter().map(Caution::Cooking).collect(),
             known: [Known::Absent; POINTS],
@@ -172,6 +177,7 @@ impl<'a> Network<'a> {
                 because.push(reason);
             }
         }
+        because.sort_by_key(|reason| reason.place());
         Failure { because, short_by: TimeDelta::seconds(cycle.short_by) }
     }
 
@@ -282,11 +288,17 @@ impl<'a> Network<'a> {
         self.rule(from, to, None, Some(most), why);
     }
 
+    pub fn cooking_reason(&self) -> Reason {
+        Reason::CookingTime { p10: self.cooking.p10, p90: self.cooking.p90, source: self.cooking_source }
+    }
+
     pub fn thaw_reason(&self) -> Reason {
         match self.thaw {
             Some(Thawed { way: Thawing::ColdWater, nth: 1.., most, .. }) => Reason::WaterFinish { most },
-            Some(Thawed { way: Thawing::ColdWater, least, most, .. }) => Reason::WaterThaw { least, most },
-            Some(Thawed { least, most, .. }) => Reason::FridgeThaw { least, most },
+            Some(Thawed { way: Thawing::ColdWater, least, most, source, .. }) => {
+                Reason::WaterThaw { least, most, source }
+            }
+            Some(Thawed { least, most, source, .. }) => Reason::FridgeThaw { least, most, source },
             None => Reason::Done,
         }
     }
@@ -372,7 +384,7 @@ impl<'a> Network<'a> {
                 self.stn.at_least(ORIGIN, READY, at, Reason::Forecast);
             }
             None => {
-                let why = Reason::CookingTime { p10: self.cooking.p10, p90: self.cooking.p90 };
+                let why = self.cooking_reason();
                 // Once it is on it may take longer; as long as it isn't, the time planned with is the time planned with.
                 let most = self.is_open(ON).then_some(self.cooking.p90);
                 self.rule(ON, READY, Some(self.cooking.p90), most, why);
@@ -483,22 +495,25 @@ fn thaw_of(order: &Order, past: Past<'_>, now: Moment, cooking: &Spread) -> Opti
     if past.skipped(Step::Thaw, 0) {
         return None;
     }
-    let fridge = thaw::fridge(&order.bird)?.time;
-    let water = thaw::cold_water(&order.bird)?.thaw.time;
-    let in_fridge = Thawed { way: Thawing::Fridge, nth: 0, least: fridge.low, most: fridge.high };
+    let fridge = thaw::fridge(&order.bird)?;
+    let water = thaw::cold_water(&order.bird)?.thaw;
+    let whole =
+        |way, thaw: thaw::Thaw| Thawed { way, nth: 0, least: thaw.time.low, most: thaw.time.high, source: thaw.source };
     match order.thawing {
-        Thawing::Fridge => Some(in_fridge),
-        Thawing::ColdWater => Some(Thawed { way: Thawing::ColdWater, nth: 0, least: water.low, most: water.high }),
+        Thawing::Fridge => Some(whole(Thawing::Fridge, fridge)),
+        Thawing::ColdWater => Some(whole(Thawing::ColdWater, water)),
         Thawing::FridgeThenWater => {
-            let Some(started) = past.done(Step::Thaw, 0) else { return Some(in_fridge) };
+            let Some(started) = past.done(Step::Thaw, 0) else { return Some(whole(Thawing::Fridge, fridge)) };
+            let left = |switch: Moment| finish_in_water(switch - started, fridge.time.high, water.time.high);
             let by = place::wanted_on(order, cooking) - spans::AT_ONCE;
             let switch = past.done(Step::Thaw, 1).unwrap_or_else(|| {
                 // The longer it stays in the fridge the less is left: two tries come near enough.
-                let guess = |most: TimeDelta| finish_in_water((by - most).max(now) - started, fridge.high, water.high);
-                (by - guess(guess(water.high))).max(now)
+                let once = left((by - water.time.high).max(now));
+                let twice = left((by - once).max(now));
+                (by - twice).max(now)
             });
-            let most = finish_in_water(switch - started, fridge.high, water.high);
-            Some(Thawed { way: Thawing::ColdWater, nth: 1, least: most / 2, most })
+            let most = left(switch);
+            Some(Thawed { nth: 1, least: most / 2, most, ..whole(Thawing::ColdWater, water) })
         }
         Thawing::CookFrozen => None,
     }

@@ -42,6 +42,8 @@ pub enum Change {
     SmallerBird(BirdMass),
     /// Two birds of this mass instead of one.
     TwoBirds(BirdMass),
+    /// Buy a fresh one instead of a frozen one.
+    BuyFresh,
     /// Buy another one nearer the day.
     BuyLater,
 }
@@ -68,6 +70,7 @@ impl Change {
                 order.bird.mass = mass;
                 order.birds = order.birds.saturating_mul(2);
             }
+            Self::BuyFresh => order.bird.condition = Condition::Fresh,
             Self::BuyLater => order.at_home = false,
         }
         order
@@ -86,7 +89,7 @@ impl Change {
                 let moved = u32::try_from((at - order.dinner).num_minutes().abs()).unwrap_or(u32::MAX);
                 20 + (moved / 2).min(500)
             }
-            Self::Unstuffed => 30,
+            Self::BuyFresh | Self::Unstuffed => 30,
             Self::NoSalt => 40,
             Self::FinishInWater => 45,
             Self::ColdWater => 50,
@@ -226,6 +229,7 @@ impl Search<'_> {
             (Change::Flat, raw && flattens && whole && !order.bird.stuffed),
             (Change::Unstuffed, raw && order.bird.stuffed),
             (Change::CookAhead, raw && !order.cooks_ahead()),
+            (Change::BuyFresh, thaw_open && !order.at_home && self.not_yet(Step::Buy)),
             (Change::BuyLater, raw && order.at_home && order.bird.condition == Condition::Fresh && !past.begun()),
         ]
         .into_iter()

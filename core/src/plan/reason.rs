@@ -34,6 +34,8 @@ pub enum Reason {
         least: TimeDelta,
         /// Planned with.
         most: TimeDelta,
+        /// Where that comes from, for this bird.
+        source: Source,
     },
     /// It thaws this long in cold water.
     WaterThaw {
@@ -41,6 +43,8 @@ pub enum Reason {
         least: TimeDelta,
         /// Planned with.
         most: TimeDelta,
+        /// Where that comes from, for this bird.
+        source: Source,
     },
     /// What is still ice after some time in the fridge thaws this long in cold water.
     WaterFinish {
@@ -97,6 +101,8 @@ pub enum Reason {
         p10: TimeDelta,
         /// Nine in ten are quicker: the time planned with.
         p90: TimeDelta,
+        /// Where that comes from, for this bird and cooker.
+        source: Source,
     },
     /// The readings say when it will be done.
     Forecast,
@@ -172,9 +178,10 @@ impl Reason {
     pub fn source(self) -> Option<Source> {
         Some(match self {
             Self::RawKeeps { .. } => source::COUNTDOWN,
-            Self::FridgeThaw { .. } | Self::WaterThaw { .. } | Self::CookAtOnce | Self::ThawedKeeps { .. } => {
-                source::TURKEY_THAWING
+            Self::FridgeThaw { source, .. } | Self::WaterThaw { source, .. } | Self::CookingTime { source, .. } => {
+                source
             }
+            Self::CookAtOnce | Self::ThawedKeeps { .. } => source::TURKEY_THAWING,
             Self::WaterChange { .. } => source::BIG_THAW,
             Self::SaltAtMost { .. } => SALT_LIMIT,
             Self::RoomTemperature { .. } | Self::TwoHours { .. } | Self::HotHold { .. } => source::DANGER_ZONE,
@@ -196,7 +203,6 @@ impl Reason {
             | Self::Now
             | Self::Done
             | Self::Follows { .. }
-            | Self::CookingTime { .. }
             | Self::Forecast
             | Self::Drive { .. }
             | Self::Sociable
@@ -204,6 +210,30 @@ impl Reason {
             | Self::DinnerTooFar
             | Self::NotCookedSo(_) => return None,
         })
+    }
+}
+
+impl Reason {
+    /// Place in the telling: from the shop to the table, as the jobs come.
+    pub(super) fn place(self) -> u8 {
+        match self {
+            Self::Now | Self::Done | Self::DinnerPast | Self::DinnerTooFar | Self::NotCookedSo(_) => 0,
+            Self::Follows { step: Step::Buy, .. } | Self::RawKeeps { .. } => 1,
+            Self::FridgeThaw { .. } | Self::WaterThaw { .. } | Self::WaterFinish { .. } | Self::WaterChange { .. } => 2,
+            Self::ThawedKeeps { .. } | Self::CookAtOnce => 3,
+            Self::SaltWants { .. } | Self::BrineWants { .. } | Self::SaltAtMost { .. } => 4,
+            Self::Follows { step: Step::Salt, .. } => 5,
+            Self::Temper { .. } | Self::RoomTemperature { .. } | Self::Preheat { .. } => 6,
+            Self::CookingTime { .. } | Self::Forecast | Self::CheckBefore => 7,
+            Self::Stand { .. } | Self::HotHold { .. } => 8,
+            Self::Carving { .. } | Self::TwoHours { .. } => 9,
+            Self::ColdThrough { .. } | Self::CookedKeeps { .. } => 10,
+            Self::Follows { .. } | Self::PackedCold { .. } => 11,
+            Self::Drive { .. } | Self::DriveTooLong { .. } => 12,
+            Self::Reheat { .. } | Self::ReheatWithin { .. } => 13,
+            Self::Sociable => 14,
+            Self::Dinner => 15,
+        }
     }
 }
 
