@@ -89,7 +89,7 @@ impl Change {
                 let moved = u32::try_from((at - order.dinner).num_minutes().abs()).unwrap_or(u32::MAX);
                 20 + (moved / 2).min(500)
             }
-            Self::BuyFresh | Self::Unstuffed => 30,
+            Self::Unstuffed => 30,
             Self::NoSalt => 40,
             Self::FinishInWater => 45,
             Self::ColdWater => 50,
@@ -98,6 +98,8 @@ impl Change {
             Self::SmallerBird(_) => 75,
             Self::CookAhead => 80,
             Self::TwoBirds(_) => 90,
+            // Who says "frozen" mostly has it already, bought or not.
+            Self::BuyFresh => 110,
         }
     }
 }
