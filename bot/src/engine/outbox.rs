@@ -27,6 +27,11 @@ impl Engine {
         self.desk().queue.len()
     }
 
+    /// Whether a message to `room` is being sent: its number is not known yet.
+    pub fn is_sending_to(&self, room: RoomId) -> bool {
+        self.desk().queue.is_sending_to(room)
+    }
+
     /// Takes the next message to send among chats that `may` be written to now: the most urgent, and of equals the chat
     /// that has waited longest. Report its end with [`Self::sent`] or [`Self::failed`]; until then its chat waits.
     ///

@@ -113,6 +113,11 @@ impl Queue {
         lane.map(|lane| lane.waiting.iter().copied().collect()).unwrap_or_default()
     }
 
+    /// Whether something is under way to `chat`.
+    pub fn is_sending_to(&self, chat: RoomId) -> bool {
+        self.lanes.get(&LaneId::Chat(chat)).is_some_and(|lane| lane.under_way.is_some())
+    }
+
     /// What is under way anywhere.
     pub fn under_way(&self) -> Vec<OutboxKey> {
         self.lanes.values().filter_map(|lane| lane.under_way).collect()

@@ -55,6 +55,16 @@ pub fn needs_admins(update: &Update) -> Option<RoomId> {
     (kind_of(chat)? == RoomKind::Group).then_some(RoomId(chat.id.0))
 }
 
+/// The message of ours whose name has to be known before `update` is heard.
+pub fn needs_key(update: &Update) -> Option<(RoomId, i64)> {
+    let (chat, message) = match &update.kind {
+        UpdateKind::Message(message) => (&message.chat, message.reply_to_message()?.id),
+        UpdateKind::CallbackQuery(query) => query.message.as_ref().map(|message| (message.chat(), message.id()))?,
+        _ => return None,
+    };
+    Some((RoomId(chat.id.0), message.0.into()))
+}
+
 fn is_command(text: &str) -> bool {
     text.trim_start().starts_with('/')
 }

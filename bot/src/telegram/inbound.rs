@@ -29,6 +29,9 @@ const ADMINS_KEPT: Duration = Duration::from_secs(300);
 /// How long to wait for one: a press must be answered soon.
 const ADMINS_WAIT: Duration = Duration::from_secs(3);
 
+/// How long to wait for the number of a message that is pressed on already.
+const NUMBER_WAIT: Duration = Duration::from_millis(300);
+
 /// Receives until `ending` turns true.
 pub async fn run(
     serving: Serving,
@@ -110,6 +113,7 @@ impl Receiver {
     async fn take(&mut self, updates: Vec<Update>) -> Result<(), ServeError> {
         let next = updates.last().map(|update| update.id.as_offset());
         self.learn_admins(&updates).await;
+        self.learn_numbers(&updates).await;
         let (engine, admins, me) = (Arc::clone(&self.serving.engine), Arc::clone(&self.admins), self.me.clone());
         blocking(move || {
             let known = Known { engine: &engine, admins: &admins };
@@ -120,6 +124,20 @@ impl Receiver {
         self.offset = next.or(self.offset);
         self.serving.turns.notify_one();
         Ok(())
+    }
+
+    /// A quick finger presses before the platform has told us the number of the message: that is worth a moment.
+    async fn learn_numbers(&self, updates: &[Update]) {
+        let until = Instant::now() + NUMBER_WAIT;
+        for (room, message) in updates.iter().filter_map(hear::needs_key) {
+            let engine = &self.serving.engine;
+            while engine.is_sending_to(room)
+                && engine.key_of(room, message).is_ok_and(|key| key.is_none())
+                && Instant::now() < until
+            {
+                sleep(Duration::from_millis(5)).await;
+            }
+        }
     }
 
     /// Asks who administers the groups where it matters, all at once.

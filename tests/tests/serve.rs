@@ -1,0 +1,432 @@
+//! The Telegram front end around a stand-in for the room: real HTTP against the loopback Bot API server.
+//!
+//! Faults tried: refusals of every kind, lost replies, a network that is away, a restart with half the work done. What the
+//! room says of a bird is tried elsewhere.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use carvetime::book::SledBook;
+use carvetime::engine::Engine;
+use carvetime::room::turn::File;
+use carvetime::room::{Bell, BellKind, Button, Heard, How, RoomId, Say, Scene, To, Turn, Urgency, What};
+use carvetime::telegram::{Options, ServeError, serve_with};
+use carvetime::words::{Arg, Text, Voice};
+use carvetime_tests::loopback::{ChatId, Fault, Loopback, Rule, TOKEN};
+use chrono::{DateTime, TimeDelta, Utc};
+use std::path::Path;
+use std::sync::Arc;
+use std::thread::JoinHandle;
+use std::time::Duration;
+use tokio::sync::oneshot;
+
+/// Each language has this word with one argument; here it carries whatever a test says.
+fn words(text: &str) -> Text {
+    Text::new("telegram-unreachable").with("person", Arg::Verbatim(text.to_owned()))
+}
+
+/// The stand-in room: what is addressed to it is an instruction a line.
+fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
+    let mut turn = Turn { room: Some(scene.room.clone()), ..Turn::default() };
+    let here = To::Room(scene.room.id);
+    let say = |text: &str| Say::new(here.clone(), words(text));
+    let with_button =
+        |say: Say| Say { buttons: vec![vec![Button { label: words("Done"), data: "done".into() }]], ..say };
+    match &heard.what {
+        What::Said { text, addressed: true, edited, .. } => {
+            for line in text.lines() {
+                let (verb, rest) = line.split_once(' ').unwrap_or((line, ""));
+                match verb {
+                    "/say" => turn.says.push(say(&format!("{rest}{}", if *edited { " (edited)" } else { "" }))),
+                    "/ask" => turn.says.push(Say { key: Some("job".into()), ..with_button(say(rest)) }),
+                    "/board" => turn.says.push(Say {
+                        key: Some("board".into()),
+                        how: How::Edit,
+                        urgency: Urgency::Board,
+                        pin: true,
+                        ..say(rest)
+                    }),
+                    "/long" => turn.says.push(say(&"gravy ".repeat(1500))),
+                    "/file" => turn.says.push(Say {
+                        file: Some(File { name: rest.into(), bytes: b"\x89PNG bytes".to_vec() }),
+                        ..say("the file")
+                    }),
+                    "/place" => turn.says.push(Say { ask_place: true, ..say("where?") }),
+                    "/reply" => turn.says.push(Say { ask_reply: true, ..say("how heavy?") }),
+                    "/tell" => {
+                        let by = heard.by.as_ref().unwrap();
+                        turn.people.push(carvetime::room::state::Person::new(by));
+                        turn.says.push(Say { to: To::Person(by.id), urgency: Urgency::Due, ..with_button(say(rest)) });
+                    }
+                    "/wake" => {
+                        turn.bells = Some(vec![Bell {
+                            at: now + TimeDelta::milliseconds(300),
+                            kind: BellKind::Note { name: "n".into() },
+                        }]);
+                    }
+                    "/admin" => turn.says.push(say(&format!("admin {:?}", heard.by.as_ref().map(|by| by.admin)))),
+                    _ => turn.says.push(say(&format!("heard {line}"))),
+                }
+            }
+        }
+        What::Said { .. } => {}
+        What::Pressed { data, on, press } => {
+            turn.says.push(say(&format!("pressed {data} on {on:?}")));
+            turn.says.push(Say { key: on.clone(), how: How::Close, ..say("") });
+            if on.is_none() {
+                turn.says.push(Say::new(To::Press(press.clone()), words("too late")));
+            }
+        }
+        What::Located { latitude, .. } => turn.says.push(say(&format!("at {latitude:.0}"))),
+        What::Rang { .. } => turn.says.push(say("ring ring")),
+        What::Welcomed => turn.says.push(say("welcome")),
+        What::Removed => turn.room.iter_mut().for_each(|room| room.gone = true),
+        What::Unreadable => turn.says.push(say("can't read that")),
+        What::Migrated { to } => turn.moved = Some(*to),
+    }
+    turn
+}
+
+/// The bot in this process, on its own runtime.
+struct Running {
+    stop: Option<oneshot::Sender<()>>,
+    thread: Option<JoinHandle<Result<(), ServeError>>>,
+    engine: Arc<Engine>,
+}
+
+impl Running {
+    fn on(server: &Loopback, data: &Path) -> Self {
+        Self::with_token(server, data, TOKEN)
+    }
+
+    fn with_token(server: &Loopback, data: &Path, token: &str) -> Self {
+        let voice = Arc::new(Voice::new());
+        let book = Arc::new(SledBook::open(data).unwrap());
+        let engine = Arc::new(Engine::new(book, Arc::clone(&voice) as _, obey).unwrap());
+        let bot = Options::new(token, Some(&server.url())).bot().unwrap();
+        let (stop, stopped) = oneshot::channel::<()>();
+        let serving = Arc::clone(&engine);
+        let thread = std::thread::spawn(move || {
+            let runtime = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build().unwrap();
+            runtime.block_on(serve_with(bot, serving, voice, async {
+                let _ = stopped.await;
+            }))
+        });
+        Self { stop: Some(stop), thread: Some(thread), engine }
+    }
+
+    fn stop(mut self) -> Result<(), ServeError> {
+        self.stop.take().unwrap().send(()).ok();
+        self.end()
+    }
+
+    /// Waits for it to end by itself.
+    fn end(&mut self) -> Result<(), ServeError> {
+        self.thread.take().unwrap().join().unwrap()
+    }
+}
+
+/// A server, a running bot and its folder.
+fn start() -> (Loopback, tempfile::TempDir, Running) {
+    let server = Loopback::start();
+    let dir = tempfile::tempdir().unwrap();
+    let running = Running::on(&server, dir.path());
+    (server, dir, running)
+}
+
+/// Waits until `done` holds; fails if it never does.
+fn wait(done: impl Fn() -> bool) {
+    for _ in 0..1000 {
+        if done() {
+            return;
+        }
+        std::thread::sleep(Duration::from_millis(20));
+    }
+    panic!("waited in vain");
+}
+
+/// Waits until nothing is left to send.
+fn drained(running: &Running) {
+    wait(|| running.engine.waiting() == 0);
+}
+
+fn methods(server: &Loopback, wanted: &str) -> usize {
+    server.calls().iter().filter(|call| call.method == wanted).count()
+}
+
+#[test]
+fn a_private_message_is_answered_and_its_edit_too() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    let id = server.tell("Rosa", "/say <turkey> & salt");
+    server.expect(rosa, "<turkey> & salt");
+    server.correct("Rosa", rosa, id, "/say turkey");
+    server.expect(rosa, "turkey (edited)");
+    server.upload("Rosa", rosa, "bird.jpg", b"picture");
+    server.expect(rosa, "can't read that");
+    server.locate("Rosa", rosa, 41.9, -87.6);
+    server.expect(rosa, "at 42");
+    running.stop().unwrap();
+}
+
+#[test]
+fn the_menus_are_set_in_every_language_for_private_chats_and_groups() {
+    let (server, _dir, running) = start();
+    server.wait_calls("the menus", |calls| {
+        calls.iter().filter(|call| call.method == "setMyShortDescription" && call.ok == Some(true)).count() == 2
+    });
+    let commands = server.commands();
+    assert_eq!(commands.len(), 4, "{:?}", commands.keys());
+    assert!(commands.values().all(|list| list.len() == 15));
+    running.stop().unwrap();
+}
+
+#[test]
+fn in_a_group_commands_are_heard_other_bots_commands_are_not_and_administrators_are_known() {
+    let (server, _dir, running) = start();
+    let group = server.group("Dinner", &["Rosa", "Tom"]);
+    server.expect(group, "welcome");
+    server.say("Tom", group, "/admin@other_bot");
+    server.say("Tom", group, &format!("/admin@{}", server.username()));
+    server.expect(group, "admin Some(false)");
+    server.say("Rosa", group, "/admin");
+    server.expect(group, "admin Some(true)");
+    assert_eq!(methods(&server, "getChatAdministrators"), 1, "asked once, then remembered");
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_board_is_one_message_that_is_edited_and_pinned() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/board one");
+    let first = server.expect(rosa, "one");
+    server.tell("Rosa", "/board two");
+    let second = server.expect(rosa, "two");
+    assert_eq!(first.id, second.id);
+    server.tell("Rosa", "/board two"); // not modified: no error
+    server.tell("Rosa", "/say next");
+    server.expect(rosa, "next");
+    server.wait_calls("the pin", |calls| calls.iter().any(|call| call.method == "pinChatMessage"));
+    drained(&running);
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_press_is_answered_at_once_and_its_buttons_go() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/ask salted?");
+    let message = server.expect(rosa, "salted?");
+    let label = message.buttons[0][0].0.clone();
+    let press = server.press("Rosa", rosa, &label);
+    assert_eq!(server.answer(&press).text, "");
+    server.expect(rosa, "pressed done on Some(\"job\")");
+    server.settle();
+    assert!(server.said(rosa).iter().all(|message| message.buttons.is_empty()));
+    // A button nobody knows any more is answered with words.
+    server.tell("Rosa", "/say plain");
+    let other = server.expect(rosa, "plain");
+    let press = server.press_data("Rosa", &other, "old", "old");
+    assert!(server.answer(&press).text.contains("too late"));
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_private_call_from_a_group_is_pressed_privately_and_heard_in_the_group() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    let group = server.group("Dinner", &["Rosa", "Tom"]);
+    server.expect(group, "welcome");
+    server.say("Rosa", group, "/tell your turn");
+    let call = server.expect(rosa, "your turn");
+    assert_eq!(call.buttons[0][0].1, format!("r{group}:done"));
+    let press = server.press("Rosa", rosa, &call.buttons[0][0].0);
+    server.answer(&press);
+    server.expect(group, "pressed done");
+    running.stop().unwrap();
+}
+
+#[test]
+fn someone_who_never_started_the_bot_is_called_in_the_group() {
+    let (server, _dir, running) = start();
+    let group = server.group("Dinner", &["Ines", "Tom"]);
+    server.expect(group, "welcome");
+    server.say("Ines", group, "/tell your turn");
+    let instead = server.expect(group, "your turn");
+    assert!(instead.text.starts_with("Ines"), "{}", instead.text);
+    running.stop().unwrap();
+}
+
+#[test]
+fn long_texts_files_places_and_reply_fields_go_as_the_platform_takes_them() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/long");
+    server.expect(rosa, "gravy");
+    server.expect(rosa, "gravy");
+    server.expect(rosa, "gravy");
+    server.tell("Rosa", "/file chart.png");
+    assert!(server.expect(rosa, "the file").photo);
+    server.tell("Rosa", "/file plan.ics");
+    let file = server.expect(rosa, "the file");
+    assert_eq!(file.file.unwrap().name, "plan.ics");
+    server.tell("Rosa", "/place");
+    assert!(server.expect(rosa, "where?").markup.unwrap().to_string().contains("request_location"));
+    server.tell("Rosa", "/reply");
+    assert!(server.expect(rosa, "how heavy?").markup.unwrap().to_string().contains("force_reply"));
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_bell_rings_by_itself() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/wake");
+    server.expect(rosa, "ring ring");
+    running.stop().unwrap();
+}
+
+#[test]
+fn answers_go_to_the_topic_they_were_asked_in() {
+    let (server, _dir, running) = start();
+    let forum = server.forum("Family", &["Rosa", "Tom"]);
+    server.say_in("Rosa", forum, 44, "/say here");
+    assert_eq!(server.expect(forum, "here").thread, Some(44));
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_group_that_becomes_another_is_followed() {
+    let (server, _dir, running) = start();
+    let group = server.group("Dinner", &["Rosa", "Tom"]);
+    server.expect(group, "welcome");
+    let new = server.migrate(group);
+    server.say("Rosa", new, "/say still here");
+    server.expect(new, "still here");
+    server.settle();
+    assert!(running.engine.pages().room(RoomId(group)).unwrap().is_none());
+    assert!(running.engine.pages().room(RoomId(new)).unwrap().is_some());
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_chat_that_was_told_to_wait_does_not_hold_up_another() {
+    let (server, _dir, running) = start();
+    let (rosa, tom) = (server.person("Rosa"), server.person("Tom"));
+    server.fault(Rule::next("sendMessage", Fault::TooMany(2)));
+    server.tell("Rosa", "/say slow");
+    server.wait_calls("the refusal", |calls| calls.iter().any(|call| call.method == "sendMessage"));
+    server.tell("Tom", "/say quick");
+    server.expect(tom, "quick");
+    assert!(server.said(rosa).is_empty());
+    server.expect(rosa, "slow");
+    running.stop().unwrap();
+}
+
+#[test]
+fn what_the_platform_finds_malformed_goes_without_markup() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.fault(Rule::next("sendMessage", Fault::Refuse(400, "Bad Request: can't parse entities: no reason")));
+    server.tell("Rosa", "/ask a < b");
+    let message = server.expect(rosa, "a < b");
+    assert!(message.buttons.is_empty());
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_lost_reply_repeats_a_message_and_loses_none() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.fault(Rule::next("sendMessage", Fault::LoseReply));
+    server.tell("Rosa", "/say again");
+    server.expect(rosa, "again");
+    server.expect(rosa, "again");
+    server.tell("Rosa", "/say next");
+    server.expect(rosa, "next");
+    assert_eq!(server.said(rosa).len(), 3);
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_network_that_is_away_comes_back() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/say before");
+    server.expect(rosa, "before");
+    server.set_offline(true);
+    std::thread::sleep(Duration::from_millis(300));
+    server.tell("Rosa", "/say during");
+    server.set_offline(false);
+    server.expect(rosa, "during");
+    running.stop().unwrap();
+}
+
+#[test]
+fn after_a_restart_an_update_told_again_is_not_decided_again() {
+    let (server, dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/board one");
+    let board = server.expect(rosa, "one");
+    server.settle();
+    running.stop().unwrap();
+    server.deliver_again(10);
+    server.tell("Rosa", "/say meanwhile\n/board two");
+    let running = Running::on(&server, dir.path());
+    server.expect(rosa, "meanwhile");
+    assert_eq!(server.expect(rosa, "two").id, board.id, "the board is still known");
+    server.settle();
+    assert_eq!(server.said(rosa).len(), 2);
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_bad_token_and_a_second_instance_end_it_with_a_reason() {
+    let server = Loopback::start();
+    let dir = tempfile::tempdir().unwrap();
+    let refused = Running::with_token(&server, &dir.path().join("a"), "1:wrong").end();
+    assert!(matches!(refused, Err(ServeError::BadToken)), "{refused:?}");
+
+    let mut first = Running::on(&server, &dir.path().join("b"));
+    server.wait_calls("the first poll", |calls| calls.iter().any(|call| call.method == "getUpdates"));
+    let second = Running::on(&server, &dir.path().join("c"));
+    let ended = first.end();
+    assert!(matches!(ended, Err(ServeError::Conflict)), "{ended:?}");
+    second.stop().unwrap();
+}
+
+#[test]
+fn a_chat_that_blocked_the_bot_is_left_alone() {
+    let (server, _dir, running) = start();
+    let rosa: ChatId = server.person("Rosa");
+    server.tell("Rosa", "/say hello");
+    server.expect(rosa, "hello");
+    server.fault(Rule::next("sendMessage", Fault::Refuse(403, "Forbidden: bot was blocked by the user")));
+    server.tell("Rosa", "/say lost\n/say lost too");
+    wait(|| running.engine.pages().room(RoomId(rosa)).unwrap().is_some_and(|room| room.gone));
+    assert_eq!(running.engine.waiting(), 0);
+    running.stop().unwrap();
+}
+
+#[test]
+fn stopping_sends_what_is_left() {
+    let (server, _dir, running) = start();
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/say 1\n/say 2\n/say 3\n/say 4");
+    server.wait_calls("the first", |calls| calls.iter().any(|call| call.method == "sendMessage"));
+    running.stop().unwrap();
+    assert_eq!(server.said(rosa).len(), 4);
+}
+
+#[test]
+fn limits_are_kept_under_a_flood() {
+    let (server, _dir, running) = start();
+    server.enforce_limits();
+    let group = server.group("Dinner", &["Rosa", "Tom"]);
+    server.expect(group, "welcome");
+    for nth in 0..6 {
+        server.say("Rosa", group, &format!("/say flood {nth}"));
+    }
+    server.expect(group, "flood 5");
+    assert_eq!(server.calls().iter().filter(|call| call.ok == Some(false)).count(), 0);
+    running.stop().unwrap();
+}
