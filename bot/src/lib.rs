@@ -2,6 +2,7 @@
 //!
 //! [`room`] decides and is pure; everything else is a thin shell around it.
 
+pub mod ask;
 pub mod book;
 pub mod cli;
 pub mod clock;

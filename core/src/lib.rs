@@ -15,6 +15,7 @@ pub mod source;
 
 pub mod bird;
 pub mod brine;
+pub mod fuel;
 pub mod heat;
 pub mod lethality;
 pub mod plan;

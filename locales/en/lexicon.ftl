@@ -206,3 +206,52 @@ lexicon-no = no, n, nope, not
 
 ## A job is done
 lexicon-done = done, finished, did it, all done, ready, it's done, done it, is done
+
+## Salts by grain
+lexicon-salt-table = table salt, table, fine salt, iodized salt, iodised salt, cooking salt
+lexicon-salt-fine-sea = fine sea salt, fine sea, sea salt
+lexicon-salt-pickling = pickling salt, canning salt, pickling, canning
+lexicon-salt-flake-kosher = flake kosher salt, flake kosher, kosher flake, kosher flakes, light kosher, flaky kosher, flaky kosher salt, flake salt, flaky salt
+lexicon-salt-coarse-kosher = coarse kosher salt, coarse kosher, kosher coarse, dense kosher
+lexicon-salt-coarse-sea = coarse sea salt, coarse sea, rock salt
+lexicon-salt-kosher = kosher salt, kosher
+lexicon-salt-own = my salt, own salt, my own salt, mine
+lexicon-salt-any = salt
+lexicon-sodium = sodium
+lexicon-butter = butter
+lexicon-strength-light = light, lightly, less salty, less salt, mild
+lexicon-strength-bold = bold, heavy, saltier, strong, extra salty
+
+## What people ask
+lexicon-ask-into = in, into, to, as, equals, is, convert, instead of, swap, substitute, replace, equal
+lexicon-ask-how-much = how much, amount of, what amount
+lexicon-ask-how-long = how long, how much time, what time, how many hours, how many minutes, how many days, time for, time to, when do i start, when should i start
+lexicon-ask-how-big = how big, what size, how large, how heavy, which size, how many pounds, how many kilos, how much turkey, how much bird, what weight, how much chicken
+lexicon-ask-how-many = how many, how many people, serves, does it feed, will it feed, enough for
+lexicon-ask-why = why, source, says who, where is that from
+lexicon-ask-deep = how deep, how far, penetrate, penetrates, depth
+lexicon-ask-safe = safe, ok, okay, fine, enough, good to eat, still good, bad, dangerous, sick, can i, may i, should i, do i need to, do i have to, must i, all right, alright, good
+lexicon-ask-temperature = temperature, temp, how hot, internal temp, internal temperature, what temp, what temperature, done at, when is it done, when is turkey done, doneness
+lexicon-ask-out = out, left out, sat out, sitting out, been out, standing out, stood out, on the counter, at room temperature, room temperature, outside, on the table, unrefrigerated, forgot, warm car, in the car
+lexicon-ask-counter = counter, on the counter, countertop, at room temperature, room temperature, hot water, warm water, on the table, in the sink overnight
+lexicon-ask-keep = keep, keeps, last, lasts, store, stored, good for, go bad, shelf life, days old, day old, use by, old
+lexicon-ask-keep-hot = keep warm, keep it warm, keep hot, keep it hot, hold, holding, hold it, hold warm, hold hot, warming drawer, stay warm, stay hot
+lexicon-ask-cool = cool, cool down, cooling, chill, chilling, cool it, how fast, into the fridge, put away hot, hot food in the fridge
+lexicon-ask-reheat = reheat, reheating, reheated, warm up, warm it up, heat up, warming up
+lexicon-ask-wash = wash, rinse, washing, rinsing
+lexicon-ask-thaw = thaw, thawing, defrost, defrosting, thaws, defrosted, unfreeze
+lexicon-ask-stuff = stuff, stuffing, stuffed, dressing
+lexicon-ask-roast = roast, roasting, cook, cooking, bake, baking, grill, smoke, take, need, oven
+lexicon-ask-indoors = indoors, indoor, inside, in the house, in the garage, garage, in the kitchen, in a tent, tent, porch, balcony, carport
+lexicon-fuel-charcoal = charcoal, briquettes, briquets, coals, lump charcoal, coal
+lexicon-fuel-propane = propane, gas bottle, gas cylinder, gas tank, lpg, butane
+lexicon-fuel-pellets = pellets, wood pellets, pellet
+lexicon-food-leftovers = leftovers, leftover, cooked turkey, cooked chicken, cooked bird, cooked meat, roast turkey, cooked
+lexicon-food-gravy = gravy, broth, stock
+lexicon-food-stuffing = cooked stuffing, stuffing, dressing
+lexicon-food-giblets = giblets, giblet
+lexicon-food-soup = soup, stew
+lexicon-food-raw = raw, uncooked, fresh, thawed, defrosted
+lexicon-place-fridge = fridge, refrigerator, in the fridge, refrigerated
+lexicon-place-freezer = freezer, in the freezer, freeze, frozen
+lexicon-label-per = per, for every, each

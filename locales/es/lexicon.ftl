@@ -207,3 +207,52 @@ lexicon-no = no
 
 ## A job is done
 lexicon-done = hecho, hecha, listo, lista, terminado, ya está, ya esta
+
+## Sales por su grano
+lexicon-salt-table = sal de mesa, sal fina, sal común, mesa
+lexicon-salt-fine-sea = sal marina fina, marina fina, sal marina, sal de mar
+lexicon-salt-pickling = sal para encurtir, sal de encurtir, sal de conservas, encurtir
+lexicon-salt-flake-kosher = sal kosher en escamas, kosher en escamas, kosher de escamas, sal en escamas, sal de escamas, escamas
+lexicon-salt-coarse-kosher = sal kosher gruesa, kosher gruesa, sal kosher de grano grueso
+lexicon-salt-coarse-sea = sal marina gruesa, sal gruesa, sal gorda, marina gruesa
+lexicon-salt-kosher = sal kosher, kosher
+lexicon-salt-own = mi sal, mi propia sal, la mía
+lexicon-salt-any = sal
+lexicon-sodium = sodio
+lexicon-butter = mantequilla, manteca
+lexicon-strength-light = suave, ligera, poco salado, menos sal
+lexicon-strength-bold = fuerte, intensa, más salado
+
+## Lo que se pregunta
+lexicon-ask-into = en, a, son, es, convertir, convierte, pasar, equivale, en vez de, sustituir, cambiar, cuánto es, cuánto son
+lexicon-ask-how-much = cuánto, cuánta, qué cantidad, cantidad de
+lexicon-ask-how-long = cuánto tiempo, cuánto tarda, cuánto tardan, cuántas horas, cuántos minutos, cuántos días, tiempo de, cuánto necesita, cuándo empiezo
+lexicon-ask-how-big = qué tamaño, de qué tamaño, qué peso, de qué peso, cuántos kilos, cuántas libras, cuánto pavo, cuánto pollo, tamaño
+lexicon-ask-how-many = cuántos, cuántas, cuántas personas, para cuántos, para cuántas personas, alcanza para, da para, cuántos comen
+lexicon-ask-why = por qué, fuente, quién lo dice, de dónde sale
+lexicon-ask-deep = qué tan profundo, hasta dónde, cuánto penetra, penetra, profundidad, cuánto entra
+lexicon-ask-safe = seguro, segura, es seguro, está bien, vale, bastante, basta, suficiente, peligroso, malo, se puede, puedo, debo, hay que, hace falta, bien, ok
+lexicon-ask-temperature = temperatura, a qué temperatura, qué temperatura, temperatura interna, grados, cuándo está hecho
+lexicon-ask-out = fuera, fuera de la nevera, a temperatura ambiente, temperatura ambiente, en la encimera, en la mesa, olvidé, sin refrigerar, en el coche
+lexicon-ask-counter = encimera, en la encimera, a temperatura ambiente, temperatura ambiente, agua caliente, agua tibia, mesada, en la mesa
+lexicon-ask-keep = dura, duran, aguanta, aguantan, conserva, conservan, se conserva, se conservan, guardar, de hace
+lexicon-ask-keep-hot = mantener caliente, mantenerlo caliente, mantener calientes, tener caliente, mantener
+lexicon-ask-cool = enfriar, enfría, enfriarse, enfriarlo, enfriamiento, qué tan rápido
+lexicon-ask-reheat = recalentar, recalentado, recaliento, calentar las sobras
+lexicon-ask-wash = lavar, lavo, enjuagar, lavarlo, enjuago
+lexicon-ask-thaw = descongelar, descongelo, descongela, descongelarse, descongelación
+lexicon-ask-stuff = rellenar, relleno, rellena
+lexicon-ask-roast = asar, hornear, cocinar, asado, tarda, cocer, ahumar, horno
+lexicon-ask-indoors = dentro, dentro de casa, en interiores, interior, garaje, en el garaje, cocina, en la cocina, tienda de campaña, balcón, porche
+lexicon-fuel-charcoal = carbón, carbón vegetal, briquetas, brasas
+lexicon-fuel-propane = propano, bombona, butano, garrafa
+lexicon-fuel-pellets = pellets, pellet, pélets
+lexicon-food-leftovers = sobras, pavo cocido, pavo asado, pollo asado, cocido, cocinado, carne cocida
+lexicon-food-gravy = salsa, caldo
+lexicon-food-stuffing = relleno, relleno cocido
+lexicon-food-giblets = menudillos, menudos
+lexicon-food-soup = sopa, guiso
+lexicon-food-raw = crudo, cruda, fresco, fresca, descongelado
+lexicon-place-fridge = nevera, en la nevera, refrigerador, en el refrigerador, frigorífico, frigo, en el frigo
+lexicon-place-freezer = congelador, en el congelador, congelado, congelar
+lexicon-label-per = por, por cada, cada

@@ -47,6 +47,8 @@ sources! {
     HOT_SMOKER = "hot-smoker", "common practice", "a 12.7 lb turkey takes 2½ to 3 h in a smoker at 325 to 350 °F", "", "", CommonPractice;
     /// Smoker at about 250 °F.
     LOW_SMOKER = "low-smoker", "common practice", "25 to 30 min a pound in a smoker at 250 °F", "", "", CommonPractice;
+    /// Fuel by the hour.
+    FUEL = "fuel", "common practice", "an hour at 325 °F takes 0.4 to 0.7 kg of charcoal, 1 to 1½ lb of propane or 1 to 2 lb of pellets", "", "", CommonPractice;
     /// A bird opened flat.
     FLAT_BIRD = "flat-bird", "common practice", "a bird opened flat takes 60 to 65 % of the time", "", "", CommonPractice;
     /// A bird in pieces.

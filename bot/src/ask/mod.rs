@@ -1,0 +1,114 @@
+//! Quick questions: what people ask in a chat beside the plan, and the answers, from core's numbers.
+//!
+//! Owns the questions' grammar and the choice of words; no number of its own. Pure. Start at [`ask`]; [`read_question`]
+//! reads, [`answer`] answers. An answer carries its sources, so that "why?" can be answered, and asks back where a missing
+//! unit or weight would change it.
+
+mod answer;
+mod bird;
+mod convert;
+mod line;
+mod question;
+mod read;
+mod safety;
+mod salt;
+
+pub use answer::{Answer, AskBack, Choice, Value, source_line};
+pub use line::{Printed, answer_line};
+pub use question::{BirdSaid, Question, SaltSaid};
+pub use read::{NotUnderstood, read_question};
+
+use crate::reading::Ground;
+use crate::words::{Reader, UnitSystem};
+use carvetime_core::plan::Moment;
+use carvetime_core::quantity::SpoonSystem;
+use carvetime_core::safety::Jurisdiction;
+use carvetime_core::salt::OwnSalt;
+use chrono_tz::Tz;
+
+/// Who asks: what a number without a unit means, whose spoons, whose salt, whose rules.
+#[derive(Debug, Clone)]
+pub struct Asker {
+    /// Language, scale, zone, present.
+    pub ground: Ground,
+    /// Pounds or kilograms.
+    pub units: UnitSystem,
+    /// Whose spoons.
+    pub spoons: SpoonSystem,
+    /// The salt they told of once.
+    pub own_salt: Option<OwnSalt>,
+    /// Whose food-safety rules.
+    pub jurisdiction: Jurisdiction,
+}
+
+impl Asker {
+    /// A person with the units, spoons and rules usual where `tag` is spoken.
+    pub fn new(tag: &str, zone: Tz, now: Moment) -> Self {
+        let reader = Reader::new(tag, zone, now);
+        Self::of_reader(&reader)
+    }
+
+    /// A person who reads so.
+    pub fn of_reader(reader: &Reader) -> Self {
+        let metric = reader.units == UnitSystem::Metric;
+        Self {
+            ground: Ground::new(&reader.locale, metric, reader.zone, reader.now),
+            units: reader.units,
+            spoons: reader.spoons,
+            own_salt: None,
+            jurisdiction: jurisdiction(&reader.locale),
+        }
+    }
+}
+
+/// Whose rules hold where `tag` is spoken: those of the US unless it names a country with its own.
+fn jurisdiction(tag: &str) -> Jurisdiction {
+    match tag.split(['-', '_', '.', '@']).find(|part| part.len() == 2 && part.bytes().all(|b| b.is_ascii_uppercase())) {
+        Some("GB") => Jurisdiction::Uk,
+        Some("CA") => Jurisdiction::Ca,
+        _ => Jurisdiction::Us,
+    }
+}
+
+/// Reads a question and answers it.
+///
+/// # Errors
+/// [`NotUnderstood`]: nothing that can be answered, or a value that cannot be right.
+pub fn ask(text: &str, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    let question = read_question(text, asker)?;
+    answer(&question, asker)
+}
+
+/// Answers a question.
+///
+/// # Errors
+/// [`NotUnderstood::Wrong`] for a value that cannot be right.
+pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    match question {
+        Question::SaltConvert { amount, from, to } => salt::convert(amount.as_ref(), *from, *to, asker),
+        Question::SaltWeigh { amount, salt } => salt::weigh(amount, *salt, asker),
+        Question::SaltDose { bird, salt, strength } => salt::dose(bird, *salt, *strength, asker),
+        Question::Brine { percent, water, bird, salt } => salt::brine(*percent, *water, bird, *salt, asker),
+        Question::SaltDepth { rest } => salt::depth(*rest),
+        Question::Sodium { bird, people, salt } => salt::sodium(bird, *people, *salt, asker),
+        Question::OwnSalt { volume, mass, sodium } => salt::own(*volume, *mass, *sodium, asker),
+        Question::ThawTime { bird } => bird::thaw(bird),
+        Question::RoastTime { bird, heat } => bird::roast(bird, *heat),
+        Question::BirdFor { kind, diners } => bird::bird_for(*kind, diners),
+        Question::PeopleFor { bird } => bird::people_for(bird),
+        Question::Fuel { fuel, span } => bird::fuel(*fuel, *span),
+        Question::Lethality { temperature, bare, held, kind } => safety::lethality(*temperature, *bare, *held, *kind),
+        Question::SafeTemperature { stuffing } => safety::safe_temperature(*stuffing, asker),
+        Question::LeftOut { span, air } => safety::left_out(*span, *air),
+        Question::Keeps { food, place, age } => safety::keeps(*food, *place, *age, asker),
+        Question::Cooling => safety::cooling(),
+        Question::Reheat { food } => safety::reheat(*food, asker),
+        Question::HoldHot => safety::hold_hot(asker),
+        Question::Wash => safety::wash(),
+        Question::CounterThaw => safety::counter_thaw(),
+        Question::Stuffing => safety::stuffing(),
+        Question::Fry => safety::fry(),
+        Question::CharcoalIndoors => safety::charcoal_indoors(),
+        Question::UnitConvert { amount, to, butter } => convert::units(amount, *to, *butter, asker),
+    }
+}

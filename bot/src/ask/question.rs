@@ -1,0 +1,237 @@
+//! What can be asked. Gaps are open fields: the answer asks for what matters.
+
+use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
+use carvetime_core::fuel::Fuel;
+use carvetime_core::quantity::{Amount, Mass, Temperature, Unit, Volume};
+use carvetime_core::roast::Heat;
+use carvetime_core::safety::{Food, Place};
+use carvetime_core::salt::{Grain, Strength};
+use chrono::TimeDelta;
+
+/// A question.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Question {
+    /// An amount of one salt in another.
+    SaltConvert {
+        /// How much; `None` was not said.
+        amount: Option<Amount>,
+        /// Of which.
+        from: SaltSaid,
+        /// In which.
+        to: SaltSaid,
+    },
+    /// What spoons of a salt weigh, or how many spoons a weight is.
+    SaltWeigh {
+        /// How much.
+        amount: Amount,
+        /// Of which.
+        salt: SaltSaid,
+    },
+    /// Salt for a bird.
+    SaltDose {
+        /// The bird.
+        bird: BirdSaid,
+        /// Which salt, if one was named.
+        salt: Option<SaltSaid>,
+        /// How strong.
+        strength: Strength,
+    },
+    /// A wet brine.
+    Brine {
+        /// Percent, if one was named.
+        percent: Option<f64>,
+        /// Water, if said.
+        water: Option<Volume>,
+        /// The bird.
+        bird: BirdSaid,
+        /// Which salt, if one was named.
+        salt: Option<SaltSaid>,
+    },
+    /// How deep salt gets.
+    SaltDepth {
+        /// In how long; `None` for the usual rest.
+        rest: Option<TimeDelta>,
+    },
+    /// Sodium of a serving.
+    Sodium {
+        /// The bird.
+        bird: BirdSaid,
+        /// Servings.
+        people: Option<u16>,
+        /// Which salt.
+        salt: Option<SaltSaid>,
+    },
+    /// A person's own salt, from its packet.
+    OwnSalt {
+        /// Spoon.
+        volume: Volume,
+        /// What it weighs.
+        mass: Option<Mass>,
+        /// Its sodium.
+        sodium: Option<Mass>,
+    },
+    /// How long it thaws.
+    ThawTime {
+        /// The bird.
+        bird: BirdSaid,
+    },
+    /// How long it cooks.
+    RoastTime {
+        /// The bird.
+        bird: BirdSaid,
+        /// The heat, if said.
+        heat: Option<Heat>,
+    },
+    /// How big a bird for so many.
+    BirdFor {
+        /// Kind.
+        kind: Kind,
+        /// Who eats.
+        diners: Diners,
+    },
+    /// How many a bird feeds.
+    PeopleFor {
+        /// The bird.
+        bird: BirdSaid,
+    },
+    /// Fuel for so long.
+    Fuel {
+        /// Which.
+        fuel: Fuel,
+        /// How long.
+        span: Option<TimeDelta>,
+    },
+    /// Whether a temperature held for a time is safe.
+    Lethality {
+        /// The temperature, where its scale is known.
+        temperature: Option<Temperature>,
+        /// The number, where it is not.
+        bare: Option<f64>,
+        /// For how long; `None` asks how long it takes.
+        held: Option<TimeDelta>,
+        /// Kind.
+        kind: Kind,
+    },
+    /// What temperature is safe.
+    SafeTemperature {
+        /// Of stuffing.
+        stuffing: bool,
+    },
+    /// Food that stood out.
+    LeftOut {
+        /// How long.
+        span: Option<TimeDelta>,
+        /// In what air.
+        air: Option<Temperature>,
+    },
+    /// How long food keeps.
+    Keeps {
+        /// What.
+        food: Food,
+        /// Where.
+        place: Place,
+        /// How old it is, if asked of a certain one.
+        age: Option<TimeDelta>,
+    },
+    /// How fast to cool.
+    Cooling,
+    /// How hot to reheat.
+    Reheat {
+        /// What.
+        food: Food,
+    },
+    /// How to keep hot.
+    HoldHot,
+    /// Whether to wash the bird.
+    Wash,
+    /// Whether to thaw on the counter.
+    CounterThaw,
+    /// Whether and how to stuff.
+    Stuffing,
+    /// Whether and how to fry.
+    Fry,
+    /// Charcoal in the house.
+    CharcoalIndoors,
+    /// An amount in other units.
+    UnitConvert {
+        /// How much.
+        amount: Amount,
+        /// In which; `None` for what the other half of the world uses.
+        to: Option<Unit>,
+        /// It is butter, so mass and volume are one.
+        butter: bool,
+    },
+}
+
+impl Question {
+    /// The stable name of its kind, as `--json` prints it.
+    pub fn kind(&self) -> &'static str {
+        match self {
+            Self::SaltConvert { .. } | Self::SaltWeigh { .. } => "salt-convert",
+            Self::SaltDose { .. } => "salt-dose",
+            Self::Brine { .. } => "brine",
+            Self::SaltDepth { .. } => "salt-depth",
+            Self::Sodium { .. } => "sodium",
+            Self::OwnSalt { .. } => "own-salt",
+            Self::ThawTime { .. } => "thaw-time",
+            Self::RoastTime { .. } => "roast-time",
+            Self::BirdFor { .. } | Self::PeopleFor { .. } => "portions",
+            Self::Fuel { .. } => "fuel",
+            Self::Lethality { .. } => "lethality",
+            Self::SafeTemperature { .. } => "safe-temp",
+            Self::LeftOut { .. } => "left-out",
+            Self::Keeps { .. } => "keeps",
+            Self::Cooling => "cooling",
+            Self::Reheat { .. } => "reheat",
+            Self::HoldHot => "hold",
+            Self::Wash => "wash",
+            Self::CounterThaw => "counter-thaw",
+            Self::Stuffing => "stuffing",
+            Self::Fry => "fry",
+            Self::CharcoalIndoors => "charcoal-indoors",
+            Self::UnitConvert { .. } => "unit-convert",
+        }
+    }
+}
+
+/// A salt as it was named.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SaltSaid {
+    /// By its grain.
+    Grain(Grain),
+    /// "Kosher": flake or coarse was not said, and it matters.
+    Kosher,
+    /// "My salt".
+    Own,
+}
+
+/// A bird as far as it was described.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct BirdSaid {
+    /// Kind; a turkey where none was named.
+    pub kind: Kind,
+    /// Mass.
+    pub mass: Option<BirdMass>,
+    /// Condition, if said.
+    pub condition: Option<Condition>,
+    /// Form.
+    pub form: Form,
+    /// Stuffed.
+    pub stuffed: bool,
+    /// Percent of solution.
+    pub solution: Option<f64>,
+}
+
+impl BirdSaid {
+    /// The bird, in that condition unless another was said; `None` without a mass.
+    pub fn bird(&self, condition: Condition) -> Option<Bird> {
+        Some(Bird {
+            kind: self.kind,
+            mass: self.mass?,
+            condition: self.condition.unwrap_or(condition),
+            form: self.form,
+            stuffed: self.stuffed,
+            solution: self.solution,
+        })
+    }
+}

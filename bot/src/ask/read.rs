@@ -1,0 +1,416 @@
+//! From words to a [`Question`]: which kind it is by the meanings that occur, then its amounts.
+//!
+//! The kinds are tried from the most telling to the least: a word such as "rinse" settles it, a bare amount comes last.
+//! Order of words matters only for which salt is turned into which.
+
+use super::Asker;
+use super::question::{BirdSaid, Question, SaltSaid};
+use crate::reading::sentence::{Sentence, What};
+use crate::reading::{Problem, Wish, read_wish};
+use crate::words::Text;
+use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
+use carvetime_core::fuel::Fuel;
+use carvetime_core::quantity::{Amount, Measure, Temperature, Unit, celsius, fahrenheit, grams};
+use carvetime_core::roast::{Cooker, Heat};
+use carvetime_core::safety::{Food, Place};
+use carvetime_core::salt::{Grain, Strength};
+use chrono::TimeDelta;
+
+/// Why there is no answer.
+#[derive(Debug, Clone, PartialEq)]
+pub enum NotUnderstood {
+    /// Nothing that can be answered was found.
+    Unknown,
+    /// It was understood, and a value cannot be right.
+    Wrong(Problem),
+    /// It was understood, and can't be as described.
+    Impossible(Text),
+}
+
+impl NotUnderstood {
+    /// What is wrong, or what can be asked.
+    pub fn text(&self) -> Text {
+        match self {
+            Self::Unknown => Text::new("ask-unknown"),
+            Self::Wrong(problem) => problem.text(),
+            Self::Impossible(text) => text.clone(),
+        }
+    }
+}
+
+/// Hottest bare number that could be °C inside meat: above, only °F makes sense.
+const BARE_FAHRENHEIT_FROM: f64 = 110.0;
+/// Longest question read; what comes after is left unread.
+const LONGEST: usize = 2000;
+
+/// Reads a question.
+///
+/// # Errors
+/// [`NotUnderstood`].
+pub fn read_question(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
+    let text: String = text.chars().take(LONGEST).collect();
+    let sentence = Sentence::read(&text, asker.ground.lexicon);
+    let (wish, problems) = read_wish(&text, &asker.ground);
+    let asked = Asked { s: &sentence, wish: &wish, asker };
+    let wrong =
+        problems.into_iter().find(|p| matches!(p, Problem::Mass(_) | Problem::Guests(_) | Problem::Solution(_)));
+    let question = asked.question();
+    match (question, wrong) {
+        // A mass that is no bird's is fine where no bird is meant.
+        (Some(question @ (Question::SaltConvert { .. } | Question::SaltWeigh { .. })), _) => Ok(question),
+        (Some(question @ (Question::UnitConvert { .. } | Question::OwnSalt { .. })), _) => Ok(question),
+        (_, Some(problem)) => Err(NotUnderstood::Wrong(problem)),
+        (Some(question), None) => Ok(question),
+        (None, None) => Err(NotUnderstood::Unknown),
+    }
+}
+
+struct Asked<'a> {
+    s: &'a Sentence,
+    wish: &'a Wish,
+    asker: &'a Asker,
+}
+
+impl Asked<'_> {
+    fn question(&self) -> Option<Question> {
+        self.about_salt()
+            .or_else(|| self.about_danger())
+            .or_else(|| self.about_food())
+            .or_else(|| self.about_bird())
+            .or_else(|| self.about_units())
+    }
+
+    fn has(&self, concept: &str) -> bool {
+        self.s.has(concept)
+    }
+
+    fn any(&self, concepts: &[&str]) -> bool {
+        concepts.iter().any(|concept| self.has(concept))
+    }
+
+    fn places(&self) -> std::ops::Range<usize> {
+        0..self.s.len()
+    }
+
+    fn amounts(&self, measure: Measure) -> impl Iterator<Item = (usize, &Amount)> {
+        self.places().filter_map(move |at| Some((at, self.s.amount(at).filter(|a| a.measure() == Some(measure))?)))
+    }
+
+    fn span(&self) -> Option<TimeDelta> {
+        let said = self.amounts(Measure::Span).find_map(|(_, amount)| amount.span());
+        said.or_else(|| {
+            let weeks = self.places().find_map(|at| self.s.number(at).filter(|_| self.s.is(at + 1, "unit-week")))?;
+            TimeDelta::try_days((weeks * 7.0).clamp(0.0, 5000.0) as i64)
+        })
+    }
+
+    // ---- salt
+
+    /// Salts in the order named.
+    fn salts(&self) -> Vec<(usize, SaltSaid)> {
+        let named = |at: usize| match self.s.of(at, "salt-")? {
+            "own" => Some(SaltSaid::Own),
+            "kosher" => Some(SaltSaid::Kosher),
+            name => Grain::from_name(name).map(SaltSaid::Grain),
+        };
+        let mut salts: Vec<(usize, SaltSaid)> = self.places().filter_map(|at| Some((at, named(at)?))).collect();
+        // "... kosher ... coarse kosher": the reply to which kosher it is.
+        let reply = salts.last().map(|(_, salt)| *salt);
+        let kosher = salts.iter().position(|(_, salt)| *salt == SaltSaid::Kosher);
+        if let (Some(kosher), Some(SaltSaid::Grain(Grain::FlakeKosher | Grain::CoarseKosher))) = (kosher, reply) {
+            let enough = if self.amount_of_salt().is_some() && self.has("ask-into") { 3 } else { 2 };
+            let told_later = kosher + 1 < salts.len() && salts.len() >= enough;
+            if let Some((_, told)) = told_later.then(|| salts.pop()).flatten() {
+                salts.iter_mut().skip(kosher).take(1).for_each(|(_, salt)| *salt = told);
+            }
+        }
+        salts
+    }
+
+    fn amount_of_salt(&self) -> Option<(usize, &Amount)> {
+        self.places().find_map(|at| {
+            let amount = self.s.amount(at)?;
+            matches!(amount.measure(), Some(Measure::Mass | Measure::Volume)).then_some((at, amount))
+        })
+    }
+
+    fn about_salt(&self) -> Option<Question> {
+        let salts = self.salts();
+        let amount = self.amount_of_salt();
+        if let Some(own) = self.own_salt(&salts) {
+            return Some(own);
+        }
+        let about_bird = self.wish.kind.is_some() || self.has("bird-any");
+        let one = salts.first().map(|(_, salt)| *salt);
+        if salts.len() >= 2 && !self.has("sodium") {
+            // The salt behind the amount is the one at hand; without one there, the first named.
+            let from_at = amount.and_then(|(at, _)| salts.iter().position(|(salt, _)| *salt > at)).unwrap_or(0);
+            let (_, from) = *salts.get(from_at)?;
+            let (_, to) = *salts.iter().enumerate().find(|(n, _)| *n != from_at)?.1;
+            let amount = amount.map(|(_, amount)| amount.clone());
+            return Some(Question::SaltConvert { amount, from, to });
+        }
+        let brine = self.has("salting-wet") && !self.has("salting-dry");
+        if self.has("ask-deep") && (self.has("salt-any") || one.is_some() || brine || self.has("salting-dry")) {
+            return Some(Question::SaltDepth { rest: self.span() });
+        }
+        if self.has("sodium") {
+            return Some(Question::Sodium { bird: self.bird(), people: self.wish.adults, salt: one });
+        }
+        if brine {
+            let percent = self.amounts(Measure::Percent).find_map(|(_, amount)| amount.percent());
+            let water = self.amounts(Measure::Volume).find_map(|(_, amount)| amount.volume(self.asker.spoons));
+            return Some(Question::Brine { percent, water, bird: self.bird(), salt: one });
+        }
+        let salted = self.any(&["salt-any", "salting-dry"]) || one.is_some();
+        if let (Some(salt), Some((_, amount)), false) = (one, amount, about_bird) {
+            // Pounds of salt are a bird's weight told beside a salt.
+            let of_bird = matches!(amount.unit(), Some(Unit::Pound | Unit::Kilogram)) && self.has("ask-how-much");
+            if !of_bird {
+                return Some(Question::SaltWeigh { amount: amount.clone(), salt });
+            }
+        }
+        if salted && (about_bird || self.wish.mass_g.is_some() || self.any(&["ask-how-much", "salting-dry"])) {
+            let strength = match (self.has("strength-light"), self.has("strength-bold")) {
+                (true, false) => Strength::Light,
+                (false, true) => Strength::Bold,
+                _ => Strength::Usual,
+            };
+            return Some(Question::SaltDose { bird: self.bird(), salt: one, strength });
+        }
+        None
+    }
+
+    /// `my salt: 1/4 tsp is 0.7 g`, `my salt has 280 mg sodium per 1/4 tsp`.
+    fn own_salt(&self, salts: &[(usize, SaltSaid)]) -> Option<Question> {
+        if !matches!(salts, [(_, SaltSaid::Own)]) {
+            return None;
+        }
+        let volume = self.amounts(Measure::Volume).find_map(|(_, amount)| amount.volume(self.asker.spoons))?;
+        let sodium_at = self.s.find(0, "sodium");
+        let masses: Vec<_> =
+            self.amounts(Measure::Mass).filter_map(|(at, amount)| Some((at, amount.unit()?, amount.mass()?))).collect();
+        let sodium = sodium_at.and_then(|place| {
+            let milligrams = masses.iter().find(|(_, unit, _)| *unit == Unit::Milligram);
+            milligrams.or_else(|| masses.iter().min_by_key(|(at, _, _)| at.abs_diff(place)))
+        });
+        let mass = masses.iter().find(|(at, _, _)| sodium.is_none_or(|(sodium, _, _)| at != sodium));
+        (sodium.is_some() || mass.is_some()).then(|| Question::OwnSalt {
+            volume,
+            mass: mass.map(|(_, _, mass)| *mass),
+            sodium: sodium.map(|(_, _, mass)| *mass),
+        })
+    }
+
+    // ---- danger
+
+    fn about_danger(&self) -> Option<Question> {
+        let burning = self.any(&["fuel-charcoal", "cooker-smoker", "fuel-propane", "fuel-pellets"]);
+        if burning && self.has("ask-indoors") {
+            return Some(Question::CharcoalIndoors);
+        }
+        if self.has("fryer") {
+            return Some(Question::Fry);
+        }
+        if self.has("ask-wash") {
+            return Some(Question::Wash);
+        }
+        let thawing = self.any(&["ask-thaw", "thawing-cold-water"]) || self.has("condition-frozen");
+        if thawing && self.has("ask-counter") && !self.has("food-leftovers") {
+            return Some(Question::CounterThaw);
+        }
+        None
+    }
+
+    // ---- safety of food
+
+    fn about_food(&self) -> Option<Question> {
+        let safe = self.has("ask-safe");
+        let out = self.has("ask-out");
+        let how_long = self.any(&["ask-how-long", "ask-how-many", "ask-how-much"]);
+        let cooked = self.any(&["food-leftovers", "food-gravy", "food-stuffing", "food-soup"]);
+        let keep = self.has("ask-keep");
+        let stored = self.any(&["place-fridge", "place-freezer"]);
+        if self.has("ask-keep-hot") {
+            return Some(Question::HoldHot);
+        }
+        if self.has("ask-reheat") {
+            return Some(Question::Reheat { food: self.food() });
+        }
+        if out && (self.span().is_some() || safe || how_long || keep) && !self.has("ask-deep") {
+            return Some(Question::LeftOut { span: self.span(), air: self.temperature().and_then(Result::ok) });
+        }
+        if let Some(lethality) = self.lethality() {
+            return Some(lethality);
+        }
+        let age_of_food = safe && self.span().is_some_and(|span| span >= TimeDelta::days(1)) && !self.has("ask-roast");
+        let giblets = self.has("food-giblets") && (how_long || stored || safe);
+        if keep || age_of_food || giblets || cooked && stored && how_long {
+            return Some(Question::Keeps { food: self.food(), place: self.kept_at(), age: self.span() });
+        }
+        if self.has("ask-cool") && !self.has("place-freezer") && (cooked || how_long || safe || self.s.len() <= 6) {
+            return Some(Question::Cooling);
+        }
+        if self.has("ask-temperature") && self.temperature().is_none() && !self.any(&["cooker-oven", "cooker-fan-oven"])
+        {
+            return Some(Question::SafeTemperature { stuffing: self.has("ask-stuff") });
+        }
+        if self.any(&["ask-stuff", "food-stuffing"]) && !how_long && !self.has("ask-roast") {
+            return Some(Question::Stuffing);
+        }
+        None
+    }
+
+    /// A temperature with a time, or with the word safe.
+    fn lethality(&self) -> Option<Question> {
+        if self.wish.mass_g.is_some() || self.has("ask-into") && self.span().is_none() && !self.has("ask-safe") {
+            return None;
+        }
+        let temperature = self.temperature()?;
+        let held = self.span();
+        let asked = self.any(&["ask-safe", "ask-how-long"]);
+        let oven = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
+        if oven || !(asked || held.is_some()) {
+            return None;
+        }
+        let (temperature, bare) = match temperature {
+            Ok(temperature) => (Some(temperature), None),
+            Err(bare) if bare >= BARE_FAHRENHEIT_FROM => (Some(fahrenheit(bare)), None),
+            Err(bare) => (None, Some(bare)),
+        };
+        Some(Question::Lethality { temperature, bare, held, kind: self.kind() })
+    }
+
+    /// The first temperature: with a scale, or the bare number. A scale alone at the end belongs to the bare number.
+    fn temperature(&self) -> Option<Result<Temperature, f64>> {
+        if let Some(temperature) = self.amounts(Measure::Temperature).find_map(|(_, amount)| amount.temperature()) {
+            return Some(Ok(temperature));
+        }
+        let degrees = self.amounts(Measure::Temperature).map(|(_, amount)| amount.value()).next();
+        let number = || self.places().find_map(|at| self.s.number(at).filter(|_| !self.counted(at)));
+        let bare = degrees.or_else(number)?;
+        let scale = self.places().rev().find_map(|at| match self.s.of(at, "unit-")? {
+            "fahrenheit" => Some(fahrenheit(bare)),
+            "celsius" => Some(celsius(bare)),
+            _ => None,
+        });
+        Some(scale.ok_or(bare))
+    }
+
+    /// Whether the bare number at `at` counts people or weeks.
+    fn counted(&self, at: usize) -> bool {
+        ["people", "adults", "children", "unit-week", "unit-month"].iter().any(|concept| self.s.is(at + 1, concept))
+    }
+
+    fn food(&self) -> Food {
+        let cooked = self.any(&["food-leftovers"]);
+        if self.has("food-giblets") {
+            Food::Giblets
+        } else if self.has("food-gravy") {
+            if cooked { Food::CookedInGravy } else { Food::Gravy }
+        } else if self.has("food-soup") {
+            Food::Soup
+        } else if self.has("food-stuffing") && !cooked {
+            Food::Stuffing
+        } else if cooked {
+            Food::Leftovers
+        } else if matches!(self.kind(), Kind::Duck | Kind::Goose) {
+            Food::RawDuckOrGoose
+        } else if self.has("form-pieces") {
+            Food::RawPieces
+        } else if self.any(&["food-raw", "condition-frozen", "condition-fresh", "ask-thaw"]) {
+            Food::RawWhole
+        } else {
+            Food::Leftovers
+        }
+    }
+
+    fn kept_at(&self) -> Place {
+        if self.has("place-fridge") || !self.has("place-freezer") { Place::Fridge } else { Place::Freezer }
+    }
+
+    // ---- the bird
+
+    fn about_bird(&self) -> Option<Question> {
+        let bird = self.bird();
+        let birdish = self.wish.kind.is_some() || self.has("bird-any") || self.wish.mass_g.is_some();
+        let people = self.wish.adults.is_some() || self.wish.children.is_some();
+        if let Some(fuel) = self.places().find_map(|at| self.s.of(at, "fuel-")).and_then(Fuel::from_name) {
+            return Some(Question::Fuel { fuel, span: self.span() });
+        }
+        if self.has("ask-thaw") && (birdish || self.has("ask-how-long")) {
+            return Some(Question::ThawTime { bird });
+        }
+        let how_big = self.any(&["ask-how-big", "ask-how-much"]);
+        if people && (how_big || birdish && self.wish.mass_g.is_none()) && !self.has("ask-how-long") {
+            return Some(Question::BirdFor { kind: self.kind(), diners: self.diners() });
+        }
+        let feeds = self.any(&["ask-how-many", "people"]) || self.has("for") && self.has("ask-safe");
+        if feeds && self.wish.mass_g.is_some() && !self.has("ask-how-long") {
+            return Some(Question::PeopleFor { bird });
+        }
+        let heat = self.heat();
+        let cooking = self.any(&["ask-roast", "cooker-oven", "cooker-fan-oven", "cooker-smoker"]) || heat.is_some();
+        if birdish && (cooking || self.has("ask-how-long")) {
+            let frozen_only = self.has("condition-frozen") && !cooking;
+            return Some(if frozen_only { Question::ThawTime { bird } } else { Question::RoastTime { bird, heat } });
+        }
+        if cooking && self.has("ask-how-long") {
+            return Some(Question::RoastTime { bird, heat });
+        }
+        None
+    }
+
+    fn kind(&self) -> Kind {
+        self.wish.kind.as_deref().and_then(Kind::from_name).unwrap_or(Kind::Turkey)
+    }
+
+    fn bird(&self) -> BirdSaid {
+        BirdSaid {
+            kind: self.kind(),
+            mass: self.wish.mass_g.and_then(|g| BirdMass::new(grams(g)).ok()),
+            condition: self.wish.condition.as_deref().and_then(Condition::from_name),
+            form: self.wish.form.as_deref().and_then(Form::from_name).unwrap_or(Form::Whole),
+            stuffed: self.wish.stuffed.unwrap_or(false),
+            solution: self.wish.solution_percent,
+        }
+    }
+
+    fn diners(&self) -> Diners {
+        Diners {
+            adults: self.wish.adults.unwrap_or(0),
+            children: self.wish.children.unwrap_or(0),
+            leftovers: self.wish.leftovers.unwrap_or(false),
+        }
+    }
+
+    /// Cooker and setting; 325 °F where only one of them was said.
+    fn heat(&self) -> Option<Heat> {
+        let cooker = self.wish.cooker.as_deref().and_then(Cooker::from_name);
+        let setting = self.wish.setting_c.map(celsius);
+        (cooker.is_some() || setting.is_some())
+            .then(|| Heat { cooker: cooker.unwrap_or(Cooker::Oven), setting: setting.unwrap_or(fahrenheit(325.0)) })
+    }
+
+    // ---- units
+
+    fn is_unknown_word(&self, at: usize) -> bool {
+        matches!(self.s.item(at).map(|item| &item.what), Some(What::Word([])))
+    }
+
+    fn about_units(&self) -> Option<Question> {
+        let (_, amount) = self.places().find_map(|at| {
+            let amount = self.s.amount(at)?;
+            let measure = amount.measure()?;
+            matches!(measure, Measure::Mass | Measure::Volume | Measure::Stick | Measure::Temperature)
+                .then_some((at, amount))
+        })?;
+        let to = self.places().rev().find_map(|at| self.s.of(at, "unit-")).and_then(Unit::from_name);
+        // Of something unknown a bare amount says nothing.
+        if to.is_none() && self.places().any(|at| self.is_unknown_word(at)) {
+            return None;
+        }
+        let butter = self.has("butter") || amount.unit() == Some(Unit::Stick) || to == Some(Unit::Stick);
+        Some(Question::UnitConvert { amount: amount.clone(), to, butter })
+    }
+}

@@ -1,0 +1,234 @@
+//! Answers about safety. In doubt the careful one; every answer names what it defers to.
+
+use super::Asker;
+use super::answer::{Answer, AskBack, Choice, exact_span};
+use super::read::NotUnderstood;
+use crate::reading::Problem;
+use crate::words::{Arg, Text};
+use carvetime_core::bird::{Form, Kind};
+use carvetime_core::lethality::{self, Answer as Table, Hold};
+use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
+use carvetime_core::safety::{self as rules, Food, Keep, Place, Verdict};
+use carvetime_core::source;
+use carvetime_core::thaw::WATER_CHANGE_EVERY;
+use chrono::TimeDelta;
+
+fn degrees(fahrenheit_value: f64) -> Arg {
+    Arg::Temperature(fahrenheit(fahrenheit_value))
+}
+
+pub(super) fn lethality(
+    temperature: Option<Temperature>,
+    bare: Option<f64>,
+    held: Option<TimeDelta>,
+    kind: Kind,
+) -> Result<Answer, NotUnderstood> {
+    let name = "lethality";
+    let Some(temperature) = temperature else {
+        let choice = |label, adds| Choice { label: Text::new(label), adds };
+        let text = Text::new("ask-back-scale").with("n", Arg::Number(bare.unwrap_or_default(), 1));
+        let choices = vec![choice("ask-fahrenheit", "°F"), choice("ask-celsius", "°C")];
+        return Ok(Answer { ask_back: Some(AskBack { text, choices }), ..Answer::new(name) });
+    };
+    // The coldest spot of a bird on the table is not hotter than boiling water.
+    if !(-40.0..=110.0).contains(&in_celsius(temperature)) {
+        return Err(NotUnderstood::Wrong(Problem::Reading(in_celsius(temperature))));
+    }
+    let held = held.map(|held| held.max(TimeDelta::zero()));
+    let verdict = lethality::is_enough(temperature, held.unwrap_or_default(), kind, None);
+    let at = Arg::Temperature(temperature);
+    let needed = match verdict.needed {
+        Hold::For(needed) => Some(exact_span(needed)),
+        Hold::Instant | Hold::BelowTable => None,
+    };
+    let main = match (verdict.answer, held, needed) {
+        (Table::Never, _, _) => Text::new("ask-lethality-never")
+            .with("at", at)
+            .with("first", degrees(136.0))
+            .with("kitchen", degrees(165.0)),
+        (Table::Enough, _, None) => Text::new("ask-lethality-instant").with("at", at),
+        (Table::Enough, Some(held), Some(needed)) => {
+            Text::new("ask-lethality-enough").with("at", at).with("needed", needed).with("held", exact_span(held))
+        }
+        (Table::NotYet { missing }, Some(_), Some(needed)) => Text::new("ask-lethality-not-yet")
+            .with("at", at)
+            .with("needed", needed)
+            .with("missing", exact_span(missing)),
+        (_, _, Some(needed)) => Text::new("ask-lethality-time").with("at", at).with("needed", needed),
+        (Table::NotYet { .. }, _, None) => return Err(NotUnderstood::Unknown),
+    };
+    let answer = Answer::new(name).say(main);
+    let answer = match verdict.needed {
+        Hold::For(needed) => answer.value("needed", needed.as_seconds_f64(), "s"),
+        Hold::Instant => answer.value("needed", 0.0, "s"),
+        Hold::BelowTable => answer,
+    };
+    let safe =
+        if verdict.answer == Table::Enough && held.is_some() || verdict.needed == Hold::Instant { 1.0 } else { 0.0 };
+    let answer = answer
+        .value("temperature", in_fahrenheit(temperature), "°F")
+        .value("enough", safe, "")
+        .from(verdict.source)
+        .from(source::SAFE_MINIMUM);
+    Ok(if verdict.answer == Table::Never {
+        answer
+    } else {
+        answer.say(Text::new("ask-lethality-care").with("kitchen", Arg::Temperature(verdict.kitchen)))
+    })
+}
+
+pub(super) fn safe_temperature(stuffing: bool, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    let end = rules::end_point(Form::Whole, asker.jurisdiction);
+    let temperature = if stuffing { fahrenheit(165.0) } else { end.temperature };
+    let main = if stuffing {
+        Text::new("ask-safe-stuffing").with("target", Arg::Temperature(temperature))
+    } else if end.hold > TimeDelta::zero() {
+        Text::new("ask-safe-held").with("target", Arg::Temperature(temperature)).with("hold", exact_span(end.hold))
+    } else {
+        Text::new("ask-safe").with("target", Arg::Temperature(temperature))
+    };
+    Ok(Answer::new("safe-temp")
+        .say(main)
+        .say(Text::new("ask-safe-where"))
+        .value("temperature", in_fahrenheit(temperature), "°F")
+        .from(if stuffing { source::TURKEY_STUFFING } else { end.rule.source })
+        .from(source::ROASTING_CHARTS))
+}
+
+pub(super) fn left_out(span: Option<TimeDelta>, air: Option<Temperature>) -> Result<Answer, NotUnderstood> {
+    let name = "left-out";
+    let Some(span) = span else {
+        return Ok(Answer::back(name, Text::new("ask-back-how-long-out"), Vec::new()));
+    };
+    let out = Arg::Span(span);
+    let answer = Answer::new(name);
+    let answer = match rules::left_out(air, span) {
+        Verdict::Fine { left, rule, if_cool } => answer
+            .say(Text::new("ask-out-fine").with("out", out).with("left", Arg::Span(left)))
+            .say_if(if_cool, || Text::new("ask-out-if-cool").with("air", degrees(90.0)))
+            .span_value("left", left, "min")
+            .value("discard", 0.0, "")
+            .from(rule.source),
+        Verdict::Discard { over, rule } => {
+            let limit = rule.time().map_or(TimeDelta::hours(2), |time| time.high);
+            answer
+                .say(Text::new("ask-out-discard").with("out", out).with("limit", Arg::Span(limit)))
+                .say(Text::new("ask-out-why"))
+                .span_value("over", over, "min")
+                .value("discard", 1.0, "")
+                .from(rule.source)
+        }
+    };
+    Ok(answer)
+}
+
+pub(super) fn keeps(food: Food, place: Place, age: Option<TimeDelta>, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    let what = Arg::from(Text::named("ask-food", food.name()));
+    let answer = Answer::new("keeps");
+    let Some(keeping) = rules::keeps(food, place, asker.jurisdiction) else {
+        return Ok(answer
+            .say(Text::new("ask-keeps-unknown").with("food", what))
+            .from(rules::two_hour_limit(None).source));
+    };
+    let answer = answer.from(keeping.source);
+    Ok(match keeping.keep {
+        Keep::Days(days) => {
+            let limit = TimeDelta::days(i64::from(days.high));
+            let main = match age {
+                Some(age) if age > limit => Text::new("ask-keeps-over").with("age", Arg::Span(age)),
+                Some(age) if age > TimeDelta::zero() => Text::new("ask-keeps-still").with("age", Arg::Span(age)),
+                _ => Text::new("ask-keeps"),
+            };
+            let over = age.is_some_and(|age| age > limit);
+            answer
+                .say(
+                    main.with("food", what)
+                        .with("low", Arg::Count(i64::from(days.low)))
+                        .with("high", Arg::Count(i64::from(days.high))),
+                )
+                .say_if(!over, || Text::new("ask-keeps-care").with("cold", degrees(40.0)))
+                .value("days-low", f64::from(days.low), "d")
+                .value("days-high", f64::from(days.high), "d")
+        }
+        Keep::Months(months) => answer
+            .say(
+                Text::new("ask-keeps-frozen")
+                    .with("food", what)
+                    .with("low", Arg::Count(i64::from(months.low)))
+                    .with("high", Arg::Count(i64::from(months.high))),
+            )
+            .value("months-low", f64::from(months.low), "month")
+            .value("months-high", f64::from(months.high), "month"),
+    })
+}
+
+pub(super) fn cooling() -> Result<Answer, NotUnderstood> {
+    Ok(Answer::new("cooling")
+        .say(Text::new("ask-cooling").with("limit", Arg::Span(TimeDelta::hours(2))))
+        .say(
+            Text::new("ask-cooling-marks")
+                .with("from", degrees(135.0))
+                .with("middle", degrees(70.0))
+                .with("cold", degrees(41.0)),
+        )
+        .value("first-stage", 2.0, "h")
+        .value("total", 6.0, "h")
+        .from(rules::US_TWO_HOUR_RULE.source)
+        .from(rules::FC_COOL_TOTAL_TIME.source))
+}
+
+pub(super) fn reheat(food: Food, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    let rule = rules::reheat(food);
+    let uk = asker.jurisdiction == rules::Jurisdiction::Uk;
+    let answer = Answer::new("reheat").from(rule.source);
+    let answer = match rule.temperature() {
+        Some(target) => answer.say(Text::new("ask-reheat").with("target", Arg::Temperature(target))).value(
+            "temperature",
+            in_fahrenheit(target),
+            "°F",
+        ),
+        None => answer.say(Text::new("ask-reheat-gravy")),
+    };
+    Ok(answer.say(Text::new("ask-reheat-care")).say_if(uk, || Text::new("ask-reheat-once")).from(source::SLOW_COOKERS))
+}
+
+pub(super) fn hold_hot(asker: &Asker) -> Result<Answer, NotUnderstood> {
+    let rule = rules::hold_hot(asker.jurisdiction);
+    let hot = rule.temperature().unwrap_or(celsius(63.0));
+    Ok(Answer::new("hold")
+        .say(Text::new("ask-hold").with("hot", Arg::Temperature(hot)).with("limit", Arg::Span(TimeDelta::hours(2))))
+        .value("temperature", in_fahrenheit(hot), "°F")
+        .from(rule.source)
+        .from(rules::US_TWO_HOUR_RULE.source))
+}
+
+/// Answers that are one short text with its sources.
+fn told(kind: &'static str, texts: Vec<Text>, sources: &[source::Source]) -> Result<Answer, NotUnderstood> {
+    let answer = texts.into_iter().fold(Answer::new(kind), Answer::say);
+    Ok(sources.iter().fold(answer, |answer, source| answer.from(*source)))
+}
+
+pub(super) fn wash() -> Result<Answer, NotUnderstood> {
+    let share = rules::Hazard::WashingBird.fact().and_then(|fact| fact.figure).map_or(60.0, |(share, _)| share);
+    let text = Text::new("ask-wash").with("share", Arg::Number(share, 0));
+    told("wash", vec![text], &[source::WASHING, source::HANDS])
+}
+
+pub(super) fn counter_thaw() -> Result<Answer, NotUnderstood> {
+    let text = Text::new("ask-counter-thaw").with("every", Arg::Span(WATER_CHANGE_EVERY));
+    told("counter-thaw", vec![text], &[source::BIG_THAW])
+}
+
+pub(super) fn stuffing() -> Result<Answer, NotUnderstood> {
+    let texts = vec![Text::new("ask-stuffing"), Text::new("ask-stuffing-target").with("target", degrees(165.0))];
+    told("stuffing", texts, &[source::TURKEY_STUFFING, source::COUNTDOWN])
+}
+
+pub(super) fn fry() -> Result<Answer, NotUnderstood> {
+    let texts = vec![Text::new("ask-fry"), Text::new("ask-fry-care")];
+    told("fry", texts, &[source::FRYING])
+}
+
+pub(super) fn charcoal_indoors() -> Result<Answer, NotUnderstood> {
+    told("charcoal-indoors", vec![Text::new("ask-charcoal")], &[source::CHARCOAL])
+}

@@ -1,0 +1,202 @@
+### Answers to quick questions. Amounts, temperatures, spans come written for the reader already.
+### First the answer, then what to take care of; each line stands by itself.
+
+ask-unknown = I can't read that as a question. Ask me about salt (2 tbsp table salt in flake kosher), times (how long does 14 lb thaw), portions (how big for 11 people), safety (is 158 °F for 2 minutes safe) or units (325 °F in °C).
+ask-no-amount = That is no amount of anything. Give me one above zero, for example 2 tbsp.
+ask-no-span = I need a time I can reckon with, for example 24 h.
+ask-no-mark = No gas oven has that mark. They go ¼, ½ and 1 to 10, which is 225 to 500 °F.
+ask-no-temperature = That is no temperature. For example: 325 °F in °C.
+ask-no-substance = Spoons to weight depends on what is in them. I know salt and butter: 2 tbsp table salt in grams.
+ask-no-serving = That is no serving of this bird. For example: sodium in a 14 lb turkey for 11 people.
+# $reason is half a sentence from the plan.
+ask-impossible = That can't be: { $reason }.
+
+# What is asked back. The reply is put behind the question.
+ask-back-mass = How heavy is the bird? For example: 14 lb.
+ask-back-how-much = How much { $salt }? For example: 2 tbsp.
+ask-back-kosher = Which kosher salt? Coarse weighs nearly twice as much a spoon as flake.
+ask-back-own-salt = I don't know your salt yet. Read me its packet, for example: my salt: 1/4 tsp is 0.7 g.
+ask-back-water = How much water, or how heavy is the bird? For example: 1 gallon, or 14 lb.
+ask-back-scale = { $n } in °F or °C? It makes all the difference.
+ask-back-how-long-out = How long was it out? For example: 3 hours.
+ask-back-fuel-time = For how long? For example: 4 h.
+ask-back-hours-3 = 3 hours
+ask-back-hours-5 = 5 hours
+ask-fahrenheit = °F
+ask-celsius = °C
+
+# Names inside sentences.
+ask-kind-turkey = turkey
+ask-kind-turkey-breast = turkey breast
+ask-kind-chicken = chicken
+ask-kind-capon = capon
+ask-kind-duck = duck
+ask-kind-goose = goose
+ask-bird = { $condition ->
+    [frozen] { $mass } frozen { $kind }
+    [part-thawed] { $mass } part-thawed { $kind }
+   *[fresh] { $mass } { $kind }
+}
+ask-salt-table = table salt
+ask-salt-fine-sea = fine sea salt
+ask-salt-pickling = pickling salt
+ask-salt-flake-kosher = flake kosher salt
+ask-salt-coarse-kosher = coarse kosher salt
+ask-salt-coarse-sea = coarse sea salt
+ask-salt-own = your own salt
+ask-food-raw-whole = A raw bird
+ask-food-raw-pieces = Raw pieces
+ask-food-raw-duck-or-goose = A raw duck or goose
+ask-food-giblets = Raw giblets
+ask-food-leftovers = Cooked bird and leftovers
+ask-food-cooked-pieces = Cooked slices
+ask-food-cooked-in-gravy = Cooked bird in gravy
+ask-food-gravy = Gravy and broth
+ask-food-stuffing = Cooked stuffing
+ask-food-stuffing-and-gravy = Stuffing and gravy
+ask-food-soup = Soup and stew
+
+ask-seconds = { $n } s
+ask-minutes = { $n } min
+ask-amount = { $unit ->
+    [milligram] { $n } mg
+    [gram] { $n } g
+    [kilogram] { $n } kg
+    [pound] { $n } lb
+    [ounce] { $n } oz
+    [stick] { $n } sticks of butter
+    [pinch] { $n } pinches
+    [teaspoon] { $n } tsp
+    [tablespoon] { $n } tbsp
+    [cup] { $n } cups
+    [fluid-ounce] { $n } fl oz
+    [pint] { $n } pt
+    [quart] { $n } qt
+    [gallon] { $n } gal
+    [milliliter] { $n } mL
+    [liter] { $n } L
+    [fahrenheit] { $n } °F
+    [celsius] { $n } °C
+    [gas-mark] gas mark { $n }
+   *[other] { $n }
+}
+
+# ---- salt
+ask-salt-convert = { $given } of { $from } = { $volume } of { $to } ({ $mass }).
+# $rule and $mass are percentages of the volume.
+ask-salt-rule-holds = Cooks' rule: { $rule } % of the volume. By mass it is { $mass } %, so the rule is fine.
+ask-salt-rule-fails = Cooks' rule: { $rule } % of the volume. By mass it is { $mass } %; I go by mass.
+ask-salt-weighs = { $volume } of { $salt } = { $mass }.
+ask-dose = { $bird }: { $volume } of { $salt } in all ({ $mass }, { $strength ->
+    [light] light
+    [bold] bold
+   *[usual] the usual dose
+}).
+ask-dose-shares = It goes: { $shares }.
+ask-dose-share = { $place ->
+    [cavity] { $volume } in the cavity
+    [bone-side] { $volume } on the bony side
+    [breast] { $count ->
+        [one] { $volume } under the breast's skin
+       *[other] { $volume } on each breast
+    }
+    [thigh] { $volume } on each thigh
+    [drumstick] { $volume } on each drumstick
+   *[skin] { $volume } on the skin
+}
+ask-dose-skin = For the skin mix it with as much pepper and baking powder.
+ask-dose-rest = Then 24 h or more in the fridge, uncovered; { $longest } at most.
+ask-dose-none = { $percent } % solution: the packer has salted it already. No more salt, no brine.
+ask-dose-light = There is { $percent } % solution in it, so this is a light dose.
+ask-brine = { $percent } % brine: { $mass } of salt in { $water } of water. That is { $volume } of { $salt }.
+ask-brine-strength = { $given } % is more than cold water holds, or none at all. Above 0 to { $high } %, for example: 6 % brine for 1 gallon.
+ask-brine-other = Per cent of the whole brine; reckoned on the water alone it is { $percent } %.
+ask-brine-time = It takes { $time }, in a pot of { $vessel }.
+ask-brine-cold = Bird and brine stay at { $cold } or colder, 48 h at most.
+ask-depth = After { $rest } in the fridge salt is about { $depth } mm deep ({ $low } to { $high }).
+ask-depth-pork = That is where a tenth of the surface's salt has arrived. Measured in pork; nobody has published it for turkey.
+ask-sodium = { $bird } with the usual salt, { $who }: about { $expected } mg of sodium ({ $low } to { $high }).
+ask-sodium-one-of = { $people ->
+    [one] eaten by one
+   *[other] one of { $people } servings
+}
+ask-sodium-grams = { $mass } of cooked meat
+ask-sodium-day = That is { $low } to { $high } % of a day's { $daily } mg.
+ask-sodium-care = An estimate: if sodium matters for your health, ask your doctor.
+ask-own = Your salt: { $teaspoon } a teaspoon, { $tablespoon } a tablespoon. I'll reckon with it from now on.
+ask-own-not-plain = Sodium and weight don't fit plain salt. Check the label, for example: my salt: 1/4 tsp has 280 mg sodium.
+ask-own-density = No salt is that light or heavy: a teaspoon weighs 1.5 to 8 g. Check the spoon, for example: my salt: 1/4 tsp is 0.7 g.
+
+# ---- the bird
+ask-thaw = { $bird }: { $fridge } in the fridge, or { $water } in cold water changed every { $every }.
+ask-thaw-care = Thawed in the fridge it keeps { $keeps }; thawed in water, cook it at once. Never on the counter.
+ask-roast = { $bird }, { $cooker ->
+    [fan-oven] fan oven
+    [smoker] smoker
+   *[oven] oven
+} at { $setting }: { $time }, most likely { $middle }.
+ask-roast-done = It is done by the thermometer, not the clock: { $target } in breast, thigh and wing.
+ask-roast-practice = Part of this is cooks' practice, not a published table.
+ask-bird-for = { $people ->
+    [one] One person: { $low } to { $high } of { $kind }.
+   *[other] { $people } people: { $low } to { $high } of { $kind }.
+}
+ask-bird-for-several = Better { $birds } birds of { $low } to { $high } each.
+ask-bird-for-leftovers = For leftovers take a quarter to a half more.
+ask-people-for = { $bird } feeds { $low } to { $high }, or { $some } with leftovers.
+ask-fuel = { $fuel ->
+    [charcoal] Charcoal
+    [propane] Propane
+   *[pellets] Pellets
+} for { $span } at about 325 °F: { $low } to { $high }. Cooks' practice, no table; have half as much again at hand.
+ask-fuel-bottle = A full bottle holds { $bottle }.
+ask-fuel-care = Outdoors only, never in a house, garage or tent.
+
+# ---- safety
+ask-lethality-enough = Yes, by the table: { $at } at the coldest spot needs { $needed }, you held { $held }.
+ask-lethality-not-yet = Not yet: { $at } at the coldest spot needs { $needed }. { $missing } to go.
+ask-lethality-never = No. Under { $first } no time is known to be enough. Cook it on to { $kitchen }.
+ask-lethality-instant = Yes: at { $at } in the coldest spot it is safe at once.
+ask-lethality-time = { $at } must hold for { $needed } at the coldest spot.
+ask-lethality-care = For meat, with a checked thermometer; not for stuffing. Food-safety authorities tell kitchens { $kitchen } everywhere: in doubt, go by that.
+ask-safe = { $target } in the thickest breast, the innermost thigh and the wing.
+ask-safe-held = { $target } for { $hold } in the thickest breast, the innermost thigh and the wing.
+ask-safe-stuffing = Stuffing: { $target } in its middle, in the bird or beside it.
+ask-safe-where = Keep the tip off the bone. Colour and clear juices prove nothing.
+ask-out-fine = { $out } out is still fine. { $left } left: then it is eaten, in the fridge or thrown away.
+ask-out-if-cool = That holds up to { $air } around it; hotter, it is one hour in all.
+ask-out-discard = Throw it away: { $out } out, and the limit is { $limit }.
+ask-out-why = Heating it again doesn't make it safe: some toxins stay.
+ask-keeps = { $food }: { $low ->
+    [one] { $low } to { $high } days in the fridge.
+   *[other] { $low } to { $high } days in the fridge.
+}
+ask-keeps-still = { $age } old is within the limit. { $food }: { $low } to { $high } days in the fridge.
+ask-keeps-over = Throw it away: { $age } is too old. { $food }: { $low } to { $high } days in the fridge.
+ask-keeps-care = The fridge at { $cold } or colder. If it looks or smells off, out with it.
+ask-keeps-frozen = { $food }: { $low } to { $high } months in the freezer for quality. Frozen through, it stays safe.
+ask-keeps-unknown = { $food }: I know no published time. Be careful: two hours out of the fridge at most.
+ask-cooling = Into the fridge within { $limit } of leaving the heat, hot is fine, in shallow dishes, the meat off the bone.
+ask-cooling-marks = From { $from } to { $middle } within 2 h, to { $cold } within 6 h in all.
+ask-reheat = Reheat to { $target } all through.
+ask-reheat-gravy = Bring gravy to a rolling boil.
+ask-reheat-care = Covered, with a little broth. Not in a slow cooker.
+ask-reheat-once = In the UK: reheat once only.
+ask-hold = Keep it at { $hot } or hotter; under that, { $limit } at most, then into the fridge.
+ask-wash = No, don't wash it: of people who did, { $share } % had bacteria in the sink afterwards. Pat it dry, wash your hands 20 s.
+ask-counter-thaw = Never on the counter, nor in warm water: the outside spoils while the middle is ice. Fridge, or cold water changed every { $every }.
+ask-stuffing = Safest baked beside the bird. In it: stuff loosely, just before it goes on, and not a bird that is frozen, smoked or fried.
+ask-stuffing-target = Its middle must reach { $target } too.
+ask-fry = Frying: outdoors, 10 ft or more from the house, oil at 350 °F, 3 to 5 min a pound, no bird over 12 lb.
+ask-fry-care = Thawed through and dry, never stuffed: water makes the oil boil over. Find the oil level with water first, never leave it alone, keep a dry-powder extinguisher at hand.
+ask-charcoal = Never indoors, in a garage, tent or under a porch roof. Carbon monoxide kills and has no smell. A grill still warm stays outside too.
+
+# ---- units
+ask-convert = { $given } = { $result }.
+
+# ---- why: where a number comes from. Titles stay as they were printed.
+ask-source-seen = { $publisher }: { $title }
+ask-source-seen-secondary = { $publisher }: { $title } (as quoted elsewhere)
+ask-source-common-practice = Common practice, no source: { $title }
+ask-source-from-memory = From memory, not found in print: { $publisher }, { $title }
+ask-source-derived = Reckoned from { $publisher }: { $title }

@@ -1,0 +1,199 @@
+### Respuestas a preguntas rápidas. Amounts, temperatures, spans come written for the reader already.
+### First the answer, then what to take care of; each line stands by itself.
+
+ask-unknown = No lo leo como pregunta. Pregúntame por sal (2 cdas de sal de mesa en kosher en escamas), tiempos (cuánto tarda en descongelar 6,5 kg), raciones (qué tamaño para 11 personas), seguridad (¿70 °C por 2 minutos es seguro?) o unidades (325 °F en °C).
+ask-no-amount = Eso no es cantidad de nada. Dime una mayor que cero, por ejemplo 2 cdas.
+ask-no-span = Necesito un tiempo con el que contar, por ejemplo 24 h.
+ask-no-mark = Ningún horno de gas tiene esa marca. Van ¼, ½ y de 1 a 10: de 107 a 260 °C.
+ask-no-temperature = Eso no es una temperatura. Por ejemplo: 325 °F en °C.
+ask-no-substance = De cucharas a peso depende de lo que llevan. Sé de sal y mantequilla: 2 cdas de sal de mesa en gramos.
+ask-no-serving = Eso no es una ración de esta ave. Por ejemplo: sodio en un pavo de 6,5 kg para 11 personas.
+# $reason is half a sentence from the plan.
+ask-impossible = No puede ser: { $reason }.
+
+# What is asked back. The reply is put behind the question.
+ask-back-mass = ¿Cuánto pesa el ave? Por ejemplo: 6,5 kg.
+ask-back-how-much = ¿Cuánta { $salt }? Por ejemplo: 2 cdas.
+ask-back-kosher = ¿Qué sal kosher? La gruesa pesa casi el doble por cuchara que la de escamas.
+ask-back-own-salt = Aún no conozco tu sal. Léeme su paquete, por ejemplo: mi sal: 1/4 cdta es 0,7 g.
+ask-back-water = ¿Cuánta agua, o cuánto pesa el ave? Por ejemplo: 4 litros, o 6,5 kg.
+ask-back-scale = ¿{ $n } en °C o en °F? Cambia todo.
+ask-back-how-long-out = ¿Cuánto tiempo estuvo fuera? Por ejemplo: 3 horas.
+ask-back-fuel-time = ¿Para cuánto tiempo? Por ejemplo: 4 h.
+ask-back-hours-3 = 3 horas
+ask-back-hours-5 = 5 horas
+ask-fahrenheit = °F
+ask-celsius = °C
+
+# Names inside sentences.
+ask-kind-turkey = pavo
+ask-kind-turkey-breast = pechuga de pavo
+ask-kind-chicken = pollo
+ask-kind-capon = capón
+ask-kind-duck = pato
+ask-kind-goose = ganso
+ask-bird = { $condition ->
+    [frozen] { $kind } de { $mass } del congelador
+    [part-thawed] { $kind } de { $mass } a medio descongelar
+   *[fresh] { $kind } de { $mass }
+}
+ask-salt-table = sal de mesa
+ask-salt-fine-sea = sal marina fina
+ask-salt-pickling = sal para encurtir
+ask-salt-flake-kosher = sal kosher en escamas
+ask-salt-coarse-kosher = sal kosher gruesa
+ask-salt-coarse-sea = sal marina gruesa
+ask-salt-own = tu propia sal
+ask-food-raw-whole = Ave cruda
+ask-food-raw-pieces = Piezas crudas
+ask-food-raw-duck-or-goose = Pato o ganso crudo
+ask-food-giblets = Menudillos crudos
+ask-food-leftovers = Ave cocinada y sobras
+ask-food-cooked-pieces = Lonchas cocinadas
+ask-food-cooked-in-gravy = Ave cocinada en salsa
+ask-food-gravy = Salsa y caldo
+ask-food-stuffing = Relleno cocinado
+ask-food-stuffing-and-gravy = Relleno y salsa
+ask-food-soup = Sopa y guiso
+
+ask-seconds = { $n } s
+ask-minutes = { $n } min
+ask-amount = { $unit ->
+    [milligram] { $n } mg
+    [gram] { $n } g
+    [kilogram] { $n } kg
+    [pound] { $n } lb
+    [ounce] { $n } oz
+    [stick] { $n } barritas de mantequilla
+    [pinch] { $n } pizcas
+    [teaspoon] { $n } cdta
+    [tablespoon] { $n } cda
+    [cup] { $n } tazas
+    [fluid-ounce] { $n } fl oz
+    [pint] { $n } pt
+    [quart] { $n } qt
+    [gallon] { $n } gal
+    [milliliter] { $n } ml
+    [liter] { $n } l
+    [fahrenheit] { $n } °F
+    [celsius] { $n } °C
+    [gas-mark] marca de gas { $n }
+   *[other] { $n }
+}
+
+# ---- salt
+ask-salt-convert = { $given } de { $from } = { $volume } de { $to } ({ $mass }).
+# $rule and $mass are percentages of the volume.
+ask-salt-rule-holds = Regla de cocina: { $rule } % del volumen. Por peso es { $mass } %: la regla vale.
+ask-salt-rule-fails = Regla de cocina: { $rule } % del volumen. Por peso es { $mass } %; me guío por el peso.
+ask-salt-weighs = { $volume } de { $salt } = { $mass }.
+ask-dose = { $bird }: { $volume } de { $salt } en total ({ $mass }, { $strength ->
+    [light] suave
+    [bold] fuerte
+   *[usual] la dosis normal
+}).
+ask-dose-shares = Se reparte así: { $shares }.
+ask-dose-share = { $place ->
+    [cavity] { $volume } en la cavidad
+    [bone-side] { $volume } por el lado del hueso
+    [breast] { $count ->
+        [one] { $volume } bajo la piel de la pechuga
+       *[other] { $volume } en cada pechuga
+    }
+    [thigh] { $volume } en cada contramuslo
+    [drumstick] { $volume } en cada muslo
+   *[skin] { $volume } en la piel
+}
+ask-dose-skin = Para la piel, mézclala con otro tanto de pimienta y de levadura química.
+ask-dose-rest = Luego 24 h o más en la nevera, sin tapar; { $longest } como mucho.
+ask-dose-none = { $percent } % de solución: ya la saló el envasador. Ni más sal ni salmuera.
+ask-dose-light = Lleva { $percent } % de solución, así que la dosis es suave.
+ask-brine = Salmuera al { $percent } %: { $mass } de sal en { $water } de agua. Son { $volume } de { $salt }.
+ask-brine-strength = { $given } % no cabe en agua fría, o no es nada. De más de 0 a { $high } %, por ejemplo: salmuera al 6 % para 4 litros.
+ask-brine-other = Por ciento de toda la salmuera; sobre el agua sola es { $percent } %.
+ask-brine-time = Tarda { $time }, en una olla de { $vessel }.
+ask-brine-cold = Ave y salmuera a { $cold } o menos, 48 h como mucho.
+ask-depth = Tras { $rest } en la nevera la sal ha entrado unos { $depth } mm (de { $low } a { $high }).
+ask-depth-pork = Ahí ha llegado una décima de la sal de la superficie. Medido en cerdo; para pavo nadie lo ha publicado.
+ask-sodium = { $bird } con la sal normal, { $who }: unos { $expected } mg de sodio (de { $low } a { $high }).
+ask-sodium-one-of = { $people ->
+    [one] para una persona
+   *[other] una de { $people } raciones
+}
+ask-sodium-grams = { $mass } de carne cocinada
+ask-sodium-day = Es del { $low } al { $high } % de los { $daily } mg de un día.
+ask-sodium-care = Es una estimación: si el sodio importa para tu salud, pregunta a tu médico.
+ask-own = Tu sal: { $teaspoon } la cucharadita, { $tablespoon } la cucharada. Desde ahora cuento con ella.
+ask-own-not-plain = Sodio y peso no cuadran con sal pura. Mira la etiqueta, por ejemplo: mi sal: 1/4 cdta tiene 280 mg de sodio.
+ask-own-density = Ninguna sal es tan ligera o pesada: una cucharadita pesa de 1,5 a 8 g. Mira la cuchara, por ejemplo: mi sal: 1/4 cdta es 0,7 g.
+
+# ---- the bird
+ask-thaw = { $bird }: { $fridge } en la nevera, o { $water } en agua fría cambiada cada { $every }.
+ask-thaw-care = Descongelada en la nevera aguanta { $keeps }; en agua, cocínala enseguida. Nunca en la encimera.
+ask-roast = { $bird }, { $cooker ->
+    [fan-oven] horno con ventilador
+    [smoker] ahumador
+   *[oven] horno
+} a { $setting }: { $time }, lo más probable { $middle }.
+ask-roast-done = Manda el termómetro, no el reloj: { $target } en pechuga, muslo y ala.
+ask-roast-practice = En parte es experiencia de cocina, no tabla publicada.
+ask-bird-for = { $people ->
+    [one] Una persona: de { $low } a { $high } de { $kind }.
+   *[other] { $people } personas: de { $low } a { $high } de { $kind }.
+}
+ask-bird-for-several = Mejor { $birds } aves de { $low } a { $high } cada una.
+ask-bird-for-leftovers = Para que sobre, de un cuarto a la mitad más.
+ask-people-for = { $bird } da para { $low } a { $high }, o { $some } con sobras.
+ask-fuel = { $fuel ->
+    [charcoal] Carbón
+    [propane] Propano
+   *[pellets] Pellets
+} para { $span } a unos 165 °C: de { $low } a { $high }. Experiencia, no tabla; ten la mitad más a mano.
+ask-fuel-bottle = Una bombona llena tiene { $bottle }.
+ask-fuel-care = Solo al aire libre, nunca en casa, garaje o tienda de campaña.
+
+# ---- safety
+ask-lethality-enough = Sí, según la tabla: { $at } en el punto más frío pide { $needed }, y fueron { $held }.
+ask-lethality-not-yet = Aún no: { $at } en el punto más frío pide { $needed }. Faltan { $missing }.
+ask-lethality-never = No. Por debajo de { $first } no hay tiempo que baste. Sigue hasta { $kitchen }.
+ask-lethality-instant = Sí: a { $at } en el punto más frío es seguro al momento.
+ask-lethality-time = { $at } debe mantenerse { $needed } en el punto más frío.
+ask-lethality-care = Para carne y con termómetro comprobado; no para relleno. Las autoridades piden en casa { $kitchen } en todas partes: si dudas, guíate por eso.
+ask-safe = { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala.
+ask-safe-held = { $target } durante { $hold } en lo más grueso de la pechuga, lo más hondo del muslo y el ala.
+ask-safe-stuffing = Relleno: { $target } en el centro, dentro del ave o aparte.
+ask-safe-where = La punta lejos del hueso. El color y los jugos claros no prueban nada.
+ask-out-fine = { $out } fuera todavía está bien. Quedan { $left }: luego se come, va a la nevera o a la basura.
+ask-out-if-cool = Vale hasta { $air } de ambiente; con más calor, una hora en total.
+ask-out-discard = Tíralo: { $out } fuera, y el límite son { $limit }.
+ask-out-why = Recalentarlo no lo vuelve seguro: algunas toxinas quedan.
+ask-keeps = { $food }: de { $low } a { $high } días en la nevera.
+ask-keeps-still = { $age } está dentro del límite. { $food }: de { $low } a { $high } días en la nevera.
+ask-keeps-over = Tíralo: { $age } es demasiado. { $food }: de { $low } a { $high } días en la nevera.
+ask-keeps-care = La nevera a { $cold } o menos. Si tiene mal aspecto u olor, fuera.
+ask-keeps-frozen = { $food }: de { $low } a { $high } meses en el congelador por calidad. Bien congelado sigue siendo seguro.
+ask-keeps-unknown = { $food }: no conozco un tiempo publicado. Con cuidado: dos horas fuera de la nevera como mucho.
+ask-cooling = A la nevera antes de { $limit } desde que sale del calor; caliente no importa, en recipientes bajos y sin hueso.
+ask-cooling-marks = De { $from } a { $middle } en 2 h, y a { $cold } en 6 h en total.
+ask-reheat = Recalienta a { $target } por todas partes.
+ask-reheat-gravy = La salsa, hasta que hierva a borbotones.
+ask-reheat-care = Tapado, con un poco de caldo. No en olla de cocción lenta.
+ask-reheat-once = En el Reino Unido: recalienta una sola vez.
+ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego a la nevera.
+ask-wash = No la laves: de quienes lo hicieron, al { $share } % le quedaron bacterias en el fregadero. Sécala y lávate las manos 20 s.
+ask-counter-thaw = Nunca en la encimera ni en agua tibia: por fuera se estropea y por dentro sigue helada. Nevera, o agua fría cambiada cada { $every }.
+ask-stuffing = Lo más seguro, al horno aparte. Dentro: suelto, justo antes de meterla, y nunca en un ave congelada, ahumada o frita.
+ask-stuffing-target = El centro también debe llegar a { $target }.
+ask-fry = Freír: al aire libre, a 3 m o más de la casa, aceite a 175 °C, de 7 a 11 min por kilo, nada de más de 5,4 kg.
+ask-fry-care = Descongelada del todo y seca, nunca rellena: el agua hace rebosar el aceite. Busca antes el nivel con agua, no la dejes sola y ten un extintor de polvo a mano.
+ask-charcoal = Nunca dentro de casa, en un garaje, una tienda o bajo techo. El monóxido de carbono mata y no huele. La parrilla aún tibia también se queda fuera.
+
+# ---- units
+ask-convert = { $given } = { $result }.
+
+# ---- why: where a number comes from. Titles stay as they were printed.
+ask-source-seen = { $publisher }: { $title }
+ask-source-seen-secondary = { $publisher }: { $title } (citado por otros)
+ask-source-common-practice = Costumbre de cocina, sin fuente: { $title }
+ask-source-from-memory = De memoria, no hallado impreso: { $publisher }, { $title }
+ask-source-derived = Calculado a partir de { $publisher }: { $title }
