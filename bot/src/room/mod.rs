@@ -16,7 +16,7 @@ mod live;
 mod may;
 mod moves;
 mod order;
-mod plan_words;
+pub(crate) mod plan_words;
 mod planning;
 mod proposal;
 mod questions;
