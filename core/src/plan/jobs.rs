@@ -1,7 +1,8 @@
 //! From placed points to jobs with their windows and reasons, and what the host should know and have.
 
+use super::method::Salted;
 use super::network::{
-    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, Salted, TEMPER, THAW, TRAVEL,
+    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, TEMPER, THAW, TRAVEL,
 };
 use super::place::Placed;
 use super::stn::Point;

@@ -7,6 +7,7 @@
 
 pub mod clock;
 mod jobs;
+mod method;
 mod network;
 mod offers;
 mod order;

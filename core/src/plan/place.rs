@@ -4,9 +4,9 @@
 //! for here can't break a rule.
 
 use super::clock;
+use super::method::Salted;
 use super::network::{
-    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, Salted, TEMPER, THAW, THAWED,
-    TRAVEL, heats,
+    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, TEMPER, THAW, THAWED, TRAVEL, heats,
 };
 use super::stn::{Minimal, Point, Window};
 use super::{Failure, Moment, Order, Thawing, spans};
