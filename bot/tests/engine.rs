@@ -356,7 +356,7 @@ fn a_private_press_about_a_group_is_heard_in_the_group_without_a_crown() {
     })
     .unwrap();
     hear(&engine, pressed(ROSA.private_room(), "r-100:job:done"));
-    assert_eq!(texts(&engine), ["", "-100 Group job:done Some(\"job\")"]);
+    assert_eq!(texts(&engine), ["", "-100 Private job:done Some(\"job\")"]);
 }
 
 #[test]

@@ -114,3 +114,27 @@ fn a_reading_that_cannot_be_is_asked_about_not_believed() {
     assert!(slip.contains("It was 118 °F before") && slip.contains("haven't noted"), "{slip}");
     assert_eq!(kitchen.scene.room.plan.unwrap().readings.len(), 1);
 }
+
+#[test]
+fn a_press_from_elsewhere_counts_only_for_a_member() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-20 11:00");
+    let job = kitchen.scene.room.plan.clone().unwrap().jobs[0].clone();
+    let data = format!("done.1.{}.{}", job.step, job.nth);
+    let press = || carvetime::room::What::Pressed { press: "p".into(), data: data.clone(), on: None };
+    let refused = kitchen.hear_privately("Stranger", press());
+    assert!(refused.contains("not in that chat"), "{refused}");
+    assert_eq!(kitchen.scene.room.members.len(), 1);
+    assert!(kitchen.scene.room.plan.clone().unwrap().facts.is_empty());
+    kitchen.hear_privately("Rosa", press());
+    assert_eq!(kitchen.scene.room.plan.unwrap().facts.len(), 1);
+}
+
+#[test]
+fn a_thaw_nobody_confirmed_is_taken_for_done_and_said_so() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-24 12:00");
+    let moved = kitchen.say("Rosa", "/move +30 min");
+    assert!(moved.contains("Dinner is now"), "{moved}");
+    assert!(moved.contains("I take it: Bird bought and Thawing. Nobody said so."), "{moved}");
+}

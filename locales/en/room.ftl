@@ -175,6 +175,7 @@ room-board-ready = Off the heat { $from } to { $to }
 room-board-done = Done: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })
+room-board-assumed = I take it: { $jobs }. Nobody said so.
 room-board-skipped = no “{ $what }”
 room-board-all-done = All done. Enjoy.
 
@@ -240,6 +241,7 @@ room-log-spot = { $spot ->
     [stuffing] stuffing { $temperature }
    *[pit] pit { $temperature }
 }
+room-log-on-unsaid = Nobody has told me that the bird is on. Is it?
 room-log-both = { $target } in both. Check the innermost part of the wing too; if it's there as well, off it comes.
 room-log-thigh-behind = The breast is there, the thigh isn't. It stays on until the thigh reads { $target } too.
 room-log-breast-behind = The thigh is there, the breast isn't. It stays on until the breast reads { $target } too.

@@ -149,8 +149,8 @@ room-plan-unread = No encuentro ni ave ni día en «{ $text }». Prueba con «pa
 # ---- la propuesta
 room-proposal-head = <b>{ $bird }</b>{ $guests ->
     [0] {""}
-    [one] {" "}para una persona
-   *[other] {" "}para { $guests }
+    [one] , para una persona
+   *[other] , para { $guests }
 }, { $heat }. En la mesa <b>{ $when }</b>.
 room-proposal-size = Son unos { $mass } de ave para vuestra mesa.
 room-proposal-small = Algo justo: para { $guests } personas buscaría { $mass }.
@@ -192,6 +192,7 @@ room-board-ready = Fuera del calor de { $from } a { $to }
 room-board-done = Hecho: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })
+room-board-assumed = Lo doy por hecho: { $jobs }. Nadie lo ha dicho.
 room-board-skipped = sin «{ $what }»
 room-board-all-done = Todo hecho. Buen provecho.
 
@@ -256,6 +257,7 @@ room-log-spot = { $spot ->
     [stuffing] relleno { $temperature }
    *[pit] aire { $temperature }
 }
+room-log-on-unsaid = Nadie me ha dicho que el ave ya está al calor. ¿Lo está?
 room-log-both = { $target } en las dos. Mira también lo más hondo del ala; si también está, fuera.
 room-log-thigh-behind = La pechuga está, el muslo no. Sigue dentro hasta que el muslo marque { $target } también.
 room-log-breast-behind = El muslo está, la pechuga no. Sigue dentro hasta que la pechuga marque { $target } también.

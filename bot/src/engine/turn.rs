@@ -85,8 +85,8 @@ impl Engine {
             *data = rest.to_owned();
             let room = self.pages.now_at(room)?;
             if room != heard.room {
+                // The kind stays that of the chat it was pressed in: that is how the room knows to ask for membership.
                 heard.room = room;
-                heard.kind = self.kind_of(room);
                 // What the platform said of them is true of the private chat only.
                 heard.by.iter_mut().for_each(|by| by.admin = false);
             }
@@ -95,7 +95,7 @@ impl Engine {
     }
 
     fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {
-        let room = self.pages.room(heard.room)?.unwrap_or_else(|| Room::new(heard.room, heard.kind));
+        let room = self.pages.room(heard.room)?.unwrap_or_else(|| Room::new(heard.room, self.kind_of(heard.room)));
         let mut scene = Scene { people: std::collections::BTreeMap::new(), room };
         for id in scene.room.members.clone() {
             match self.pages.person(id) {

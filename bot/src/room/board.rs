@@ -50,7 +50,7 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
                 .with("heat", Arg::from(proposal::heat_text(&order.heat))),
         );
     }
-    let ahead: Vec<&LiveJob> = ahead(plan);
+    let ahead: Vec<&LiveJob> = ahead(plan, sitting.now);
     for (place, job) in ahead.iter().take(AHEAD).enumerate() {
         lines.extend(line(sitting, job, place == 0));
     }
@@ -60,6 +60,11 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     let over = plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
     if let (Some(from), Some(to), false) = (plan.ready_from, plan.ready_to, over) {
         lines.push(Text::new("room-board-ready").with("from", Arg::Clock(from)).with("to", Arg::Clock(to)));
+    }
+    let assumed: Vec<Text> =
+        plan.assumed(sitting.now).filter_map(|job| Some(plan_words::step_done(job.step()?))).collect();
+    if !assumed.is_empty() {
+        lines.push(Text::new("room-board-assumed").with("jobs", Arg::List(assumed)));
     }
     let done: Vec<Text> = done(sitting, plan);
     if !done.is_empty() {
@@ -72,9 +77,11 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
 }
 
 /// Jobs ahead, the many of a kind folded into their next one.
-fn ahead(plan: &LivePlan) -> Vec<&LiveJob> {
+fn ahead(plan: &LivePlan, now: Moment) -> Vec<&LiveJob> {
     let mut seen = Vec::new();
+    let assumed: Vec<(&str, u8)> = plan.assumed(now).map(|job| (job.step.as_str(), job.nth)).collect();
     plan.waiting()
+        .filter(|job| !assumed.contains(&(job.step.as_str(), job.nth)))
         .filter(|job| {
             let repeats = matches!(job.step(), Some(Step::Water | Step::Check));
             let first = !seen.contains(&job.step.as_str());
@@ -122,7 +129,7 @@ fn done(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
 
 fn buttons(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Vec<Button>> {
     let mut rows = Vec::new();
-    if let Some((step, job)) = plan.waiting().find_map(|job| Some((job.step()?, job))) {
+    if let Some((step, job)) = ahead(plan, sitting.now).into_iter().find_map(|job| Some((job.step()?, job))) {
         let it = JobRef { serial: plan.serial, step, nth: job.nth };
         let mut row = Vec::new();
         if is_close(job, sitting.now) {

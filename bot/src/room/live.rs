@@ -12,11 +12,11 @@ use chrono_tz::Tz;
 /// A shift that people should hear of.
 const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
 
+/// A job called and not answered for this long is taken for done as planned.
+const TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(45);
+
 /// How many changes can be taken back.
 const HISTORY: usize = 20;
-
-/// This close to going on, words may be readings.
-pub const NEARLY: TimeDelta = TimeDelta::minutes(60);
 
 /// Steps that nobody has to be called for: they follow from another, or everyone is there.
 pub fn runs_by_itself(step: Step) -> bool {
@@ -47,19 +47,30 @@ impl LivePlan {
         order::order(&self.wish, zone).ok().flatten()
     }
 
-    /// What has happened, for the solver.
-    pub fn facts(&self) -> Vec<Fact> {
-        self.facts
+    /// What has happened, for the solver: what was said, and what is taken for done as planned because nobody said otherwise.
+    ///
+    /// A cook with full hands does not press buttons. Without this a thaw nobody confirmed would still be ahead days later.
+    /// Nothing that safety hangs on is ever taken for done.
+    pub fn facts(&self, now: Moment) -> Vec<Fact> {
+        let told = self.facts.iter().filter_map(|fact| {
+            Some(Fact { step: Step::from_name(&fact.step)?, nth: fact.nth, at: fact.at, done: fact.done })
+        });
+        let assumed = self
+            .jobs
             .iter()
-            .filter_map(|fact| {
-                Some(Fact { step: Step::from_name(&fact.step)?, nth: fact.nth, at: fact.at, done: fact.done })
-            })
-            .collect()
+            .filter(|job| is_assumed(job, now))
+            .filter_map(|job| Some(Fact { step: job.step()?, nth: job.nth, at: job.at, done: true }));
+        told.chain(assumed).collect()
+    }
+
+    /// Jobs taken for done as planned, nobody having said so.
+    pub fn assumed(&self, now: Moment) -> impl Iterator<Item = &LiveJob> {
+        self.jobs.iter().filter(move |job| is_assumed(job, now))
     }
 
     /// Solves the rest of the plan as of `now`. `None` only where the stored wish can no longer be read.
     pub fn solve(&self, zone: Tz, now: Moment) -> Option<Result<Schedule, Conflict>> {
-        Some(plan::solve(&self.order(zone)?, &self.facts(), now))
+        Some(plan::solve(&self.order(zone)?, &self.facts(now), now))
     }
 
     /// Takes over the times of a schedule; who has what, and what is done, stays.
@@ -142,6 +153,12 @@ impl LivePlan {
         }
         self.history.push(change);
     }
+}
+
+/// Called, not answered, and long past.
+fn is_assumed(job: &LiveJob, now: Moment) -> bool {
+    let kind = matches!(job.step(), Some(Step::Buy | Step::Thaw | Step::Salt | Step::Temper | Step::Fire | Step::On));
+    kind && job.state == JobState::Waiting && job.calls > 0 && now - job.at > TAKEN_FOR_DONE
 }
 
 /// A waiting job whose time moved by enough to be told: step, which, before, after.

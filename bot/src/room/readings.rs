@@ -1,10 +1,9 @@
 //! Thermometer readings: noted, answered with what they mean, never taken for more than they are.
 
-use super::action::Action;
-use super::live;
-use super::sitting::button;
+use super::action::{Action, JobRef};
+use super::sitting::{button, labelled};
 use super::state::{JobState, StoredReading};
-use super::{PersonId, Sitting, board};
+use super::{PersonId, Sitting, board, plan_words};
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
@@ -124,8 +123,20 @@ fn note(sitting: &mut Sitting<'_>, who: PersonId, spots: &Spots, at: Moment) {
     let undo = Action::Undo(plan.serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
     let lines: Vec<Text> = meaning(sitting, spots).into_iter().chain(outlook(sitting)).collect();
     let noted = noted(spots);
-    sitting.answer(noted).lines(lines).row([button("room-button-undo", &undo)]);
+    let on = on_unsaid(sitting);
+    let say = sitting.answer(noted).lines(lines);
+    say.row([button("room-button-undo", &undo)]);
+    if let Some(on) = on {
+        say.line(Text::new("room-log-on-unsaid")).row([labelled(plan_words::step_done(Step::On), &on)]);
+    }
     board::refresh(sitting);
+}
+
+/// Readings come, and nobody has said that the bird is on.
+fn on_unsaid(sitting: &Sitting<'_>) -> Option<Action> {
+    let plan = sitting.room.plan.as_ref()?;
+    let on = plan.job(Step::On, 0).filter(|job| job.state == JobState::Waiting)?;
+    Some(Action::Done(JobRef { serial: plan.serial, step: Step::On, nth: on.nth }))
 }
 
 /// What was understood.
@@ -229,12 +240,13 @@ pub(super) fn outlook(sitting: &Sitting<'_>) -> Option<Text> {
     )
 }
 
-/// Whether words in the room may be readings at all: only while something is over the fire.
+/// Whether words in the room may be readings: from the fire on, until dinner is long over.
 pub(super) fn expected(sitting: &Sitting<'_>) -> bool {
+    const BEFORE: TimeDelta = TimeDelta::hours(6);
+    const AFTER: TimeDelta = TimeDelta::hours(6);
     sitting.room.plan.as_ref().is_some_and(|plan| {
-        let on = plan
-            .job(Step::On, 0)
-            .is_some_and(|job| job.state != JobState::Waiting || job.at <= sitting.now + live::NEARLY);
-        on && plan.job(Step::Serve, 0).is_none_or(|job| job.at + TimeDelta::hours(6) > sitting.now)
+        let on =
+            plan.job(Step::On, 0).is_some_and(|job| job.state != JobState::Waiting || job.at <= sitting.now + BEFORE);
+        on && plan.job(Step::Serve, 0).is_none_or(|job| job.at + AFTER > sitting.now)
     })
 }

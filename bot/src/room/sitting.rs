@@ -60,7 +60,11 @@ impl<'a> Sitting<'a> {
             self.people.insert(id, person.clone());
             self.touched.insert(id);
         }
-        if self.heard.room == self.room.id && !self.room.members.contains(&id) && !self.routed() {
+        if self.routed() {
+            // Whoever presses elsewhere is no member for it.
+            return;
+        }
+        if !self.room.members.contains(&id) {
             self.room.members.push(id);
         }
         if self.room.taste.language.is_none() {

@@ -91,11 +91,22 @@ impl Kitchen {
         heard
     }
 
+    /// A press in somebody's private chat about this room, as the engine routes it.
+    pub fn hear_privately(&mut self, who: &str, what: What) -> String {
+        let by = Some(self.speaker(who));
+        let heard = Heard { room: self.scene.room.id, kind: RoomKind::Private, by, what };
+        self.turn(&heard)
+    }
+
     /// One turn, its state kept, its messages rendered.
     pub fn hear(&mut self, who: Option<&str>, what: What) -> String {
         let by = who.map(|who| self.speaker(who));
         let heard = Heard { room: self.scene.room.id, kind: self.scene.room.kind, by, what };
-        let turn = decide(&self.scene, &heard, self.now);
+        self.turn(&heard)
+    }
+
+    fn turn(&mut self, heard: &Heard) -> String {
+        let turn = decide(&self.scene, heard, self.now);
         self.keep(&turn);
         let words = self.render(&turn);
         self.said.extend(turn.says);
