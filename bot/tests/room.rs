@@ -49,7 +49,7 @@ fn nobody_else_answers_for_the_one_who_is_planning() {
 #[test]
 fn a_due_job_is_called_once_and_done_moves_the_board() {
     let mut kitchen = planned();
-    let called = kitchen.run_to("2027-11-20 11:00");
+    let called = kitchen.run_to("2027-11-20 09:40");
     assert_eq!(called.matches("Time to buy the bird").count(), 1, "{called}");
     let done = kitchen.press("Tom", "Done");
     assert!(done.contains("Bird bought, Tom") && done.contains("[Undo]"), "{done}");
