@@ -43,6 +43,15 @@ pub enum Command {
     Chat,
     /// Run as a Telegram bot.
     Serve,
+    /// Answer one question.
+    Ask {
+        /// The question, in one word or many.
+        #[arg(required = true, allow_negative_numbers = true)]
+        text: Vec<String>,
+        /// JSON instead of text.
+        #[arg(long)]
+        json: bool,
+    },
     /// Play a script.
     Rehearse {
         /// The script.

@@ -3,6 +3,7 @@
 //! Status 0: done (a reader who closed the pipe is done too). 1: it failed, one line on stderr says what happened and
 //! what to do. 2: wrong usage. Only answers go to stdout.
 
+use carvetime::ask::{self, Printed};
 use carvetime::book::{self, BookError, SledBook};
 use carvetime::cli::{self, Cli, Command};
 use carvetime::engine::Engine;
@@ -27,6 +28,8 @@ enum Stop {
     Usage(Text),
     /// What happened, and what to do.
     Failed(Vec<Text>),
+    /// The same, in words already.
+    Said(String),
 }
 
 fn main() -> ExitCode {
@@ -45,13 +48,14 @@ fn main() -> ExitCode {
         Ok(reader) => run(&cli, &voice, &reader),
         Err(text) => Err(Stop::Usage(text)),
     };
-    let (status, texts) = match stop {
+    let said = |texts: &[Text]| plain(&voice.render(texts, &told));
+    let (status, said) = match stop {
         Ok(()) | Err(Stop::ClosedPipe) => return ExitCode::SUCCESS,
-        Err(Stop::Usage(text)) => (2, vec![text]),
-        Err(Stop::Failed(texts)) => (1, texts),
+        Err(Stop::Usage(text)) => (2, said(&[text])),
+        Err(Stop::Failed(texts)) => (1, said(&texts)),
+        Err(Stop::Said(said)) => (1, said),
     };
-    let line = plain(&voice.render(&texts, &told)).replace('\n', " ");
-    let _ = writeln!(io::stderr(), "{line}"); // nowhere left to complain
+    let _ = writeln!(io::stderr(), "{}", said.replace('\n', " ")); // nowhere left to complain
     ExitCode::from(status)
 }
 
@@ -72,6 +76,10 @@ fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
             let options = telegram::Options::from_env()?;
             Ok(telegram::serve(&options, &cli.common.data().map_err(Stop::Usage)?, Arc::clone(voice))?)
         }
+        Some(Command::Ask { text, json }) => match ask::answer_line(&text.join(" "), reader, voice, *json) {
+            Printed::Answer(answer) => Ok(writeln!(io::stdout(), "{answer}")?),
+            Printed::NotUnderstood(said) => Err(Stop::Said(said)),
+        },
         Some(Command::Rehearse { file, json }) => rehearse(file, *json, voice, reader),
         Some(Command::Backup { file }) => {
             let book = SledBook::open(&cli.common.data().map_err(Stop::Usage)?)?;

@@ -44,10 +44,29 @@ fn a_pipe_is_answered_to_its_end_with_status_0() {
 }
 
 #[test]
+fn a_question_is_answered_as_text_or_as_one_line_of_json() {
+    let dir = tempfile::tempdir().unwrap();
+    let ask = |more: &[&str]| {
+        let args = ["ask", "--locale", "en-US", "2 tbsp table salt in flake kosher"];
+        told(&run(dir.path(), &[&args[..], more].concat(), ""))
+    };
+    let (code, out, err) = ask(&[]);
+    assert_eq!((code, err.as_str()), (Some(0), ""));
+    assert!(out.contains("4 tbsp + 1 tsp of flake kosher"), "{out}");
+    let (code, out, _) = ask(&["--json"]);
+    let line: serde_json::Value = serde_json::from_str(&out).unwrap();
+    assert_eq!((code, out.lines().count()), (Some(0), 1));
+    assert_eq!((&line["kind"], &line["values"][0]["unit"]), (&"salt-convert".into(), &"tbsp".into()));
+    fails(&["--locale", "en-US", "ask", "how tall is the moon"], 1, "2 tbsp table salt in flake kosher");
+    assert!(!dir.path().join("store").exists(), "a question needs no data folder");
+}
+
+#[test]
 fn failures_are_one_line_on_stderr_and_status_1() {
     let locale = ["--locale", "en-US"];
     fails(&[&locale[..], &["rehearse", "no/such/file"]].concat(), 1, "no/such/file");
     fails(&[&locale[..], &["restore", "no/such/file"]].concat(), 1, "no/such/file");
+    fails(&[&locale[..], &["serve"]].concat(), 1, "TELOXIDE_TOKEN");
     let dir = tempfile::tempdir().unwrap();
     let script = dir.path().join("script.txt");
     std::fs::write(&script, "room group\nhello\n").unwrap();

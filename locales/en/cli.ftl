@@ -60,4 +60,5 @@ cli-help-data = Folder everything is kept in
 cli-help-locale = Language, units and clock, such as en-US or es-ES
 cli-help-zone = Time zone of the kitchen, such as America/Chicago
 cli-help-json = JSON instead of text
+cli-help-text = The question, in plain words
 cli-help-file = The file

@@ -60,4 +60,5 @@ cli-help-data = Carpeta donde se guarda todo
 cli-help-locale = Idioma, unidades y reloj, como en-US o es-ES
 cli-help-zone = Zona horaria de la cocina, como America/Chicago
 cli-help-json = JSON en lugar de texto
+cli-help-text = La pregunta, con palabras corrientes
 cli-help-file = El archivo
