@@ -138,3 +138,58 @@ fn a_thaw_nobody_confirmed_is_taken_for_done_and_said_so() {
     assert!(moved.contains("Dinner is now"), "{moved}");
     assert!(moved.contains("I take it: Bird bought and Thawing. Nobody said so."), "{moved}");
 }
+
+#[test]
+fn an_hour_told_before_the_zone_is_the_kitchens_hour() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-22 09:30");
+    kitchen.scene.room.taste.zone = None;
+    kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner 2027-12-03 16:00, 8 people, oven at 325");
+    let said = kitchen.say("Rosa", "Chicago");
+    assert!(said.contains("4:00 PM"), "{said}");
+}
+
+#[test]
+fn what_is_accepted_is_what_was_shown() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 18:30");
+    let shown = kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
+    let salt = shown.lines().find(|line| line.ends_with("Salt the bird")).unwrap().to_owned();
+    kitchen.now += chrono::TimeDelta::minutes(2);
+    let board = kitchen.press("Rosa", "Accept");
+    assert!(board.contains(&salt), "{salt} is not in {board}");
+}
+
+#[test]
+fn a_question_in_a_chat_is_answered_with_its_sources_at_hand() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-22 09:30");
+    let said = kitchen.say("Rosa", "how long does it take to thaw a 14 lb turkey?");
+    assert!(said.contains("3 days to 4 days") && said.contains("[Where from?]"), "{said}");
+    let sources = kitchen.press("Rosa", "Where from?");
+    assert!(sources.contains("USDA"), "{sources}");
+}
+
+#[test]
+fn a_unit_that_matters_is_asked_for() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-22 09:30");
+    let back = kitchen.say("Rosa", "is 70 for 2 minutes safe?");
+    assert!(back.contains("°C") && back.contains('['), "{back}");
+}
+
+#[test]
+fn five_thousand_characters_get_one_clear_answer() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-22 09:30");
+    let said = kitchen.say("Rosa", &"turkey ".repeat(715));
+    assert!(said.contains("5,005 characters") && said.contains("1,000"), "{said}");
+}
+
+#[test]
+fn a_dinner_hour_that_can_no_longer_be_met_is_not_brought_back() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-22 09:30");
+    kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner Thursday 1 pm, 8 people, oven");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Rosa", "/move 7 pm");
+    kitchen.run_to("2027-11-25 12:00");
+    let before = kitchen.scene.room.plan.clone().unwrap();
+    let said = kitchen.say("Rosa", "/undo");
+    assert!(said.contains("can't take that back"), "{said}");
+    assert_eq!(kitchen.scene.room.plan.unwrap().wish, before.wish);
+}

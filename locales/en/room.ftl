@@ -180,7 +180,7 @@ room-board-skipped = no “{ $what }”
 room-board-all-done = All done. Enjoy.
 
 # ---- jobs
-room-call-again = Still open since { $since }.
+room-call-again = Still open since { $since }: { $what }.
 room-call-from = For { $what }:
 room-call-name = { $name }:
 room-done = { $what }, { $at }.
@@ -224,7 +224,7 @@ room-undone-what = { $change ->
 }
 room-undo-nothing = Nothing to take back.
 room-undo-stale = Something has happened since. /undo takes back the newest change first.
-room-undo-late = That plan no longer fits the time left. /board shows where things stand.
+room-undo-late = I can't take that back any more. The plan stays as it is.
 room-stop-sure = End the plan for { $dinner }? I'd stop calling.
 room-stopped = Ended. I won't call any more.
 room-kept-going = Good, nothing changes.
@@ -323,3 +323,8 @@ room-dose-place = { $spoons } { $place ->
 room-dose-skin = The skin's spoon goes on mixed with as much pepper and as much baking powder.
 room-dose-none = No salt on this one: the packer's { $percent } % solution is salt enough.
 room-dose-light = A light hand: the packer has already put { $percent } % of solution in.
+room-button-sources = Where from?
+room-question-gone = That question is too far back. Ask it again?
+room-sources = The numbers come from:
+room-too-long = That's { $length } characters, more than I can read at once ({ $most } is the most). One or two sentences will do.
+room-proposal-night = In the small hours: { $jobs }.

@@ -197,7 +197,7 @@ room-board-skipped = sin «{ $what }»
 room-board-all-done = Todo hecho. Buen provecho.
 
 # ---- tareas
-room-call-again = Sigue pendiente desde las { $since }.
+room-call-again = Sigue pendiente desde las { $since }: { $what }.
 room-call-from = Para la { $what }:
 room-call-name = { $name }:
 room-done = { $what }, { $at }.
@@ -240,7 +240,7 @@ room-undone-what = { $change ->
 }
 room-undo-nothing = No hay nada que deshacer.
 room-undo-stale = Desde entonces ha pasado algo más. /undo deshace primero lo más nuevo.
-room-undo-late = Ese plan ya no cabe en el tiempo que queda. /board enseña cómo va todo.
+room-undo-late = Eso ya no se puede deshacer. El plan se queda como está.
 room-stop-sure = ¿Terminar el plan para { $dinner }? Dejaría de avisar.
 room-stopped = Terminado. Ya no aviso más.
 room-kept-going = Bien, todo sigue igual.
@@ -338,3 +338,8 @@ room-dose-place = { $spoons } { $place ->
 room-dose-skin = La de la piel va mezclada con otro tanto de pimienta y otro tanto de levadura química.
 room-dose-none = Esta no lleva sal: con el { $percent } % de solución que le puso el envasador ya basta.
 room-dose-light = Poca sal: el envasador ya le puso un { $percent } % de solución.
+room-button-sources = ¿De dónde sale?
+room-question-gone = Esa pregunta queda muy atrás. ¿Me la haces otra vez?
+room-sources = Los números salen de:
+room-too-long = Son { $length } caracteres, más de lo que leo de una vez ({ $most } como mucho). Con una o dos frases basta.
+room-proposal-night = De madrugada: { $jobs }.

@@ -52,6 +52,10 @@ pub enum Action {
     Jobs(u32),
     /// Show why the times are what they are.
     Why(u32),
+    /// The reply of that place to what was asked back.
+    Reply(PersonId, u8),
+    /// Show the sources of the last answer.
+    Sources(PersonId),
     /// Yes to a question (`stop`, `forget`).
     Yes(String, PersonId),
     /// No to it.
@@ -85,6 +89,8 @@ impl Action {
             Action::Undo(serial, index) => format!("undo.{serial}.{index}"),
             Action::Jobs(serial) => format!("jobs.{serial}"),
             Action::Why(serial) => format!("why.{serial}"),
+            Action::Reply(who, place) => format!("reply.{}.{place}", who.0),
+            Action::Sources(who) => format!("sources.{}", who.0),
             Action::Yes(what, who) => format!("yes.{what}.{}", who.0),
             Action::No(what, who) => format!("no.{what}.{}", who.0),
             Action::Settings(page) => format!("settings.{page}"),
@@ -128,6 +134,8 @@ impl Action {
             "undo" => Action::Undo(next()?.parse().ok()?, next()?.parse().ok()?),
             "jobs" => Action::Jobs(next()?.parse().ok()?),
             "why" => Action::Why(next()?.parse().ok()?),
+            "reply" => Action::Reply(person(next()?)?, next()?.parse().ok()?),
+            "sources" => Action::Sources(person(next()?)?),
             "yes" => Action::Yes(next()?.to_owned(), person(next()?)?),
             "no" => Action::No(next()?.to_owned(), person(next()?)?),
             "settings" => Action::Settings(next()?.to_owned()),
@@ -163,6 +171,8 @@ mod tests {
             Action::Drop(job),
             Action::Undo(3, 900),
             Action::Jobs(1),
+            Action::Reply(who, 1),
+            Action::Sources(who),
             Action::Yes("forget".into(), who),
             Action::No("stop".into(), who),
             Action::Settings("language".into()),

@@ -96,9 +96,9 @@ fn line(sitting: &Sitting<'_>, job: &LiveJob, next: bool) -> Option<Text> {
         Some(owner) => Text::new("room-board-who").with("name", super::sitting::name(sitting, owner)),
         None => Text::new("room-board-nobody"),
     };
-    let late = job.at < sitting.now - TimeDelta::minutes(1);
+    let late = job.at <= sitting.now;
     Some(
-        Text::new(if next { "room-board-next" } else { "room-board-then" })
+        Text::new(if next || late { "room-board-next" } else { "room-board-then" })
             .with("when", Arg::DayClock(job.at))
             .with("what", Arg::from(plan_words::step_name(job.step()?)))
             .with("late", Arg::Choice(if late { "yes" } else { "no" }))

@@ -119,9 +119,11 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
         text.push(person);
     }
     if calls > 1 {
-        text.push(Text::new("room-call-again").with("since", Arg::Clock(job.at)));
+        let what = Arg::from(plan_words::step_name(step));
+        text.push(Text::new("room-call-again").with("what", what).with("since", Arg::Clock(job.at)));
+    } else {
+        text.extend(what_to_do(sitting, step, job));
     }
-    text.extend(what_to_do(sitting, step, job));
     let mut say = Say::of(to, text);
     say.step = Some(step);
     say.key(key(step, job.nth)).urgency(if step.is_safety() { Urgency::Safety } else { Urgency::Due });

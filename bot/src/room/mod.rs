@@ -73,7 +73,21 @@ fn target() -> Temperature {
     fahrenheit(165.0)
 }
 
+/// Longest text read: a dinner is told in less.
+const LONGEST_TEXT: usize = 1000;
+
 fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Option<&str>, edited: bool) {
+    let length = text.chars().count();
+    if length > LONGEST_TEXT {
+        if addressed {
+            sitting.answer(
+                Text::new("room-too-long")
+                    .with("length", crate::words::Arg::Count(length as i64))
+                    .with("most", crate::words::Arg::Count(LONGEST_TEXT as i64)),
+            );
+        }
+        return;
+    }
     match read_command(text, None) {
         Address::Command(command) => ordered(sitting, command),
         Address::Other => {}
@@ -86,7 +100,7 @@ fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>) {
     match command.name.to_ascii_lowercase().as_str() {
         "start" => help::start(sitting, How::New),
         "help" => help::help(sitting),
-        "settings" => settings::show(sitting, How::New),
+        "settings" => settings::ordered(sitting, rest),
         "plan" => plan(sitting, rest),
         "board" => {
             if sitting.room.plan.is_some() {
@@ -164,7 +178,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if planning::is_wish(sitting, text) {
         return plan(sitting, text);
     }
-    if planning::answered(sitting, who, text) {
+    // A question in the middle of planning is answered; the draft waits.
+    if !questions::is_question(sitting, text) && planning::answered(sitting, who, text) {
         return;
     }
     let finished = crate::reading::is_done(text, sitting.lexicon()).then(|| jobs::due_now(sitting)).flatten();
@@ -192,6 +207,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         | Action::Back(who)
         | Action::WhyDraft(who)
         | Action::Discard(who)
+        | Action::Reply(who, _)
         | Action::Pick(who, _, _)
         | Action::Offer(who, _) => may::owns_draft(sitting, *who),
         _ => true,
@@ -214,6 +230,8 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Take(it) => jobs::take(sitting, it),
         Action::Drop(it) => jobs::drop(sitting, it),
         Action::Undo(serial, index) => undo::pressed(sitting, serial, index),
+        Action::Reply(who, place) => questions::reply(sitting, who, place),
+        Action::Sources(who) => questions::sources(sitting, who),
         Action::Jobs(serial) => jobs::list(sitting, serial),
         Action::Why(serial) => jobs::why(sitting, serial),
         Action::Yes(what, who) => farewell::yes(sitting, &what, who),

@@ -2,7 +2,7 @@
 
 use super::action::Action;
 use super::sitting::button;
-use super::{Sitting, board, jobs, live, may, proposal};
+use super::{Sitting, board, jobs, live, may, planning, proposal};
 use crate::reading;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
@@ -10,7 +10,10 @@ use carvetime_core::plan::Moment;
 /// `/move` with words.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
     let Some(plan) = &sitting.room.plan else {
-        sitting.answer(Text::new("room-no-plan"));
+        let drafted = sitting.speaker().is_some_and(|who| planning::moved(sitting, who, text));
+        if !drafted {
+            sitting.answer(Text::new("room-no-plan"));
+        }
         return;
     };
     if !may::steer(sitting) {

@@ -12,6 +12,10 @@ use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{self, Conflict, Order, Schedule};
+use chrono::TimeDelta;
+
+/// A proposal accepted within this time is taken as it was shown.
+const FRESH: TimeDelta = TimeDelta::minutes(30);
 
 /// What solving a draft came to.
 enum Solved {
@@ -22,7 +26,7 @@ enum Solved {
 /// `/plan` with words, or a sentence that is plainly a wish.
 pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, wish: Wish, problems: &[Problem]) {
     let mut draft = sitting.room.drafts.remove(&who).unwrap_or_default();
-    draft.wish.merge(wish);
+    draft.wish.merge(by_the_clock(sitting, wish));
     complete_dinner(sitting, &mut draft.wish);
     sitting.room.drafts.insert(who, draft);
     if problems.is_empty() {
@@ -101,6 +105,15 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
     when && (bird || guests)
 }
 
+/// Before the zone is known an hour is only an hour on the kitchen's wall.
+fn by_the_clock(sitting: &Sitting<'_>, mut wish: Wish) -> Wish {
+    if let (None, Some(dinner)) = (sitting.zone(), wish.dinner) {
+        let wall = dinner.naive_utc();
+        (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, Some(wall.date()), Some(wall.time()));
+    }
+    wish
+}
+
 /// Puts a day and an hour told apart together, once the zone is known.
 fn complete_dinner(sitting: &Sitting<'_>, wish: &mut Wish) {
     if sitting.zone().is_some() {
@@ -174,8 +187,9 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, question: Question, wish: &Wish
 
 /// The proposal; where the wish as told can't be met, what stands against it and the nearest plan that works.
 fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
-    let zone = sitting.zone_or_utc();
-    let Some(draft) = sitting.room.drafts.get(&who) else { return };
+    let (zone, now) = (sitting.zone_or_utc(), sitting.now);
+    let Some(draft) = sitting.room.drafts.get_mut(&who) else { return };
+    draft.proposed_at = Some(now);
     let wish = draft.wish.clone();
     let standing = sitting.room.plan.is_some();
     let (text, offers) = match solve(&wish, zone, sitting.now) {
@@ -239,6 +253,19 @@ fn complain_of(sitting: &mut Sitting<'_>, who: PersonId, texts: Vec<Text>) {
     }
 }
 
+/// `/move` while there is only a proposal.
+pub(super) fn moved(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
+    let ground = sitting.ground();
+    let Some(draft) = sitting.room.drafts.get_mut(&who) else { return false };
+    let Some(dinner) = draft.wish.dinner else { return false };
+    let Some(to) = reading::read_shift(text, dinner, &ground).and_then(|shift| shift.applied(dinner)) else {
+        return false;
+    };
+    draft.wish.dinner = Some(to);
+    go_on(sitting, who, How::New);
+    true
+}
+
 /// What is wrong with numbers that were readable each by itself.
 fn of_order(error: order::OrderError) -> Text {
     match error {
@@ -257,7 +284,9 @@ pub(super) fn accept(sitting: &mut Sitting<'_>, who: PersonId) {
         return go_on(sitting, who, How::Edit);
     }
     let mut wish = draft.suggestion.unwrap_or(draft.wish);
-    let Ok(Some(Solved::Works(order, schedule))) = solve(&wish, zone, sitting.now) else {
+    // What is accepted is what was shown, unless it has been lying about.
+    let shown = draft.proposed_at.filter(|at| sitting.now - *at < FRESH).unwrap_or(sitting.now);
+    let Ok(Some(Solved::Works(order, schedule))) = solve(&wish, zone, shown) else {
         return go_on(sitting, who, How::Edit);
     };
     order::absorb(&mut wish, &order);

@@ -4,7 +4,7 @@ use super::{dose, order, plan_words};
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{self, Bird, Condition};
-use carvetime_core::plan::{Conflict, Job, Need, Offer, Order, Reason, Schedule, Step};
+use carvetime_core::plan::{Caution, Conflict, Job, Need, Offer, Order, Reason, Schedule, Step};
 use carvetime_core::quantity::{celsius, grams};
 use carvetime_core::roast::{Cooker, Heat};
 use chrono::TimeDelta;
@@ -41,7 +41,7 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, standing: bo
             .with("from", Arg::Clock(schedule.finish.p10))
             .with("to", Arg::Clock(schedule.finish.p90)),
     );
-    lines.extend(schedule.cautions.iter().map(plan_words::caution));
+    lines.extend(cautions(schedule));
     lines.push(Text::new("room-proposal-need").with("things", Arg::List(needs(order, schedule))));
     if let Some(first) = schedule.jobs.first() {
         lines.push(
@@ -97,6 +97,19 @@ fn size_doubt(order: &Order) -> Option<Text> {
     (bought < advice.low).then(|| {
         Text::new("room-proposal-small").with("guests", Arg::Count(guests.into())).with("mass", Arg::Mass(advice.low))
     })
+}
+
+/// What the host should know; the jobs at night in one line.
+fn cautions(schedule: &Schedule) -> Vec<Text> {
+    let at_night = |caution: &Caution| match caution {
+        Caution::OddHours(step) => Some(plan_words::step_name(*step)),
+        _ => None,
+    };
+    let night: Vec<Text> = schedule.cautions.iter().filter_map(at_night).collect();
+    let other = schedule.cautions.iter().filter(|caution| at_night(caution).is_none()).map(plan_words::caution);
+    let night_line =
+        (!night.is_empty()).then(|| Text::new("room-proposal-night").with("jobs", Arg::List(night.clone())));
+    other.chain(night_line).collect()
 }
 
 /// What must be in the house; the salt with its amount.

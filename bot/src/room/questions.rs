@@ -1,15 +1,30 @@
-//! Quick questions: handed to `ask`, answered where they were asked.
+//! Quick questions: handed to [`crate::ask`], answered where they were asked, the sources one tap away.
+//!
+//! The last question of each person is kept, so that a unit can be added with a button and "why?" can be answered.
 
-use super::{Sitting, help};
+use super::action::Action;
+use super::sitting::{button, labelled};
+use super::state::OwnSalt;
+use super::turn::How;
+use super::{PersonId, Sitting, help};
+use crate::ask::{self, Answer, Asker, NotUnderstood};
 use crate::words::Text;
+use carvetime_core::salt;
 
-/// `/salt` with or without words.
+/// Longest question kept for a second look.
+const LONGEST_KEPT: usize = 300;
+
+/// `/salt`, with or without words.
 pub(super) fn salt(sitting: &mut Sitting<'_>, text: &str) {
     if text.is_empty() {
         sitting.answer(Text::new("room-help-salt"));
         return;
     }
-    asked(sitting, text);
+    // The command has said what it is about.
+    let asker = asker(sitting);
+    let whole = format!("salt {text}");
+    let text = if ask::read_question(text, &asker).is_ok() { text } else { &whole };
+    answer(sitting, text);
 }
 
 /// `/ask`.
@@ -18,10 +33,95 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) {
         sitting.answer(Text::new("room-help-safe"));
         return;
     }
-    plain(sitting, text);
+    answer(sitting, text);
 }
 
 /// Words that may be a question; else one short line of help.
-pub(super) fn plain(sitting: &mut Sitting<'_>, _text: &str) {
-    help::unread(sitting);
+pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str) {
+    match ask::ask(text, &asker(sitting)) {
+        Err(NotUnderstood::Unknown) => help::unread(sitting),
+        _ => answer(sitting, text),
+    }
+}
+
+/// Whether the text is a question that can be answered.
+pub(super) fn is_question(sitting: &Sitting<'_>, text: &str) -> bool {
+    ask::read_question(text, &asker(sitting)).is_ok()
+}
+
+fn answer(sitting: &mut Sitting<'_>, text: &str) {
+    match ask::ask(text, &asker(sitting)) {
+        Ok(answer) => say(sitting, text, answer, How::New),
+        Err(error) => {
+            sitting.answer(error.text());
+        }
+    }
+}
+
+fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {
+    let Some(who) = sitting.speaker() else { return };
+    if let Some(own) = &answer.own_salt {
+        let grams_per_ml = own.grams_per_ml();
+        sitting.change_person(who, |person| person.own_salt = Some(OwnSalt { grams_per_ml }));
+    }
+    let keep = text.len() <= LONGEST_KEPT && (answer.ask_back.is_some() || !answer.sources.is_empty());
+    if keep {
+        sitting.room.questions.insert(who, text.to_owned());
+    }
+    let say = sitting.answer_all(answer.lines()).key(key(who)).how(how);
+    if !keep {
+        return;
+    }
+    match answer.ask_back {
+        Some(back) => {
+            let choices = back
+                .choices
+                .into_iter()
+                .enumerate()
+                .map(|(n, choice)| labelled(choice.label, &Action::Reply(who, u8::try_from(n).unwrap_or(u8::MAX))));
+            say.row(choices);
+        }
+        None => {
+            say.row([button("room-button-sources", &Action::Sources(who))]);
+        }
+    }
+}
+
+/// A reply to what was asked back.
+pub(super) fn reply(sitting: &mut Sitting<'_>, who: PersonId, place: u8) {
+    let Some((text, answer)) = last(sitting, who) else { return sitting.notice(Text::new("room-question-gone")) };
+    let choices = answer.ask_back.map(|back| back.choices).unwrap_or_default();
+    let Some(choice) = choices.get(usize::from(place)) else {
+        return sitting.notice(Text::new("room-question-gone"));
+    };
+    let text = format!("{text} {}", choice.adds);
+    match ask::ask(&text, &asker(sitting)) {
+        Ok(answer) => say(sitting, &text, answer, How::Edit),
+        Err(error) => sitting.notice(error.text()),
+    }
+}
+
+/// Where the numbers of the last answer come from.
+pub(super) fn sources(sitting: &mut Sitting<'_>, who: PersonId) {
+    let Some((_, answer)) = last(sitting, who) else { return sitting.notice(Text::new("room-question-gone")) };
+    let lines: Vec<Text> = answer.sources.iter().map(ask::source_line).collect();
+    sitting.answer(Text::new("room-sources")).lines(lines);
+}
+
+fn last(sitting: &Sitting<'_>, who: PersonId) -> Option<(String, Answer)> {
+    let text = sitting.room.questions.get(&who)?.clone();
+    let answer = ask::ask(&text, &asker(sitting)).ok()?;
+    Some((text, answer))
+}
+
+/// The asker behind the speaker: the room's units and language, their own salt.
+fn asker(sitting: &Sitting<'_>) -> Asker {
+    let own = sitting.speaker().and_then(|id| sitting.people.get(&id)?.own_salt);
+    let mut asker = Asker::of_reader(&sitting.reader());
+    asker.own_salt = own.and_then(|own| salt::OwnSalt::new(None, own.grams_per_ml).ok());
+    asker
+}
+
+fn key(who: PersonId) -> String {
+    format!("question-{}", who.0)
 }

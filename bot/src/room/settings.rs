@@ -15,7 +15,21 @@ use chrono::NaiveTime;
 /// Quiet hours on offer: from, to.
 const QUIET: [(&str, u32, u32); 3] = [("21-7", 21, 7), ("22-7", 22, 7), ("23-8", 23, 8)];
 
-/// `/settings`, or the way back to its first page.
+/// `/settings`, with a place behind it or without.
+pub(super) fn ordered(sitting: &mut Sitting<'_>, rest: &str) {
+    let place = rest.split_once(char::is_whitespace).map_or(rest, |(first, place)| {
+        if matches!(reading::read_zone(rest), Zones::None) && !first.contains('/') { place } else { rest }
+    });
+    if place.is_empty() {
+        show(sitting, How::New);
+    } else if may::steer(sitting) {
+        zone_told(sitting, place);
+    } else {
+        may::refuse(sitting);
+    }
+}
+
+/// The first page.
 pub(super) fn show(sitting: &mut Sitting<'_>, how: How) {
     let taste = sitting.taste();
     let reader = sitting.reader();

@@ -35,6 +35,9 @@ pub struct Room {
     /// The plan that stands.
     #[serde(default)]
     pub plan: Option<LivePlan>,
+    /// The last question of each person, for what is asked back and for "why?".
+    #[serde(default)]
+    pub questions: BTreeMap<PersonId, String>,
     /// How many plans this room has had: the next plan's serial.
     #[serde(default)]
     pub plans_made: u32,
@@ -53,6 +56,7 @@ impl Room {
             members: Vec::new(),
             drafts: BTreeMap::new(),
             plan: None,
+            questions: BTreeMap::new(),
             plans_made: 0,
             gone: false,
         }
@@ -176,6 +180,8 @@ pub struct Draft {
     pub asked: Option<Question>,
     /// The nearest wish that can be met, shown in place of one that can't: what `Accept` takes.
     pub suggestion: Option<Wish>,
+    /// When the proposal was made: what is accepted soon after is what was shown.
+    pub proposed_at: Option<Moment>,
 }
 
 /// What a person is being asked.

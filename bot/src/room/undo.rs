@@ -1,10 +1,9 @@
 //! Taking back the last change to the plan.
 
-use super::state::Change;
-use super::turn::How;
-use super::{Sitting, board, may, plan_words};
+use super::state::{Change, LivePlan};
+use super::{Sitting, board, jobs, may, plan_words, proposal};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::Step;
+use carvetime_core::plan::{Moment, Step};
 
 /// `/undo`: the newest change.
 pub(super) fn last(sitting: &mut Sitting<'_>) {
@@ -35,8 +34,29 @@ fn back_to(sitting: &mut Sitting<'_>, index: usize) {
     if change.by.is_none_or(|by| Some(by) != sitting.speaker()) && !may::steer(sitting) {
         return may::refuse(sitting);
     }
-    let now = sitting.now;
-    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let Some(restored) = sitting.room.plan.as_ref().map(|plan| restored(plan, &change, index, sitting.now)) else {
+        return;
+    };
+    // A dinner hour may be moved back only while it can still be met; what was done may always be taken back.
+    if change.step.is_none()
+        && let Some(Err(conflict)) = restored.solve(sitting.zone_or_utc(), sitting.now)
+    {
+        let lines = proposal::clash(&conflict);
+        sitting.answer(Text::new("room-undo-late")).lines(lines);
+        return;
+    }
+    sitting.room.plan = Some(restored);
+    let text = Text::new("room-undone").with("what", Arg::from(what(sitting, &change)));
+    sitting.answer(text).key("undone");
+    if let Err(conflict) = sitting.resolve() {
+        jobs::tell_conflict(sitting, &conflict);
+    }
+    board::refresh(sitting);
+}
+
+/// The plan as it stood before the change.
+fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> LivePlan {
+    let mut plan = plan.clone();
     plan.history.truncate(index);
     plan.wish = change.wish.clone();
     plan.facts = change.facts.clone();
@@ -48,13 +68,7 @@ fn back_to(sitting: &mut Sitting<'_>, index: usize) {
             job.call_at = Some(now);
         }
     }
-    let text = Text::new("room-undone").with("what", Arg::from(what(sitting, &change)));
-    sitting.answer(text).key("undone").how(How::New);
-    if sitting.resolve().is_err() {
-        // The old plan was possible when it was made and no longer is: the next job done or `/plan` says why.
-        sitting.answer(Text::new("room-undo-late"));
-    }
-    board::refresh(sitting);
+    plan
 }
 
 fn what(sitting: &Sitting<'_>, change: &Change) -> Text {
