@@ -91,6 +91,7 @@ fn english_plan_sentences_are_read() {
             ("fan oven 160C", "cooker=fan-oven setting_c=160"),
             ("gas mark 3", "cooker=oven setting_c=163"),
             ("oven at 350", "cooker=oven setting_c=177"),
+            ("smoke a 12 lb turkey at 275", "cooker=smoker mass_g=5443 kind=turkey setting_c=135"),
             ("roast chicken for 6 on 25 Nov at 5pm", "kind=chicken adults=6 dinner=11-25 17:00"),
             ("Thanksgiving at 4, turkey breast 6 lb", "dinner=11-25 16:00 kind=turkey-breast mass_g=2722"),
             ("tomorrow at noon", "dinner=11-23 12:00"),

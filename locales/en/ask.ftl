@@ -64,11 +64,20 @@ ask-amount = { $unit ->
     [kilogram] { $n } kg
     [pound] { $n } lb
     [ounce] { $n } oz
-    [stick] { $n } sticks of butter
-    [pinch] { $n } pinches
+    [stick] { $n ->
+        [one] { $n } stick of butter
+       *[other] { $n } sticks of butter
+    }
+    [pinch] { $n ->
+        [one] { $n } pinch
+       *[other] { $n } pinches
+    }
     [teaspoon] { $n } tsp
     [tablespoon] { $n } tbsp
-    [cup] { $n } cups
+    [cup] { $n ->
+        [one] { $n } cup
+       *[other] { $n } cups
+    }
     [fluid-ounce] { $n } fl oz
     [pint] { $n } pt
     [quart] { $n } qt
@@ -141,6 +150,11 @@ ask-bird-for = { $people ->
     [one] One person: { $low } to { $high } of { $kind }.
    *[other] { $people } people: { $low } to { $high } of { $kind }.
 }
+ask-bird-for-exactly = { $people ->
+    [one] One person: { $low } of { $kind }.
+   *[other] { $people } people: { $low } of { $kind }.
+}
+ask-portion = { $low } to { $high } of { $kind } a person, as bought, bones and all.
 ask-bird-for-several = Better { $birds } birds of { $low } to { $high } each.
 ask-bird-for-leftovers = For leftovers take a quarter to a half more.
 ask-people-for = { $bird } feeds { $low } to { $high }, or { $some } with leftovers.
@@ -165,6 +179,7 @@ ask-safe-stuffing = Stuffing: { $target } in its middle, in the bird or beside i
 ask-safe-where = Keep the tip off the bone. Colour and clear juices prove nothing.
 ask-out-fine = { $out } out is still fine. { $left } left: then it is eaten, in the fridge or thrown away.
 ask-out-if-cool = That holds up to { $air } around it; hotter, it is one hour in all.
+ask-out-limit = Two hours out of the fridge in all, one hour above { $air }. Then it is thrown away.
 ask-out-discard = Throw it away: { $out } out, and the limit is { $limit }.
 ask-out-why = Heating it again doesn't make it safe: some toxins stay.
 ask-keeps = { $food }: { $low ->
@@ -182,6 +197,13 @@ ask-reheat = Reheat to { $target } all through.
 ask-reheat-gravy = Bring gravy to a rolling boil.
 ask-reheat-care = Covered, with a little broth. Not in a slow cooker.
 ask-reheat-once = In the UK: reheat once only.
+ask-refreeze = Thawed in the fridge it may be frozen again, raw or cooked. Thawed in water or a microwave, cook it first.
+ask-refreeze-out = Not if it stood out more than two hours.
+ask-colour = Colour and clear juices prove nothing, pink or not. The thermometer decides:
+ask-stand = Let it stand { $least } or more before carving, loosely covered. It gets hotter first, then cooler.
+ask-oven-low = No: poultry wants an oven at { $limit } or hotter, say food-safety authorities.
+ask-oven = Set the oven to { $limit } or hotter: that is what food-safety authorities say for poultry.
+ask-oven-smoker = A smoker runs at { $low } to { $high }, with the bird thawed through.
 ask-hold = Keep it at { $hot } or hotter; under that, { $limit } at most, then into the fridge.
 ask-wash = No, don't wash it: of people who did, { $share } % had bacteria in the sink afterwards. Pat it dry, wash your hands 20 s.
 ask-counter-thaw = Never on the counter, nor in warm water: the outside spoils while the middle is ice. Fridge, or cold water changed every { $every }.

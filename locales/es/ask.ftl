@@ -64,11 +64,20 @@ ask-amount = { $unit ->
     [kilogram] { $n } kg
     [pound] { $n } lb
     [ounce] { $n } oz
-    [stick] { $n } barritas de mantequilla
-    [pinch] { $n } pizcas
+    [stick] { $n ->
+        [one] { $n } barrita de mantequilla
+       *[other] { $n } barritas de mantequilla
+    }
+    [pinch] { $n ->
+        [one] { $n } pizca
+       *[other] { $n } pizcas
+    }
     [teaspoon] { $n } cdta
     [tablespoon] { $n } cda
-    [cup] { $n } tazas
+    [cup] { $n ->
+        [one] { $n } taza
+       *[other] { $n } tazas
+    }
     [fluid-ounce] { $n } fl oz
     [pint] { $n } pt
     [quart] { $n } qt
@@ -141,6 +150,11 @@ ask-bird-for = { $people ->
     [one] Una persona: de { $low } a { $high } de { $kind }.
    *[other] { $people } personas: de { $low } a { $high } de { $kind }.
 }
+ask-bird-for-exactly = { $people ->
+    [one] Una persona: { $low } de { $kind }.
+   *[other] { $people } personas: { $low } de { $kind }.
+}
+ask-portion = De { $low } a { $high } de { $kind } por persona, tal como se compra, con huesos.
 ask-bird-for-several = Mejor { $birds } aves de { $low } a { $high } cada una.
 ask-bird-for-leftovers = Para que sobre, de un cuarto a la mitad más.
 ask-people-for = { $bird } da para { $low } a { $high }, o { $some } con sobras.
@@ -165,6 +179,7 @@ ask-safe-stuffing = Relleno: { $target } en el centro, dentro del ave o aparte.
 ask-safe-where = La punta lejos del hueso. El color y los jugos claros no prueban nada.
 ask-out-fine = { $out } fuera todavía está bien. Quedan { $left }: luego se come, va a la nevera o a la basura.
 ask-out-if-cool = Vale hasta { $air } de ambiente; con más calor, una hora en total.
+ask-out-limit = Dos horas fuera de la nevera en total, una por encima de { $air }. Después se tira.
 ask-out-discard = Tíralo: { $out } fuera, y el límite son { $limit }.
 ask-out-why = Recalentarlo no lo vuelve seguro: algunas toxinas quedan.
 ask-keeps = { $food }: de { $low } a { $high } días en la nevera.
@@ -179,6 +194,13 @@ ask-reheat = Recalienta a { $target } por todas partes.
 ask-reheat-gravy = La salsa, hasta que hierva a borbotones.
 ask-reheat-care = Tapado, con un poco de caldo. No en olla de cocción lenta.
 ask-reheat-once = En el Reino Unido: recalienta una sola vez.
+ask-refreeze = Descongelada en la nevera se puede volver a congelar, cruda o cocinada. En agua o microondas, cocínala antes.
+ask-refreeze-out = No si estuvo fuera más de dos horas.
+ask-colour = El color y los jugos claros no prueban nada, rosado o no. Decide el termómetro:
+ask-stand = Déjala reposar { $least } o más antes de trinchar, tapada sin apretar. Primero sube la temperatura, luego baja.
+ask-oven-low = No: las autoridades piden para aves un horno a { $limit } o más.
+ask-oven = Pon el horno a { $limit } o más: es lo que piden las autoridades para aves.
+ask-oven-smoker = Un ahumador va de { $low } a { $high }, con el ave descongelada del todo.
 ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego a la nevera.
 ask-wash = No la laves: de quienes lo hicieron, al { $share } % le quedaron bacterias en el fregadero. Sécala y lávate las manos 20 s.
 ask-counter-thaw = Nunca en la encimera ni en agua tibia: por fuera se estropea y por dentro sigue helada. Nevera, o agua fría cambiada cada { $every }.

@@ -5,7 +5,7 @@ use super::question::BirdSaid;
 use super::read::NotUnderstood;
 use crate::room::plan_words;
 use crate::words::{Arg, Text};
-use carvetime_core::bird::{Condition, Diners, Kind, Leftovers, feeds, mass_for};
+use carvetime_core::bird::{Condition, Diners, Kind, Leftovers, feeds, mass_for, portion};
 use carvetime_core::fuel::{Fuel, propane_bottle};
 use carvetime_core::plan::{Caution, Reason};
 use carvetime_core::quantity::{fahrenheit, in_kilograms};
@@ -78,16 +78,21 @@ pub(super) fn roast(said: &BirdSaid, heat: Option<Heat>) -> Result<Answer, NotUn
 }
 
 pub(super) fn bird_for(kind: Kind, diners: &Diners) -> Result<Answer, NotUnderstood> {
+    if diners.adults == 0 && diners.children == 0 {
+        return Ok(portion_of(kind));
+    }
     let Some(purchase) = mass_for(kind, diners) else {
         return Err(NotUnderstood::Wrong(crate::reading::Problem::Guests(f64::from(diners.adults))));
     };
+    // Twelve pounds made from kilograms and back are still twelve.
+    let exactly = in_kilograms(purchase.mass.high) - in_kilograms(purchase.mass.low) < 0.05;
+    let main = if exactly { Text::new("ask-bird-for-exactly") } else { Text::new("ask-bird-for") };
+    let main = if exactly { main } else { main.with("high", Arg::Mass(purchase.mass.high)) };
     let answer = Answer::new("portions")
         .say(
-            Text::new("ask-bird-for")
-                .with("people", Arg::Count(i64::from(diners.adults) + i64::from(diners.children)))
+            main.with("people", Arg::Count(i64::from(diners.adults) + i64::from(diners.children)))
                 .with("kind", Arg::from(Text::named("ask-kind", kind.name())))
-                .with("low", Arg::Mass(purchase.mass.low))
-                .with("high", Arg::Mass(purchase.mass.high)),
+                .with("low", Arg::Mass(purchase.mass.low)),
         )
         .say_if(purchase.birds > 1, || {
             Text::new("ask-bird-for-several")
@@ -100,6 +105,21 @@ pub(super) fn bird_for(kind: Kind, diners: &Diners) -> Result<Answer, NotUnderst
         .value("mass-high", in_kilograms(purchase.mass.high), "kg")
         .value("birds", f64::from(purchase.birds), "");
     Ok(answer.from(purchase.portion.source).from(purchase.portion.lean_source))
+}
+
+fn portion_of(kind: Kind) -> Answer {
+    let portion = portion(kind);
+    Answer::new("portions")
+        .say(
+            Text::new("ask-portion")
+                .with("kind", Arg::from(Text::named("ask-kind", kind.name())))
+                .with("low", Arg::Mass(portion.each.low))
+                .with("high", Arg::Mass(portion.each.high)),
+        )
+        .value("mass-low", in_kilograms(portion.each.low), "kg")
+        .value("mass-high", in_kilograms(portion.each.high), "kg")
+        .from(portion.source)
+        .from(portion.lean_source)
 }
 
 pub(super) fn people_for(said: &BirdSaid) -> Result<Answer, NotUnderstood> {

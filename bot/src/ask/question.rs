@@ -86,7 +86,7 @@ pub enum Question {
     BirdFor {
         /// Kind.
         kind: Kind,
-        /// Who eats.
+        /// Who eats; nobody asks for one portion.
         diners: Diners,
     },
     /// How many a bird feeds.
@@ -116,10 +116,21 @@ pub enum Question {
     SafeTemperature {
         /// Of stuffing.
         stuffing: bool,
+        /// Asked by its colour.
+        colour: bool,
     },
+    /// How hot the oven is set.
+    OvenTemperature {
+        /// The setting asked about.
+        setting: Option<Temperature>,
+    },
+    /// How long it stands before carving.
+    Stand,
+    /// Whether it may be frozen again.
+    Refreeze,
     /// Food that stood out.
     LeftOut {
-        /// How long.
+        /// How long; zero asks for the limit.
         span: Option<TimeDelta>,
         /// In what air.
         air: Option<Temperature>,
@@ -179,6 +190,9 @@ impl Question {
             Self::Fuel { .. } => "fuel",
             Self::Lethality { .. } => "lethality",
             Self::SafeTemperature { .. } => "safe-temp",
+            Self::OvenTemperature { .. } => "oven-temp",
+            Self::Stand => "stand",
+            Self::Refreeze => "refreeze",
             Self::LeftOut { .. } => "left-out",
             Self::Keeps { .. } => "keeps",
             Self::Cooling => "cooling",

@@ -10,7 +10,7 @@ use crate::reading::{Problem, Wish, read_wish};
 use crate::words::Text;
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
-use carvetime_core::quantity::{Amount, Measure, Temperature, Unit, celsius, fahrenheit, grams};
+use carvetime_core::quantity::{Amount, Measure, Temperature, Unit, celsius, fahrenheit, grams, in_fahrenheit};
 use carvetime_core::roast::{Cooker, Heat};
 use carvetime_core::safety::{Food, Place};
 use carvetime_core::salt::{Grain, Strength};
@@ -237,8 +237,19 @@ impl Asked<'_> {
         if self.has("ask-reheat") {
             return Some(Question::Reheat { food: self.food() });
         }
+        if self.has("ask-refreeze") {
+            return Some(Question::Refreeze);
+        }
+        let overnight = self.has("ask-overnight").then(|| TimeDelta::hours(8));
+        let out = out || overnight.is_some() && safe;
+        if out && how_long && self.span().is_none() {
+            return Some(Question::LeftOut { span: Some(TimeDelta::zero()), air: None });
+        }
         if out && (self.span().is_some() || safe || how_long || keep) && !self.has("ask-deep") {
-            return Some(Question::LeftOut { span: self.span(), air: self.temperature().and_then(Result::ok) });
+            return Some(Question::LeftOut {
+                span: self.span().or(overnight),
+                air: self.temperature().and_then(Result::ok),
+            });
         }
         if let Some(lethality) = self.lethality() {
             return Some(lethality);
@@ -251,9 +262,19 @@ impl Asked<'_> {
         if self.has("ask-cool") && !self.has("place-freezer") && (cooked || how_long || safe || self.s.len() <= 6) {
             return Some(Question::Cooling);
         }
-        if self.has("ask-temperature") && self.temperature().is_none() && !self.any(&["cooker-oven", "cooker-fan-oven"])
-        {
-            return Some(Question::SafeTemperature { stuffing: self.has("ask-stuff") });
+        if self.has("ask-temperature") && self.temperature().is_none() && self.wish.mass_g.is_none() {
+            let oven = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
+            return Some(if oven {
+                Question::OvenTemperature { setting: None }
+            } else {
+                Question::SafeTemperature { stuffing: self.has("ask-stuff"), colour: false }
+            });
+        }
+        if self.has("ask-colour") && self.wish.mass_g.is_none() {
+            return Some(Question::SafeTemperature { stuffing: false, colour: true });
+        }
+        if self.has("ask-stand") && how_long && !self.has("salt-any") {
+            return Some(Question::Stand);
         }
         if self.any(&["ask-stuff", "food-stuffing"]) && !how_long && !self.has("ask-roast") {
             return Some(Question::Stuffing);
@@ -270,7 +291,18 @@ impl Asked<'_> {
         let held = self.span();
         let asked = self.any(&["ask-safe", "ask-how-long"]);
         let oven = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
-        if oven || !(asked || held.is_some()) {
+        if !(asked || held.is_some()) {
+            return None;
+        }
+        // Hotter than boiling water it can only be the air, whatever is said of cooking.
+        let air = match temperature {
+            Ok(temperature) => Some(temperature).filter(|t| in_fahrenheit(*t) > 212.0),
+            Err(bare) => Some(fahrenheit(bare)).filter(|_| bare > 212.0),
+        };
+        if let Some(air) = air.filter(|_| held.is_none() && (oven || self.has("ask-roast")) && self.has("ask-safe")) {
+            return Some(Question::OvenTemperature { setting: Some(air) });
+        }
+        if oven {
             return None;
         }
         let (temperature, bare) = match temperature {
@@ -334,7 +366,8 @@ impl Asked<'_> {
     fn about_bird(&self) -> Option<Question> {
         let bird = self.bird();
         let birdish = self.wish.kind.is_some() || self.has("bird-any") || self.wish.mass_g.is_some();
-        let people = self.wish.adults.is_some() || self.wish.children.is_some();
+        let each = self.has("label-per") && self.has("people");
+        let people = each || self.wish.adults.is_some() || self.wish.children.is_some();
         if let Some(fuel) = self.places().find_map(|at| self.s.of(at, "fuel-")).and_then(Fuel::from_name) {
             return Some(Question::Fuel { fuel, span: self.span() });
         }
@@ -345,7 +378,8 @@ impl Asked<'_> {
         if people && (how_big || birdish && self.wish.mass_g.is_none()) && !self.has("ask-how-long") {
             return Some(Question::BirdFor { kind: self.kind(), diners: self.diners() });
         }
-        let feeds = self.any(&["ask-how-many", "people"]) || self.has("for") && self.has("ask-safe");
+        let told = self.wish.adults.is_some() || self.has("ask-safe");
+        let feeds = self.any(&["ask-how-many", "people"]) || self.has("for") && told;
         if feeds && self.wish.mass_g.is_some() && !self.has("ask-how-long") {
             return Some(Question::PeopleFor { bird });
         }
@@ -399,7 +433,7 @@ impl Asked<'_> {
     }
 
     fn about_units(&self) -> Option<Question> {
-        let (_, amount) = self.places().find_map(|at| {
+        let (at, amount) = self.places().find_map(|at| {
             let amount = self.s.amount(at)?;
             let measure = amount.measure()?;
             matches!(measure, Measure::Mass | Measure::Volume | Measure::Stick | Measure::Temperature)
@@ -407,7 +441,7 @@ impl Asked<'_> {
         })?;
         let to = self.places().rev().find_map(|at| self.s.of(at, "unit-")).and_then(Unit::from_name);
         // Of something unknown a bare amount says nothing.
-        if to.is_none() && self.places().any(|at| self.is_unknown_word(at)) {
+        if to.is_none() && (at + 1..self.s.len()).any(|at| self.is_unknown_word(at)) {
             return None;
         }
         let butter = self.has("butter") || amount.unit() == Some(Unit::Stick) || to == Some(Unit::Stick);

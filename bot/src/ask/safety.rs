@@ -77,7 +77,7 @@ pub(super) fn lethality(
     })
 }
 
-pub(super) fn safe_temperature(stuffing: bool, asker: &Asker) -> Result<Answer, NotUnderstood> {
+pub(super) fn safe_temperature(stuffing: bool, colour: bool, asker: &Asker) -> Result<Answer, NotUnderstood> {
     let end = rules::end_point(Form::Whole, asker.jurisdiction);
     let temperature = if stuffing { fahrenheit(165.0) } else { end.temperature };
     let main = if stuffing {
@@ -88,8 +88,9 @@ pub(super) fn safe_temperature(stuffing: bool, asker: &Asker) -> Result<Answer, 
         Text::new("ask-safe").with("target", Arg::Temperature(temperature))
     };
     Ok(Answer::new("safe-temp")
+        .say_if(colour, || Text::new("ask-colour"))
         .say(main)
-        .say(Text::new("ask-safe-where"))
+        .say_if(!colour, || Text::new("ask-safe-where"))
         .value("temperature", in_fahrenheit(temperature), "°F")
         .from(if stuffing { source::TURKEY_STUFFING } else { end.rule.source })
         .from(source::ROASTING_CHARTS))
@@ -100,8 +101,14 @@ pub(super) fn left_out(span: Option<TimeDelta>, air: Option<Temperature>) -> Res
     let Some(span) = span else {
         return Ok(Answer::back(name, Text::new("ask-back-how-long-out"), Vec::new()));
     };
-    let out = Arg::Span(span);
     let answer = Answer::new(name);
+    if span <= TimeDelta::zero() {
+        return Ok(answer
+            .say(Text::new("ask-out-limit").with("air", degrees(90.0)))
+            .value("limit", 2.0, "h")
+            .from(rules::US_TWO_HOUR_RULE.source));
+    }
+    let out = Arg::Span(span);
     let answer = match rules::left_out(air, span) {
         Verdict::Fine { left, rule, if_cool } => answer
             .say(Text::new("ask-out-fine").with("out", out).with("left", Arg::Span(left)))
@@ -200,6 +207,33 @@ pub(super) fn hold_hot(asker: &Asker) -> Result<Answer, NotUnderstood> {
         .value("temperature", in_fahrenheit(hot), "°F")
         .from(rule.source)
         .from(rules::US_TWO_HOUR_RULE.source))
+}
+
+pub(super) fn oven(setting: Option<Temperature>) -> Result<Answer, NotUnderstood> {
+    let limit = fahrenheit(carvetime_core::roast::OVEN_AUTHORITY_F);
+    let low = setting.is_some_and(|setting| setting < limit);
+    let smoker = rules::ROAST_SMOKER_RANGE;
+    let range = |end: Option<f64>| degrees(end.unwrap_or(carvetime_core::roast::OVEN_AUTHORITY_F));
+    let main = if low { Text::new("ask-oven-low") } else { Text::new("ask-oven") };
+    Ok(Answer::new("oven-temp")
+        .say(main.with("limit", Arg::Temperature(limit)))
+        .say(Text::new("ask-oven-smoker").with("low", range(smoker.low)).with("high", range(smoker.high)))
+        .value("temperature", in_fahrenheit(limit), "°F")
+        .from(rules::US_OVEN_MINIMUM.source)
+        .from(smoker.source))
+}
+
+pub(super) fn stand() -> Result<Answer, NotUnderstood> {
+    let rule = rules::US_STAND_TIME;
+    let least = rule.time().map_or(TimeDelta::minutes(20), |time| time.low);
+    Ok(Answer::new("stand")
+        .say(Text::new("ask-stand").with("least", Arg::Span(least)))
+        .span_value("least", least, "min")
+        .from(rule.source))
+}
+
+pub(super) fn refreeze() -> Result<Answer, NotUnderstood> {
+    told("refreeze", vec![Text::new("ask-refreeze"), Text::new("ask-refreeze-out")], &[source::BIG_THAW])
 }
 
 /// Answers that are one short text with its sources.

@@ -290,13 +290,21 @@ impl Reader<'_> {
                 Some((at, self.oven_scale(value), false))
             })
         };
+        // "smoke a 12 lb turkey at 275": no clock has such an hour.
+        let anywhere = || {
+            cooker?;
+            self.places().find_map(|at| {
+                let value = self.s.number(at).filter(|value| (200.0..=600.0).contains(value) && self.free(at))?;
+                (at > 0 && self.s.is(at - 1, "at")).then(|| (at, self.oven_scale(value), false))
+            })
+        };
         let before = || {
             let (place, _) = cooker?;
             let at = place.checked_sub(1)?;
             let value = self.s.number(at).filter(|value| self.free(at) && *value >= 80.0)?;
             Some((at, self.oven_scale(value), false))
         };
-        if let Some((at, degrees, gas)) = with_scale.or_else(bare).or_else(before) {
+        if let Some((at, degrees, gas)) = with_scale.or_else(bare).or_else(before).or_else(anywhere) {
             self.take(at, at);
             if (SETTING_C.0..=SETTING_C.1).contains(&degrees) {
                 self.wish.setting_c = Some(degrees);
