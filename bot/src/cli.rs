@@ -8,6 +8,7 @@ use chrono::Utc;
 use chrono_tz::Tz;
 use clap::{Args, CommandFactory, FromArgMatches, Parser, Subcommand};
 use std::ffi::OsString;
+use std::net::SocketAddr;
 use std::path::PathBuf;
 
 /// A command line that has been read.
@@ -42,7 +43,14 @@ pub enum Command {
     /// Talk in this terminal.
     Chat,
     /// Run as a Telegram bot.
-    Serve,
+    Serve {
+        /// The platform delivers to this address instead of being asked.
+        #[arg(long, value_name = "URL", requires = "listen")]
+        webhook: Option<String>,
+        /// Where to listen for that.
+        #[arg(long, value_name = "ADDR", requires = "webhook")]
+        listen: Option<SocketAddr>,
+    },
     /// Answer one question.
     Ask {
         /// The question, in one word or many.

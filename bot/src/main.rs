@@ -62,7 +62,7 @@ fn main() -> ExitCode {
 /// `RUST_LOG` decides; without it a server tells what it does, and everything else only what went wrong.
 fn log_to_stderr(cli: &Cli) {
     let usual = match cli.command {
-        Some(Command::Serve) => "warn,carvetime=info",
+        Some(Command::Serve { .. }) => "warn,carvetime=info",
         _ => "off,carvetime=error",
     };
     let filter = EnvFilter::try_from_default_env().unwrap_or_else(|_| EnvFilter::new(usual));
@@ -72,8 +72,9 @@ fn log_to_stderr(cli: &Cli) {
 fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
     match &cli.command {
         None | Some(Command::Chat) => chat(cli, voice, reader),
-        Some(Command::Serve) => {
-            let options = telegram::Options::from_env()?;
+        Some(Command::Serve { webhook, listen }) => {
+            let mut options = telegram::Options::from_env()?;
+            options.webhook = webhook.clone().zip(*listen).map(|(url, listen)| telegram::Webhook { url, listen });
             Ok(telegram::serve(&options, &cli.common.data().map_err(Stop::Usage)?, Arc::clone(voice))?)
         }
         Some(Command::Ask { text, json }) => match ask::answer_line(&text.join(" "), reader, voice, *json) {

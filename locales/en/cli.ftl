@@ -62,3 +62,5 @@ cli-help-zone = Time zone of the kitchen, such as America/Chicago
 cli-help-json = JSON instead of text
 cli-help-text = The question, in plain words
 cli-help-file = The file
+cli-help-webhook = Have Telegram deliver to this https address instead of asking it; needs --listen
+cli-help-listen = Where to listen for that, such as 127.0.0.1:8080, behind a server that speaks https

@@ -18,6 +18,12 @@ telegram-conflict-do = Stop one of the two; they would take each other's message
 # $url is what was set.
 telegram-bad-url = TELOXIDE_API_URL is no web address: { $url }.
 telegram-bad-url-do = Write it like http://localhost:8081, or leave it unset.
+# $url is what was given.
+telegram-bad-webhook = Telegram won't deliver to { $url }.
+telegram-bad-webhook-do = Use a public https address on port 443, 80, 88 or 8443.
+# $reason comes from the operating system.
+telegram-listen = Can't listen on { $address }: { $reason }.
+telegram-listen-do = Choose another address with --listen, or stop what listens there.
 telegram-system = The system gave no threads, signals or network.
 telegram-system-do = Start again; with RUST_LOG=carvetime=debug it says more.
 

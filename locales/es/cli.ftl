@@ -62,3 +62,5 @@ cli-help-zone = Zona horaria de la cocina, como America/Chicago
 cli-help-json = JSON en lugar de texto
 cli-help-text = La pregunta, con palabras corrientes
 cli-help-file = El archivo
+cli-help-webhook = Telegram entrega en esta dirección https en vez de preguntarle; necesita --listen
+cli-help-listen = Dónde escuchar para eso, como 127.0.0.1:8080, detrás de un servidor que hable https

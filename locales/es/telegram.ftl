@@ -18,6 +18,12 @@ telegram-conflict-do = Para uno de los dos; se quitarían los mensajes el uno al
 # $url is what was set.
 telegram-bad-url = TELOXIDE_API_URL no es una dirección web: { $url }.
 telegram-bad-url-do = Escríbela como http://localhost:8081, o déjala sin poner.
+# $url is what was given.
+telegram-bad-webhook = Telegram no entrega en { $url }.
+telegram-bad-webhook-do = Usa una dirección https pública en el puerto 443, 80, 88 u 8443.
+# $reason comes from the operating system.
+telegram-listen = No se puede escuchar en { $address }: { $reason }.
+telegram-listen-do = Elige otra dirección con --listen, o para lo que escucha ahí.
 telegram-system = El sistema no ha dado hilos, señales o red.
 telegram-system-do = Vuelve a empezar; con RUST_LOG=carvetime=debug dice más.
 

@@ -8,7 +8,7 @@ use carvetime::book::SledBook;
 use carvetime::engine::Engine;
 use carvetime::room::turn::File;
 use carvetime::room::{Bell, BellKind, Button, Heard, How, RoomId, Say, Scene, To, Turn, Urgency, What};
-use carvetime::telegram::{Options, ServeError, serve_with};
+use carvetime::telegram::{Options, ServeError, Server, Webhook};
 use carvetime::words::{Arg, Text, Voice};
 use carvetime_tests::loopback::{ChatId, Fault, Loopback, Rule, TOKEN};
 use chrono::{DateTime, TimeDelta, Utc};
@@ -94,19 +94,20 @@ struct Running {
 
 impl Running {
     fn on(server: &Loopback, data: &Path) -> Self {
-        Self::with_token(server, data, TOKEN)
+        Self::with(server, data, TOKEN, None)
     }
 
-    fn with_token(server: &Loopback, data: &Path, token: &str) -> Self {
+    fn with(server: &Loopback, data: &Path, token: &str, webhook: Option<Webhook>) -> Self {
         let voice = Arc::new(Voice::new());
         let book = Arc::new(SledBook::open(data).unwrap());
         let engine = Arc::new(Engine::new(book, Arc::clone(&voice) as _, obey).unwrap());
         let bot = Options::new(token, Some(&server.url())).bot().unwrap();
         let (stop, stopped) = oneshot::channel::<()>();
-        let serving = Arc::clone(&engine);
+        let mut serving = Server::new(bot, Arc::clone(&engine), voice);
+        serving.webhook = webhook;
         let thread = std::thread::spawn(move || {
             let runtime = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build().unwrap();
-            runtime.block_on(serve_with(bot, serving, voice, async {
+            runtime.block_on(serving.run(async {
                 let _ = stopped.await;
             }))
         });
@@ -383,7 +384,7 @@ fn after_a_restart_an_update_told_again_is_not_decided_again() {
 fn a_bad_token_and_a_second_instance_end_it_with_a_reason() {
     let server = Loopback::start();
     let dir = tempfile::tempdir().unwrap();
-    let refused = Running::with_token(&server, &dir.path().join("a"), "1:wrong").end();
+    let refused = Running::with(&server, &dir.path().join("a"), "1:wrong", None).end();
     assert!(matches!(refused, Err(ServeError::BadToken)), "{refused:?}");
 
     let mut first = Running::on(&server, &dir.path().join("b"));
@@ -428,5 +429,53 @@ fn limits_are_kept_under_a_flood() {
     }
     server.expect(group, "flood 5");
     assert_eq!(server.calls().iter().filter(|call| call.ok == Some(false)).count(), 0);
+    running.stop().unwrap();
+}
+
+#[test]
+fn by_webhook_an_update_is_confirmed_when_it_is_durable_and_strangers_are_turned_away() {
+    let server = Loopback::start();
+    let dir = tempfile::tempdir().unwrap();
+    let listen = std::net::TcpListener::bind("127.0.0.1:0").unwrap().local_addr().unwrap();
+    let webhook = Webhook { url: "https://cook.example/hook{s}/here?x=1".to_owned(), listen };
+    let running = Running::with(&server, dir.path(), TOKEN, Some(webhook));
+    server.wait_calls("the webhook", |calls| calls.iter().any(|call| call.method == "setWebhook"));
+    server.deliver_to(&format!("http://{listen}"));
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/say by webhook");
+    server.expect(rosa, "by webhook");
+    server.settle();
+    assert_eq!(methods(&server, "getUpdates"), 0);
+
+    let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap();
+    let forged =
+        r#"{"update_id":1,"message":{"message_id":1,"date":5,"chat":{"id":7,"type":"private"},"text":"/say x"}}"#;
+    let post = |path: &str, secret: Option<&str>| {
+        let mut request = reqwest::Client::new().post(format!("http://{listen}{path}")).body(forged);
+        if let Some(secret) = secret {
+            request = request.header("X-Telegram-Bot-Api-Secret-Token", secret);
+        }
+        runtime.block_on(async { request.send().await.unwrap().status().as_u16() })
+    };
+    assert_eq!(post("/hook%7Bs%7D/here", None), 401);
+    assert_eq!(post("/hook%7Bs%7D/here", Some("guess")), 401);
+    assert_eq!(post("/elsewhere", Some("guess")), 404);
+    assert_eq!(running.engine.waiting(), 0);
+    running.stop().unwrap();
+}
+
+#[test]
+fn going_back_from_webhook_to_polling_needs_no_hand() {
+    let server = Loopback::start();
+    let dir = tempfile::tempdir().unwrap();
+    let listen = std::net::TcpListener::bind("127.0.0.1:0").unwrap().local_addr().unwrap();
+    let webhook = Webhook { url: "https://cook.example/hook".to_owned(), listen };
+    let running = Running::with(&server, dir.path(), TOKEN, Some(webhook));
+    server.wait_calls("the webhook", |calls| calls.iter().any(|call| call.method == "setWebhook"));
+    running.stop().unwrap();
+    let rosa = server.person("Rosa");
+    server.tell("Rosa", "/say by polling");
+    let running = Running::on(&server, dir.path());
+    server.expect(rosa, "by polling");
     running.stop().unwrap();
 }

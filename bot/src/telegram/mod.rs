@@ -2,35 +2,40 @@
 //!
 //! | task | does |
 //! |---|---|
-//! | `inbound` | asks for updates, makes them durable, only then confirms them |
+//! | `polling` or `webhook` | receives updates, makes them durable (`intake`), only then confirms them |
 //! | `turns` (here) | takes the inbox and the due bells through their turns; sleeps to the next bell |
 //! | `outbound` | drains the outbox within the platform's limits |
 //!
 //! Owns everything that is Telegram's: updates, limits, refusals, menus. Decides nothing. The token stays in [`Token`] and in
-//! the Bot API client; neither is ever printed. Logs hold no personal data. Start at [`serve`]; tests start at [`serve_with`].
+//! the Bot API client; neither is ever printed. Logs hold no personal data. Start at [`serve`]; tests start at [`Server`].
 
 mod hear;
-mod inbound;
+mod intake;
 mod menu;
 mod outbound;
 mod pace;
+mod polling;
 mod refusal;
 mod send;
 mod split;
+mod webhook;
 
 use crate::book::{BookError, SledBook};
 use crate::clock::{Clock, SystemClock, sleep_until};
 use crate::engine::Engine;
 use crate::room::decide;
-use crate::words::{Text, Voice};
+use crate::words::{Arg, Text, Voice};
 use hear::Identity;
+use intake::Intake;
 use refusal::Refusal;
+use std::net::SocketAddr;
 use std::path::Path;
 use std::sync::Arc;
 use std::time::Duration;
 use teloxide::Bot;
 use teloxide::requests::Requester;
 use tokio::sync::{Notify, watch};
+use tokio::task::JoinHandle;
 
 /// A bot token. Printing it shows that there is one, not which.
 #[derive(Clone)]
@@ -49,6 +54,17 @@ pub struct Options {
     pub token: Token,
     /// Base URL of another Bot API server.
     pub api_url: Option<String>,
+    /// Where the platform delivers; without it, it is asked.
+    pub webhook: Option<Webhook>,
+}
+
+/// The platform delivers instead of being asked.
+#[derive(Debug, Clone)]
+pub struct Webhook {
+    /// The address the platform knows: `https`. Whatever answers there passes requests on to `listen`.
+    pub url: String,
+    /// Where this program listens, without encryption: not meant for the open network.
+    pub listen: SocketAddr,
 }
 
 impl Options {
@@ -60,12 +76,12 @@ impl Options {
         let set =
             |name| std::env::var(name).ok().map(|value| value.trim().to_owned()).filter(|value| !value.is_empty());
         let token = Token(set("TELOXIDE_TOKEN").ok_or(ServeError::NoToken)?);
-        Ok(Self { token, api_url: set("TELOXIDE_API_URL") })
+        Ok(Self { token, api_url: set("TELOXIDE_API_URL"), webhook: None })
     }
 
     /// With this token and, if given, another server.
     pub fn new(token: &str, api_url: Option<&str>) -> Self {
-        Self { token: Token(token.to_owned()), api_url: api_url.map(str::to_owned) }
+        Self { token: Token(token.to_owned()), api_url: api_url.map(str::to_owned), webhook: None }
     }
 
     /// A client for short requests, with the settings of teloxide.
@@ -107,6 +123,20 @@ pub enum ServeError {
         /// What was given.
         url: String,
     },
+    /// The platform does not deliver to this address.
+    #[error("{url:?} is refused as a webhook")]
+    BadWebhook {
+        /// What was given.
+        url: String,
+    },
+    /// Another program listens there, or the address is not ours.
+    #[error("{address}: {source}")]
+    Listen {
+        /// What was given.
+        address: SocketAddr,
+        /// What the system said.
+        source: std::io::Error,
+    },
     /// No client for the network could be made.
     #[error("the network client cannot be set up")]
     NoClient,
@@ -127,8 +157,18 @@ impl ServeError {
             Self::BadToken => pair("telegram-bad-token", "telegram-bad-token-do"),
             Self::Conflict => pair("telegram-conflict", "telegram-conflict-do"),
             Self::BadUrl { url } => (
-                Text::new("telegram-bad-url").with("url", crate::words::Arg::Verbatim(url.clone())),
+                Text::new("telegram-bad-url").with("url", Arg::Verbatim(url.clone())),
                 Text::new("telegram-bad-url-do"),
+            ),
+            Self::BadWebhook { url } => (
+                Text::new("telegram-bad-webhook").with("url", Arg::Verbatim(url.clone())),
+                Text::new("telegram-bad-webhook-do"),
+            ),
+            Self::Listen { address, source } => (
+                Text::new("telegram-listen")
+                    .with("address", Arg::Verbatim(address.to_string()))
+                    .with("reason", Arg::Verbatim(source.to_string())),
+                Text::new("telegram-listen-do"),
             ),
             Self::NoClient | Self::System(_) => pair("telegram-system", "telegram-system-do"),
             Self::Book(error) => error.texts(),
@@ -156,16 +196,18 @@ pub fn serve(options: &Options, data: &Path, voice: Arc<Voice>) -> Result<(), Se
     quiet_panics();
     let bot = options.bot()?;
     let engine = Engine::new(Arc::new(SledBook::open(data)?), Arc::clone(&voice) as _, decide)?;
+    let mut server = Server::new(bot, Arc::new(engine), voice);
+    server.webhook = options.webhook.clone();
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
     let served = runtime.block_on(async {
         let ended = signal()?;
-        serve_with(bot, Arc::new(engine), voice, ended).await
+        server.run(ended).await
     });
     runtime.shutdown_timeout(Duration::from_secs(1));
     served
 }
 
-/// Serves until `shutdown` is done.
+/// Serves by long polling until `shutdown` is done.
 ///
 /// # Errors
 /// See [`serve`].
@@ -175,57 +217,87 @@ pub async fn serve_with(
     voice: Arc<Voice>,
     shutdown: impl Future<Output = ()>,
 ) -> Result<(), ServeError> {
-    serve_by(bot, engine, voice, Arc::new(SystemClock), Arc::default(), shutdown).await
+    Server::new(bot, engine, voice).run(shutdown).await
 }
 
-/// Serves by another clock. Whoever sets that clock calls `set.notify_one()` so that it is looked at.
-///
-/// # Errors
-/// See [`serve`].
-pub async fn serve_by(
+/// Everything serving needs.
+pub struct Server {
     bot: Bot,
     engine: Arc<Engine>,
     voice: Arc<Voice>,
-    clock: Arc<dyn Clock>,
-    set: Arc<Notify>,
-    shutdown: impl Future<Output = ()>,
-) -> Result<(), ServeError> {
-    let longest = inbound::LONG_POLL + SHORT;
-    let polling = Options::new(bot.token(), Some(bot.api_url().as_str())).bot_that_waits(longest)?;
-    let serving = Serving { bot, engine, clock, turns: set, outbound: Arc::default() };
-    tokio::pin!(shutdown);
-    let me = tokio::select! {
-        me = introduce(&serving.bot) => me?,
-        () = &mut shutdown => return Ok(()),
-    };
-    tracing::info!(name = me.username, "serving");
-    let menu_bot = serving.bot.clone();
-    let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice).await });
-    let (end_in, ending_in) = watch::channel(false);
-    let (end_out, ending_out) = watch::channel(false);
-    let mut inbound = tokio::spawn(inbound::run(serving.clone(), polling, me, ending_in.clone()));
-    let mut turns = tokio::spawn(turns(serving.clone(), ending_in));
-    let mut outbound = tokio::spawn(outbound::run(serving, ending_out));
-    let all = [inbound.abort_handle(), turns.abort_handle(), outbound.abort_handle(), menu.abort_handle()];
-    // Whichever ends first says why. A task that panics is as good as ended: nothing acknowledged is lost by stopping.
-    let early = tokio::select! {
-        ended = &mut inbound => Some(flatten(ended)),
-        ended = &mut turns => Some(flatten(ended)),
-        ended = &mut outbound => Some(flatten(ended)),
-        () = &mut shutdown => None,
-    };
-    let served = match early {
-        Some(ended) => ended,
+    /// The time. Whoever sets it by hand calls `set.notify_one()` so that it is looked at.
+    pub clock: Arc<dyn Clock>,
+    /// See `clock`.
+    pub set: Arc<Notify>,
+    /// Where the platform delivers; without it, it is asked.
+    pub webhook: Option<Webhook>,
+}
+
+impl Server {
+    /// By the system's clock and long polling.
+    pub fn new(bot: Bot, engine: Arc<Engine>, voice: Arc<Voice>) -> Self {
+        Self { bot, engine, voice, clock: Arc::new(SystemClock), set: Arc::default(), webhook: None }
+    }
+
+    /// Serves until `shutdown` is done.
+    ///
+    /// # Errors
+    /// See [`serve`].
+    pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
+        let Self { bot, engine, voice, clock, set, webhook } = self;
+        let serving = Serving { bot, engine, clock, turns: set, outbound: Arc::default() };
+        tokio::pin!(shutdown);
+        let me = tokio::select! {
+            me = introduce(&serving.bot) => me?,
+            () = &mut shutdown => return Ok(()),
+        };
+        tracing::info!(name = me.username, "serving");
+        let (end_in, ending_in) = watch::channel(false);
+        let (end_out, ending_out) = watch::channel(false);
+        let menu_bot = serving.bot.clone();
+        let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice).await });
+        let mut inbound = receive(&serving, me, webhook, ending_in.clone())?;
+        let mut turns = tokio::spawn(turns(serving.clone(), ending_in));
+        let mut outbound = tokio::spawn(outbound::run(serving, ending_out));
+        let all = [inbound.abort_handle(), turns.abort_handle(), outbound.abort_handle(), menu.abort_handle()];
+        // Whichever ends first says why. A task that panics is as good as ended: nothing confirmed is lost by stopping.
+        let early = tokio::select! {
+            ended = &mut inbound => Some(flatten(ended)),
+            ended = &mut turns => Some(flatten(ended)),
+            ended = &mut outbound => Some(flatten(ended)),
+            () = &mut shutdown => None,
+        };
+        let served = match early {
+            Some(ended) => ended,
+            None => {
+                tracing::info!("stopping");
+                end_in.send_replace(true);
+                let heard = flatten(inbound.await).and(flatten(turns.await));
+                end_out.send_replace(true);
+                heard.and(flatten(outbound.await))
+            }
+        };
+        all.iter().for_each(tokio::task::AbortHandle::abort);
+        served
+    }
+}
+
+/// Starts receiving, one way or the other.
+fn receive(
+    serving: &Serving,
+    me: Identity,
+    webhook: Option<Webhook>,
+    ending: watch::Receiver<bool>,
+) -> Result<JoinHandle<Result<(), ServeError>>, ServeError> {
+    let intake = Intake::new(serving.clone(), me);
+    let bot = &serving.bot;
+    Ok(match webhook {
+        Some(webhook) => tokio::spawn(webhook::run(bot.clone(), intake, webhook, ending)),
         None => {
-            tracing::info!("stopping");
-            end_in.send_replace(true);
-            let heard = flatten(inbound.await).and(flatten(turns.await));
-            end_out.send_replace(true);
-            heard.and(flatten(outbound.await))
+            let options = Options::new(bot.token(), Some(bot.api_url().as_str()));
+            tokio::spawn(polling::run(options.bot_that_waits(polling::LONGEST)?, intake, ending))
         }
-    };
-    all.iter().for_each(tokio::task::AbortHandle::abort);
-    served
+    })
 }
 
 fn flatten(ended: Result<Result<(), ServeError>, tokio::task::JoinError>) -> Result<(), ServeError> {

@@ -1,27 +1,20 @@
-//! The receiver: asks for updates, makes them durable, and only then asks for the next.
+//! What both ways of receiving share: an update becomes durable here, and only then may it be confirmed.
 
 use super::hear::{self, Identity, Lookup};
-use super::pace::backoff;
-use super::refusal::{self, Refusal};
 use super::{ServeError, Serving, blocking};
 use crate::engine::{Arrival, Engine};
 use crate::room::{PersonId, RoomId};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
 use std::time::Duration;
-use teloxide::Bot;
-use teloxide::payloads::GetUpdatesSetters;
 use teloxide::requests::Requester;
 use teloxide::types::{AllowedUpdate, ChatId, Update};
-use tokio::sync::watch;
 use tokio::task::JoinSet;
 use tokio::time::{Instant, sleep, timeout};
 
-/// How long the platform holds a request open when there is nothing to tell.
-pub const LONG_POLL: Duration = Duration::from_secs(30);
-
-/// After this long without updates their numbers may start anew anywhere.
-const QUIET: Duration = Duration::from_secs(6 * 24 * 3600);
+/// The kinds of updates asked for.
+pub const WANTED: [AllowedUpdate; 4] =
+    [AllowedUpdate::Message, AllowedUpdate::EditedMessage, AllowedUpdate::CallbackQuery, AllowedUpdate::MyChatMember];
 
 /// How long a list of administrators is believed.
 const ADMINS_KEPT: Duration = Duration::from_secs(300);
@@ -32,86 +25,24 @@ const ADMINS_WAIT: Duration = Duration::from_secs(3);
 /// How long to wait for the number of a message that is pressed on already.
 const NUMBER_WAIT: Duration = Duration::from_millis(300);
 
-/// Receives until `ending` turns true.
-pub async fn run(
-    serving: Serving,
-    polling: Bot,
-    me: Identity,
-    mut ending: watch::Receiver<bool>,
-) -> Result<(), ServeError> {
-    let mut receiver = Receiver { serving, polling, me, admins: Arc::default(), offset: None, failures: 0 };
-    tokio::select! {
-        ended = receiver.run() => ended,
-        _ = ending.wait_for(|ending| *ending) => Ok(()),
-    }
-}
-
 /// Administrators of each group, and when that was learned.
 type Admins = HashMap<RoomId, (Instant, HashSet<PersonId>)>;
 
-struct Receiver {
+/// Takes updates in.
+pub struct Intake {
     serving: Serving,
-    polling: Bot,
     me: Identity,
     admins: Arc<Admins>,
-    offset: Option<i32>,
-    failures: u32,
 }
 
-impl Receiver {
-    async fn run(&mut self) -> Result<(), ServeError> {
-        let mut last = Instant::now();
-        loop {
-            if last.elapsed() > QUIET {
-                self.offset = None; // anything told again is known by its number
-            }
-            let mut request = self.polling.get_updates().limit(100).timeout(seconds(LONG_POLL)).allowed_updates([
-                AllowedUpdate::Message,
-                AllowedUpdate::EditedMessage,
-                AllowedUpdate::CallbackQuery,
-                AllowedUpdate::MyChatMember,
-            ]);
-            if let Some(offset) = self.offset {
-                request = request.offset(offset);
-            }
-            match request.await {
-                Ok(updates) => {
-                    if std::mem::take(&mut self.failures) > 0 {
-                        tracing::info!("the Bot API answers again");
-                    }
-                    if !updates.is_empty() {
-                        last = Instant::now();
-                        self.take(updates).await?;
-                    }
-                }
-                Err(error) => self.failed(refusal::read(&error)).await?,
-            }
-        }
+impl Intake {
+    /// With nothing learned yet.
+    pub fn new(serving: Serving, me: Identity) -> Self {
+        Self { serving, me, admins: Arc::default() }
     }
 
-    async fn failed(&mut self, refusal: Refusal) -> Result<(), ServeError> {
-        let wait = match refusal {
-            Refusal::BadToken => return Err(ServeError::BadToken),
-            Refusal::Conflict => return Err(ServeError::Conflict),
-            Refusal::Webhook if self.failures == 0 => {
-                tracing::warn!("a webhook was set; it is removed, since updates are asked for here");
-                let _ = self.polling.delete_webhook().await; // seen at the next request
-                Duration::ZERO
-            }
-            Refusal::Wait(wait) => wait,
-            _ => backoff(self.failures),
-        };
-        if self.failures == 0 {
-            tracing::error!("the Bot API cannot be reached; trying again until it can");
-        }
-        self.failures = self.failures.saturating_add(1);
-        sleep(wait).await;
-        Ok(())
-    }
-
-    /// Makes `updates` durable; the next request then confirms them.
-    async fn take(&mut self, updates: Vec<Update>) -> Result<(), ServeError> {
-        let next = updates.last().map(|update| update.id.as_offset());
+    /// Makes `updates` durable. When this returns, they may be confirmed.
+    pub async fn take(&mut self, updates: Vec<Update>) -> Result<(), ServeError> {
         self.learn_admins(&updates).await;
         self.learn_numbers(&updates).await;
         let (engine, admins, me) = (Arc::clone(&self.serving.engine), Arc::clone(&self.admins), self.me.clone());
@@ -121,7 +52,6 @@ impl Receiver {
             engine.accept(arrivals)
         })
         .await?;
-        self.offset = next.or(self.offset);
         self.serving.turns.notify_one();
         Ok(())
     }
@@ -162,10 +92,6 @@ impl Receiver {
         }
         known.retain(|_, (learned, _)| learned.elapsed() <= ADMINS_KEPT);
     }
-}
-
-fn seconds(span: Duration) -> u32 {
-    u32::try_from(span.as_secs()).unwrap_or(u32::MAX)
 }
 
 struct Known<'a> {
