@@ -1,0 +1,99 @@
+//! The air of the cooker: what the pit's thermometer said, and what it is likely to say from now on.
+//!
+//! Owns the pit's past and future as a curve. Knows nothing of the bird. Start at [`Air::of`]. °C, minutes.
+
+use super::posterior::{STEP, Seen};
+use super::prior::{AHEAD, PIT};
+use super::small::Vector;
+
+/// A setting is not kept: birds, doors and fires hold the air this much below it on average. Derived from the synthetic logs.
+const BELOW_SETTING: f64 = 5.5;
+/// Minutes over which past readings of the pit lose their say on its future.
+const MEMORY: f64 = 90.0;
+/// Minutes of readings that weigh as much as the setting does.
+const SETTING_WORTH: f64 = 30.0;
+/// A fire that has sunk this far and goes on sinking is dying.
+const SUNK: f64 = 22.0;
+/// Standard deviation of the future mean of a pit that is kept, and of one that is dying.
+const STEADY: f64 = 6.0;
+const DYING: f64 = 25.0;
+
+/// Air at the bird, a value a [`STEP`].
+#[derive(Debug, Clone)]
+pub struct Air {
+    /// °C by the pit's thermometer; the last value holds for ever.
+    pub pit: Vec<f64>,
+    /// First point of the future.
+    pub ahead: usize,
+    /// Standard deviation of the future's mean, °C.
+    pub doubt: f64,
+    /// The last reading where the fire seems to be dying.
+    pub dying: Option<f64>,
+}
+
+impl Air {
+    /// Past by the readings, straight between them; future at the level they and the setting suggest.
+    pub fn of(readings: &[Seen], setting: f64, now: f64) -> Self {
+        let ahead = (now / STEP) as usize + 1;
+        let mut pit = Vec::with_capacity(ahead + 1);
+        let mut next = 0;
+        for i in 0..ahead {
+            let minutes = i as f64 * STEP;
+            while next < readings.len() && readings[next].minutes < minutes {
+                next += 1;
+            }
+            pit.push(match (next.checked_sub(1).and_then(|k| readings.get(k)), readings.get(next)) {
+                (Some(a), Some(b)) => {
+                    let part = (minutes - a.minutes) / (b.minutes - a.minutes).max(1e-9);
+                    a.celsius + part * (b.celsius - a.celsius)
+                }
+                (Some(one), None) | (None, Some(one)) => one.celsius,
+                (None, None) => setting,
+            });
+        }
+        let dying = dying(readings, setting, now);
+        pit.push(dying.unwrap_or_else(|| level(readings, setting, now)));
+        Self { pit, ahead, doubt: if dying.is_some() { DYING } else { STEADY }, dying }
+    }
+
+    /// The first `points` values at the bird for these unknowns.
+    pub fn with(&self, unknowns: &Vector, points: usize) -> Vec<f64> {
+        let last = self.pit.len() - 1;
+        let value = |i: usize| {
+            let at = self.pit[i.min(last)] + unknowns[PIT];
+            if i >= self.ahead { at + unknowns[AHEAD] } else { at }
+        };
+        (0..points).map(value).collect()
+    }
+}
+
+fn level(readings: &[Seen], setting: f64, now: f64) -> f64 {
+    if readings.is_empty() {
+        return setting;
+    }
+    let (mut sum, mut weight, mut before) = (SETTING_WORTH * (setting - BELOW_SETTING), SETTING_WORTH, None);
+    for reading in readings {
+        let gap = before.map_or(5.0, |b: f64| reading.minutes - b);
+        before = Some(reading.minutes);
+        let worth = gap.min(30.0) * (-(now - reading.minutes) / MEMORY).exp();
+        sum += worth * reading.celsius;
+        weight += worth;
+    }
+    sum / weight
+}
+
+/// The last reading, if the pit has been far under its level for a quarter of an hour and is still not rising. An opened door recovers sooner.
+fn dying(readings: &[Seen], setting: f64, now: f64) -> Option<f64> {
+    const LASTING: f64 = 15.0;
+    let last = readings.last().filter(|r| now - r.minutes <= 45.0)?;
+    let recent: Vec<&Seen> = readings.iter().filter(|r| r.minutes >= last.minutes - 2.0 * LASTING).collect();
+    let earlier: Vec<f64> =
+        readings.iter().filter(|r| r.minutes < last.minutes - 2.0 * LASTING).map(|r| r.celsius).collect();
+    let usual =
+        if earlier.is_empty() { setting - BELOW_SETTING } else { earlier.iter().sum::<f64>() / earlier.len() as f64 };
+    let low = |r: &&&Seen| r.celsius < usual - SUNK;
+    let sunk_since = recent.iter().rev().take_while(low).last()?;
+    let lowest = recent.iter().map(|r| r.celsius).fold(last.celsius, f64::min);
+    let falling = last.celsius <= sunk_since.celsius + 3.0 && last.celsius < lowest + 8.0;
+    (last.minutes - sunk_since.minutes >= LASTING && falling).then_some(last.celsius)
+}
