@@ -76,6 +76,20 @@ fn a_fresh_bird_for_eight_is_bought_salted_cooked_and_served_in_good_time() {
 }
 
 #[test]
+fn a_fraction_of_a_second_now_does_not_bring_dinner_forward() {
+    let now = at("2027-11-19 18:30") + TimeDelta::milliseconds(27_400);
+    let schedule = solve(&thanksgiving(12.0, Condition::Fresh), &[], now).unwrap();
+    assert_eq!(job(&schedule, Step::Serve).at, at("2027-11-25 17:00"));
+}
+
+#[test]
+fn a_bird_needed_the_same_evening_is_bought_at_once() {
+    let order = Order { short_rest: true, ..thanksgiving(12.0, Condition::Fresh) };
+    let schedule = solve(&order, &[], at("2027-11-24 18:00")).unwrap();
+    assert_eq!(local(job(&schedule, Step::Buy).at), "2027-11-24 18:00");
+}
+
+#[test]
 fn a_frozen_bird_planned_in_time_thaws_as_long_as_the_table_says() {
     // 14.5 lb: 3 to 4 days in the refrigerator (USDA FSIS turkey thawing table, 12 to 16 lb).
     let schedule = solve(&thanksgiving(14.5, Condition::Frozen), &[], at("2027-11-15 18:30")).unwrap();

@@ -25,7 +25,7 @@ pub use reason::Reason;
 pub use schedule::{Caution, Conflict, Job, Need, Offer, Schedule};
 pub use step::Step;
 
-use chrono::{DateTime, TimeDelta, Utc};
+use chrono::{DateTime, SubsecRound, TimeDelta, Utc};
 use network::Network;
 use past::Past;
 
@@ -46,6 +46,8 @@ pub fn solve(order: &Order, facts: &[Fact], now: Moment) -> Result<Schedule, Con
 /// # Errors
 /// As [`solve`].
 pub fn solve_with(order: &Order, facts: &[Fact], finish: Option<Finish>, now: Moment) -> Result<Schedule, Conflict> {
+    // The network counts whole seconds from now; a fraction would put dinner a second early.
+    let now = now.trunc_subsecs(0);
     attempt(order, facts, finish, now).map_err(|failure| offers::conflict(order, facts, finish, now, failure))
 }
 

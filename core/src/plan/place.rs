@@ -182,7 +182,8 @@ impl Hand<'_, '_> {
         let (hour, minute) = SHOP_HOUR;
         match clock::last_hour_within(zone, hour, minute, earliest, unhurried) {
             Some(at) => self.fix(BUY, at),
-            None => self.fix_awake(BUY, unhurried),
+            // No such hour is left: the shops may close, so rather at once than at the last minute.
+            None => self.fix_awake(BUY, earliest),
         }
     }
 }
