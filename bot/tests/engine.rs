@@ -71,6 +71,7 @@ fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
                         turn.says.push(Say { to: To::Person(ROSA), ..said(Some("job"), How::New, Urgency::Due, rest) })
                     }
                     "bells" => turn.bells = Some(rest.split_whitespace().map(|at| bell(at.parse().unwrap())).collect()),
+                    "farewell" => turn.says.push(said(Some("sure"), How::Edit, Urgency::Answer, rest)),
                     "forget" => turn.forget = Some(Forget::Room(scene.room.id)),
                     "forget-me" => turn.forget = heard.by.as_ref().map(|by| Forget::Person(by.id)),
                     "time" => turn.says.push(said(None, How::New, Urgency::Answer, &now.timestamp().to_string())),
@@ -427,6 +428,34 @@ fn a_forgotten_room_leaves_no_row() {
     for shelf in Shelf::ALL.into_iter().filter(|shelf| *shelf != Shelf::Meta) {
         assert_eq!(book.rows(shelf, &[], &[u8::MAX; 40], 10).unwrap(), [], "{shelf:?}");
     }
+}
+
+#[test]
+fn a_farewell_takes_the_place_of_the_question_before_it() {
+    let engine = engine();
+    hear(&engine, said(GROUP, "farewell sure?"));
+    drain_from(&engine, 40);
+    hear(&engine, said(GROUP, "bells 10\nfarewell bye\nforget"));
+    let next = claim(&engine);
+    assert_eq!((next.message.html.as_str(), next.shown), ("bye", Some(40)));
+    engine.sent(next.id, Some(40)).unwrap();
+    assert_eq!(engine.key_of(GROUP, 40).unwrap(), None);
+    assert_eq!(engine.next_bell().unwrap(), None, "no bell outlives its room");
+}
+
+#[test]
+fn a_question_that_opens_a_reply_field_replies_to_who_spoke() {
+    let engine = Engine::new(Arc::new(SledBook::temporary().unwrap()), Arc::new(Plain), |_, _, _| {
+        let asked = Say { ask_reply: true, ..Say::new(To::Room(GROUP), words("how heavy?")) };
+        Turn { says: vec![asked, Say::new(To::Room(GROUP), words("and more"))], ..Turn::default() }
+    })
+    .unwrap();
+    engine.accept([Arrival { message: Some(31), ..Arrival::from(said(GROUP, "x")) }]).unwrap();
+    engine.work(at(0)).unwrap();
+    let first = claim(&engine);
+    assert_eq!(first.message.reply_to, Some(31));
+    engine.sent(first.id, None).unwrap();
+    assert_eq!(claim(&engine).message.reply_to, None);
 }
 
 #[test]

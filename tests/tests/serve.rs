@@ -273,7 +273,9 @@ fn long_texts_files_places_and_reply_fields_go_as_the_platform_takes_them() {
     server.tell("Rosa", "/place");
     assert!(server.expect(rosa, "where?").markup.unwrap().to_string().contains("request_location"));
     server.tell("Rosa", "/reply");
-    assert!(server.expect(rosa, "how heavy?").markup.unwrap().to_string().contains("force_reply"));
+    let asked = server.expect(rosa, "how heavy?");
+    assert!(asked.markup.unwrap().to_string().contains("force_reply"));
+    assert!(asked.reply_to.is_some());
     running.stop().unwrap();
 }
 

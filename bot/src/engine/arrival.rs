@@ -15,6 +15,9 @@ pub struct Arrival {
     pub update: Option<UpdateId>,
     /// What was heard.
     pub heard: Heard,
+    /// The platform's number of the message, if it is one.
+    #[serde(default)]
+    pub message: Option<i64>,
     /// The topic of a group it was said in.
     #[serde(default)]
     pub topic: Option<Topic>,
@@ -37,7 +40,7 @@ pub enum Topic {
 
 impl From<Heard> for Arrival {
     fn from(heard: Heard) -> Self {
-        Self { update: None, heard, topic: None, sent: None, starts: 0 }
+        Self { update: None, heard, message: None, topic: None, sent: None, starts: 0 }
     }
 }
 

@@ -23,6 +23,12 @@ pub struct Message {
     /// Rows of buttons.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub buttons: Vec<Vec<Key>>,
+    /// The platform's number of the message it changes, where its name is not kept.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub over: Option<i64>,
+    /// The platform's number of the message it replies to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reply_to: Option<i64>,
     /// Order of sending.
     pub urgency: Urgency,
     /// The job it is about, by the contract's name.

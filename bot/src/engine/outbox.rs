@@ -52,7 +52,7 @@ impl Engine {
                 }
                 Err(error) => return Err(error),
             };
-            let (mut shown, mut topic) = (None, None);
+            let (mut shown, mut topic) = (message.over, None);
             if let Some(chat) = message.chat() {
                 topic = self.pages.topic(chat)?;
                 if let Some(key) = &message.key {
@@ -127,6 +127,7 @@ impl Engine {
                 {
                     writes.not_shown(chat, key, number);
                 }
+                writes.message(id, &Message { over: None, ..message })?;
                 self.pages.book().commit(&writes.changes)?;
                 desk.queue.put_back(id);
             }
@@ -180,6 +181,7 @@ impl Engine {
             html: format!("{head}\n{}", message.html),
             how: How::New,
             key: None,
+            reply_to: None,
             ask_place: None,
             ..message
         })
@@ -195,7 +197,7 @@ impl Engine {
         now: DateTime<Utc>,
     ) -> Result<(), BookError> {
         let heard = Heard { room, kind: self.kind_of(room), by: None, what };
-        self.turn(desk, Occasion { heard, as_of: now, now, decide: Some(self.decide) }, writes)
+        self.turn(desk, Occasion { heard, message: None, as_of: now, now, decide: Some(self.decide) }, writes)
     }
 }
 
@@ -288,7 +290,7 @@ impl<'a> Staging<'a> {
         for key in self.desk.queue.waiting_in(from) {
             let message = self.message(key)?;
             self.remove(key);
-            self.put(key, Message { to: To::Room(to), ..message });
+            self.put(key, Message { to: To::Room(to), over: None, reply_to: None, ..message });
         }
         Ok(())
     }

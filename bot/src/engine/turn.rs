@@ -17,6 +17,8 @@ const MAX_DATA: usize = 64;
 /// What a turn is about.
 pub struct Occasion {
     pub heard: Heard,
+    /// The platform's number of the message heard.
+    pub message: Option<i64>,
     /// The time it is decided for.
     pub as_of: DateTime<Utc>,
     /// The time it is.
@@ -39,7 +41,7 @@ impl Engine {
     }
 
     fn try_turn(&self, desk: &mut Desk, occasion: Occasion, mut writes: Writes) -> Result<(), BookError> {
-        let Occasion { heard, as_of, now, decide } = occasion;
+        let Occasion { heard, message, as_of, now, decide } = occasion;
         let heard = self.route(heard)?;
         let decided = match (self.scene(&heard), decide) {
             (Ok(scene), Some(decide)) => {
@@ -61,6 +63,9 @@ impl Engine {
         });
         if let What::Pressed { press, .. } = &heard.what {
             answer_press(&mut messages, press, &scene.room, now);
+        }
+        for asking in messages.iter_mut().filter(|asking| asking.ask_reply && asking.chat() == Some(heard.room)) {
+            asking.reply_to = message; // opens the reply field for the one who spoke, not for all
         }
         if matches!(heard.what, What::Removed) {
             messages.retain(|message| message.chat() != Some(heard.room));
@@ -141,28 +146,45 @@ impl Engine {
                 message.to = To::Room(to);
             }
         }
-        if let Some(bells) = &turn.bells {
-            for key in self.pages.bells_of(here)? {
-                writes.no_bell(key);
-            }
-            let floor = if matches!(heard.what, What::Rang { .. }) { now + BREATH } else { DateTime::<Utc>::MIN_UTC };
-            for (nth, bell) in (0..).zip(bells) {
-                writes.bell(BellKey::new(bell.at.max(floor), id, nth), bell)?;
-            }
-        }
-        if let Some(room) = &room {
-            writes.room(room)?;
-        }
         for person in &turn.people {
             writes.person(person)?;
         }
-        match turn.forget {
-            Some(Forget::Room(gone)) => self.forget_room(staging, writes, gone, messages)?,
-            Some(Forget::Person(person)) => {
-                self.forget_room(staging, writes, person.private_room(), messages)?;
-                self.forget_person(writes, person, room.as_ref().unwrap_or(&scene.room))?;
+        let forgotten = turn.forget.map(|forget| match forget {
+            Forget::Room(gone) => gone,
+            Forget::Person(person) => person.private_room(),
+        });
+        if forgotten != Some(here) {
+            if let Some(bells) = &turn.bells {
+                self.set_bells(writes, here, id, bells, matches!(heard.what, What::Rang { .. }).then_some(now))?;
             }
-            None => {}
+            if let Some(room) = &room {
+                writes.room(room)?;
+            }
+        }
+        if let Some(gone) = forgotten {
+            self.forget_room(staging, writes, gone, messages)?;
+        }
+        if let Some(Forget::Person(person)) = turn.forget {
+            self.forget_person(writes, person, room.as_ref().unwrap_or(&scene.room))?;
+        }
+        Ok(())
+    }
+
+    /// Replaces all bells of a room, which lives at `id` from now on. `ringing`: it is being rung, at that time.
+    fn set_bells(
+        &self,
+        writes: &mut Writes,
+        before: RoomId,
+        id: RoomId,
+        bells: &[Bell],
+        ringing: Option<DateTime<Utc>>,
+    ) -> Result<(), BookError> {
+        for key in self.pages.bells_of(before)? {
+            writes.no_bell(key);
+        }
+        let floor = ringing.map_or(DateTime::<Utc>::MIN_UTC, |now| now + BREATH);
+        for (nth, bell) in (0..).zip(bells) {
+            writes.bell(BellKey::new(bell.at.max(floor), id, nth), bell)?;
         }
         Ok(())
     }
@@ -210,7 +232,10 @@ impl Engine {
         }
         staging.drop_chat(room)?;
         for message in messages.iter_mut().filter(|message| message.chat() == Some(room)) {
-            message.key = None; // a farewell leaves no trace
+            // A farewell leaves no trace, but may still take the place of the question before it.
+            if let Some(key) = message.key.take().filter(|_| message.how == How::Edit) {
+                message.over = self.pages.shown(room, &key)?;
+            }
         }
         Ok(())
     }
@@ -224,8 +249,7 @@ impl Engine {
             if room.id == current.id {
                 room = current.clone();
             }
-            room.members.retain(|member| *member != person);
-            room.drafts.remove(&person);
+            room.forget_person(person);
             writes.room(&room)?;
         }
         Ok(())
@@ -266,6 +290,8 @@ impl Engine {
             html,
             buttons,
             urgency: say.urgency,
+            over: None,
+            reply_to: None,
             step: say.step.map(|step| step.name().to_owned()),
             pin: say.pin,
             file: say.file.clone().map(|file| Attachment { name: file.name, bytes: file.bytes }),
@@ -331,6 +357,8 @@ fn answer_press(messages: &mut Vec<Message>, press: &str, room: &Room, now: Date
         how: How::New,
         html: String::new(),
         buttons: Vec::new(),
+        over: None,
+        reply_to: None,
         urgency: Urgency::Answer,
         step: None,
         pin: false,

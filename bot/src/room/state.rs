@@ -63,6 +63,40 @@ impl Room {
     }
 }
 
+impl Room {
+    /// Takes everything out that says who `person` was: what they did stays done, by nobody. A plan they answered for goes
+    /// to whoever came next.
+    pub fn forget_person(&mut self, person: PersonId) {
+        self.members.retain(|member| *member != person);
+        self.drafts.remove(&person);
+        self.questions.remove(&person);
+        let heir = self.members.first().copied();
+        let Some(plan) = &mut self.plan else { return };
+        if plan.host == person {
+            plan.host = heir.unwrap_or(PersonId(0));
+        }
+        let nobody = |by: &mut Option<PersonId>| {
+            by.take_if(|by| *by == person);
+        };
+        let changes = plan.history.iter_mut();
+        let (mut jobs, mut facts) = (vec![&mut plan.jobs], vec![&mut plan.facts]);
+        for change in changes {
+            nobody(&mut change.by);
+            jobs.push(&mut change.jobs);
+            facts.push(&mut change.facts);
+        }
+        for job in jobs.into_iter().flatten() {
+            nobody(&mut job.owner);
+            job.called_in.retain(|chat| *chat != person.private_room());
+            if let JobState::Done { by, .. } | JobState::Skipped { by, .. } = &mut job.state {
+                nobody(by);
+            }
+        }
+        facts.into_iter().flatten().for_each(|fact| nobody(&mut fact.by));
+        plan.readings.iter_mut().for_each(|reading| nobody(&mut reading.by));
+    }
+}
+
 impl Person {
     /// This person as a reader of what a room has to say: their own language and units, the kitchen's clock.
     pub fn reader(&self, room: &Room, now: Moment) -> Reader {
@@ -349,4 +383,63 @@ pub struct Change {
     pub facts: Vec<StoredFact>,
     /// How many readings there were.
     pub readings: usize,
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use chrono::{DateTime, Utc};
+
+    #[test]
+    fn a_forgotten_person_stands_nowhere_in_the_room() {
+        let (who, heir) = (PersonId(777), PersonId(8));
+        let at = DateTime::<Utc>::UNIX_EPOCH;
+        // From the stored form: fields that came later are open.
+        let job = |state| -> LiveJob {
+            let job = serde_json::json!({
+                "step": "thaw", "nth": 0, "at": at, "earliest": at, "latest": at, "lasts_min": 5, "owner": who, "state": state,
+                "called_in": [who.private_room()],
+            });
+            serde_json::from_value(job).unwrap()
+        };
+        let jobs = vec![
+            job(JobState::Waiting),
+            job(JobState::Done { by: Some(who), at }),
+            job(JobState::Skipped { by: Some(who), at }),
+        ];
+        let facts = vec![StoredFact { step: "thaw".into(), nth: 0, at, done: true, by: Some(who) }];
+        let reading: StoredReading =
+            serde_json::from_value(serde_json::json!({"at": at, "breast_c": 50.0, "by": who})).unwrap();
+        let change = Change {
+            name: "done".into(),
+            step: None,
+            by: Some(who),
+            at,
+            wish: Wish::default(),
+            jobs: jobs.clone(),
+            facts: facts.clone(),
+            readings: 0,
+        };
+        let plan = LivePlan {
+            serial: 1,
+            host: who,
+            wish: Wish::default(),
+            jobs,
+            facts,
+            readings: vec![reading],
+            history: vec![change],
+            ready_from: None,
+            ready_to: None,
+            limits_called: Vec::new(),
+        };
+        let mut room = Room::new(RoomId(-1), RoomKind::Group);
+        room.members = vec![who, heir];
+        room.drafts.insert(who, Draft::default());
+        room.questions.insert(who, "how much salt?".into());
+        room.plan = Some(plan);
+        room.forget_person(who);
+        assert!(!serde_json::to_string(&room).unwrap().contains("777"));
+        assert_eq!(room.plan.unwrap().host, heir);
+    }
 }

@@ -104,6 +104,7 @@ impl Ear<'_> {
         };
         let (what, addressed) = self.what(message, room, kind, edited)?;
         let mut arrival = Arrival::from(Heard { room, kind, by, what });
+        arrival.message = Some(message.id.0.into());
         arrival.topic = (addressed && kind == RoomKind::Group).then(|| topic(message));
         let sent = message.edit_date().filter(|_| edited).copied();
         arrival.sent = Some(sent.unwrap_or(message.date));

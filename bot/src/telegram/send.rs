@@ -14,7 +14,7 @@ use teloxide::payloads::{
 use teloxide::requests::Requester;
 use teloxide::types::{
     ButtonRequest, CallbackQueryId, ChatId, ForceReply, InlineKeyboardButton, InlineKeyboardMarkup, InputFile,
-    KeyboardButton, KeyboardMarkup, LinkPreviewOptions, MessageId, ParseMode, ReplyMarkup, ThreadId,
+    KeyboardButton, KeyboardMarkup, LinkPreviewOptions, MessageId, ParseMode, ReplyMarkup, ReplyParameters, ThreadId,
 };
 
 const NO_PREVIEW: LinkPreviewOptions = LinkPreviewOptions {
@@ -149,6 +149,10 @@ impl Sending<'_> {
         }
         if self.quiet() {
             request = request.disable_notification(true);
+        }
+        if let Some(number) = self.message.reply_to.and_then(|number| i32::try_from(number).ok()) {
+            let reply = ReplyParameters::new(MessageId(number)).allow_sending_without_reply();
+            request = request.reply_parameters(reply);
         }
         Ok(request.await?.id)
     }
