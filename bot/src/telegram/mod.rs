@@ -382,3 +382,24 @@ fn quiet_panics() {
         tracing::error!(place, "a panic");
     }));
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn printing_the_options_does_not_show_the_token() {
+        let options = Options::new("42:very-secret", Some("http://localhost:8081"));
+        assert!(!format!("{options:?}").contains("very-secret"));
+        assert!(options.bot().is_ok());
+    }
+
+    #[test]
+    fn an_address_that_is_no_base_url_is_named() {
+        for url in ["localhost", "ftp://localhost", "http://", "mailto:cook@example.org"] {
+            let refused = Options::new("42:x", Some(url)).bot().err();
+            assert!(matches!(refused, Some(ServeError::BadUrl { .. })), "{url}: {refused:?}");
+        }
+    }
+}
