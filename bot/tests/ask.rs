@@ -208,6 +208,8 @@ fn spanish_questions_are_answered() {
             ("¿cómo recalentar las sobras?", "reheat temperature=165 °F"),
             ("¿hay que lavar el pavo?", "wash"),
             ("¿puedo volver a congelar?", "refreeze"),
+            ("dejé el pavo fuera toda la noche", "left-out over=360 min discard=1"),
+            ("¿a cuántos grados el horno?", "oven-temp temperature=325 °F"),
             ("¿cuánto tiempo debe reposar el pavo?", "stand least=20 min"),
             ("¿el pavo rosado es seguro?", "safe-temp temperature=165 °F"),
             ("¿cuánto tiempo puede estar fuera?", "left-out limit=2 h"),

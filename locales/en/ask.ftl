@@ -182,14 +182,22 @@ ask-out-if-cool = That holds up to { $air } around it; hotter, it is one hour in
 ask-out-limit = Two hours out of the fridge in all, one hour above { $air }. Then it is thrown away.
 ask-out-discard = Throw it away: { $out } out, and the limit is { $limit }.
 ask-out-why = Heating it again doesn't make it safe: some toxins stay.
-ask-keeps = { $food }: { $low ->
-    [one] { $low } to { $high } days in the fridge.
-   *[other] { $low } to { $high } days in the fridge.
+# $days is one of the next two.
+ask-keeps = { $food }: { $days } in the fridge.
+ask-keeps-still = { $age } old is within the limit. { $food }: { $days } in the fridge.
+ask-keeps-over = Throw it away: { $age } is too old. { $food }: { $days } in the fridge.
+ask-days = { $n ->
+    [one] { $n } day
+   *[other] { $n } days
 }
-ask-keeps-still = { $age } old is within the limit. { $food }: { $low } to { $high } days in the fridge.
-ask-keeps-over = Throw it away: { $age } is too old. { $food }: { $low } to { $high } days in the fridge.
+ask-days-range = { $low } to { $high } days
+ask-months = { $n ->
+    [one] { $n } month
+   *[other] { $n } months
+}
+ask-months-range = { $low } to { $high } months
 ask-keeps-care = The fridge at { $cold } or colder. If it looks or smells off, out with it.
-ask-keeps-frozen = { $food }: { $low } to { $high } months in the freezer for quality. Frozen through, it stays safe.
+ask-keeps-frozen = { $food }: { $months } in the freezer for quality. Frozen through, it stays safe.
 ask-keeps-unknown = { $food }: I know no published time. Be careful: two hours out of the fridge at most.
 ask-cooling = Into the fridge within { $limit } of leaving the heat, hot is fine, in shallow dishes, the meat off the bone.
 ask-cooling-marks = From { $from } to { $middle } within 2 h, to { $cold } within 6 h in all.

@@ -96,7 +96,7 @@ ask-salt-convert = { $given } de { $from } = { $volume } de { $to } ({ $mass }).
 ask-salt-rule-holds = Regla de cocina: { $rule } % del volumen. Por peso es { $mass } %: la regla vale.
 ask-salt-rule-fails = Regla de cocina: { $rule } % del volumen. Por peso es { $mass } %; me guío por el peso.
 ask-salt-weighs = { $volume } de { $salt } = { $mass }.
-ask-dose = { $bird }: { $volume } de { $salt } en total ({ $mass }, { $strength ->
+ask-dose = Para { $bird }: { $volume } de { $salt } en total ({ $mass }, { $strength ->
     [light] suave
     [bold] fuerte
    *[usual] la dosis normal
@@ -124,7 +124,7 @@ ask-brine-time = Tarda { $time }, en una olla de { $vessel }.
 ask-brine-cold = Ave y salmuera a { $cold } o menos, 48 h como mucho.
 ask-depth = Tras { $rest } en la nevera la sal ha entrado unos { $depth } mm (de { $low } a { $high }).
 ask-depth-pork = Ahí ha llegado una décima de la sal de la superficie. Medido en cerdo; para pavo nadie lo ha publicado.
-ask-sodium = { $bird } con la sal normal, { $who }: unos { $expected } mg de sodio (de { $low } a { $high }).
+ask-sodium = Para { $bird } con la sal normal, { $who }: unos { $expected } mg de sodio (de { $low } a { $high }).
 ask-sodium-one-of = { $people ->
     [one] para una persona
    *[other] una de { $people } raciones
@@ -137,9 +137,9 @@ ask-own-not-plain = Sodio y peso no cuadran con sal pura. Mira la etiqueta, por 
 ask-own-density = Ninguna sal es tan ligera o pesada: una cucharadita pesa de 1,5 a 8 g. Mira la cuchara, por ejemplo: mi sal: 1/4 cdta es 0,7 g.
 
 # ---- the bird
-ask-thaw = { $bird }: { $fridge } en la nevera, o { $water } en agua fría cambiada cada { $every }.
+ask-thaw = Para { $bird }: { $fridge } en la nevera, o { $water } en agua fría cambiada cada { $every }.
 ask-thaw-care = Descongelada en la nevera aguanta { $keeps }; en agua, cocínala enseguida. Nunca en la encimera.
-ask-roast = { $bird }, { $cooker ->
+ask-roast = Para { $bird }, { $cooker ->
     [fan-oven] horno con ventilador
     [smoker] ahumador
    *[oven] horno
@@ -157,7 +157,7 @@ ask-bird-for-exactly = { $people ->
 ask-portion = De { $low } a { $high } de { $kind } por persona, tal como se compra, con huesos.
 ask-bird-for-several = Mejor { $birds } aves de { $low } a { $high } cada una.
 ask-bird-for-leftovers = Para que sobre, de un cuarto a la mitad más.
-ask-people-for = { $bird } da para { $low } a { $high }, o { $some } con sobras.
+ask-people-for = Con { $bird } comen de { $low } a { $high }, o { $some } si debe sobrar.
 ask-fuel = { $fuel ->
     [charcoal] Carbón
     [propane] Propano
@@ -182,11 +182,22 @@ ask-out-if-cool = Vale hasta { $air } de ambiente; con más calor, una hora en t
 ask-out-limit = Dos horas fuera de la nevera en total, una por encima de { $air }. Después se tira.
 ask-out-discard = Tíralo: { $out } fuera, y el límite son { $limit }.
 ask-out-why = Recalentarlo no lo vuelve seguro: algunas toxinas quedan.
-ask-keeps = { $food }: de { $low } a { $high } días en la nevera.
-ask-keeps-still = { $age } está dentro del límite. { $food }: de { $low } a { $high } días en la nevera.
-ask-keeps-over = Tíralo: { $age } es demasiado. { $food }: de { $low } a { $high } días en la nevera.
+# $days is one of the next two.
+ask-keeps = { $food }: { $days } en la nevera.
+ask-keeps-still = { $age } está dentro del límite. { $food }: { $days } en la nevera.
+ask-keeps-over = Tíralo: { $age } es demasiado. { $food }: { $days } en la nevera.
+ask-days = { $n ->
+    [one] { $n } día
+   *[other] { $n } días
+}
+ask-days-range = de { $low } a { $high } días
+ask-months = { $n ->
+    [one] { $n } mes
+   *[other] { $n } meses
+}
+ask-months-range = de { $low } a { $high } meses
 ask-keeps-care = La nevera a { $cold } o menos. Si tiene mal aspecto u olor, fuera.
-ask-keeps-frozen = { $food }: de { $low } a { $high } meses en el congelador por calidad. Bien congelado sigue siendo seguro.
+ask-keeps-frozen = { $food }: { $months } en el congelador por calidad. Bien congelado sigue siendo seguro.
 ask-keeps-unknown = { $food }: no conozco un tiempo publicado. Con cuidado: dos horas fuera de la nevera como mucho.
 ask-cooling = A la nevera antes de { $limit } desde que sale del calor; caliente no importa, en recipientes bajos y sin hueso.
 ask-cooling-marks = De { $from } a { $middle } en 2 h, y a { $cold } en 6 h en total.

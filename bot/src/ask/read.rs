@@ -242,14 +242,12 @@ impl Asked<'_> {
         }
         let overnight = self.has("ask-overnight").then(|| TimeDelta::hours(8));
         let out = out || overnight.is_some() && safe;
-        if out && how_long && self.span().is_none() {
+        let span = self.span().or(overnight);
+        if out && how_long && span.is_none() {
             return Some(Question::LeftOut { span: Some(TimeDelta::zero()), air: None });
         }
-        if out && (self.span().is_some() || safe || how_long || keep) && !self.has("ask-deep") {
-            return Some(Question::LeftOut {
-                span: self.span().or(overnight),
-                air: self.temperature().and_then(Result::ok),
-            });
+        if out && (span.is_some() || safe || how_long || keep) && !self.has("ask-deep") {
+            return Some(Question::LeftOut { span, air: self.temperature().and_then(Result::ok) });
         }
         if let Some(lethality) = self.lethality() {
             return Some(lethality);

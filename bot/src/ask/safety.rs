@@ -150,8 +150,7 @@ pub(super) fn keeps(food: Food, place: Place, age: Option<TimeDelta>, asker: &As
             answer
                 .say(
                     main.with("food", what)
-                        .with("low", Arg::Count(i64::from(days.low)))
-                        .with("high", Arg::Count(i64::from(days.high))),
+                        .with("days", Arg::from(range("ask-days", "ask-days-range", days.low, days.high))),
                 )
                 .say_if(!over, || Text::new("ask-keeps-care").with("cold", degrees(40.0)))
                 .value("days-low", f64::from(days.low), "d")
@@ -161,12 +160,21 @@ pub(super) fn keeps(food: Food, place: Place, age: Option<TimeDelta>, asker: &As
             .say(
                 Text::new("ask-keeps-frozen")
                     .with("food", what)
-                    .with("low", Arg::Count(i64::from(months.low)))
-                    .with("high", Arg::Count(i64::from(months.high))),
+                    .with("months", Arg::from(range("ask-months", "ask-months-range", months.low, months.high))),
             )
             .value("months-low", f64::from(months.low), "month")
             .value("months-high", f64::from(months.high), "month"),
     })
+}
+
+/// `3 to 4 days`, or `2 days` where both ends are one.
+fn range(one: &'static str, several: &'static str, low: u8, high: u8) -> Text {
+    let count = |n: u8| Arg::Count(i64::from(n));
+    if low == high {
+        Text::new(one).with("n", count(high))
+    } else {
+        Text::new(several).with("low", count(low)).with("high", count(high))
+    }
 }
 
 pub(super) fn cooling() -> Result<Answer, NotUnderstood> {
