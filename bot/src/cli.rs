@@ -60,6 +60,8 @@ pub enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Replay a temperature log.
+    Forecast(crate::forecast_cli::Flags),
     /// Play a script.
     Rehearse {
         /// The script.

@@ -7,6 +7,7 @@ pub mod book;
 pub mod cli;
 pub mod clock;
 pub mod engine;
+pub mod forecast_cli;
 pub mod reading;
 pub mod rehearse;
 pub mod room;

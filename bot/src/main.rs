@@ -7,6 +7,7 @@ use carvetime::ask::{self, Printed};
 use carvetime::book::{self, BookError, SledBook};
 use carvetime::cli::{self, Cli, Command};
 use carvetime::engine::Engine;
+use carvetime::forecast_cli::{self, Flags, ForecastStop};
 use carvetime::rehearse::{self, PlayError, Script};
 use carvetime::room::decide;
 use carvetime::room::state::Taste;
@@ -81,6 +82,7 @@ fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
             Printed::Answer(answer) => Ok(writeln!(io::stdout(), "{answer}")?),
             Printed::NotUnderstood(said) => Err(Stop::Said(said)),
         },
+        Some(Command::Forecast(flags)) => forecast(flags, voice, reader),
         Some(Command::Rehearse { file, json }) => rehearse(file, *json, voice, reader),
         Some(Command::Backup { file }) => {
             let book = SledBook::open(&cli.common.data().map_err(Stop::Usage)?)?;
@@ -92,6 +94,16 @@ fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
             print(&rows_moved(Text::new("cli-restored"), rows, file), voice, reader)
         }
     }
+}
+
+fn forecast(flags: &Flags, voice: &Voice, reader: &Reader) -> Result<(), Stop> {
+    let mut out = io::BufWriter::new(io::stdout().lock());
+    forecast_cli::run(flags, voice, reader, &mut out, &mut io::stderr()).map_err(|stop| match stop {
+        ForecastStop::Flag(text) => Stop::Usage(text),
+        ForecastStop::Log(problem) => Stop::Failed(vec![problem.text()]),
+        ForecastStop::File(error) => file_failed(&flags.file, &error),
+        ForecastStop::Out(error) => error.into(),
+    })
 }
 
 fn rows_moved(text: Text, rows: u64, file: &Path) -> Text {

@@ -140,3 +140,31 @@ fn two_programs_do_not_share_one_folder() {
     drop(input);
     assert!(first.wait().unwrap().success());
 }
+
+#[test]
+fn a_log_is_replayed_as_lines_or_as_json() {
+    let dir = tempfile::tempdir().unwrap();
+    let log = dir.path().join("log.csv");
+    std::fs::write(&log, "minutes,pit_f,breast_f,thigh_f\n0,320,40,41\n60,325,62,66\n90,330,88,94\n120,,18,126\n")
+        .unwrap();
+    let path = log.to_str().unwrap();
+    let args = ["--locale", "en-US", "forecast", path, "--mass", "14.2 lb", "--pit", "325 F", "--thigh", "175 F"];
+    let (code, out, err) = told(&run(dir.path(), &args, ""));
+    assert_eq!((code, err.as_str(), out.lines().count()), (Some(0), "", 4), "{out}");
+    assert!(out.lines().nth(3).unwrap().contains("Breast 18 °F? Or"), "{out}");
+    let (code, out, _) = told(&run(dir.path(), &[&args[..], &["--json"]].concat(), ""));
+    let lines: Vec<serde_json::Value> = out.lines().map(|l| serde_json::from_str(l).unwrap()).collect();
+    assert_eq!((code, lines.len()), (Some(0), 4));
+    let number = |line: &serde_json::Value, key: &str| line[key].as_f64().unwrap();
+    for line in &lines {
+        assert!(number(line, "minutes") <= number(line, "p10") && number(line, "p10") <= number(line, "p50"), "{line}");
+        assert!(number(line, "p50") <= number(line, "p90") && line["breast"]["p50"].is_f64(), "{line}");
+        assert_eq!((&line["state"], number(line, "log_reduction")), (&"cooking".into(), 0.0));
+    }
+    assert_eq!(lines[3]["suspects"][0]["slip"], "digit");
+
+    std::fs::write(&log, "minutes,breast_f\n0,40\n5,cold\n").unwrap();
+    fails(&["--locale", "en-US", "forecast", path], 1, "Line 3: \"cold\"");
+    fails(&["--locale", "en-US", "forecast", path, "--pit", "5 lb"], 2, "--pit");
+    fails(&["--locale", "en-US", "forecast", "no/such/file"], 1, "no/such/file");
+}

@@ -4,6 +4,7 @@
 //! begins by taking the text apart ([`sentence`]). Nothing here answers anyone: what cannot be read comes back as a value.
 
 pub mod command;
+mod csv;
 mod fold;
 mod ground;
 mod lexicon;
@@ -17,6 +18,7 @@ mod wish;
 pub mod zone;
 
 pub use command::{Address, Command, read_command};
+pub use csv::{CsvFault, CsvProblem, read_csv};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};

@@ -111,6 +111,8 @@ impl Doubt {
 
 /// °C a minute a spot can rise at most; the fastest flat bird of the logs does 1.4.
 const FASTEST: f64 = 2.0;
+/// °C a minute a spot usually rises in the middle of a cook.
+const USUAL: f64 = 0.45;
 /// °C a spot can rise beyond that by another placing of the thermometer.
 const SCATTER: f64 = 8.0;
 /// °C by which a reading may fall below the last one before the thermometer must have been moved. Instant thermometers scatter as much.
@@ -149,7 +151,8 @@ pub fn sift(
     }
     let middle = match (place, before.last) {
         (Place::Pit, None) => before.setting,
-        (_, Some(last)) => last.celsius,
+        (Place::Pit, Some(last)) => last.celsius,
+        (_, Some(last)) => last.celsius + USUAL * (minutes - last.minutes).max(0.0),
         (_, None) => before.start,
     };
     let meant = slips(given)
