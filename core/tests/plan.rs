@@ -181,6 +181,63 @@ fn a_bird_still_icy_the_day_before_can_be_finished_in_cold_water() {
 }
 
 #[test]
+fn a_bird_still_frozen_on_monday_thaws_in_the_fridge_first_and_in_water_on_thursday_morning() {
+    let order = Order { at_home: true, ..thanksgiving(14.5, Condition::Frozen) };
+    let conflict = solve(&order, &[], at("2027-11-22 18:30")).unwrap_err();
+    let place = |change| conflict.offers.iter().position(|offer| offer.change == change).unwrap();
+    assert!(place(Change::FinishInWater) < place(Change::ColdWater));
+    let schedule = &conflict.offers[place(Change::FinishInWater)].schedule;
+    let (fridge, water) = (job(schedule, Step::Thaw), schedule.job(Step::Thaw, 1).unwrap());
+    assert_eq!(local(fridge.at), "2027-11-22 18:30");
+    // 3 to 4 days in the refrigerator, 6 to 8 hours in water: what is left of four days is left of eight hours.
+    let left = 96.0 - (water.at - fridge.at).num_minutes() as f64 / 60.0;
+    let hours = water.lasts.num_minutes() as f64 / 60.0;
+    assert!((hours - 8.0 * left / 96.0).abs() < 0.1, "{hours} h of water for {left} h of fridge");
+    let changes: Vec<&Job> = schedule.jobs.iter().filter(|job| job.step == Step::Water).collect();
+    assert!((1..8).contains(&changes.len()), "{}", changes.len());
+    for job in changes.iter().copied().chain([water]) {
+        assert!(job.at >= at("2027-11-25 06:00"), "{}", local(job.at));
+    }
+    let on = job(schedule, Step::On);
+    assert!(on.at >= water.at + water.lasts && on.at - (water.at + water.lasts) <= spans::AT_ONCE);
+    assert!(schedule.job(Step::Rest, 0).is_none() && job(schedule, Step::Salt).at >= water.at + water.lasts);
+}
+
+#[test]
+fn the_quick_end_of_the_fridge_is_never_counted_on() {
+    // Three days and some hours: the table says 3 to 4 days for 14.5 lb.
+    let order = Order { thawing: Thawing::FridgeThenWater, at_home: true, ..thanksgiving(14.5, Condition::Frozen) };
+    let schedule = solve(&order, &[], at("2027-11-21 18:00")).unwrap();
+    let (fridge, water) = (job(&schedule, Step::Thaw), schedule.job(Step::Thaw, 1).unwrap());
+    assert!(water.at - fridge.at > TimeDelta::days(3));
+    assert!(water.lasts >= TimeDelta::hours(2) && schedule.count(Step::Water) >= 1, "{}", water.lasts);
+}
+
+#[test]
+fn what_was_done_decides_how_long_the_water_takes() {
+    let order = Order { thawing: Thawing::FridgeThenWater, at_home: true, ..thanksgiving(14.5, Condition::Frozen) };
+    let moved = |when: &str| Fact { nth: 1, ..done(Step::Thaw, when) };
+    let water = |facts: &[Fact], now: &str| {
+        solve(&order, facts, at(now)).unwrap().job(Step::Thaw, 1).map(|job| (job.at, job.lasts)).unwrap()
+    };
+    let early = water(&[done(Step::Thaw, "2027-11-22 18:30")], "2027-11-22 18:30");
+    let late = water(&[done(Step::Thaw, "2027-11-23 18:30")], "2027-11-23 18:30");
+    assert!(late.1 > early.1 && late.0 < early.0, "a day less in the fridge: {early:?}, {late:?}");
+    // Moved early, more is still ice: 54 of 96 hours leave 3.5 of 8.
+    let facts = [done(Step::Thaw, "2027-11-22 18:30"), moved("2027-11-25 00:30")];
+    assert_eq!(water(&facts, "2027-11-25 00:30").1, TimeDelta::minutes(210));
+    // Nobody said that it was in the fridge: then the whole time in water.
+    assert_eq!(water(&facts[1..], "2027-11-25 00:30").1, TimeDelta::hours(8));
+    // A change of water said without a word of the move tells when the move was.
+    let facts = [facts[0], done(Step::Water, "2027-11-25 09:00")];
+    let schedule = solve(&order, &facts, at("2027-11-25 09:00")).unwrap();
+    assert_eq!(local(schedule.job(Step::Water, 1).unwrap().at), "2027-11-25 09:30");
+    let last = schedule.jobs.iter().rfind(|job| job.step == Step::Water).unwrap();
+    // 62 of 96 hours leave 2 h 50 min of 8, from half past eight.
+    assert_eq!(local(last.at), "2027-11-25 11:00");
+}
+
+#[test]
 fn a_change_of_water_said_tells_that_thawing_has_begun() {
     let order = Order { thawing: Thawing::ColdWater, ..thanksgiving(14.5, Condition::Frozen) };
     let facts = [done(Step::Water, "2027-11-25 03:20")];

@@ -3,6 +3,7 @@
 # ---- names of steps, as on the board. One line on a phone: under 28 characters, no full stop.
 plan-step-buy = Buy the bird
 plan-step-thaw = Start thawing
+plan-step-thaw-finish = From fridge to cold water
 plan-step-water = Change the thawing water
 plan-step-salt = Salt the bird
 plan-step-rest = Salted rest in the fridge
@@ -23,6 +24,7 @@ plan-step-leftovers = Leftovers’ last day
 # ---- the same, done
 plan-done-buy = Bird bought
 plan-done-thaw = Thawing
+plan-done-thaw-finish = In cold water
 plan-done-water = Water changed
 plan-done-salt = Salted
 plan-done-rest = Resting in the fridge
@@ -54,6 +56,7 @@ plan-call-salt-wet = Bird into the brine, covered, and into the fridge. It stays
 plan-call-salt-now = Dry it and season it now. Thawed in water, it goes straight on to the heat.
 plan-call-rest = The salted rest: leave it in the fridge, uncovered, at the bottom.
 plan-call-temper = Bird out of the fridge: dry it, pierce the skin, butter it. At most { $most } out, then on.
+plan-call-temper-water = Bird out of the water: dry it, pierce the skin, butter it. On within { $most }.
 plan-call-fire-oven = Heat the oven to { $setting }.
 plan-call-fire-smoker = Light the fire and let it settle at { $setting }. Outdoors only: charcoal never indoors or in a garage.
 plan-call-on = Bird on. Thermometer in the thickest breast, clear of the bone.
@@ -82,6 +85,7 @@ plan-reason-done = that’s when it was done
 plan-reason-follows = “{ $step }” comes first and takes { $takes }
 plan-reason-raw-keeps = a fresh bird keeps { $most } in the fridge
 plan-reason-fridge-thaw = it thaws { $time } in the fridge
+plan-reason-fridge-share = { $spent } in the fridge, of up to { $whole }; cold water does the rest
 plan-reason-water-thaw = it thaws { $time } in cold water
 plan-reason-water-finish = what is still ice thaws up to { $most } in cold water
 plan-reason-water-change = the water is changed every { $every }
@@ -127,7 +131,7 @@ plan-reason-solution = the label’s percentage goes from 0 to 50
 
 # ---- changes on offer: labels of buttons, under 28 characters.
 plan-change-cold-water = Thaw in cold water
-plan-change-finish-in-water = Finish it in cold water
+plan-change-finish-in-water = Fridge, then cold water
 plan-change-fridge-thaw = Thaw in the fridge
 plan-change-cook-frozen = Cook it from frozen
 plan-change-shorter-rest = Shorter salted rest

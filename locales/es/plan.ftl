@@ -3,6 +3,7 @@
 # ---- nombres de los pasos, como en el tablero. Una línea en el móvil: menos de 28 caracteres, sin punto.
 plan-step-buy = Comprar el ave
 plan-step-thaw = Empezar a descongelar
+plan-step-thaw-finish = De la nevera al agua fría
 plan-step-water = Cambiar el agua
 plan-step-salt = Salar el ave
 plan-step-rest = Reposo con sal en la nevera
@@ -23,6 +24,7 @@ plan-step-leftovers = Último día de las sobras
 # ---- lo mismo, hecho
 plan-done-buy = Ave comprada
 plan-done-thaw = Descongelando
+plan-done-thaw-finish = En agua fría
 plan-done-water = Agua cambiada
 plan-done-salt = Salada
 plan-done-rest = En reposo en la nevera
@@ -54,6 +56,7 @@ plan-call-salt-wet = El ave a la salmuera, tapada, y a la nevera. Todo el tiempo
 plan-call-salt-now = Sécala y sazónala ya. Descongelada en agua, va directa al calor.
 plan-call-rest = El reposo con sal: déjala en la nevera, sin tapar, abajo.
 plan-call-temper = El ave fuera de la nevera: sécala, pincha la piel, úntala de mantequilla. Como mucho { $most } fuera, y al calor.
+plan-call-temper-water = El ave fuera del agua: sécala, pincha la piel, úntala de mantequilla. Al calor antes de { $most }.
 plan-call-fire-oven = Calienta el horno a { $setting }.
 plan-call-fire-smoker = Enciende el fuego y deja que se asiente a { $setting }. Solo al aire libre: carbón, nunca dentro de casa ni en un garaje.
 plan-call-on = El ave al calor. El termómetro en lo más grueso de la pechuga, sin tocar el hueso.
@@ -81,6 +84,7 @@ plan-reason-done = se hizo entonces
 plan-reason-follows = antes va «{ $step }», que lleva { $takes }
 plan-reason-raw-keeps = un ave fresca aguanta { $most } en la nevera
 plan-reason-fridge-thaw = descongelarse en la nevera le lleva { $time }
+plan-reason-fridge-share = { $spent } en la nevera, de hasta { $whole }; el agua fría hace el resto
 plan-reason-water-thaw = descongelarse en agua fría le lleva { $time }
 plan-reason-water-finish = el hielo que queda tarda hasta { $most } en agua fría
 plan-reason-water-change = el agua se cambia cada { $every }
@@ -126,7 +130,7 @@ plan-reason-solution = el porcentaje de la etiqueta va de 0 a 50
 
 # ---- cambios que se ofrecen: textos de botón, menos de 28 caracteres.
 plan-change-cold-water = Descongelar en agua fría
-plan-change-finish-in-water = Acabar en agua fría
+plan-change-finish-in-water = Nevera y luego agua fría
 plan-change-fridge-thaw = Descongelar en la nevera
 plan-change-cook-frozen = Asarla congelada
 plan-change-shorter-rest = Menos reposo con sal

@@ -62,7 +62,7 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
         lines.push(Text::new("room-board-ready").with("from", Arg::Clock(from)).with("to", Arg::Clock(to)));
     }
     let assumed: Vec<Text> =
-        plan.assumed(sitting.now).filter_map(|job| Some(plan_words::step_done(job.step()?))).collect();
+        plan.assumed(sitting.now).filter_map(|job| Some(plan_words::step_done(job.step()?, job.nth))).collect();
     if !assumed.is_empty() {
         lines.push(Text::new("room-board-assumed").with("jobs", Arg::List(assumed)));
     }
@@ -100,7 +100,7 @@ fn line(sitting: &Sitting<'_>, job: &LiveJob, next: bool) -> Option<Text> {
     Some(
         Text::new(if next || late { "room-board-next" } else { "room-board-then" })
             .with("when", Arg::DayClock(job.at))
-            .with("what", Arg::from(plan_words::step_name(job.step()?)))
+            .with("what", Arg::from(plan_words::step_name(job.step()?, job.nth)))
             .with("late", Arg::Choice(if late { "yes" } else { "no" }))
             .with("who", Arg::from(who)),
     )
@@ -112,14 +112,14 @@ fn done(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
         .filter_map(|job| {
             let step =
                 job.step().filter(|step| !runs_by_itself(*step) && !matches!(step, Step::Water | Step::Check))?;
-            let what = Arg::from(plan_words::step_done(step));
+            let what = Arg::from(plan_words::step_done(step, job.nth));
             match job.state {
                 JobState::Done { by: Some(by), .. } if sitting.room.kind == RoomKind::Group => Some(
                     Text::new("room-board-done-by").with("what", what).with("name", super::sitting::name(sitting, by)),
                 ),
                 JobState::Done { .. } => Some(Text::new("room-board-done-one").with("what", what)),
                 JobState::Skipped { .. } => {
-                    Some(Text::new("room-board-skipped").with("what", Arg::from(plan_words::step_name(step))))
+                    Some(Text::new("room-board-skipped").with("what", Arg::from(plan_words::step_name(step, job.nth))))
                 }
                 JobState::Waiting => None,
             }

@@ -119,7 +119,7 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
         text.push(person);
     }
     if calls > 1 {
-        let what = Arg::from(plan_words::step_name(step));
+        let what = Arg::from(plan_words::step_name(step, job.nth));
         text.push(Text::new("room-call-again").with("what", what).with("since", Arg::Clock(job.at)));
     } else {
         text.extend(what_to_do(sitting, step, job));
@@ -203,7 +203,7 @@ fn tell_missed(sitting: &mut Sitting<'_>, mut missed: Vec<Step>) {
     if missed.is_empty() {
         return;
     }
-    let what = missed.into_iter().map(plan_words::step_name).collect();
+    let what = missed.into_iter().map(|step| plan_words::step_name(step, 0)).collect();
     sitting
         .answer(Text::new("room-missed").with("what", Arg::List(what)))
         .key("missed")

@@ -55,7 +55,7 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
 fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool, index: usize) {
     let serial = it.serial;
     let key = calls::key(it.step, it.nth);
-    let text = settled_text(sitting, it.step, done);
+    let text = settled_text(sitting, it, done);
     let next = next_line(sitting);
     let undo = Action::Undo(serial, u16::try_from(index).unwrap_or(u16::MAX));
     let mut chats = job.called_in.clone();
@@ -74,7 +74,7 @@ fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool,
     }
 }
 
-fn settled_text(sitting: &Sitting<'_>, step: Step, done: bool) -> Text {
+fn settled_text(sitting: &Sitting<'_>, it: JobRef, done: bool) -> Text {
     let by = sitting.speaker().filter(|_| sitting.room.kind == RoomKind::Group);
     let id = match (done, by.is_some()) {
         (true, true) => "room-done-by",
@@ -82,7 +82,7 @@ fn settled_text(sitting: &Sitting<'_>, step: Step, done: bool) -> Text {
         (false, true) => "room-skipped-by",
         (false, false) => "room-skipped",
     };
-    let what = if done { plan_words::step_done(step) } else { plan_words::step_name(step) };
+    let what = if done { plan_words::step_done(it.step, it.nth) } else { plan_words::step_name(it.step, it.nth) };
     let mut text = Text::new(id).with("what", Arg::from(what)).with("at", Arg::Clock(sitting.now));
     if let Some(by) = by {
         text = text.with("name", name(sitting, by));
@@ -96,7 +96,7 @@ fn next_line(sitting: &Sitting<'_>) -> Option<Text> {
     let job = plan.waiting().next()?;
     Some(
         Text::new("room-next")
-            .with("what", Arg::from(plan_words::step_name(job.step()?)))
+            .with("what", Arg::from(plan_words::step_name(job.step()?, job.nth)))
             .with("when", Arg::DayClock(job.at)),
     )
 }
@@ -132,7 +132,7 @@ pub(super) fn take(sitting: &mut Sitting<'_>, it: JobRef) {
         None => {
             own(sitting, it, Some(who), "take");
             let text = Text::new("room-taken")
-                .with("what", Arg::from(plan_words::step_name(it.step)))
+                .with("what", Arg::from(plan_words::step_name(it.step, it.nth)))
                 .with("when", Arg::DayClock(job.at));
             sitting.notice(text);
         }
@@ -148,7 +148,7 @@ pub(super) fn drop(sitting: &mut Sitting<'_>, it: JobRef) {
         return sitting.notice(text);
     }
     own(sitting, it, None, "drop");
-    sitting.notice(Text::new("room-dropped").with("what", Arg::from(plan_words::step_name(it.step))));
+    sitting.notice(Text::new("room-dropped").with("what", Arg::from(plan_words::step_name(it.step, it.nth))));
 }
 
 fn own(sitting: &mut Sitting<'_>, it: JobRef, owner: Option<PersonId>, change: &str) {
@@ -189,7 +189,7 @@ pub(super) fn list(sitting: &mut Sitting<'_>, serial: u32) {
             Some(owner) => Text::new("room-jobs-drop").with("name", name(sitting, owner)),
             None => Text::new("room-jobs-take"),
         }
-        .with("what", Arg::from(plan_words::step_name(step)));
+        .with("what", Arg::from(plan_words::step_name(step, job.nth)));
         let action = if job.owner.is_some() { Action::Drop(it) } else { Action::Take(it) };
         rows.push(super::sitting::labelled(label, &action));
     }
@@ -247,9 +247,9 @@ pub(super) fn tell_shifts(sitting: &mut Sitting<'_>, shifts: &[Shift]) {
 
 /// A line for each job that moved.
 pub(super) fn shift_lines(shifts: &[Shift]) -> Vec<Text> {
-    let line = |(step, _, was, is): &Shift| {
+    let line = |(step, nth, was, is): &Shift| {
         Text::new("room-shift")
-            .with("what", Arg::from(plan_words::step_name(*step)))
+            .with("what", Arg::from(plan_words::step_name(*step, *nth)))
             .with("was", Arg::DayClock(*was))
             .with("is", Arg::DayClock(*is))
     };

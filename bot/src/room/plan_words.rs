@@ -32,14 +32,19 @@ fn fahrenheit_arg(degrees: f64) -> Arg {
     Arg::Temperature(fahrenheit(degrees))
 }
 
-/// What a step is called on the board.
-pub fn step_name(step: Step) -> Text {
-    Text::named("plan-step", step.name())
+/// What the `nth` (from 0) of a step is called on the board.
+pub fn step_name(step: Step, nth: u8) -> Text {
+    Text::named("plan-step", named(step, nth))
 }
 
-/// What a step is called once it is done.
-pub fn step_done(step: Step) -> Text {
-    Text::named("plan-done", step.name())
+/// What it is called once it is done.
+pub fn step_done(step: Step, nth: u8) -> Text {
+    Text::named("plan-done", named(step, nth))
+}
+
+/// A second thawing is the move from the fridge into cold water: it has a name of its own.
+fn named(step: Step, nth: u8) -> &'static str {
+    if step == Step::Thaw && nth > 0 { "thaw-finish" } else { step.name() }
 }
 
 /// What to do now that a job is due: the `nth` (from 0) of `of`, to be done by `latest`.
@@ -67,6 +72,9 @@ pub fn step_call(step: Step, nth: u8, of: usize, order: Option<&Order>, latest: 
         }
         Step::Salt => Text::new("plan-call-salt-dry"),
         Step::Rest => Text::new("plan-call-rest"),
+        Step::Temper if thaws_in_water(order) => {
+            Text::new("plan-call-temper-water").with("most", Arg::Span(spans::AT_ONCE))
+        }
         Step::Temper => Text::new("plan-call-temper").with("most", Arg::Span(spans::ROOM_MOST)),
         Step::Fire => fire_call(order),
         Step::On if stuffed => Text::new("plan-call-on-stuffed"),
@@ -117,11 +125,14 @@ pub fn reason(reason: &Reason) -> Text {
         Reason::Now => Text::new("plan-reason-now"),
         Reason::Done => Text::new("plan-reason-done"),
         Reason::Follows { step, takes } => {
-            Text::new("plan-reason-follows").with("step", Arg::from(step_name(step))).with("takes", Arg::Span(takes))
+            Text::new("plan-reason-follows").with("step", Arg::from(step_name(step, 0))).with("takes", Arg::Span(takes))
         }
         Reason::RawKeeps { most } => Text::new("plan-reason-raw-keeps").with("most", Arg::Span(most)),
         Reason::FridgeThaw { least, most, .. } => {
             Text::new("plan-reason-fridge-thaw").with("time", Arg::SpanRange(least, most))
+        }
+        Reason::FridgeShare { spent, whole, .. } => {
+            Text::new("plan-reason-fridge-share").with("spent", Arg::Span(spent)).with("whole", Arg::Span(whole))
         }
         Reason::WaterThaw { least, most, .. } => {
             Text::new("plan-reason-water-thaw").with("time", Arg::SpanRange(least, most))
@@ -246,7 +257,7 @@ fn wanted_rest(schedule: &Schedule) -> TimeDelta {
 /// What the host should know of a plan that works.
 pub fn caution(caution: &Caution) -> Text {
     match *caution {
-        Caution::OddHours(step) => Text::new("plan-caution-odd-hours").with("step", Arg::from(step_name(step))),
+        Caution::OddHours(step) => Text::new("plan-caution-odd-hours").with("step", Arg::from(step_name(step, 0))),
         Caution::ShortRest(rest) => Text::new("plan-caution-short-rest").with("rest", Arg::Span(rest)),
         Caution::KeepHot(wait) => Text::new("plan-caution-keep-hot").with("wait", Arg::Span(wait)).with("hot", hot()),
         Caution::Overrun(why) => Text::new("plan-caution-overrun").with("reason", Arg::from(reason(&why))),
@@ -337,8 +348,10 @@ mod tests {
     #[test]
     fn every_step_has_a_name_that_fits_a_line_and_a_word_for_done() {
         for &step in Step::ALL {
-            for text in said(&step_name(step)).into_iter().chain(said(&step_done(step))) {
-                assert!(text.chars().count() < 29, "{text}");
+            for nth in 0..2 {
+                for text in said(&step_name(step, nth)).into_iter().chain(said(&step_done(step, nth))) {
+                    assert!(text.chars().count() < 29, "{text}");
+                }
             }
         }
     }
@@ -370,6 +383,21 @@ mod tests {
         assert!(say(Step::Fire, 0)[0].contains("never indoors"));
         assert!(say(Step::Water, 2)[0].contains("3 of 14"));
         assert!(say(Step::Chill, 0)[0].contains("6:30 PM"));
+    }
+
+    #[test]
+    fn a_bird_finished_in_water_is_called_into_the_water_and_out_of_it() {
+        let order =
+            Order { thawing: Thawing::FridgeThenWater, at_home: true, ..order(Condition::Frozen, Cooker::Oven) };
+        let schedule = schedule(&order);
+        let say = |step, nth| said(&step_call(step, nth, 5, Some(&order), monday_evening())[0])[0].clone();
+        assert!(say(Step::Thaw, 0).contains("into the fridge"));
+        assert!(say(Step::Thaw, 1).contains("from the fridge into cold water"));
+        assert!(say(Step::Temper, 0).contains("out of the water"));
+        assert!(say(Step::Salt, 0).contains("straight on"));
+        let why: Vec<String> =
+            schedule.jobs.iter().flat_map(|job| &job.reasons).map(|why| said(&reason(why))[0].clone()).collect();
+        assert!(why.iter().any(|why| why.contains("in the fridge, of up to 4 days")), "{why:?}");
     }
 
     #[test]

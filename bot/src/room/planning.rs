@@ -313,7 +313,7 @@ pub(super) fn change(sitting: &mut Sitting<'_>, who: PersonId) {
     };
     let salted = wish.salting.as_deref() != Some("none");
     let frozen = wish.condition.as_deref() == Some("frozen");
-    let in_water = wish.thawing.as_deref() == Some("cold-water");
+    let in_water = matches!(wish.thawing.as_deref(), Some("cold-water" | "fridge-then-water"));
     let ahead = wish.ahead == Some(true) || wish.elsewhere == Some(true);
     let say = sitting.answer(Text::new("room-ask-change")).key(draft_key(who)).how(How::Edit);
     say.row(if salted {

@@ -35,7 +35,7 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, standing: bo
     } else {
         lines.extend(size_doubt(order));
     }
-    lines.extend(schedule.jobs.iter().filter(|job| job.nth == 0 && WORTH_SHOWING.contains(&job.step)).map(line));
+    lines.extend(schedule.jobs.iter().filter(|job| is_told(job) && WORTH_SHOWING.contains(&job.step)).map(line));
     lines.push(
         Text::new("room-proposal-ready")
             .with("from", Arg::Clock(schedule.finish.p10))
@@ -46,7 +46,7 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, standing: bo
     if let Some(first) = schedule.jobs.first() {
         lines.push(
             Text::new("room-proposal-first")
-                .with("what", Arg::from(plan_words::step_name(first.step)))
+                .with("what", Arg::from(plan_words::step_name(first.step, first.nth)))
                 .with("when", Arg::DayClock(first.at)),
         );
     }
@@ -54,6 +54,11 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, standing: bo
         lines.push(Text::new("room-proposal-replaces"));
     }
     lines
+}
+
+/// The first of each kind; of thawing also the move into the water.
+fn is_told(job: &Job) -> bool {
+    job.nth == 0 || job.step == Step::Thaw
 }
 
 /// One line: the bird, the cooker, the hour.
@@ -83,7 +88,9 @@ pub(super) fn heat_text(heat: &Heat) -> Text {
 
 /// `Wed 6:00 PM  Salt it`.
 pub(super) fn line(job: &Job) -> Text {
-    Text::new("room-line").with("when", Arg::DayClock(job.at)).with("what", Arg::from(plan_words::step_name(job.step)))
+    Text::new("room-line")
+        .with("when", Arg::DayClock(job.at))
+        .with("what", Arg::from(plan_words::step_name(job.step, job.nth)))
 }
 
 /// Says when the bird is small for the table.
@@ -102,7 +109,7 @@ fn size_doubt(order: &Order) -> Option<Text> {
 /// What the host should know; the jobs at night in one line.
 fn cautions(schedule: &Schedule) -> Vec<Text> {
     let at_night = |caution: &Caution| match caution {
-        Caution::OddHours(step) => Some(plan_words::step_name(*step)),
+        Caution::OddHours(step) => Some(plan_words::step_name(*step, 0)),
         _ => None,
     };
     let night: Vec<Text> = schedule.cautions.iter().filter_map(at_night).collect();
@@ -126,12 +133,12 @@ fn needs(order: &Order, schedule: &Schedule) -> Vec<Text> {
 
 /// Why each time stands where it does.
 pub(super) fn reasons(schedule: &Schedule) -> Vec<Text> {
-    schedule.jobs.iter().filter(|job| job.nth == 0 && !job.reasons.is_empty()).map(reason_line).collect()
+    schedule.jobs.iter().filter(|job| is_told(job) && !job.reasons.is_empty()).map(reason_line).collect()
 }
 
 fn reason_line(job: &Job) -> Text {
     Text::new("room-why-line")
-        .with("what", Arg::from(plan_words::step_name(job.step)))
+        .with("what", Arg::from(plan_words::step_name(job.step, job.nth)))
         .with("when", Arg::DayClock(job.at))
         .with("reasons", Arg::List(job.reasons.iter().map(plan_words::reason).collect()))
 }

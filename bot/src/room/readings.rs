@@ -127,7 +127,7 @@ fn note(sitting: &mut Sitting<'_>, who: PersonId, spots: &Spots, at: Moment) {
     let say = sitting.answer(noted).lines(lines);
     say.row([button("room-button-undo", &undo)]);
     if let Some(on) = on {
-        say.line(Text::new("room-log-on-unsaid")).row([labelled(plan_words::step_done(Step::On), &on)]);
+        say.line(Text::new("room-log-on-unsaid")).row([labelled(plan_words::step_done(Step::On, 0), &on)]);
     }
     board::refresh(sitting);
 }

@@ -77,7 +77,7 @@ fn what(sitting: &Sitting<'_>, change: &Change) -> Text {
     let mut text = Text::new("room-undone-what").with("change", Arg::Choice(choice(&change.name)));
     text = text.with("name", Arg::Verbatim(by));
     match step {
-        Some(step) => text.with("step", Arg::from(plan_words::step_name(step))),
+        Some(step) => text.with("step", Arg::from(plan_words::step_name(step, 0))),
         None => text.with("step", Arg::Verbatim(String::new())),
     }
 }

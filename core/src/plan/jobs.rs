@@ -2,7 +2,7 @@
 
 use super::method::Salted;
 use super::network::{
-    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, TEMPER, THAW, TRAVEL,
+    BUY, CARVE, CHILL, FIRE, FRIDGE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, TEMPER, THAW, TRAVEL,
 };
 use super::place::Placed;
 use super::stn::Point;
@@ -140,6 +140,10 @@ impl List<'_, '_> {
         if thaw.way != Thawing::ColdWater {
             let keeps = Reason::ThawedKeeps { most: spans::THAWED_KEEPS };
             return self.point(Step::Thaw, THAW, thaw.most, &[why, keeps, Reason::Sociable]);
+        }
+        if let Some(before) = thaw.before.filter(|_| network.is_open(FRIDGE)) {
+            let lasts = (self.placed.at(THAW) - self.placed.at(FRIDGE)).max(before.least);
+            self.point(Step::Thaw, FRIDGE, lasts, &[Network::fridge_reason(&before), Reason::Sociable]);
         }
         let window = self.placed.window(THAW);
         self.job(Step::Thaw, thaw.nth, self.placed.at(THAW), thaw.most, window, &[why, Reason::CookAtOnce]);

@@ -2,14 +2,13 @@
 //!
 //! Start at [`Network::build`]. What comes after dinner is not here: it follows from it and can't stand in its way.
 
-use super::method::{Salted, Thawed, salted_of, thaw_of};
+use super::method::{Before, Salted, Thawed, in_water_since, salted_of, thaw_of};
 use super::past::Past;
 use super::stn::{Cycle, ORIGIN, Point, Stn};
 use super::{Caution, Failure, Finish, Moment, Order, Reason, Step, Thawing, spans};
 use crate::bird::Condition;
 use crate::roast::{self, Cooker, Estimate, Spread};
 use crate::source::Source;
-use crate::thaw;
 use chrono::TimeDelta;
 
 pub(super) const BUY: Point = 1;
@@ -29,7 +28,9 @@ pub(super) const PACK: Point = 11;
 pub(super) const TRAVEL: Point = 12;
 pub(super) const REHEAT: Point = 13;
 pub(super) const SERVE: Point = 14;
-const POINTS: usize = 15;
+/// Into the fridge, when cold water is to finish the thawing: then [`THAW`] is the move into the water.
+pub(super) const FRIDGE: Point = 15;
+pub(super) const POINTS: usize = 16;
 
 /// A point as far as it is known.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -165,6 +166,7 @@ impl<'a> Network<'a> {
         let frozen_on = order.thawing == Thawing::CookFrozen && order.bird.condition != Condition::Fresh;
         let points = [
             (BUY, Step::Buy, !order.at_home),
+            (FRIDGE, Step::Thaw, self.thaw.is_some_and(|thaw| thaw.before.is_some())),
             (THAW, Step::Thaw, thaws),
             (SALT, Step::Salt, salts),
             (TEMPER, Step::Temper, !frozen_on),
@@ -222,14 +224,10 @@ impl<'a> Network<'a> {
     /// When thawing (or finishing it in water) starts or started. A change of water tells as well as a word.
     fn thaw_start(&self) -> Known {
         let Some(thaw) = self.thaw else { return Known::Absent };
-        if let Some(at) = self.past.done(Step::Thaw, thaw.nth) {
-            return Known::At(at);
-        }
-        if self.past.is_beyond(Step::Water) {
-            return Known::Absent;
-        }
-        match self.past.last_done(Step::Water) {
-            Some((nth, at)) => Known::At(at - thaw::WATER_CHANGE_EVERY * (i32::from(nth) + 1)),
+        let begun = if thaw.way == Thawing::ColdWater { in_water_since(self.past, thaw.nth) } else { None };
+        match begun.or_else(|| self.past.done(Step::Thaw, thaw.nth)) {
+            Some(at) => Known::At(at),
+            None if self.past.is_beyond(Step::Water) => Known::Absent,
             None => Known::Open,
         }
     }
@@ -267,6 +265,11 @@ impl<'a> Network<'a> {
         Reason::CookingTime { p10: self.cooking.p10, p90: self.cooking.p90, source: self.cooking_source }
     }
 
+    /// Why it is in the fridge before the water.
+    pub fn fridge_reason(before: &Before) -> Reason {
+        Reason::FridgeShare { spent: before.least, whole: before.whole, source: before.source }
+    }
+
     pub fn thaw_reason(&self) -> Reason {
         match self.thaw {
             Some(Thawed { way: Thawing::ColdWater, nth: 1.., most, .. }) => Reason::WaterFinish { most },
@@ -281,7 +284,7 @@ impl<'a> Network<'a> {
     /// Shop, thawing, salt, out of the fridge.
     fn before_the_heat(&mut self) {
         let home = Reason::Follows { step: Step::Buy, takes: spans::BRING_HOME };
-        for next in [THAW, SALT, TEMPER, ON] {
+        for next in [FRIDGE, THAW, SALT, TEMPER, ON] {
             self.at_least(BUY, next, spans::BRING_HOME, home);
         }
         if self.order.bird.condition == Condition::Fresh {
@@ -307,6 +310,13 @@ impl<'a> Network<'a> {
 
     fn thawing(&mut self, thaw: Thawed) {
         let why = self.thaw_reason();
+        if let Some(before) = thaw.before {
+            if self.is_open(FRIDGE) {
+                self.at_least(FRIDGE, THAW, before.least, Self::fridge_reason(&before));
+            }
+            let keeps = Reason::ThawedKeeps { most: spans::THAWED_KEEPS };
+            self.at_most(FRIDGE, ON, before.whole + spans::THAWED_KEEPS, keeps);
+        }
         if self.is_open(THAW) {
             self.rule(THAW, THAWED, Some(thaw.most), Some(thaw.most), why);
         }

@@ -18,7 +18,7 @@ use chrono::{NaiveTime, TimeDelta};
 pub enum Change {
     /// Thaw in cold water instead of the fridge.
     ColdWater,
-    /// Finish in cold water what has begun in the fridge.
+    /// Thaw in the fridge as long as there is time, and finish it in cold water.
     FinishInWater,
     /// Thaw in the fridge after all.
     FridgeThaw,
@@ -137,6 +137,10 @@ pub(super) fn conflict(
         offers.extend(search.hotter());
         offers.extend(search.smaller());
     }
+    // Time in the fridge is only worth a word if it spares changes of water.
+    let changes = |offer: &Offer| offer.schedule.count(Step::Water);
+    let whole = offers.iter().find(|offer| offer.change == Change::ColdWater).map(changes);
+    offers.retain(|offer| offer.change != Change::FinishInWater || whole.is_none_or(|whole| changes(offer) < whole));
     offers.sort_by_key(|offer| offer.cost);
     Conflict { because, short_by, offers }
 }
@@ -225,7 +229,11 @@ impl Search<'_> {
             (Change::ShorterRest, raw && salts && !order.short_rest),
             (Change::NoSalt, raw && salts),
             (Change::ColdWater, raw && thaw_open && order.thawing != Thawing::ColdWater),
-            (Change::FinishInWater, raw && begun && order.thawing == Thawing::Fridge),
+            (
+                Change::FinishInWater,
+                raw && order.thawing != Thawing::FridgeThenWater
+                    && (thaw_open || begun && order.thawing == Thawing::Fridge),
+            ),
             (Change::FridgeThaw, raw && thaw_open && order.thawing != Thawing::Fridge),
             (Change::CookFrozen, raw && frozen && in_oven && order.thawing != Thawing::CookFrozen),
             (Change::Flat, raw && flattens && whole && !order.bird.stuffed),

@@ -31,7 +31,7 @@ pub enum Thawing {
     Fridge,
     /// In cold water, changed every 30 minutes.
     ColdWater,
-    /// Begun in the fridge, finished in cold water because time runs out. The switch is `thaw` with `nth` 1.
+    /// In the fridge as long as there is time, finished in cold water. The move into the water is `thaw` with `nth` 1.
     FridgeThenWater,
     /// Not at all: cooked from frozen.
     CookFrozen,

@@ -6,7 +6,8 @@
 use super::clock;
 use super::method::Salted;
 use super::network::{
-    BUY, CARVE, CHILL, FIRE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, TEMPER, THAW, THAWED, TRAVEL, heats,
+    BUY, CARVE, CHILL, FIRE, FRIDGE, Known, Network, ON, PACK, POINTS, READY, REHEAT, SALT, SERVE, TEMPER, THAW,
+    THAWED, TRAVEL, heats,
 };
 use super::stn::{Minimal, Point, Window};
 use super::{Failure, Moment, Order, Thawing, spans};
@@ -43,9 +44,8 @@ impl Placed {
 /// Places all points.
 pub(super) fn place(network: &Network<'_>) -> Result<Placed, Failure> {
     let minimal = network.stn().minimal().map_err(|cycle| network.failure(cycle))?;
-    let points = SERVE + 1;
-    let windows = (0..points).map(|point| bounds(network, minimal.window(point))).collect();
-    let mut hand = Hand { network, minimal, at: vec![network.now; points] };
+    let windows = (0..POINTS).map(|point| bounds(network, minimal.window(point))).collect();
+    let mut hand = Hand { network, minimal, at: vec![network.now; POINTS] };
     hand.after_known();
     if network.order.cooks_ahead() {
         hand.ahead()
@@ -87,7 +87,7 @@ struct Hand<'a, 'b> {
 impl Hand<'_, '_> {
     /// What has happened stands where it happened.
     fn after_known(&mut self) {
-        for point in 1..=SERVE {
+        for point in 1..POINTS {
             if let Known::At(at) = self.network.known(point) {
                 self.at[point] = at;
             }
@@ -169,6 +169,10 @@ impl Hand<'_, '_> {
         } else {
             let (_, latest) = self.left(THAW);
             self.fix(THAW, clock::floor(latest, ROUND));
+        }
+        if let Some(before) = self.network.thaw.and_then(|thaw| thaw.before) {
+            // As soon as it can be, but not thawed through before its time.
+            self.fix_awake(FRIDGE, before.start.max(self.at[THAW] - before.whole));
         }
         let (earliest, _) = self.left(THAWED);
         self.fix(THAWED, earliest);

@@ -37,6 +37,15 @@ pub enum Reason {
         /// Where that comes from, for this bird.
         source: Source,
     },
+    /// It spends this long in the fridge, of the time it would need there; cold water does the rest.
+    FridgeShare {
+        /// At least.
+        spent: TimeDelta,
+        /// The longest it may need there.
+        whole: TimeDelta,
+        /// Where that comes from, for this bird.
+        source: Source,
+    },
     /// It thaws this long in cold water.
     WaterThaw {
         /// At least.
@@ -178,9 +187,10 @@ impl Reason {
     pub fn source(self) -> Option<Source> {
         Some(match self {
             Self::RawKeeps { .. } => source::COUNTDOWN,
-            Self::FridgeThaw { source, .. } | Self::WaterThaw { source, .. } | Self::CookingTime { source, .. } => {
-                source
-            }
+            Self::FridgeThaw { source, .. }
+            | Self::FridgeShare { source, .. }
+            | Self::WaterThaw { source, .. }
+            | Self::CookingTime { source, .. } => source,
             Self::CookAtOnce | Self::ThawedKeeps { .. } => source::TURKEY_THAWING,
             Self::WaterChange { .. } => source::BIG_THAW,
             Self::SaltAtMost { .. } => SALT_LIMIT,
@@ -219,7 +229,8 @@ impl Reason {
         match self {
             Self::Now | Self::Done | Self::DinnerPast | Self::DinnerTooFar | Self::NotCookedSo(_) => 0,
             Self::Follows { step: Step::Buy, .. } | Self::RawKeeps { .. } => 1,
-            Self::FridgeThaw { .. } | Self::WaterThaw { .. } | Self::WaterFinish { .. } | Self::WaterChange { .. } => 2,
+            Self::FridgeThaw { .. } | Self::FridgeShare { .. } => 2,
+            Self::WaterThaw { .. } | Self::WaterFinish { .. } | Self::WaterChange { .. } => 2,
             Self::ThawedKeeps { .. } | Self::CookAtOnce => 3,
             Self::SaltWants { .. } | Self::BrineWants { .. } | Self::SaltAtMost { .. } => 4,
             Self::Follows { step: Step::Salt, .. } => 5,
