@@ -42,6 +42,7 @@ room-help = <b>/plan</b> start a plan, or see the one you have
     <b>/move</b> dinner moves: “/move 6 pm”
     <b>/take</b> and <b>/drop</b> share the jobs
     <b>/undo</b> take back the last change
+    <b>/export</b> the plan for your calendar, and all I keep
     <b>/settings</b> language, units, time zone
     <b>/stop</b> end the plan, <b>/forget</b> delete what I keep
 room-unread = I didn't get that. Try “14 lb frozen turkey, dinner Sunday 5 pm”, a question like “salt for a 12 lb turkey”, or /help.
@@ -328,3 +329,8 @@ room-question-gone = That question is too far back. Ask it again?
 room-sources = The numbers come from:
 room-too-long = That's { $length } characters, more than I can read at once ({ $most } is the most). One or two sentences will do.
 room-proposal-night = In the small hours: { $jobs }.
+
+# ---- /export: a line with each file.
+room-export-calendar = The plan for your calendar. It won't follow changes: ask again and the new times replace the old.
+room-export-readings = The temperatures, for a spreadsheet.
+room-export-everything = Everything I keep about this chat.

@@ -42,6 +42,7 @@ room-help = <b>/plan</b> empieza un plan o enseña el que hay
     <b>/move</b> cambia la hora de la cena: «/move 18:00»
     <b>/take</b> y <b>/drop</b> reparten las tareas
     <b>/undo</b> deshace el último cambio
+    <b>/export</b> el plan para tu calendario, y todo lo que guardo
     <b>/settings</b> idioma, unidades, zona horaria
     <b>/stop</b> termina el plan, <b>/forget</b> borra lo que guardo
 room-unread = No lo he entendido. Prueba con «pavo congelado de 6,5 kg, cena el domingo a las 17», una pregunta como «sal para un pavo de 5,5 kg», o /help.
@@ -343,3 +344,8 @@ room-question-gone = Esa pregunta queda muy atrás. ¿Me la haces otra vez?
 room-sources = Los números salen de:
 room-too-long = Son { $length } caracteres, más de lo que leo de una vez ({ $most } como mucho). Con una o dos frases basta.
 room-proposal-night = De madrugada: { $jobs }.
+
+# ---- /export: una línea con cada archivo.
+room-export-calendar = El plan para tu calendario. No sigue los cambios: pídelo otra vez y las horas nuevas sustituyen a las viejas.
+room-export-readings = Las temperaturas, para una hoja de cálculo.
+room-export-everything = Todo lo que guardo de este chat.

@@ -6,7 +6,7 @@
 
 use carvetime::book::SledBook;
 use carvetime::engine::Engine;
-use carvetime::room::turn::File;
+use carvetime::room::turn::{File, FileContent};
 use carvetime::room::{Bell, BellKind, Button, Heard, How, RoomId, Say, Scene, To, Turn, Urgency, What};
 use carvetime::telegram::{Options, ServeError, Server, Webhook};
 use carvetime::words::{Arg, Text, Voice};
@@ -46,7 +46,7 @@ fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
                     }),
                     "/long" => turn.says.push(say(&"gravy ".repeat(1500))),
                     "/file" => turn.says.push(Say {
-                        file: Some(File { name: rest.into(), bytes: b"\x89PNG bytes".to_vec() }),
+                        file: Some(File { name: rest.into(), content: FileContent::Bytes(b"\x89PNG bytes".to_vec()) }),
                         ..say("the file")
                     }),
                     "/place" => turn.says.push(Say { ask_place: true, ..say("where?") }),

@@ -33,6 +33,7 @@ impl LivePlan {
             jobs: Vec::new(),
             facts: Vec::new(),
             readings: Vec::new(),
+            edition: 0,
             history: Vec::new(),
             ready_from: None,
             ready_to: None,
@@ -84,6 +85,10 @@ impl LivePlan {
             }
         }
         jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
+        let stands = |job: &LiveJob| (job.step.clone(), job.nth, job.at, job.state);
+        if !jobs.iter().map(stands).eq(old.iter().map(stands)) {
+            self.edition += 1;
+        }
         self.jobs = jobs;
         self.ready_from = Some(schedule.finish.p10);
         self.ready_to = Some(schedule.finish.p90);

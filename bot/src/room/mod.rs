@@ -9,6 +9,7 @@ mod bells;
 mod board;
 mod calls;
 mod dose;
+mod export;
 mod farewell;
 mod help;
 mod jobs;
@@ -117,6 +118,7 @@ fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>) {
         "take" => step_named(sitting, rest, jobs::take),
         "drop" => step_named(sitting, rest, jobs::drop),
         "undo" => undo::last(sitting),
+        "export" => export::all(sitting),
         "stop" => farewell::stop(sitting),
         "forget" => farewell::forget(sitting),
         _ => help::unread(sitting),

@@ -258,6 +258,9 @@ pub struct LivePlan {
     /// Thermometer readings.
     #[serde(default)]
     pub readings: Vec<StoredReading>,
+    /// How often its jobs have changed. Never falls, not even when a change is taken back.
+    #[serde(default)]
+    pub edition: u32,
     /// Changes that can be taken back, oldest first.
     #[serde(default)]
     pub history: Vec<Change>,
@@ -428,6 +431,7 @@ mod tests {
             jobs,
             facts,
             readings: vec![reading],
+            edition: 0,
             history: vec![change],
             ready_from: None,
             ready_to: None,

@@ -138,12 +138,47 @@ pub struct Say {
 }
 
 /// A file made by a turn.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct File {
     /// Name with ending.
     pub name: String,
     /// Content.
-    pub bytes: Vec<u8>,
+    pub content: FileContent,
+}
+
+/// What is in a file.
+#[derive(Debug, Clone, PartialEq)]
+pub enum FileContent {
+    /// Finished.
+    Bytes(Vec<u8>),
+    /// A calendar, still without words.
+    Calendar(Calendar),
+}
+
+/// A calendar, still without words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Calendar {
+    /// When it was made.
+    pub at: DateTime<Utc>,
+    /// Its events.
+    pub events: Vec<Event>,
+}
+
+/// An event of a calendar.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Event {
+    /// The same for the same job in every export.
+    pub uid: String,
+    /// Grows with every change.
+    pub sequence: u32,
+    /// From.
+    pub start: DateTime<Utc>,
+    /// To; later than `start`.
+    pub end: DateTime<Utc>,
+    /// In a few words.
+    pub summary: Text,
+    /// Paragraphs.
+    pub description: Vec<Text>,
 }
 
 /// A button.

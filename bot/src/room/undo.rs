@@ -58,6 +58,7 @@ fn back_to(sitting: &mut Sitting<'_>, index: usize) {
 fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> LivePlan {
     let mut plan = plan.clone();
     plan.history.truncate(index);
+    plan.edition += 1;
     plan.wish = change.wish.clone();
     plan.facts = change.facts.clone();
     plan.readings.truncate(change.readings);

@@ -1,7 +1,7 @@
 //! A room that does on command what the real one does for reasons: answers, buttons, calls, bells, files.
 #![allow(dead_code)]
 
-use carvetime::room::turn::File;
+use carvetime::room::turn::{File, FileContent};
 use carvetime::room::{Bell, BellKind, Button, Heard, How, RoomKind, Say, Scene, To, Turn, What};
 use carvetime::words::{Arg, Text, Voice, locales};
 use carvetime_core::plan::Step;
@@ -69,7 +69,9 @@ pub fn decide(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
                     say = Say::new(To::Person(person), Text::new("double-call"));
                     say.buttons = vec![vec![button("double-done", "called")]];
                 }
-                "file" => say.file = Some(File { name: "../plan.ics".into(), bytes: b"BEGIN".to_vec() }),
+                "file" => {
+                    say.file = Some(File { name: "../plan.ics".into(), content: FileContent::Bytes(b"BEGIN".to_vec()) })
+                }
                 "close" => {
                     say.key = Some("job-salt-0".into());
                     say.how = How::Close;

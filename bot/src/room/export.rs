@@ -1,0 +1,204 @@
+//! `/export`: the plan as a calendar, everything as JSON, the readings as CSV.
+//!
+//! Owns what goes into each file and its keys, which stay as they are. The calendar's words come later, like any message's.
+//! What is a person's own (settings, a wish half told) is only in the export of their private chat.
+
+use super::live::runs_by_itself;
+use super::sitting::Sitting;
+use super::state::{Draft, JobState, LiveJob, LivePlan, OwnSalt, Person, StoredReading, Taste};
+use super::turn::{Calendar, Event, File, FileContent};
+use super::{PersonId, RoomKind, plan_words};
+use crate::words::Text;
+use carvetime_core::plan::{Moment, Order, Step};
+use carvetime_core::quantity::{celsius, in_celsius, in_fahrenheit};
+use chrono::TimeDelta;
+use serde_json::{Value, json};
+
+/// Version of the keys of the JSON file.
+const VERSION: u32 = 1;
+
+/// In a calendar a job of some days or hours takes as long as its hands do.
+const START: TimeDelta = TimeDelta::minutes(15);
+/// No event is shorter: some calendars leave out what lasts no time.
+const SHORTEST: TimeDelta = TimeDelta::minutes(5);
+
+/// `/export`: sends what there is.
+pub(super) fn all(sitting: &mut Sitting<'_>) {
+    if let Some(plan) = &sitting.room.plan {
+        let calendar = FileContent::Calendar(calendar(sitting, plan));
+        let readings = readings(plan, sitting.us_units());
+        send(sitting, "room-export-calendar", "carvetime.ics", calendar);
+        if let Some(csv) = readings {
+            send(sitting, "room-export-readings", "carvetime-readings.csv", FileContent::Bytes(csv.into_bytes()));
+        }
+    }
+    let mut bytes = format!("{:#}", everything(sitting)).into_bytes();
+    bytes.push(b'\n');
+    send(sitting, "room-export-everything", "carvetime.json", FileContent::Bytes(bytes));
+}
+
+fn send(sitting: &mut Sitting<'_>, id: &'static str, name: &str, content: FileContent) {
+    sitting.answer(Text::new(id)).file = Some(File { name: name.to_owned(), content });
+}
+
+// ---- the calendar
+
+fn calendar(sitting: &Sitting<'_>, plan: &LivePlan) -> Calendar {
+    let order = plan.order(sitting.zone_or_utc());
+    let kept = plan.jobs.iter().filter(|job| !matches!(job.state, JobState::Skipped { .. }));
+    let events = kept.filter_map(|job| event(sitting, plan, order.as_ref(), job)).collect();
+    Calendar { at: sitting.now, events }
+}
+
+fn event(sitting: &Sitting<'_>, plan: &LivePlan, order: Option<&Order>, job: &LiveJob) -> Option<Event> {
+    let step = job.step()?;
+    let of = plan.jobs.iter().filter(|other| other.step == job.step).count();
+    let start = match job.state {
+        JobState::Done { at, .. } => at,
+        JobState::Waiting | JobState::Skipped { .. } => job.at,
+    };
+    Some(Event {
+        uid: format!("{}-{}-{}-{}@carvetime", sitting.room.id.0, plan.serial, job.step, job.nth),
+        sequence: plan.edition,
+        start,
+        end: start + takes(step, TimeDelta::minutes(job.lasts_min)),
+        summary: plan_words::step_name(step, job.nth),
+        description: plan_words::step_call(step, job.nth, of, order, job.latest),
+    })
+}
+
+/// How long it stands in a calendar: what goes on by itself as long as it goes on, what is only started its start.
+fn takes(step: Step, lasts: TimeDelta) -> TimeDelta {
+    let starts = matches!(step, Step::Thaw | Step::Fire | Step::On | Step::Temper | Step::Reheat | Step::Leftovers);
+    let long = runs_by_itself(step) || !starts;
+    (if long { lasts } else { lasts.min(START) }).max(SHORTEST)
+}
+
+// ---- the readings
+
+/// The forecast's format, minutes since the bird went on, or since the first reading if nobody said when that was.
+fn readings(plan: &LivePlan, us: bool) -> Option<String> {
+    let mut sorted: Vec<&StoredReading> = plan.readings.iter().collect();
+    sorted.sort_by_key(|reading| reading.at);
+    let on = plan.facts.iter().rev().find(|fact| fact.done && fact.step == Step::On.name()).map(|fact| fact.at);
+    let start = on.or_else(|| sorted.first().map(|reading| reading.at))?;
+    let unit = if us { "f" } else { "c" };
+    let mut csv = format!("minutes,pit_{unit},breast_{unit},thigh_{unit}\n");
+    let before = csv.len();
+    for reading in sorted.into_iter().filter(|reading| reading.at >= start) {
+        let minutes = tenth((reading.at - start).num_seconds() as f64 / 60.0);
+        let cell = |value: Option<f64>| value.map(|value| degrees(value, us)).unwrap_or_default();
+        let cells = [cell(reading.pit_c), cell(reading.breast_c), cell(reading.thigh_c)];
+        csv.push_str(&format!("{minutes},{}\n", cells.join(",")));
+    }
+    (csv.len() > before).then_some(csv)
+}
+
+fn degrees(value_c: f64, us: bool) -> String {
+    let temperature = celsius(value_c);
+    tenth(if us { in_fahrenheit(temperature) } else { in_celsius(temperature) })
+}
+
+fn tenth(value: f64) -> String {
+    ((value * 10.0).round() / 10.0 + 0.0).to_string()
+}
+
+// ---- everything
+
+fn everything(sitting: &Sitting<'_>) -> Value {
+    let room = &sitting.room;
+    let own = sitting.speaker().filter(|_| room.kind == RoomKind::Private);
+    let members: Vec<String> = room.members.iter().map(|member| sitting.name_of(*member)).collect();
+    let mut all = json!({
+        "version": VERSION,
+        "made_at": stamp(sitting.now),
+        "chat": {
+            "kind": match room.kind { RoomKind::Private => "private", RoomKind::Group => "group" },
+            "settings": taste(&room.taste),
+            "people": members,
+            "plans_made": room.plans_made,
+        },
+        "plan": room.plan.as_ref().map(|plan| self::plan(sitting, plan)),
+    });
+    if let Some(person) = own.and_then(|id| sitting.people.get(&id)) {
+        all["you"] = you(person);
+        all["draft"] = json!(room.drafts.get(&person.id).map(|draft: &Draft| &draft.wish));
+        all["last_question"] = json!(room.questions.get(&person.id));
+    }
+    all
+}
+
+fn you(person: &Person) -> Value {
+    json!({
+        "name": person.name,
+        "username": person.username,
+        "settings": taste(&person.taste),
+        "own_salt_grams_per_ml": person.own_salt.map(|OwnSalt { grams_per_ml }| grams_per_ml),
+        "quiet": person.quiet.map(|(from, to)| json!({ "from": from, "to": to })),
+    })
+}
+
+fn taste(taste: &Taste) -> Value {
+    json!({
+        "language": taste.language,
+        "units": taste.us_units.map(|us| if us { "us" } else { "metric" }),
+        "spoons": taste.spoons,
+        "zone": taste.zone,
+    })
+}
+
+fn plan(sitting: &Sitting<'_>, plan: &LivePlan) -> Value {
+    let name = |person: Option<PersonId>| person.map(|person| sitting.name_of(person));
+    let jobs = plan.jobs.iter().map(|job| {
+        let (state, by, at) = match job.state {
+            JobState::Waiting => ("waiting", None, None),
+            JobState::Done { by, at } => ("done", by, Some(at)),
+            JobState::Skipped { by, at } => ("skipped", by, Some(at)),
+        };
+        json!({
+            "step": job.step,
+            "nth": job.nth,
+            "at": stamp(job.at),
+            "earliest": stamp(job.earliest),
+            "latest": stamp(job.latest),
+            "lasts_minutes": job.lasts_min,
+            "owner": name(job.owner),
+            "state": state,
+            "settled_by": name(by),
+            "settled_at": at.map(stamp),
+        })
+    });
+    let facts = plan.facts.iter().map(|fact| {
+        json!({ "step": fact.step, "nth": fact.nth, "at": stamp(fact.at), "done": fact.done, "by": name(fact.by) })
+    });
+    let readings = plan.readings.iter().map(|reading| {
+        json!({
+            "at": stamp(reading.at),
+            "pit_c": reading.pit_c,
+            "breast_c": reading.breast_c,
+            "thigh_c": reading.thigh_c,
+            "stuffing_c": reading.stuffing_c,
+            "by": name(reading.by),
+        })
+    });
+    let changes = plan.history.iter().map(
+        |change| json!({ "what": change.name, "step": change.step, "at": stamp(change.at), "by": name(change.by) }),
+    );
+    json!({
+        "number": plan.serial,
+        "edition": plan.edition,
+        "host": sitting.name_of(plan.host),
+        "wish": plan.wish,
+        "jobs": jobs.collect::<Vec<_>>(),
+        "facts": facts.collect::<Vec<_>>(),
+        "readings": readings.collect::<Vec<_>>(),
+        "changes": changes.collect::<Vec<_>>(),
+        "ready_from": plan.ready_from.map(stamp),
+        "ready_to": plan.ready_to.map(stamp),
+    })
+}
+
+/// RFC 3339 in UTC, whole seconds.
+fn stamp(at: Moment) -> String {
+    at.to_rfc3339_opts(chrono::SecondsFormat::Secs, true)
+}
