@@ -198,6 +198,7 @@ fn a_bird_still_frozen_on_monday_thaws_in_the_fridge_first_and_in_water_on_thurs
     for job in changes.iter().copied().chain([water]) {
         assert!(job.at >= at("2027-11-25 06:00"), "{}", local(job.at));
     }
+    assert!(!schedule.cautions.contains(&Caution::OddHours(Step::Thaw)), "{:?}", schedule.cautions);
     let on = job(schedule, Step::On);
     assert!(on.at >= water.at + water.lasts && on.at - (water.at + water.lasts) <= spans::AT_ONCE);
     assert!(schedule.job(Step::Rest, 0).is_none() && job(schedule, Step::Salt).at >= water.at + water.lasts);

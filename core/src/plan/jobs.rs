@@ -361,7 +361,9 @@ fn cautions(
         cautions.push(Caution::StuffingApart);
     }
     for job in jobs.iter().filter(|job| !job.done && job.step.needs_hands()) {
-        let odd = Caution::OddHours(job.step);
+        // The move into the water belongs to the water: it is no start of thawing to anyone.
+        let step = if job.step == Step::Thaw && job.nth > 0 { Step::Water } else { job.step };
+        let odd = Caution::OddHours(step);
         if !clock::is_sociable(network.order.zone, job.at) && !cautions.contains(&odd) {
             cautions.push(odd);
         }
