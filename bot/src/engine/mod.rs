@@ -8,7 +8,6 @@
 //! only when its sending is reported, so a crash may repeat the one under way in a chat and loses none.
 
 mod arrival;
-mod calendar;
 mod message;
 mod outbox;
 mod queue;
@@ -61,6 +60,8 @@ struct Desk {
     queue: Queue,
     /// Something is committed that a power cut could still take.
     unsynced: bool,
+    /// The first undecided arrival has been told of this start.
+    start_counted: bool,
 }
 
 impl Engine {
@@ -78,14 +79,17 @@ impl Engine {
             window,
             queue: outbox::read_queue(&pages, &[])?,
             unsynced: false,
+            start_counted: false,
         };
-        let engine = Self { pages, voice, decide, desk: Mutex::new(desk) };
-        engine.count_start()?;
-        Ok(engine)
+        Ok(Self { pages, voice, decide, desk: Mutex::new(desk) })
     }
 
-    /// Notes on the first undecided arrival that the program started with it.
-    fn count_start(&self) -> Result<(), BookError> {
+    /// Notes on the first undecided arrival, once and just before it is decided, that the program started with it. A
+    /// program that ends before it comes to that (killed while it greets the platform) has nothing against the arrival.
+    fn count_start(&self, desk: &mut Desk) -> Result<(), BookError> {
+        if std::mem::replace(&mut desk.start_counted, true) {
+            return Ok(());
+        }
         if let Some((sequence, Ok(mut arrival))) = self.pages.inbox(1)?.pop() {
             arrival.starts = arrival.starts.saturating_add(1);
             let mut writes = Writes::default();
@@ -150,7 +154,11 @@ impl Engine {
         let mut count = 0;
         loop {
             let mut desk = self.desk();
-            let batch = self.pages.inbox(BATCH)?;
+            // The first one after a start is made durable by itself: else a program that is killed again and again before a
+            // long batch is synced would count against an arrival that was decided well each time.
+            let most = if desk.start_counted { BATCH } else { 1 };
+            self.count_start(&mut desk)?;
+            let batch = self.pages.inbox(most)?;
             if batch.is_empty() {
                 return Ok(count);
             }
