@@ -27,6 +27,7 @@ use crate::room::decide;
 use crate::words::{Arg, Text, Voice};
 use hear::Identity;
 use intake::Intake;
+pub use pace::Pace;
 use refusal::Refusal;
 use std::net::SocketAddr;
 use std::path::Path;
@@ -229,14 +230,17 @@ pub struct Server {
     pub clock: Arc<dyn Clock>,
     /// See `clock`.
     pub set: Arc<Notify>,
+    /// How fast messages may go.
+    pub pace: Pace,
     /// Where the platform delivers; without it, it is asked.
     pub webhook: Option<Webhook>,
 }
 
 impl Server {
-    /// By the system's clock and long polling.
+    /// By the system's clock and long polling, at the platform's pace.
     pub fn new(bot: Bot, engine: Arc<Engine>, voice: Arc<Voice>) -> Self {
-        Self { bot, engine, voice, clock: Arc::new(SystemClock), set: Arc::default(), webhook: None }
+        let (clock, set, pace) = (Arc::new(SystemClock), Arc::default(), Pace::default());
+        Self { bot, engine, voice, clock, set, pace, webhook: None }
     }
 
     /// Serves until `shutdown` is done.
@@ -244,7 +248,7 @@ impl Server {
     /// # Errors
     /// See [`serve`].
     pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
-        let Self { bot, engine, voice, clock, set, webhook } = self;
+        let Self { bot, engine, voice, clock, set, pace, webhook } = self;
         let serving = Serving { bot, engine, clock, turns: set, outbound: Arc::default() };
         tokio::pin!(shutdown);
         let me = tokio::select! {
@@ -258,7 +262,7 @@ impl Server {
         let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice).await });
         let mut inbound = receive(&serving, me, webhook, ending_in.clone())?;
         let mut turns = tokio::spawn(turns(serving.clone(), ending_in));
-        let mut outbound = tokio::spawn(outbound::run(serving, ending_out));
+        let mut outbound = tokio::spawn(outbound::run(serving, pace, ending_out));
         let all = [inbound.abort_handle(), turns.abort_handle(), outbound.abort_handle(), menu.abort_handle()];
         // Whichever ends first says why. A task that panics is as good as ended: nothing confirmed is lost by stopping.
         let early = tokio::select! {

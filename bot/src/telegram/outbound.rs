@@ -24,8 +24,8 @@ const LAST_CALL: Duration = Duration::from_secs(5);
 type Delivered = (Outgoing, Result<Option<i64>, Refusal>);
 
 /// Sends until `ending` turns true, then what can go within [`LAST_CALL`].
-pub async fn run(serving: Serving, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
-    let sender = Sender { serving, pace: Arc::default() };
+pub async fn run(serving: Serving, pace: Pace, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
+    let sender = Sender { serving, pace: Arc::new(Mutex::new(pace)) };
     let mut tasks: JoinSet<Delivered> = JoinSet::new();
     let mut deadline = None;
     loop {

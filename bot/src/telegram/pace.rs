@@ -26,6 +26,9 @@ const CHAT: Quota = Quota::per_second(count(1)).allow_burst(count(3));
 /// A group: 5 at once, then 15 a minute.
 const GROUP: Quota = Quota::per_minute(count(15)).allow_burst(count(5));
 
+/// No limit that could be met.
+const NONE: Quota = Quota::per_second(count(1_000_000));
+
 /// Chats remembered before those that are at rest are forgotten.
 const MANY: usize = 10_000;
 
@@ -41,18 +44,27 @@ pub struct Pace {
 
 impl Default for Pace {
     fn default() -> Self {
+        Self::new(OVERALL, CHAT, GROUP)
+    }
+}
+
+impl Pace {
+    /// As fast as it goes; the platform's own refusals still count. For a server of one's own, and for measuring.
+    pub fn unlimited() -> Self {
+        Self::new(NONE, NONE, NONE)
+    }
+
+    fn new(overall: Quota, chat: Quota, group: Quota) -> Self {
         Self {
-            overall: Arc::new(RateLimiter::direct(OVERALL)),
-            chats: RateLimiter::keyed(CHAT),
-            groups: RateLimiter::keyed(GROUP),
+            overall: Arc::new(RateLimiter::direct(overall)),
+            chats: RateLimiter::keyed(chat),
+            groups: RateLimiter::keyed(group),
             paused: HashMap::new(),
             all_paused: None,
             failures: 0,
         }
     }
-}
 
-impl Pace {
     /// Whether the platform cannot be reached at present.
     pub fn is_down(&self) -> bool {
         self.all_paused.is_some_and(|until| Instant::now() < until)
