@@ -386,11 +386,11 @@ impl Loopback {
         self.wait("an inline answer", 0, |world| world.inline_answers.get(id).cloned())
     }
 
-    /// Waits until all updates are confirmed, all presses answered, and no call has come for a while.
+    /// Waits until all updates are confirmed, all presses answered, and nothing has happened for a while.
     pub fn settle(&self) {
         self.wait("rest", 0, |world| {
             let presses = world.presses.values().all(|press| press.answer.is_some());
-            let quiet = world.last_call.elapsed() > Duration::from_millis(250) && world.in_flight == 0;
+            let quiet = world.last_deed.elapsed() > Duration::from_millis(250) && world.in_flight == 0;
             (world.updates.is_empty() && presses && quiet).then_some(())
         });
     }
@@ -435,6 +435,11 @@ impl Loopback {
     /// All calls so far.
     pub fn calls(&self) -> Vec<Call> {
         self.world().calls.clone()
+    }
+
+    /// The calls after the first `from`.
+    pub fn calls_from(&self, from: usize) -> Vec<Call> {
+        self.world().calls.get(from..).unwrap_or_default().to_vec()
     }
 
     /// How many calls so far.

@@ -71,7 +71,7 @@ async fn serve(State(shared): State<Arc<Shared>>, request: Request) -> Response 
         let fault = world.faults.meet(&call.method);
         world.calls.push(call.clone());
         if call.method != "getUpdates" {
-            world.last_call = Instant::now();
+            world.last_deed = Instant::now();
         }
         for wrong in &wrong {
             let violation = format!("{}: {wrong}", call.method);
@@ -177,6 +177,7 @@ async fn poll(shared: &Shared, call: &Call) -> Result<Value, Refusal> {
         while world.updates.front().is_some_and(|update| update.id < offset) {
             let confirmed = world.updates.pop_front();
             world.confirmed.extend(confirmed);
+            world.last_deed = Instant::now();
         }
         world.poller
     };

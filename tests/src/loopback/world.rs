@@ -202,7 +202,8 @@ pub(super) struct World {
     pub texts: BTreeMap<(String, String), String>,
     pub calls: Vec<Call>,
     pub in_flight: usize,
-    pub last_call: Instant,
+    /// When something was last done to the world by anybody.
+    pub last_deed: Instant,
     pub events: Vec<Event>,
     pub violations: Vec<String>,
     pub faults: Faults,
@@ -235,7 +236,7 @@ impl World {
             texts: BTreeMap::new(),
             calls: Vec::new(),
             in_flight: 0,
-            last_call: Instant::now(),
+            last_deed: Instant::now(),
             events: Vec::new(),
             violations: Vec::new(),
             faults: Faults::default(),
@@ -366,6 +367,7 @@ impl World {
             _ => !default_off.contains(&kind),
         };
         let id = self.next_update;
+        self.last_deed = Instant::now();
         if wanted {
             self.next_update += 1;
             let json = json!({"update_id": id, kind: content});

@@ -1,0 +1,58 @@
+//! `carvetime serve` with the clock of a test: the same engine, the same room, the same loops, another `Clock`, and no
+//! limit to how fast messages go (a group hears 15 a minute otherwise, and a test would sleep most of the time).
+//!
+//! Usage: `clocked DATA_DIR`, with `TELOXIDE_TOKEN`, `TELOXIDE_API_URL`, and in `CARVETIME_TEST_CLOCK` the file of a
+//! [`carvetime_tests::clock::TestClock`].
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use carvetime::book::SledBook;
+use carvetime::engine::Engine;
+use carvetime::room::decide;
+use carvetime::telegram::{Options, Pace, Server};
+use carvetime::words::Voice;
+use carvetime_tests::clock::{CLOCK_FILE, offset};
+use chrono::Utc;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::time::Duration;
+use tokio::sync::Notify;
+
+#[tokio::main]
+async fn main() {
+    let data = std::env::args().nth(1).expect("a data directory");
+    let file = PathBuf::from(std::env::var_os(CLOCK_FILE).expect("a clock"));
+    let voice = Arc::new(Voice::new());
+    let book = Arc::new(SledBook::open(Path::new(&data)).expect("the book opens"));
+    let engine = Arc::new(Engine::new(book, Arc::clone(&voice) as _, decide).expect("the book can be read"));
+    let set = Arc::new(Notify::new());
+    tokio::spawn(watch(file.clone(), Arc::clone(&set)));
+    let bot = Options::from_env().and_then(|options| options.bot()).expect("a token and an address");
+    let mut server = Server::new(bot, engine, voice);
+    server.clock = Arc::new(move || Utc::now() + offset(&file));
+    server.set = set;
+    server.pace = Pace::unlimited();
+    let served = server.run(terminated()).await;
+    if let Err(error) = served {
+        eprintln!("{error}");
+        std::process::exit(1);
+    }
+}
+
+/// Tells the program when the clock has been set.
+async fn watch(file: PathBuf, set: Arc<Notify>) {
+    let mut last = offset(&file);
+    loop {
+        tokio::time::sleep(Duration::from_millis(10)).await;
+        let now = offset(&file);
+        if now != last {
+            last = now;
+            set.notify_one();
+        }
+    }
+}
+
+async fn terminated() {
+    let mut signal =
+        tokio::signal::unix::signal(tokio::signal::unix::SignalKind::terminate()).expect("signals can be heard");
+    signal.recv().await;
+}

@@ -1,0 +1,106 @@
+//! A kitchen under test: the server, the program by a clock that can be set, and the folder it keeps its data in.
+
+use crate::clock::TestClock;
+use crate::loopback::{ChatId, Loopback, Message};
+use crate::program::Program;
+use chrono::{DateTime, Utc};
+use std::path::PathBuf;
+use std::sync::{Mutex, MutexGuard};
+use std::time::{Duration, Instant};
+
+/// See the module.
+pub struct Kitchen {
+    /// Telegram.
+    pub telegram: Loopback,
+    /// The time there; sets it for the server's dates too.
+    pub clock: TestClock,
+    program: Mutex<Program>,
+    folder: tempfile::TempDir,
+}
+
+impl Kitchen {
+    /// The program, started and polling.
+    pub fn open() -> Self {
+        let kitchen = Self::with(Loopback::start());
+        kitchen.wait_for_poll(0);
+        kitchen
+    }
+
+    /// The program, just started.
+    pub fn with(telegram: Loopback) -> Self {
+        let folder = tempfile::tempdir().expect("a folder");
+        let clock = TestClock::new(folder.path().join("clock"));
+        let shown = clock.clone();
+        telegram.set_clock(move || shown.now());
+        let program = Program::clocked(&telegram, &folder.path().join("data"), &clock);
+        Self { telegram, clock, program: Mutex::new(program), folder }
+    }
+
+    /// Lets the clock jump to `now`, and what falls due happen.
+    pub fn wait_until(&self, now: DateTime<Utc>) {
+        self.clock.set(now);
+        // The program looks at the clock every 10 ms; what it then says, settles.
+        std::thread::sleep(std::time::Duration::from_millis(40));
+        self.telegram.settle();
+    }
+
+    /// Where the program keeps its data.
+    pub fn data(&self) -> PathBuf {
+        self.folder.path().join("data")
+    }
+
+    /// The running program.
+    pub fn program(&self) -> MutexGuard<'_, Program> {
+        self.program.lock().unwrap_or_else(std::sync::PoisonError::into_inner)
+    }
+
+    /// Starts the program again, after whatever ended it.
+    pub fn reopen(&self) {
+        let mut program = self.program();
+        program.kill();
+        *program = Program::clocked(&self.telegram, &self.data(), &self.clock);
+    }
+
+    /// Waits for a poll later than the first `calls` calls.
+    pub fn wait_for_poll(&self, calls: usize) {
+        let program = self.program().clone();
+        self.telegram.wait_calls("a poll", |all| {
+            assert!(program.runs(), "the program ended; its log:\n{}", program.log());
+            all.iter().skip(calls).any(|call| call.method == "getUpdates")
+        });
+    }
+
+    /// Has `name` plan a bird in `chat` and accepts it: dinner in a week, whatever has to be answered on the way. The
+    /// message that stands when the plan does.
+    pub fn plan(&self, name: &str, chat: ChatId) -> Message {
+        let dinner = (chrono::Utc::now() + chrono::TimeDelta::days(8)).format("%Y-%m-%d");
+        let wish = format!("/plan 13 lb fresh turkey, dinner {dinner} 16:00, 8 people, oven at 325");
+        self.telegram.say(name, chat, &wish);
+        self.accept(name, chat)
+    }
+
+    /// Answers the question for the zone, if it comes, and accepts the proposal.
+    pub fn accept(&self, name: &str, chat: ChatId) -> Message {
+        let until = Instant::now() + Duration::from_secs(15);
+        let mut zone_told = false;
+        loop {
+            let newest = self.telegram.said(chat).pop();
+            match newest {
+                Some(message) if message.labels().iter().any(|label| label == "Accept") => {
+                    self.telegram.skip(chat);
+                    let press = self.telegram.press(name, chat, "Accept");
+                    self.telegram.answer(&press);
+                    self.telegram.settle();
+                    return self.telegram.said(chat).pop().expect("a plan was accepted");
+                }
+                Some(message) if !zone_told => {
+                    zone_told = true;
+                    self.telegram.reply(name, chat, message.id, "America/Chicago");
+                }
+                _ => {}
+            }
+            assert!(Instant::now() < until, "no proposal came:\n{}", self.telegram.transcript(chat));
+            std::thread::sleep(Duration::from_millis(50));
+        }
+    }
+}
