@@ -2,10 +2,10 @@
 
 use super::outbox::Staging;
 use super::render::Audience;
-use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message};
+use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message, calendar};
 use crate::book::{BellKey, BookError, Writes};
 use crate::room::state::{Person, Room};
-use crate::room::turn::Forget;
+use crate::room::turn::{File, FileContent, Forget};
 use crate::room::{Bell, Button, Heard, How, PersonId, RoomId, RoomKind, Say, Scene, To, Turn, Urgency, What};
 use crate::words::Text;
 use chrono::{DateTime, Utc};
@@ -294,10 +294,18 @@ impl Engine {
             reply_to: None,
             step: say.step.map(|step| step.name().to_owned()),
             pin: say.pin,
-            file: say.file.clone().map(|file| Attachment { name: file.name, bytes: file.bytes }),
+            file: say.file.as_ref().map(|file| self.attachment(file, audience, now)),
             ask_reply: say.ask_reply,
             ask_place: say.ask_place.then(|| self.voice.label(&Text::new("telegram-share-place"), audience, now)),
         }
+    }
+
+    fn attachment(&self, file: &File, audience: Audience<'_>, now: DateTime<Utc>) -> Attachment {
+        let bytes = match &file.content {
+            FileContent::Bytes(bytes) => bytes.clone(),
+            FileContent::Calendar(calendar) => calendar::write(calendar, |text| self.voice.label(text, audience, now)),
+        };
+        Attachment { name: file.name.clone(), bytes }
     }
 
     fn buttons(
