@@ -193,3 +193,63 @@ fn a_dinner_hour_that_can_no_longer_be_met_is_not_brought_back() {
     assert!(said.contains("can't take that back"), "{said}");
     assert_eq!(kitchen.scene.room.plan.unwrap().wish, before.wish);
 }
+
+#[test]
+fn a_change_of_mind_in_plain_words_changes_the_proposal_and_then_the_plan() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-19 09:30");
+    kitchen.say("Rosa", "14 lb frozen turkey, dinner Thursday 5 pm, 10 people, smoker");
+    assert!(kitchen.say("Rosa", "12 people now, my cousin is coming").contains("for 12"));
+    assert!(kitchen.say("Rosa", "make it 6 instead").contains("Thu 6:00 PM"));
+    assert!(kitchen.say("Rosa", "ok").contains("It's a plan"));
+    let amended = kitchen.say("Rosa", "we are 14 now");
+    assert!(amended.contains("14 people") && amended.contains("[Undo]"), "{amended}");
+    assert!(kitchen.say("Rosa", "undo").contains("Taken back"));
+    assert_eq!(kitchen.scene.room.plan.unwrap().wish.adults, Some(12));
+}
+
+#[test]
+fn words_count_as_much_as_buttons() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-20 13:00");
+    let bought = kitchen.say("Tom", "bought it");
+    assert!(bought.contains("Bird bought"), "{bought}");
+    kitchen.run_to("2027-11-20 20:30");
+    assert!(kitchen.say("Tom", "its thawing").contains("Thawing"), "thaw");
+}
+
+#[test]
+fn still_frozen_is_news_and_never_taken_for_done() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-22 12:00");
+    let told = kitchen.say("Tom", "still frozen solid");
+    let plan = kitchen.scene.room.plan.clone().unwrap();
+    assert!(plan.jobs.iter().any(|job| job.step == "thaw" && job.denied), "{told}");
+}
+
+#[test]
+fn chatter_in_a_group_is_left_alone() {
+    let mut kitchen = planned();
+    for text in ["lol did anyone see the game", "morning everyone", "who brings the pie?"] {
+        let said = kitchen.hear(
+            Some("Tom"),
+            carvetime::room::What::Said { text: text.into(), addressed: false, reply_to: None, edited: false },
+        );
+        assert_eq!(said, "", "{text}");
+    }
+}
+
+#[test]
+fn two_hours_after_carving_what_stands_out_is_said_to_be_over() {
+    let mut kitchen = planned();
+    let said = kitchen.run_to("2027-11-25 23:00");
+    assert_eq!(said.matches("The two hours are over").count(), 1, "{said}");
+    let late = kitchen.say("Tom", "put the leftovers in the fridge");
+    assert!(late.contains("gets thrown away"), "{late}");
+}
+
+#[test]
+fn salt_for_the_plans_bird_needs_no_weight() {
+    let mut kitchen = planned();
+    let said = kitchen.say("Tom", "how much salt do i need");
+    assert!(said.contains("tbsp") && !said.contains("How heavy"), "{said}");
+}

@@ -90,6 +90,28 @@ fn a_bird_needed_the_same_evening_is_bought_at_once() {
 }
 
 #[test]
+fn a_bird_on_a_little_too_late_is_offered_a_later_hour_not_another_day() {
+    let order = Order { dinner: at("2027-11-25 21:00"), ..thanksgiving(13.0, Condition::Fresh) };
+    let planned = solve(&order, &[], at("2027-11-22 12:00")).unwrap();
+    let late = job(&planned, Step::On).latest + TimeDelta::minutes(20);
+    let facts = [Fact { step: Step::On, nth: 0, at: late, done: true }];
+    let conflict = solve(&order, &facts, late).unwrap_err();
+    let later = conflict.offers.iter().find_map(|offer| match offer.change {
+        Change::Dinner(to) => Some(to),
+        _ => None,
+    });
+    assert_eq!(later.map(local).as_deref(), Some("2027-11-25 21:30"), "{:?}", conflict.because);
+    assert!(
+        conflict
+            .meanwhile()
+            .unwrap()
+            .jobs
+            .iter()
+            .all(|job| job.step == Step::Leftovers || job.at < at("2027-11-26 03:00"))
+    );
+}
+
+#[test]
 fn a_frozen_bird_planned_in_time_thaws_as_long_as_the_table_says() {
     // 14.5 lb: 3 to 4 days in the refrigerator (USDA FSIS turkey thawing table, 12 to 16 lb).
     let schedule = solve(&thanksgiving(14.5, Condition::Frozen), &[], at("2027-11-15 18:30")).unwrap();

@@ -153,7 +153,7 @@ room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 # ---- a wish that can't be met
 # $because is a list of reasons (halves of sentences).
 room-clash = That can't work: { $because }.
-room-clash-short = As you put it, it doesn't fit: { $because }. That's { $short } too much.
+room-clash-short = There isn't time for that: { $because }. It's about { $short } short.
 room-clash-instead = <b>I'd do this instead: { $change }</b> ({ $cost }).
 room-clash-others = Or else:
 room-clash-offers = What would work:
@@ -197,7 +197,7 @@ room-dropped = { $what } is free again.
 room-drop-free = Nobody has that one.
 room-drop-theirs = That's { $name }'s. Only they, the host or an admin can hand it back.
 room-already = That's settled already.
-room-already-by = { $name } settled that at { $at }.
+room-already-by = { $name } settled that, { $at }.
 room-jobs = Tap one to take it, or to hand it back.
 room-jobs-take = { $what }
 room-jobs-drop = { $what } ({ $name })
@@ -329,6 +329,18 @@ room-question-gone = That question is too far back. Ask it again?
 room-sources = The numbers come from:
 room-too-long = That's { $length } characters, more than I can read at once ({ $most } is the most). One or two sentences will do.
 room-proposal-night = In the small hours: { $jobs }.
+room-chill-late = That was after { $by }. What stood out longer than two hours gets thrown away, even if it looks fine.
+room-limit-chill = The two hours are over. Whatever is still standing out now gets thrown away; what went into the fridge in time is fine.
+room-hello = Hello. Tell me the bird, the day and how many are eating: “14 lb frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
+room-amended = All right. { $known }
+room-not-done = Good to know: { $what } is still to do.
+room-ok = Good.
+room-ok-due = Good. Say “done” when that is over: { $what }.
+room-welcome = Any time.
+room-amend-clash = That can't be done any more. The plan stays as it is.
+room-undone-dinner = Dinner is { $when } again.
+room-already-you = You settled that already, { $at }.
+room-proposal-carry = Cooked at home the day before, carried cold, reheated over there. If you cook it there, say “cook it there”.
 
 # ---- /export: a line with each file.
 room-export-calendar = The plan for your calendar. It won't follow changes: ask again and the new times replace the old.

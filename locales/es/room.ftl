@@ -119,10 +119,10 @@ room-known-guests = { $guests ->
     [one] una persona
    *[other] { $guests } personas
 }
-room-known-dinner = cena { $when }
+room-known-dinner = en la mesa { $when }
 room-ask-zone = ¿Dónde está la cocina? Vale una ciudad o una zona horaria: «Madrid», «America/Chicago».
-room-ask-dinner = ¿Cuándo es la cena? Día y hora: «jueves a las 17».
-room-ask-dinner-hour = ¿A qué hora es la cena? «a las 17»
+room-ask-dinner = ¿Cuándo se come? Día y hora: «jueves a las 17».
+room-ask-dinner-hour = ¿A qué hora se come? «a las 17»
 room-ask-dinner-day = ¿Qué día? «jueves», «25 de noviembre»
 room-ask-size = ¿Cuánto pesa el ave, o cuántos sois? «6,5 kg» u «11 personas»
 room-ask-condition = ¿El ave está congelada?
@@ -170,7 +170,7 @@ room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 
 # ---- un deseo que no cabe
 room-clash = Así no puede ser: { $because }.
-room-clash-short = Tal como lo dices no cabe: { $because }. Sobran { $short }.
+room-clash-short = No da tiempo: { $because }. Faltan unas { $short }.
 room-clash-instead = <b>Yo haría esto: { $change }</b> ({ $cost }).
 room-clash-others = O si no:
 room-clash-offers = Esto sí funcionaría:
@@ -179,7 +179,7 @@ room-clash-hopeless = No veo forma segura de llegar a esa hora. ¿Una cena más 
 room-mended = De acuerdo: { $change }.
 
 # ---- el tablero
-room-board-dinner = <b>Cena { $when }</b>
+room-board-dinner = <b>En la mesa { $when }</b>
 room-board-bird = { $bird }, { $heat }
 room-board-next = { $late ->
     [yes] <b>Toca ya: { $what }</b>
@@ -199,7 +199,7 @@ room-board-all-done = Todo hecho. Buen provecho.
 
 # ---- tareas
 room-call-again = Sigue pendiente desde las { $since }: { $what }.
-room-call-from = Para la { $what }:
+room-call-from = { $what }:
 room-call-name = { $name }:
 room-done = { $what }, { $at }.
 room-done-by = { $what }, { $name }, { $at }.
@@ -214,7 +214,7 @@ room-dropped = { $what } vuelve a estar libre.
 room-drop-free = No lo tiene nadie.
 room-drop-theirs = Es de { $name }. Solo esa persona, quien lleva el plan o un administrador puede soltarlo.
 room-already = Eso ya está resuelto.
-room-already-by = { $name } lo resolvió a las { $at }.
+room-already-by = Ya lo hizo { $name }: { $at }.
 room-jobs = Toca una para quedártela o para soltarla.
 room-jobs-take = { $what }
 room-jobs-drop = { $what } ({ $name })
@@ -224,25 +224,25 @@ room-shifts = Eso mueve lo demás:
 room-shift = { $what }: { $is } (antes { $was })
 
 # ---- cambios de hora, deshacer, fin
-room-move-how = La cena es { $dinner }. Para moverla: «/move 18:00» o «/move +45 min».
-room-move-past = { $when } ya ha pasado, ahora es { $now }. La cena sigue { $dinner }.
-room-move-unread = No leo una hora en «{ $text }». Prueba «/move 18:00» o «/move +45 min». La cena sigue { $dinner }.
-room-move-clash = { $when } no puede ser. La cena se queda donde estaba.
-room-moved = La cena es ahora <b>{ $when }</b>.
+room-move-how = En la mesa { $dinner }. Para moverlo: «/move 18:00» o «/move +45 min».
+room-move-past = { $when } ya ha pasado, ahora es { $now }. Sigue en { $dinner }.
+room-move-unread = No leo una hora en «{ $text }». Prueba «/move 18:00» o «/move +45 min». Sigue en { $dinner }.
+room-move-clash = { $when } no puede ser. Todo se queda como estaba.
+room-moved = Ahora en la mesa <b>{ $when }</b>.
 room-undone = Deshecho: { $what }.
 room-undone-what = { $change ->
     [done] «{ $step }» hecho
     [skipped] «{ $step }» saltado
     [take] { $name } se quedaba con «{ $step }»
     [drop] «{ $step }» soltado
-    [moved] la nueva hora de la cena
+    [moved] la nueva hora
     [logged] la última lectura
    *[other] el cambio de plan
 }
 room-undo-nothing = No hay nada que deshacer.
 room-undo-stale = Desde entonces ha pasado algo más. /undo deshace primero lo más nuevo.
 room-undo-late = Eso ya no se puede deshacer. El plan se queda como está.
-room-stop-sure = ¿Terminar el plan para { $dinner }? Dejaría de avisar.
+room-stop-sure = ¿Terminar el plan de { $dinner }? Dejaría de avisar.
 room-stopped = Terminado. Ya no aviso más.
 room-kept-going = Bien, todo sigue igual.
 room-forget-sure-me = Guardo tu nombre, tus ajustes, tu sal y lo que planeas aquí conmigo. ¿Lo borro todo?
@@ -279,8 +279,8 @@ room-log-fell = ¿{ $spot ->
     [stuffing] Relleno
    *[pit] Aire
 } a { $given }? Antes marcaba { $last }, y al calor la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he apuntado; manda lo que marca ahora.
-room-when = Fuera del calor entre { $from } y { $to }. Cena { $dinner }.
-room-when-dinner = Ahora no hay nada al calor. Cena { $dinner }.
+room-when = Fuera del calor entre { $from } y { $to }. En la mesa { $dinner }.
+room-when-dinner = Ahora no hay nada al calor. En la mesa { $dinner }.
 
 # ---- ajustes
 room-settings-yours = <b>Tus ajustes</b>
@@ -344,6 +344,18 @@ room-question-gone = Esa pregunta queda muy atrás. ¿Me la haces otra vez?
 room-sources = Los números salen de:
 room-too-long = Son { $length } caracteres, más de lo que leo de una vez ({ $most } como mucho). Con una o dos frases basta.
 room-proposal-night = De madrugada: { $jobs }.
+room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas se tira, aunque tenga buena pinta.
+room-limit-chill = Se acabaron las dos horas. Lo que siga fuera ahora se tira; lo que entró a tiempo en la nevera está bien.
+room-hello = Hola. Dime el ave, el día y cuántos sois: «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas». O pregúntame lo que sea.
+room-amended = De acuerdo. { $known }
+room-not-done = Bueno saberlo: { $what } sigue pendiente.
+room-ok = Bien.
+room-ok-due = Bien. Di «hecho» cuando esté: { $what }.
+room-welcome = Cuando quieras.
+room-amend-clash = Eso ya no se puede hacer. El plan se queda como está.
+room-undone-dinner = Vuelve a ser { $when }.
+room-already-you = Ya lo hiciste: { $at }.
+room-proposal-carry = Se asa en casa el día antes, se lleva frío y se recalienta allí. Si lo asas allí, di «lo aso allí».
 
 # ---- /export: una línea con cada archivo.
 room-export-calendar = El plan para tu calendario. No sigue los cambios: pídelo otra vez y las horas nuevas sustituyen a las viejas.

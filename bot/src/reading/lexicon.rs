@@ -26,6 +26,8 @@ pub struct Lexicon {
     /// Words open to correction, by first letter.
     vocabulary: HashMap<char, Vec<&'static str>>,
     known: HashSet<&'static str>,
+    /// Whole texts of the `talk-` entries, with the rest of each entry's name. See [`super::talk`].
+    talk: HashMap<String, Vec<&'static str>>,
     units: UnitWords,
     day_first: bool,
 }
@@ -82,7 +84,16 @@ impl Lexicon {
         let mut number_words = Vec::new();
         let mut known = HashSet::new();
         let mut open = HashSet::new();
+        let mut talk: HashMap<String, Vec<&'static str>> = HashMap::new();
         for (id, words) in &own {
+            if let Some(name) = id.strip_prefix("talk-") {
+                for phrase in words {
+                    let phrase = bare(phrase);
+                    known.extend(phrase.split(' ').map(leak));
+                    talk.entry(phrase).or_default().push(leak(name));
+                }
+                continue;
+            }
             if matches!(id.as_str(), "date-order" | "decimal-comma") {
                 continue;
             }
@@ -107,7 +118,17 @@ impl Lexicon {
             }
         }
         if language != "en" {
+            let own: HashSet<String> = talk.keys().cloned().collect();
             for (id, words) in entries("en") {
+                if let Some(name) = id.strip_prefix("talk-") {
+                    // A word that says nothing in English may say something here.
+                    for phrase in words.iter().filter(|_| name != "filler").map(|phrase| bare(phrase)) {
+                        if !own.contains(&phrase) {
+                            talk.entry(phrase).or_default().push(leak(name));
+                        }
+                    }
+                    continue;
+                }
                 for phrase in words.iter().filter(|_| id != "plain") {
                     let key = split(phrase).join(" ");
                     if meanings.get(&key).is_none_or(|own| own.iter().all(|concept| *concept == id)) {
@@ -140,7 +161,7 @@ impl Lexicon {
         }
         vocabulary.values_mut().for_each(|words| words.sort_unstable());
         let units = UnitWords::new(unit_words, number_words, decimal);
-        Self { language, phrases, vocabulary, known, units, day_first }
+        Self { language, phrases, vocabulary, known, talk, units, day_first }
     }
 
     /// The longest phrase that `words` begin with: how many words it has and what it means.
@@ -155,6 +176,17 @@ impl Lexicon {
             })
             .max_by_key(|phrase| phrase.rest.len())
             .map(|phrase| (phrase.rest.len() + 1, phrase.concepts.as_slice()))
+    }
+
+    /// Whether the folded words are, as a whole, a phrase of that `talk-` entry.
+    pub(super) fn talk(&self, words: &str, name: &str) -> bool {
+        self.talk.get(words).is_some_and(|names| names.contains(&name))
+    }
+
+    /// What the folded words are as a whole: the rest of the names of the `talk-` entries that begin with `group`.
+    pub(super) fn talked(&self, words: &str, group: &str) -> impl Iterator<Item = &'static str> {
+        let names = self.talk.get(words).into_iter().flatten();
+        names.filter_map(move |name| name.strip_prefix(group)).collect::<Vec<_>>().into_iter()
     }
 
     /// The word this folded word is a slip of: one slip from five letters, two from eight, the first letter right, and
@@ -200,6 +232,11 @@ fn singulars(word: &str) -> impl Iterator<Item = &str> {
 
 fn plurals(word: &str) -> impl Iterator<Item = String> {
     ["s", "es"].map(|end| format!("{word}{end}")).into_iter().filter(|plural| plural.chars().count() > 3)
+}
+
+/// A phrase of short talk: folded, without apostrophes.
+fn bare(phrase: &str) -> String {
+    split(&phrase.replace(['\'', '’'], "")).join(" ")
 }
 
 /// A phrase as folded words, cut like a sentence is.

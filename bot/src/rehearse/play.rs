@@ -73,7 +73,7 @@ pub fn play(script: &Script, decide: DecideFn, voice: &Arc<Voice>, out: &mut Tra
     let taste =
         Taste { language: Some(script.locale.clone()), zone: Some(script.zone.name().to_owned()), ..Taste::default() };
     let alone = if script.group { None } else { script.first_name() };
-    let mut stage = Stage::new(engine, taste, alone, 1)?;
+    let mut stage = Stage::new(engine, taste, alone, 1)?.overhearing();
     for event in &script.events {
         run_to(&mut stage, event.at, out)?;
         happen(&mut stage, event, out)?;

@@ -1,16 +1,25 @@
 //! Which bells a room needs: worked out afresh from its state, so that none can be forgotten or left over.
 
-use super::state::Room;
+use super::state::{JobState, LiveJob, Room};
 use super::turn::{Bell, BellKind};
+use carvetime_core::plan::Step;
 
 /// Every bell of the room, in no particular order.
 pub(super) fn of(room: &Room) -> Vec<Bell> {
     let Some(plan) = room.plan.as_ref().filter(|_| !room.gone) else { return Vec::new() };
-    plan.jobs
-        .iter()
-        .filter_map(|job| {
-            let kind = BellKind::Job { step: job.step.clone(), nth: job.nth, call: job.calls };
-            Some(Bell { at: job.call_at?, kind })
-        })
-        .collect()
+    let calls = plan.jobs.iter().filter_map(|job| {
+        let kind = BellKind::Job { step: job.step.clone(), nth: job.nth, call: job.calls };
+        Some(Bell { at: job.call_at?, kind })
+    });
+    let limits = plan.jobs.iter().filter_map(|job| {
+        let name = limit(job)?;
+        let open = job.state == JobState::Waiting && !plan.limits_called.contains(&name);
+        open.then_some(Bell { at: job.latest, kind: BellKind::Limit { name } })
+    });
+    calls.chain(limits).collect()
+}
+
+/// The limit that runs out with a job: food not in the fridge in time.
+pub(super) fn limit(job: &LiveJob) -> Option<String> {
+    (job.step() == Some(Step::Chill)).then(|| format!("chill-{}", job.nth))
 }

@@ -79,9 +79,7 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
 /// Jobs ahead, the many of a kind folded into their next one.
 fn ahead(plan: &LivePlan, now: Moment) -> Vec<&LiveJob> {
     let mut seen = Vec::new();
-    let assumed: Vec<(&str, u8)> = plan.assumed(now).map(|job| (job.step.as_str(), job.nth)).collect();
-    plan.waiting()
-        .filter(|job| !assumed.contains(&(job.step.as_str(), job.nth)))
+    plan.ahead(now)
         .filter(|job| {
             let repeats = matches!(job.step(), Some(Step::Water | Step::Check));
             let first = !seen.contains(&job.step.as_str());

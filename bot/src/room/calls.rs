@@ -8,7 +8,7 @@ use super::live::runs_by_itself;
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob};
 use super::turn::{BellKind, How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, board, dose, plan_words};
+use super::{PersonId, RoomKind, Sitting, bells, board, dose, plan_words};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::{DateTime, TimeDelta, Utc};
@@ -32,6 +32,7 @@ pub(super) fn key(step: Step, nth: u8) -> String {
 /// Bells rang.
 pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) {
     let due = due(sitting, bells);
+    limits(sitting, bells);
     if due.is_empty() {
         return;
     }
@@ -49,6 +50,23 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     }
     tell_missed(sitting, missed);
     board::refresh(sitting);
+}
+
+/// The two hours are over and nobody has put the food away: said once, to everyone.
+fn limits(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) {
+    for (_, kind) in bells {
+        let BellKind::Limit { name } = kind else { continue };
+        let now = sitting.now;
+        let Some(plan) = sitting.room.plan.as_mut() else { return };
+        let over = plan
+            .jobs
+            .iter()
+            .any(|job| bells::limit(job).as_ref() == Some(name) && job.state == JobState::Waiting && job.latest <= now);
+        if over && !plan.limits_called.contains(name) {
+            plan.limits_called.push(name.clone());
+            sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
+        }
+    }
 }
 
 /// The waiting jobs these bells speak of, their call really due.

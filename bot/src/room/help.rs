@@ -3,7 +3,7 @@
 use super::action::Action;
 use super::sitting::button;
 use super::turn::How;
-use super::{RoomKind, Sitting};
+use super::{RoomKind, Sitting, board};
 use crate::words::Text;
 
 /// `/start`: what this is, and the three things people come for.
@@ -33,6 +33,15 @@ pub(super) fn page(sitting: &mut Sitting<'_>, page: &str) {
     };
     let say = sitting.answer(Text::new(id)).key("start").how(How::Edit);
     say.row([button("room-button-back", &Action::Help("start".into()))]);
+}
+
+/// A greeting.
+pub(super) fn hello(sitting: &mut Sitting<'_>) {
+    if sitting.room.plan.is_some() {
+        board::repost(sitting);
+    } else {
+        sitting.answer(Text::new("room-hello"));
+    }
 }
 
 /// Words that mean nothing here.

@@ -19,6 +19,8 @@ const LATER_SAFETY: TimeDelta = TimeDelta::minutes(5);
 
 /// A bare "done" means a job that falls due within this time.
 const NEARLY_DUE: TimeDelta = TimeDelta::minutes(30);
+/// Between the dish in the fridge and the word of it.
+const CHILL_GRACE: TimeDelta = TimeDelta::minutes(10);
 /// As many moved jobs as anyone reads.
 const MOST_SHIFTS: usize = 6;
 
@@ -43,6 +45,10 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
     plan.record(it.step, it.nth, now, done, by);
     let index = plan.history.len().saturating_sub(1);
     let outcome = sitting.resolve();
+    if done && it.step == Step::Chill && now > job.latest + CHILL_GRACE {
+        let late = Text::new("room-chill-late").with("by", Arg::DayClock(job.latest));
+        sitting.answer(late).urgency(Urgency::Safety);
+    }
     close_calls(sitting, it, &job, done, index);
     match outcome {
         Ok(shifts) => tell_shifts(sitting, &shifts),
@@ -93,7 +99,7 @@ fn settled_text(sitting: &Sitting<'_>, it: JobRef, done: bool) -> Text {
 /// What comes next, for the one who has just finished something.
 fn next_line(sitting: &Sitting<'_>) -> Option<Text> {
     let plan = sitting.room.plan.as_ref()?;
-    let job = plan.waiting().next()?;
+    let job = plan.ahead(sitting.now).next()?;
     Some(
         Text::new("room-next")
             .with("what", Arg::from(plan_words::step_name(job.step()?, job.nth)))
@@ -293,15 +299,16 @@ fn already(sitting: &mut Sitting<'_>, by: Option<PersonId>, job: &LiveJob) {
         JobState::Waiting => job.at,
     };
     let text = match by {
+        Some(by) if Some(by) == sitting.speaker() => Text::new("room-already-you"),
         Some(by) => Text::new("room-already-by").with("name", name(sitting, by)),
         None => Text::new("room-already"),
     };
-    sitting.notice(text.with("at", Arg::Clock(at)));
+    sitting.notice(text.with("at", Arg::DayClock(at)));
 }
 
 /// The first waiting job that is due, for a bare "done".
 pub(super) fn due_now(sitting: &Sitting<'_>) -> Option<JobRef> {
     let plan = sitting.room.plan.as_ref()?;
-    let job = plan.waiting().next().filter(|job| job.at <= sitting.now + NEARLY_DUE)?;
+    let job = plan.ahead(sitting.now).next().filter(|job| job.at <= sitting.now + NEARLY_DUE)?;
     Some(JobRef { serial: plan.serial, step: job.step()?, nth: job.nth })
 }

@@ -109,6 +109,11 @@ impl LivePlan {
         self.jobs.iter().filter(|job| job.state == JobState::Waiting && !job.step().is_some_and(runs_by_itself))
     }
 
+    /// Jobs really still ahead: those taken for done are not.
+    pub fn ahead(&self, now: Moment) -> impl Iterator<Item = &LiveJob> {
+        self.waiting().filter(move |job| !is_assumed(job, now))
+    }
+
     /// Writes down what happened.
     pub fn record(&mut self, step: Step, nth: u8, at: Moment, done: bool, by: Option<PersonId>) {
         self.facts.retain(|fact| !(fact.step == step.name() && fact.nth == nth));
@@ -121,7 +126,7 @@ impl LivePlan {
     }
 
     /// What a step implies of those before it: a bird on the heat is bought and thawed, whether anyone said so or not. Salt
-    /// nobody spoke of was left out.
+    /// that was never called for, or that someone said was forgotten, was left out.
     fn settle_what_follows(&mut self, step: Step, at: Moment) {
         let over: &[Step] = match step {
             Step::Thaw => &[Step::Buy],
@@ -135,7 +140,7 @@ impl LivePlan {
             let Some(before) = job.step().filter(|before| over.contains(before)) else { continue };
             job.call_at = None;
             job.state = match before {
-                Step::Salt | Step::Rest => JobState::Skipped { by: None, at },
+                Step::Salt | Step::Rest if job.calls == 0 || job.denied => JobState::Skipped { by: None, at },
                 _ => JobState::Done { by: None, at },
             };
         }
@@ -163,7 +168,7 @@ impl LivePlan {
 /// Called, not answered, and long past.
 fn is_assumed(job: &LiveJob, now: Moment) -> bool {
     let kind = matches!(job.step(), Some(Step::Buy | Step::Thaw | Step::Salt | Step::Temper | Step::Fire | Step::On));
-    kind && job.state == JobState::Waiting && job.calls > 0 && now - job.at > TAKEN_FOR_DONE
+    kind && !job.denied && job.state == JobState::Waiting && job.calls > 0 && now - job.at > TAKEN_FOR_DONE
 }
 
 /// A waiting job whose time moved by enough to be told: step, which, before, after.
@@ -198,10 +203,12 @@ fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
         call_at: Some(job.at),
         calls: 0,
         called_in: Vec::new(),
+        denied: false,
     };
     let Some(old) = kept else { return live };
     live.owner = old.owner;
     live.state = old.state;
+    live.denied = old.denied;
     live.called_in.clone_from(&old.called_in);
     let called_and_not_moved_on = old.calls > 0 && job.at <= now.max(old.at) + TimeDelta::minutes(5);
     if old.state != JobState::Waiting || called_and_not_moved_on {

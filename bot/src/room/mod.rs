@@ -5,6 +5,7 @@
 //! [`crate::words`].
 
 mod action;
+mod amend;
 mod bells;
 mod board;
 mod calls;
@@ -22,6 +23,7 @@ mod planning;
 mod proposal;
 mod questions;
 mod readings;
+mod reports;
 mod settings;
 mod sitting;
 mod undo;
@@ -157,7 +159,8 @@ fn step_named(sitting: &mut Sitting<'_>, rest: &str, act: fn(&mut Sitting<'_>, a
     }
 }
 
-/// Words without a command: an answer to what was asked, readings, a wish, a question; else one short line of help.
+/// Words without a command: readings, a wish, an answer to what was asked, a job done, a change of mind, a question; else
+/// one short line of help to those who spoke to the bot.
 fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Option<&str>, edited: bool) {
     if text.is_empty() {
         return;
@@ -173,7 +176,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if readings::expected(sitting) && readings::heard(sitting, text, false) {
         return;
     }
-    if edited || !addressed {
+    if edited {
         return;
     }
     let Some(who) = sitting.speaker() else { return };
@@ -181,14 +184,30 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return plan(sitting, text);
     }
     // A question in the middle of planning is answered; the draft waits.
-    if !questions::is_question(sitting, text) && planning::answered(sitting, who, text) {
+    let question = questions::is_question(sitting, text);
+    if !question && (planning::answered(sitting, who, text) || reports::told(sitting, text)) {
         return;
     }
-    let finished = crate::reading::is_done(text, sitting.lexicon()).then(|| jobs::due_now(sitting)).flatten();
-    if let Some(it) = finished {
-        return jobs::done(sitting, it);
+    if !question && amend::told(sitting, who, text, addressed) {
+        return;
     }
-    questions::plain(sitting, text);
+    let lexicon = sitting.lexicon();
+    if addressed && !question {
+        if crate::reading::is_undo(text, lexicon) {
+            return undo::last(sitting);
+        }
+        if crate::reading::is_greeting(text, lexicon) {
+            return help::hello(sitting);
+        }
+        if crate::reading::is_assent(text, lexicon) {
+            return reports::agreed(sitting, who);
+        }
+        if crate::reading::is_thanks(text, lexicon) {
+            sitting.answer(Text::new("room-welcome"));
+            return;
+        }
+    }
+    questions::plain(sitting, text, addressed);
 }
 
 /// The job whose call was replied to.

@@ -233,7 +233,7 @@ fn solve(wish: &Wish, zone: chrono_tz::Tz, now: plan::Moment) -> Result<Option<S
 }
 
 /// Says what could not be taken, and keeps everything else.
-fn complain(sitting: &mut Sitting<'_>, who: PersonId, problems: &[Problem]) {
+pub(super) fn complain(sitting: &mut Sitting<'_>, who: PersonId, problems: &[Problem]) {
     complain_of(sitting, who, problems.iter().map(Problem::text).collect());
 }
 
@@ -272,6 +272,11 @@ fn of_order(error: order::OrderError) -> Text {
         order::OrderError::Mass(error) => Problem::Mass(carvetime_core::quantity::in_kilograms(error.given)).text(),
         order::OrderError::TooManyGuests(guests) => Problem::Guests(f64::from(guests)).text(),
     }
+}
+
+/// Whether a proposal of theirs lies open.
+pub(super) fn is_proposed(sitting: &Sitting<'_>, who: PersonId) -> bool {
+    sitting.room.drafts.get(&who).is_some_and(|draft| draft.asked.is_none() && draft.proposed_at.is_some())
 }
 
 // ---- buttons of a draft

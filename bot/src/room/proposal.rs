@@ -35,6 +35,9 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, standing: bo
     } else {
         lines.extend(size_doubt(order));
     }
+    if order.carry.is_some() {
+        lines.push(Text::new("room-proposal-carry"));
+    }
     lines.extend(schedule.jobs.iter().filter(|job| is_told(job) && WORTH_SHOWING.contains(&job.step)).map(line));
     lines.push(
         Text::new("room-proposal-ready")
@@ -94,7 +97,7 @@ pub(super) fn line(job: &Job) -> Text {
 }
 
 /// Says when the bird is small for the table.
-fn size_doubt(order: &Order) -> Option<Text> {
+pub(super) fn size_doubt(order: &Order) -> Option<Text> {
     let guests = u32::from(order.diners.adults) + u32::from(order.diners.children);
     if guests == 0 {
         return None;
@@ -144,7 +147,7 @@ fn reason_line(job: &Job) -> Text {
 }
 
 /// As many reasons as can be read at once.
-const MOST_REASONS: usize = 5;
+const MOST_REASONS: usize = 3;
 
 /// As many other ways as fit a phone.
 pub(super) const MOST_OFFERS: usize = 4;
@@ -153,20 +156,39 @@ pub(super) const MOST_OFFERS: usize = 4;
 pub(super) fn clash(conflict: &Conflict) -> Vec<Text> {
     let because = telling(&conflict.because).into_iter().map(plan_words::reason).collect();
     let id = if conflict.short_by > TimeDelta::zero() { "room-clash-short" } else { "room-clash" };
-    let mut lines = vec![Text::new(id).with("short", Arg::Span(conflict.short_by)).with("because", Arg::List(because))];
+    let mut lines =
+        vec![Text::new(id).with("short", Arg::Span(about(conflict.short_by))).with("because", Arg::List(because))];
     if conflict.offers.is_empty() {
         lines.push(Text::new("room-clash-hopeless"));
     }
     lines
 }
 
-/// The reasons that tell something: that dinner is at dinner time goes without saying, unless nothing else is left.
+/// The reasons that tell something: that dinner is at dinner time, and that carving takes a while, go without saying.
 fn telling(because: &[Reason]) -> Vec<&Reason> {
     let plain = |reason: &&Reason| {
-        !matches!(reason, Reason::Dinner | Reason::Now | Reason::Done | Reason::Follows { .. } | Reason::Sociable)
+        !matches!(
+            reason,
+            Reason::Dinner
+                | Reason::Now
+                | Reason::Done
+                | Reason::Follows { .. }
+                | Reason::Sociable
+                | Reason::Stand { .. }
+                | Reason::Carving { .. }
+                | Reason::Temper { .. }
+                | Reason::Preheat { .. }
+        )
     };
     let told: Vec<&Reason> = because.iter().filter(plain).take(MOST_REASONS).collect();
     if told.is_empty() { because.iter().take(MOST_REASONS).collect() } else { told }
+}
+
+/// As exactly as anyone wants to know: quarters of an hour, from six hours on whole ones.
+fn about(span: TimeDelta) -> TimeDelta {
+    let minutes = span.num_minutes();
+    let step = if minutes >= 6 * 60 { 60 } else { 15 };
+    TimeDelta::minutes(((minutes + step / 2) / step).max(1) * step)
 }
 
 /// The nearest plan that works, in a word.

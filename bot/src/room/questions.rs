@@ -6,7 +6,7 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::OwnSalt;
 use super::turn::How;
-use super::{PersonId, Sitting, help};
+use super::{PersonId, Sitting, help, order};
 use crate::ask::{self, Answer, Asker, NotUnderstood};
 use crate::words::Text;
 use carvetime_core::salt;
@@ -36,10 +36,11 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) {
     answer(sitting, text);
 }
 
-/// Words that may be a question; else one short line of help.
-pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str) {
+/// Words that may be a question; else one short line of help, to those who spoke to the bot.
+pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
     match ask::ask(text, &asker(sitting)) {
-        Err(NotUnderstood::Unknown) => help::unread(sitting),
+        Err(NotUnderstood::Unknown) if addressed => help::unread(sitting),
+        Err(NotUnderstood::Unknown) => {}
         _ => answer(sitting, text),
     }
 }
@@ -50,12 +51,29 @@ pub(super) fn is_question(sitting: &Sitting<'_>, text: &str) -> bool {
 }
 
 fn answer(sitting: &mut Sitting<'_>, text: &str) {
-    match ask::ask(text, &asker(sitting)) {
-        Ok(answer) => say(sitting, text, answer, How::New),
+    let asker = asker(sitting);
+    match ask::ask(text, &asker) {
+        Ok(answer) => {
+            // A weight that is asked back may be known: from the plan, or from the one being made.
+            let lacks_weight = answer.ask_back.as_ref().is_some_and(|back| back.choices.is_empty());
+            let whole = lacks_weight.then(|| own_bird(sitting)).flatten().map(|bird| format!("{text} {bird}"));
+            match whole.and_then(|whole| Some((ask::ask(&whole, &asker).ok()?, whole))) {
+                Some((answer, whole)) if answer.ask_back.is_none() => say(sitting, &whole, answer, How::New),
+                _ => say(sitting, text, answer, How::New),
+            }
+        }
         Err(error) => {
             sitting.answer(error.text());
         }
     }
+}
+
+/// The bird of this room's plan or of the speaker's draft, in words every language's reader knows.
+fn own_bird(sitting: &Sitting<'_>) -> Option<String> {
+    let drafted = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who)).map(|draft| &draft.wish);
+    let wish = sitting.room.plan.as_ref().map(|plan| &plan.wish).or(drafted)?;
+    let kind = order::kind(wish).name().replace('-', " ");
+    Some(format!("{} g {kind}", wish.mass_g?.round()))
 }
 
 fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {

@@ -300,6 +300,9 @@ pub struct LiveJob {
     /// How often they were called.
     #[serde(default)]
     pub calls: u8,
+    /// Someone has said that it is not done: never taken for done.
+    #[serde(default)]
+    pub denied: bool,
     /// Chats in which a call stands.
     #[serde(default)]
     pub called_in: Vec<RoomId>,

@@ -47,7 +47,9 @@ fn back_to(sitting: &mut Sitting<'_>, index: usize) {
     }
     sitting.room.plan = Some(restored);
     let text = Text::new("room-undone").with("what", Arg::from(what(sitting, &change)));
-    sitting.answer(text).key("undone");
+    let dinner = change.wish.dinner.filter(|_| change.step.is_none() && change.name != "logged");
+    let again = dinner.map(|dinner| Text::new("room-undone-dinner").with("when", Arg::DayClock(dinner)));
+    sitting.answer(text).lines(again).key("undone");
     if let Err(conflict) = sitting.resolve() {
         jobs::tell_conflict(sitting, &conflict);
     }
@@ -64,6 +66,8 @@ fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> Live
     plan.readings.truncate(change.readings);
     plan.jobs = change.jobs.clone();
     for job in &mut plan.jobs {
+        // Whoever takes "done" back has said that it is not done.
+        job.denied |= change.name == "done" && Some(&job.step) == change.step.as_ref();
         // What was due meanwhile is due now; what was called stays called.
         if job.call_at.is_some_and(|at| at < now) {
             job.call_at = Some(now);

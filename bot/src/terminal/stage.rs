@@ -27,6 +27,8 @@ pub struct Stage {
     pressed: Option<(String, PersonId)>,
     /// Who is being answered.
     answering: Option<PersonId>,
+    /// People talk among themselves: what is said in the room is not meant for the bot.
+    overhears: bool,
 }
 
 /// A message on the screen.
@@ -95,12 +97,20 @@ impl Stage {
             next_number: first_number,
             pressed: None,
             answering: None,
+            overhears: false,
         };
         match alone {
             Some(name) => drop(stage.enter(name)?),
             None => stage.furnish(GROUP, RoomKind::Group)?,
         }
         Ok(stage)
+    }
+
+    /// A group whose people talk among themselves, the bot hearing all of it.
+    #[must_use]
+    pub fn overhearing(mut self) -> Self {
+        self.overhears = true;
+        self
     }
 
     /// Gives the room the taste it was opened with, where that says something.
@@ -121,7 +131,8 @@ impl Stage {
     pub fn say(&mut self, name: &str, private: bool, text: &str, now: Moment) -> Result<(), BookError> {
         let by = self.enter(name)?;
         let room = if private { by.private_room() } else { self.room() };
-        let what = What::Said { text: text.to_owned(), addressed: true, reply_to: None, edited: false };
+        let addressed = private || !self.overhears;
+        let what = What::Said { text: text.to_owned(), addressed, reply_to: None, edited: false };
         self.hear(by, room, what, now)
     }
 

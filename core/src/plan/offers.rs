@@ -115,6 +115,9 @@ const HOTTER_STEP_F: f64 = 25.0;
 /// Dinner is offered between these hours, unless it was wished outside them.
 const DINNER_HOURS: (u32, u32) = (11, 21);
 
+/// A dinner this much later is still the same dinner.
+const LITTLE_LATE: TimeDelta = TimeDelta::minutes(90);
+
 /// The conflict behind a failure, with everything that would do.
 pub(super) fn conflict(
     order: &Order,
@@ -197,6 +200,11 @@ impl Search<'_> {
         let time = |at: Moment| at.with_timezone(&zone).time();
         let hour = |hour| NaiveTime::from_hms_opt(hour, 0, 0).unwrap_or(NaiveTime::MIN);
         let usual = hour(DINNER_HOURS.0)..=hour(DINNER_HOURS.1);
+        // A little late is better than tomorrow; and a bird on the heat doesn't wait for tomorrow.
+        let cooking = self.facts.iter().any(|fact| fact.step == Step::On && fact.done);
+        if cooking || soonest - self.order.dinner <= LITTLE_LATE {
+            return soonest;
+        }
         let on_the_day = clock::date(zone, soonest) == clock::date(zone, self.order.dinner);
         if on_the_day && usual.contains(&time(soonest)) {
             return soonest;

@@ -1,0 +1,143 @@
+//! Short talk between people and the room: what is done, what is not, greetings, thanks, assent, "undo".
+//!
+//! Owns no word: the tables are the `talk-` entries of the lexicon. A text counts only as a whole, never for a word in it,
+//! so a question or a story is no report. Start at [`read_report`].
+
+use super::fold::fold;
+use super::lexicon::Lexicon;
+use carvetime_core::plan::Step;
+
+/// Longer texts tell a story.
+const LONGEST: usize = 80;
+
+/// What someone says of a job.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Report {
+    /// The job; `None` for whatever is due.
+    pub step: Option<Step>,
+    /// The job it may be as well, later in the plan: "in the fridge" is thawing or leftovers. Whichever is due is meant.
+    pub or: Option<Step>,
+    /// Done or not.
+    pub kind: ReportKind,
+}
+
+/// Whether a job is done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ReportKind {
+    /// It is.
+    Done,
+    /// It is not: forgotten, not yet, still frozen.
+    NotDone,
+}
+
+/// Reads "done", "it's on", "salted it just now", "still frozen solid", "not yet". `None` for everything else.
+pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
+    let told = words(text, lexicon)?;
+    if ["undo", "greeting", "thanks"].iter().any(|other| lexicon.talk(&told.join(" "), other)) {
+        return None;
+    }
+    let short = essence(&told, lexicon);
+    let named = |words: &[&str], groups: &[&str]| steps(words, groups, lexicon);
+    for words in [&told, &short] {
+        let words: Vec<&str> = words.iter().map(String::as_str).collect();
+        if lexicon.talk(&words.join(" "), "done") {
+            return Some(Report { step: None, or: None, kind: ReportKind::Done });
+        }
+        if lexicon.talk(&words.join(" "), "not") {
+            return Some(Report { step: None, or: None, kind: ReportKind::NotDone });
+        }
+        if let Some((step, or)) = named(&words, &["talk-undone-"]) {
+            return Some(Report { step: Some(step), or, kind: ReportKind::NotDone });
+        }
+        if let Some((step, or)) = named(&words, &["talk-did-"]) {
+            return Some(Report { step: Some(step), or, kind: ReportKind::Done });
+        }
+        for (group, kind) in [("not", ReportKind::NotDone), ("done", ReportKind::Done)] {
+            let Some(rest) = without(&words, group, lexicon) else { continue };
+            if let Some((step, or)) = named(&rest, &["talk-did-", "step-"]) {
+                return Some(Report { step: Some(step), or, kind });
+            }
+        }
+    }
+    None
+}
+
+/// "undo", "take that back".
+pub fn is_undo(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "undo", lexicon)
+}
+
+/// "hi", "good morning everyone".
+pub fn is_greeting(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "greeting", lexicon)
+}
+
+/// "ok", "sounds good", "yes please".
+pub fn is_assent(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "assent", lexicon)
+}
+
+/// "thanks", "thank you so much".
+pub fn is_thanks(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "thanks", lexicon)
+}
+
+fn is_all(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
+    let Some(told) = words(text, lexicon) else { return false };
+    let short = essence(&told, lexicon);
+    lexicon.talk(&told.join(" "), group) || !short.is_empty() && lexicon.talk(&short.join(" "), group)
+}
+
+/// The folded words of a short text that asks nothing and counts nothing.
+fn words(text: &str, lexicon: &'static Lexicon) -> Option<Vec<String>> {
+    if text.len() > LONGEST || text.contains(['?', '¿', '/']) || text.chars().any(|c| c.is_ascii_digit()) {
+        return None;
+    }
+    let folded = fold(text).replace(['\'', '’', '´', '`'], "");
+    let words: Vec<String> = folded
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|word| !word.is_empty())
+        .map(|word| lexicon.corrected(word).unwrap_or(word).to_owned())
+        .collect();
+    (!words.is_empty()).then_some(words)
+}
+
+/// The words without those that say nothing here ("ok", "it's", "just").
+fn essence(words: &[String], lexicon: &Lexicon) -> Vec<String> {
+    words.iter().filter(|word| !lexicon.talk(word, "filler")).cloned().collect()
+}
+
+/// The words without the phrase of `group` they begin or end with.
+fn without<'a>(words: &[&'a str], group: &str, lexicon: &Lexicon) -> Option<Vec<&'a str>> {
+    (1..words.len()).rev().find_map(|count| {
+        let (head, behind) = words.split_at(count);
+        let (before, tail) = words.split_at(words.len() - count);
+        if lexicon.talk(&head.join(" "), group) {
+            return Some(behind.to_vec());
+        }
+        lexicon.talk(&tail.join(" "), group).then(|| before.to_vec())
+    })
+}
+
+/// The step these words name as a whole, and the other one they may name.
+fn steps(words: &[&str], groups: &[&str], lexicon: &'static Lexicon) -> Option<(Step, Option<Step>)> {
+    let mut steps: Vec<Step> = Vec::new();
+    for group in groups {
+        let meant: Vec<&str> = if let Some(talk) = group.strip_prefix("talk-") {
+            lexicon.talked(&words.join(" "), talk).collect()
+        } else {
+            let whole = lexicon.longest(words).filter(|(count, _)| *count == words.len());
+            whole.map_or_else(Vec::new, |(_, meanings)| {
+                meanings.iter().filter_map(|meaning| meaning.strip_prefix(group)).collect()
+            })
+        };
+        steps.extend(meant.into_iter().filter_map(Step::from_name));
+        if !steps.is_empty() {
+            break;
+        }
+    }
+    steps.sort_unstable();
+    steps.dedup();
+    let first = steps.first().copied()?;
+    Some((first, steps.get(1).copied()))
+}

@@ -1,0 +1,119 @@
+//! A change of mind in plain words: "12 people now", "make it 6 instead", "the bird is fresh".
+//!
+//! With a proposal open it changes the proposal; with a plan standing it changes the plan, if it still can, and can be
+//! taken back.
+
+use super::action::Action;
+use super::sitting::button;
+use super::state::LivePlan;
+use super::{PersonId, Sitting, board, jobs, live, may, planning, proposal};
+use crate::reading::{self, Problem, Wish};
+use crate::words::{Arg, Text};
+
+/// Short enough to be nothing but a change.
+const SHORT: usize = 60;
+
+/// `false`: the words change nothing.
+pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, addressed: bool) -> bool {
+    let (wish, problems) = planning::read(sitting, text);
+    if sitting.room.drafts.contains_key(&who) {
+        // "make it 6 instead": a number that means nothing else is the hour.
+        let loose = problems.iter().all(|problem| matches!(problem, Problem::LooseNumber(_)));
+        if wish.is_empty() && loose {
+            return text.len() <= SHORT && planning::moved(sitting, who, text);
+        }
+        planning::told(sitting, who, wish, &problems);
+        return true;
+    }
+    if sitting.room.plan.is_none() {
+        // The beginning of a plan, told in pieces.
+        let begins = addressed && text.len() <= SHORT && !wish.is_empty();
+        if begins {
+            planning::told(sitting, who, wish, &problems);
+        }
+        return begins;
+    }
+    standing(sitting, who, text, addressed, wish, &problems)
+}
+
+fn standing(
+    sitting: &mut Sitting<'_>,
+    who: PersonId,
+    text: &str,
+    addressed: bool,
+    wish: Wish,
+    problems: &[Problem],
+) -> bool {
+    let Some(plan) = &sitting.room.plan else { return false };
+    let mut changed = plan.wish.clone();
+    changed.merge(if addressed { wish } else { plain_facts(wish) });
+    changed.settle(&sitting.ground());
+    if changed == plan.wish && addressed && text.len() <= SHORT {
+        changed.dinner = shifted(sitting, text).or(changed.dinner);
+    }
+    if changed == plan.wish {
+        let complains = addressed && problems.iter().any(|problem| !matches!(problem, Problem::LooseNumber(_)));
+        if complains {
+            planning::complain(sitting, who, problems);
+        }
+        return complains;
+    }
+    if !may::steer(sitting) {
+        if addressed {
+            may::refuse(sitting);
+        }
+        return addressed;
+    }
+    apply(sitting, changed);
+    true
+}
+
+/// What may be heard in a chat that was not meant for the bot: numbers at the table and the hour, nothing of ovens.
+fn plain_facts(wish: Wish) -> Wish {
+    Wish {
+        mass_g: wish.mass_g,
+        adults: wish.adults,
+        children: wish.children,
+        dinner: wish.dinner,
+        dinner_day: wish.dinner_day,
+        dinner_hour: wish.dinner_hour,
+        ..Wish::default()
+    }
+}
+
+/// The dinner hour in words like "make it 6 instead"; a number alone is no hour.
+fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Moment> {
+    let dinner = sitting.room.plan.as_ref()?.wish.dinner?;
+    let bare = text.trim().chars().all(|c| c.is_ascii_digit());
+    let shift = (!bare).then(|| reading::read_shift(text, dinner, &sitting.ground())).flatten()?;
+    shift.applied(dinner).filter(|to| *to > sitting.now)
+}
+
+fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
+    let (zone, now, by) = (sitting.zone_or_utc(), sitting.now, sitting.speaker());
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let changed = LivePlan { wish, ..plan.clone() };
+    match changed.solve(zone, now) {
+        Some(Ok(schedule)) => {
+            plan.remember("mended", None, by, now);
+            plan.wish = changed.wish;
+            let before = plan.jobs.clone();
+            plan.adopt(&schedule, now);
+            let shifts = live::shifts(&before, plan);
+            let undo =
+                Action::Undo(plan.serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
+            let known = proposal::understood(&plan.wish);
+            let small = plan.order(zone).and_then(|order| proposal::size_doubt(&order));
+            let text = Text::new("room-amended").with("known", known.map_or(Arg::Verbatim(String::new()), Arg::from));
+            let lines: Vec<Text> = small.into_iter().chain(jobs::shift_lines(&shifts)).collect();
+            sitting.answer(text).lines(lines).key("amended").row([button("room-button-undo", &undo)]);
+            board::refresh(sitting);
+        }
+        Some(Err(conflict)) => {
+            let mut lines = proposal::clash(&conflict);
+            lines.extend(proposal::all_offers(&conflict));
+            sitting.answer(Text::new("room-amend-clash")).lines(lines);
+        }
+        None => {}
+    }
+}

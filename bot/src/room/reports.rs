@@ -1,0 +1,60 @@
+//! What people say of the jobs in passing: "it's on", "salted it", "still frozen", "ok".
+//!
+//! Words count as much as buttons: a cook with wet hands types "done".
+
+use super::action::JobRef;
+use super::state::JobState;
+use super::{PersonId, Sitting, board, jobs, plan_words, planning};
+use crate::reading::{self, Report, ReportKind};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::Step;
+
+/// Words that report on a job. `false`: they do not, or there is no such job.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some(report) = reading::read_report(text, sitting.lexicon()) else { return false };
+    let Some(it) = job(sitting, &report) else { return false };
+    match report.kind {
+        ReportKind::Done => jobs::done(sitting, it),
+        ReportKind::NotDone => not_done(sitting, it),
+    }
+    true
+}
+
+/// The job meant: the one named, else the one that is due.
+fn job(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
+    let due = jobs::due_now(sitting);
+    let Some(step) = report.step else { return due };
+    // "In the fridge" may be the thaw or the leftovers: the one that is due is meant.
+    let meant = [Some(step), report.or].into_iter().flatten();
+    due.filter(|it| meant.clone().any(|step| step == it.step))
+        .or_else(|| meant.clone().find_map(|step| jobs::by_step(sitting, step, None)))
+}
+
+/// Someone says that it is not done: it is never taken for done, and the rest is planned again.
+fn not_done(sitting: &mut Sitting<'_>, it: JobRef) {
+    let now = sitting.now;
+    if let Some(job) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(it.step, it.nth)) {
+        job.denied = true;
+        if job.at <= now && job.state == JobState::Waiting {
+            job.call_at = None;
+        }
+    }
+    sitting.answer(Text::new("room-not-done").with("what", Arg::from(plan_words::step_name(it.step, it.nth))));
+    match sitting.resolve() {
+        Ok(shifts) => jobs::tell_shifts(sitting, &shifts),
+        Err(conflict) => jobs::tell_conflict(sitting, &conflict),
+    }
+    board::refresh(sitting);
+}
+
+/// "ok": yes to a proposal that lies open, else no more than a nod.
+pub(super) fn agreed(sitting: &mut Sitting<'_>, who: PersonId) {
+    if planning::is_proposed(sitting, who) {
+        return planning::accept(sitting, who);
+    }
+    let due = jobs::due_now(sitting).filter(|it| it.step != Step::Check);
+    sitting.answer(match due {
+        Some(it) => Text::new("room-ok-due").with("what", Arg::from(plan_words::step_name(it.step, it.nth))),
+        None => Text::new("room-ok"),
+    });
+}
