@@ -366,7 +366,7 @@ impl Fit {
         if earlier.breast.len() + earlier.thigh.len() < 8 {
             return None;
         }
-        let fit = Posterior::fit(&self.prior, &earlier, &self.air, &self.noise);
+        let fit = Posterior::fit_from(self.posterior.mean, &self.prior, &earlier, &self.air, &self.noise);
         let spots = [(Place::Breast, BREAST, &evidence.breast), (Place::Thigh, THIGH, &evidence.thigh)];
         spots.into_iter().enumerate().find_map(|(which, (place, spot, seen))| {
             let last = seen.last().filter(|s| s.minutes > split)?;
@@ -386,22 +386,23 @@ impl Fit {
         let spot = [BREAST, THIGH][which];
         let unknowns = &self.posterior.mean;
         let steps = (pull.min(LONGEST) / STEP).round() as usize;
-        let air = self.air.with(unknowns, steps + 1);
-        let mut course = Course::new(&spot_of(unknowns, spot), unknowns[START], STEP);
-        let mut at_now = course.reached().celsius;
+        let air = |i: usize| [self.air.at(i, unknowns[PIT], unknowns[AHEAD])];
+        let mut course = Course::new([spot_of(unknowns, spot)], [unknowns[START]], STEP);
+        let mut at_now = course.reached()[0].celsius;
         for i in 0..steps {
-            course.step(air[i], air[i + 1]);
+            course.step(&air(i), &air(i + 1));
             if (i + 1) as f64 * STEP <= now {
-                at_now = course.reached().celsius;
+                at_now = course.reached()[0].celsius;
             }
         }
         let (left, _) = self.posterior.left[which];
         course.shelter(SHELTER);
-        let (mut peak, mut after) = (course.reached().celsius, 0.0);
+        let (mut peak, mut after) = (course.reached()[0].celsius, 0.0);
         for i in 1..=(STANDING / STEP) as usize {
-            course.step(KITCHEN, KITCHEN);
-            if course.reached().celsius > peak {
-                (peak, after) = (course.reached().celsius, i as f64 * STEP);
+            course.step(&[KITCHEN], &[KITCHEN]);
+            let [reached] = course.reached();
+            if reached.celsius > peak {
+                (peak, after) = (reached.celsius, i as f64 * STEP);
             }
         }
         let fade = (-(pull - now).max(0.0) / self.noise.memory).exp();
@@ -479,10 +480,10 @@ pub fn facts(cook: &Cook, pit_read: bool) -> Facts {
 /// Mass of the turkey that takes as long as a kilogram of this bird. Derived from the government timetable.
 fn likeness(kind: Kind, form: Form) -> f64 {
     let kind = match kind {
-        Kind::Turkey | Kind::Chicken | Kind::Capon => 1.0,
-        Kind::TurkeyBreast => 1.6,
+        Kind::Turkey | Kind::Capon | Kind::Goose => 1.0,
+        Kind::TurkeyBreast => 1.1,
+        Kind::Chicken => 0.9,
         Kind::Duck => 1.8,
-        Kind::Goose => 1.0,
     };
     if form == Form::Pieces { 0.5 * kind } else { kind }
 }

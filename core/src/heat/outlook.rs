@@ -6,7 +6,7 @@
 //! line through the posterior that moves it most, at five standard scores.
 
 use super::pit::Air;
-use super::posterior::{Noise, Posterior, STEP, curve_of, curve_with_slopes, through};
+use super::posterior::{Noise, Posterior, STEP, curve_of, curve_with_slopes, curves_of, through};
 use super::prior::{BREAST, THIGH, UNKNOWNS};
 use super::small::{Vector, apply};
 
@@ -85,16 +85,19 @@ pub fn crossing(
     let own = (posterior.scale * wander + OFFSET * OFFSET).sqrt() / rise;
     let horizon = (at * 1.7 + 120.0).min(LONGEST);
     let mut times = [at; 5];
-    for (time, score) in times.iter_mut().zip(SCORES) {
-        if score == 0.0 || deviation < 1e-9 {
-            continue;
+    if deviation > 1e-9 {
+        let moved = [0, 1, 3, 4].map(|k| {
+            let mut moved = posterior.mean;
+            for i in 0..UNKNOWNS {
+                moved[i] += SCORES[k] * wider * toward[i] / deviation;
+            }
+            moved
+        });
+        let curves = curves_of(moved.each_ref(), spot, air, points(horizon));
+        for (lane, k) in [0, 1, 3, 4].into_iter().enumerate() {
+            let curve: Vec<f64> = curves.iter().map(|c| c[lane]).collect();
+            times[k] = crosses(&curve, target, now, left, noise.memory).unwrap_or(horizon);
         }
-        let mut moved = posterior.mean;
-        for i in 0..UNKNOWNS {
-            moved[i] += score * wider * toward[i] / deviation;
-        }
-        let far = if score < 0.0 { at + STEP } else { horizon };
-        *time = crosses(&curve_of(&moved, spot, air, points(far)), target, now, left, noise.memory).unwrap_or(far);
     }
     for i in (0..2).rev() {
         times[i] = times[i].min(times[i + 1]);

@@ -56,14 +56,18 @@ impl Air {
         Self { pit, ahead, doubt: if dying.is_some() { DYING } else { STEADY }, dying }
     }
 
-    /// The first `points` values at the bird for these unknowns.
-    pub fn with(&self, unknowns: &Vector, points: usize) -> Vec<f64> {
-        let last = self.pit.len() - 1;
-        let value = |i: usize| {
-            let at = self.pit[i.min(last)] + unknowns[PIT];
-            if i >= self.ahead { at + unknowns[AHEAD] } else { at }
-        };
-        (0..points).map(value).collect()
+    /// °C at the bird at a point, for these shifts of the pit and of its future.
+    pub fn at(&self, point: usize, pit: f64, ahead: f64) -> f64 {
+        let at = self.pit[point.min(self.pit.len() - 1)] + pit;
+        if point >= self.ahead { at + ahead } else { at }
+    }
+
+    /// The same at any minute of the past, for these unknowns.
+    pub fn at_minute(&self, minutes: f64, unknowns: &Vector) -> f64 {
+        let place = (minutes / STEP).max(0.0);
+        let (below, part) = (place as usize, place.fract());
+        let at = |point| self.at(point, unknowns[PIT], unknowns[AHEAD]);
+        at(below) + part * (at(below + 1) - at(below))
     }
 }
 

@@ -9,7 +9,7 @@
 use super::pit::Air;
 use super::prior::{AHEAD, BIOT, BREAST, DEPTH, DRY, PIT, Prior, RATE, START, STEM, THIGH, UNKNOWNS, WET};
 use super::small::{Matrix, Vector, ZERO, apply, cholesky, dot, inverse, solve};
-use super::spot::{Reached, Spot};
+use super::spot::{Course, Reached, Spot};
 
 /// Minutes between the points of a curve.
 pub const STEP: f64 = 4.0;
@@ -101,47 +101,66 @@ pub fn spot_of(unknowns: &Vector, spot: usize) -> Spot {
     }
 }
 
-/// Temperatures alone.
-pub fn curve_of(unknowns: &Vector, spot: usize, air: &Air, points: usize) -> Vec<f64> {
-    let mut out = Vec::with_capacity(points);
-    spot_of(unknowns, spot).run(unknowns[START], &air.with(unknowns, points), STEP, &mut out);
-    out.iter().map(|r| r.celsius).collect()
+/// Temperatures alone, for several sets of unknowns at once.
+pub fn curves_of<const L: usize>(unknowns: [&Vector; L], spot: usize, air: &Air, points: usize) -> Vec<[f64; L]> {
+    course(unknowns, spot, air, points).map(|reached| reached.map(|r| r.celsius)).collect()
 }
 
-/// Temperatures with slopes.
-pub fn curve_with_slopes(unknowns: &Vector, spot: usize, air: &Air, points: usize) -> Curve {
-    let mut out: Vec<Reached> = Vec::with_capacity(points);
-    let base = spot_of(unknowns, spot);
-    base.run(unknowns[START], &air.with(unknowns, points), STEP, &mut out);
-    let celsius: Vec<f64> = out.iter().map(|r| r.celsius).collect();
-    let mut slopes = vec![[0.0; UNKNOWNS]; points];
-    for (slope, reached) in slopes.iter_mut().zip(&out) {
-        slope[spot + DEPTH] = reached.by_depth * base.depth * (1.0 - base.depth);
-    }
-    let mut nudge = |which: usize, by: f64| {
-        let mut moved = *unknowns;
-        moved[which] += by;
-        spot_of(&moved, spot).run(moved[START], &air.with(&moved, points), STEP, &mut out);
-        for ((slope, moved), base) in slopes.iter_mut().zip(&out).zip(&celsius) {
-            slope[which] = (moved.celsius - base) / by;
+/// Temperatures alone.
+pub fn curve_of(unknowns: &Vector, spot: usize, air: &Air, points: usize) -> Vec<f64> {
+    course([unknowns], spot, air, points).map(|[reached]| reached.celsius).collect()
+}
+
+fn course<const L: usize>(
+    unknowns: [&Vector; L],
+    spot: usize,
+    air: &Air,
+    points: usize,
+) -> impl Iterator<Item = [Reached; L]> {
+    let mut course = Course::new(unknowns.map(|u| spot_of(u, spot)), unknowns.map(|u| u[START]), STEP);
+    let shifts = unknowns.map(|u| (u[PIT], u[AHEAD]));
+    let at = move |i: usize| shifts.map(|(pit, ahead)| air.at(i, pit, ahead));
+    (0..points).map(move |i| {
+        if i > 0 {
+            course.step(&at(i - 1), &at(i));
         }
-    };
-    nudge(spot + RATE, 0.02);
-    nudge(spot + BIOT, 0.03);
-    nudge(spot + WET, 0.1);
-    nudge(DRY, 0.1);
-    nudge(PIT, 1.0);
-    nudge(START, 0.5);
-    if air.ahead < points {
-        nudge(AHEAD, 2.0);
+        course.reached()
+    })
+}
+
+/// Temperatures with slopes: the most probable course and one a nudged unknown, all at once.
+pub fn curve_with_slopes(unknowns: &Vector, spot: usize, air: &Air, points: usize) -> Curve {
+    let nudges = [
+        (spot + RATE, 0.02),
+        (spot + BIOT, 0.03),
+        (spot + WET, 0.1),
+        (DRY, 0.1),
+        (PIT, 1.0),
+        (START, 0.5),
+        (AHEAD, 2.0),
+    ];
+    let mut moved = [*unknowns; 8];
+    for (moved, (which, by)) in moved.iter_mut().skip(1).zip(nudges) {
+        moved[which] += by;
     }
-    Curve { celsius, slopes }
+    let depth = spot_of(unknowns, spot).depth;
+    let mut curve = Curve { celsius: Vec::with_capacity(points), slopes: Vec::with_capacity(points) };
+    for [base, nudged @ ..] in course(moved.each_ref(), spot, air, points) {
+        let mut slope = [0.0; UNKNOWNS];
+        slope[spot + DEPTH] = base.by_depth * depth * (1.0 - depth);
+        for (nudged, (which, by)) in nudged.iter().zip(nudges) {
+            slope[which] = (nudged.celsius - base.celsius) / by;
+        }
+        curve.celsius.push(base.celsius);
+        curve.slopes.push(slope);
+    }
+    curve
 }
 
 impl Curve {
     /// What a thermometer at the spot shows at `minutes`, with its slopes in the unknowns.
     pub fn shown(&self, minutes: f64, air: &Air, mean: &Vector, spot: usize) -> (f64, Vector) {
-        let pit = between_values(&air.with(mean, self.celsius.len()), minutes);
+        let pit = air.at_minute(minutes, mean);
         through_stem(self, minutes, pit, mean[spot + STEM], spot)
     }
 }
@@ -161,12 +180,16 @@ fn through_stem(curve: &Curve, minutes: f64, pit: f64, stem: f64, spot: usize) -
 impl Posterior {
     /// Bends the prior to the evidence.
     pub fn fit(prior: &Prior, evidence: &Evidence, air: &Air, noise: &Noise) -> Self {
+        Self::fit_from(prior.mean, prior, evidence, air, noise)
+    }
+
+    /// The same, looking for the most probable unknowns from `mean` on: sooner found where that is near.
+    pub fn fit_from(mut mean: Vector, prior: &Prior, evidence: &Evidence, air: &Air, noise: &Noise) -> Self {
         const TURNS: usize = 10;
         let precision = inverse(&prior.covariance);
         let last = evidence.breast.iter().chain(&evidence.thigh).map(|s| s.minutes).fold(0.0, f64::max);
         let last = evidence.truth.iter().flatten().map(|s| s.minutes).fold(last, f64::max);
         let points = (last / STEP) as usize + 2;
-        let mut mean = prior.mean;
         let mut best: Option<Best> = None;
         let mut turn = 0;
         loop {
@@ -234,13 +257,12 @@ impl Sums {
     fn over(mean: &Vector, evidence: &Evidence, air: &Air, noise: &Noise, points: usize) -> Self {
         let rest = (0.0, noise.wander * noise.wander);
         let mut sums = Self { normal: ZERO, pull: [0.0; UNKNOWNS], square: 0.0, extra: 0.0, count: 0, left: [rest; 2] };
-        let shown = air.with(mean, points);
         for (which, spot, seen) in [(0, BREAST, &evidence.breast), (1, THIGH, &evidence.thigh)] {
             if seen.is_empty() {
                 continue;
             }
             let curve = curve_with_slopes(mean, spot, air, points);
-            sums.left[which] = sums.add(seen, &curve, &shown, mean, spot, noise);
+            sums.left[which] = sums.add(seen, &curve, air, mean, spot, noise);
             if let Some(truth) = evidence.truth[which] {
                 let (at, slope) = between(&curve, truth.minutes);
                 sums.observe(truth.celsius - at, &slope, 0.2_f64.powi(2));
@@ -265,17 +287,15 @@ impl Sums {
         &mut self,
         seen: &[Seen],
         curve: &Curve,
-        air: &[f64],
+        air: &Air,
         mean: &Vector,
         spot: usize,
         noise: &Noise,
     ) -> (f64, f64) {
-        let stem = mean[spot + STEM];
         let wander = noise.wander * noise.wander;
         let (mut left, mut spread, mut left_slope, mut then) = (0.0, wander, [0.0; UNKNOWNS], 0.0);
         for reading in seen {
-            let pit = between_values(air, reading.minutes);
-            let (shown, slope) = through_stem(curve, reading.minutes, pit, stem, spot);
+            let (shown, slope) = curve.shown(reading.minutes, air, mean, spot);
             let gap = reading.celsius - shown;
 
             let fade = (-(reading.minutes - then) / noise.memory).exp();

@@ -1,10 +1,13 @@
 //! The fast model: one spot in a warm, wet-skinned sphere. What a forecast runs a hundred times a reading.
 //!
 //! Owns the dimensionless solver. Knows nothing of birds or readings; the same physics in full is [`super::body`]. Start at
-//! [`Spot::run`]. Temperatures °C, times minutes.
+//! [`Course`]. Temperatures °C, times minutes.
 //!
 //! A muscle mass is no sphere, but the curve of a spot in one, with its own time scale, Biot number, wetness and depth, follows the
 //! logs of whole birds within a degree; which sphere it is, the readings tell.
+
+// Lanes and cells are walked by index: so the sums read like the formulas, and so the lanes run side by side.
+#![allow(clippy::needless_range_loop)]
 
 use super::surface::saturation;
 
@@ -64,134 +67,168 @@ impl Grid {
 }
 
 /// The part of a stage's elimination that does not change from step to step: everything but the skin's row.
-struct Stage {
-    weight: f64,
-    off: [f64; CELLS],
-    factor: [f64; CELLS],
-    inverse: [f64; CELLS],
-    skin: f64,
+struct Stage<const L: usize> {
+    weight: [f64; L],
+    off: [[f64; L]; CELLS],
+    factor: [[f64; L]; CELLS],
+    inverse: [[f64; L]; CELLS],
+    skin: [f64; L],
 }
 
-impl Stage {
-    fn new(grid: &Grid, weight: f64) -> Self {
-        let mut diagonal = grid.volumes;
-        let (mut off, mut factor, mut inverse) = ([0.0; CELLS], [0.0; CELLS], [0.0; CELLS]);
-        for i in 0..CELLS {
-            off[i] = weight * grid.faces[i];
-            diagonal[i] += off[i];
-            diagonal[i + 1] += off[i];
+impl<const L: usize> Stage<L> {
+    fn new(grid: &Grid, weight: [f64; L]) -> Self {
+        let nothing = [[0.0; L]; CELLS];
+        let mut stage = Self { weight, off: nothing, factor: nothing, inverse: nothing, skin: [0.0; L] };
+        for lane in 0..L {
+            let mut diagonal = grid.volumes;
+            for i in 0..CELLS {
+                stage.off[i][lane] = weight[lane] * grid.faces[i];
+                diagonal[i] += stage.off[i][lane];
+                diagonal[i + 1] += stage.off[i][lane];
+            }
+            for i in 0..CELLS {
+                stage.inverse[i][lane] = 1.0 / diagonal[i];
+                stage.factor[i][lane] = stage.off[i][lane] * stage.inverse[i][lane];
+                diagonal[i + 1] -= stage.factor[i][lane] * stage.off[i][lane];
+            }
+            stage.skin[lane] = diagonal[CELLS];
         }
-        for i in 0..CELLS {
-            inverse[i] = 1.0 / diagonal[i];
-            factor[i] = off[i] * inverse[i];
-            diagonal[i + 1] -= factor[i] * off[i];
-        }
-        Self { weight, off, factor, inverse, skin: diagonal[CELLS] }
+        stage
     }
 
     /// Solves with the skin's law `gain - slope × T` added to the last row.
-    fn solve(&self, mut right: [f64; CELLS + 1], (gain, slope): (f64, f64)) -> [f64; CELLS + 1] {
-        right[CELLS] += self.weight * gain;
+    fn solve(&self, mut right: Profile<L>, gain: &[f64; L], slope: &[f64; L]) -> Profile<L> {
         for i in 0..CELLS {
-            right[i + 1] += self.factor[i] * right[i];
+            for lane in 0..L {
+                right[i + 1][lane] += self.factor[i][lane] * right[i][lane];
+                right[i][lane] *= self.inverse[i][lane];
+            }
         }
-        right[CELLS] /= self.skin + self.weight * slope;
+        for lane in 0..L {
+            let weight = self.weight[lane];
+            right[CELLS][lane] = (right[CELLS][lane] + weight * gain[lane]) / (self.skin[lane] + weight * slope[lane]);
+        }
         for i in (0..CELLS).rev() {
-            right[i] = (right[i] + self.off[i] * right[i + 1]) * self.inverse[i];
+            for lane in 0..L {
+                right[i][lane] += self.factor[i][lane] * right[i + 1][lane];
+            }
         }
         right
     }
 }
 
-impl Spot {
-    /// The spot's temperatures in steps of `step` minutes, `out[0]` being `start` throughout, in an `air` of the same steps.
-    pub fn run(&self, start: f64, air: &[f64], step: f64, out: &mut Vec<Reached>) {
-        let mut course = Course::new(self, start, step);
-        out.clear();
-        out.push(course.reached());
-        for pair in air.windows(2) {
-            course.step(pair[0], pair[1]);
-            out.push(course.reached());
-        }
-    }
-}
+/// Temperatures from the centre to the skin, a lane a sphere.
+type Profile<const L: usize> = [[f64; L]; CELLS + 1];
 
-/// A sphere on its way.
-pub struct Course {
+/// Several spheres on their way at once: their sums don't wait for each other, which is most of the time one alone would take.
+pub struct Course<const L: usize> {
     grid: Grid,
-    first: Stage,
-    second: Stage,
-    place: Place,
-    biot: f64,
-    wetness: f64,
-    drying: f64,
-    /// Share of a unit of Fourier number a step, times three: from heat at the skin to the sphere's mean temperature.
-    share: f64,
-    lost: f64,
-    now: [f64; CELLS + 1],
+    first: Stage<L>,
+    second: Stage<L>,
+    places: [Place; L],
+    spots: [Spot; L],
+    /// From heat at the skin to the sphere's mean temperature, a step.
+    share: [f64; L],
+    lost: [f64; L],
+    now: Profile<L>,
 }
 
-impl Course {
-    /// At `start` °C throughout, to be advanced in steps of `step` minutes.
-    pub fn new(spot: &Spot, start: f64, step: f64) -> Self {
+impl<const L: usize> Course<L> {
+    /// Each at its start temperature throughout, to be advanced in steps of `step` minutes.
+    pub fn new(spots: [Spot; L], starts: [f64; L], step: f64) -> Self {
         let grid = Grid::new();
-        let fourier = spot.rate * step;
+        let fourier = spots.map(|s| s.rate * step);
         Self {
-            first: Stage::new(&grid, 0.5 * STAGE * fourier),
-            second: Stage::new(&grid, (1.0 - STAGE) / (2.0 - STAGE) * fourier),
+            first: Stage::new(&grid, fourier.map(|f| 0.5 * STAGE * f)),
+            second: Stage::new(&grid, fourier.map(|f| (1.0 - STAGE) / (2.0 - STAGE) * f)),
             grid,
-            place: Place::new(spot.depth),
-            biot: spot.biot,
-            wetness: spot.wetness,
-            drying: spot.drying,
-            share: 3.0 * fourier,
-            lost: 0.0,
-            now: [start; CELLS + 1],
+            places: spots.map(|s| Place::new(s.depth)),
+            spots,
+            share: fourier.map(|f| 3.0 * f),
+            lost: [0.0; L],
+            now: [starts; CELLS + 1],
         }
     }
 
-    /// Where the spot is now.
-    pub fn reached(&self) -> Reached {
-        self.place.of(&self.now)
+    /// Where the spots are now.
+    pub fn reached(&self) -> [Reached; L] {
+        std::array::from_fn(|lane| {
+            let place = &self.places[lane];
+            let inner = self.now[place.below][lane];
+            let rise = self.now[place.below + 1][lane] - inner;
+            Reached { celsius: inner + place.part * rise, by_depth: place.by_depth * rise }
+        })
     }
 
-    /// The skin now takes heat `times` as well as before: off the heat there is no draught.
+    /// The skins now take heat `times` as well as before: off the heat there is no draught.
     pub fn shelter(&mut self, times: f64) {
-        self.biot *= times;
+        self.spots.iter_mut().for_each(|s| s.biot *= times);
     }
 
     /// One step in an air of `from` °C now and `to` °C then.
-    pub fn step(&mut self, from: f64, to: f64) {
+    pub fn step(&mut self, from: &[f64; L], to: &[f64; L]) {
         let (near, far) = (1.0 / (STAGE * (2.0 - STAGE)), (1.0 - STAGE).powi(2) / (STAGE * (2.0 - STAGE)));
-        let wet = self.biot * self.wetness / PSYCHROMETRIC * (-self.lost / self.drying).exp();
-        let skin = self.now[CELLS];
-        let (pressure, rise) = saturation(skin);
-        let (over, rise) = if pressure > VAPOR { (pressure - VAPOR, rise) } else { (0.0, 0.0) };
-        let law = |air: f64| (self.biot * air - wet * (over - rise * skin), self.biot + wet * rise);
-
-        let mut right = [0.0; CELLS + 1];
-        for ((right, volume), now) in right.iter_mut().zip(&self.grid.volumes).zip(&self.now) {
-            *right = volume * now;
+        let wet: [f64; L] = std::array::from_fn(|lane| {
+            let spot = &self.spots[lane];
+            spot.biot * spot.wetness / PSYCHROMETRIC * (-self.lost[lane] / spot.drying).exp()
+        });
+        let law = Law::at(&self.now[CELLS], &wet, &self.spots);
+        let mut right = [[0.0; L]; CELLS + 1];
+        for i in 0..=CELLS {
+            (0..L).for_each(|lane| right[i][lane] = self.grid.volumes[i] * self.now[i][lane]);
         }
         for i in 0..CELLS {
-            let heat = self.first.off[i] * (self.now[i + 1] - self.now[i]);
-            right[i] += heat;
-            right[i + 1] -= heat;
+            for lane in 0..L {
+                let heat = self.first.off[i][lane] * (self.now[i + 1][lane] - self.now[i][lane]);
+                right[i][lane] += heat;
+                right[i + 1][lane] -= heat;
+            }
         }
-        let (gain, slope) = law(from);
-        right[CELLS] += self.first.weight * (gain - slope * skin);
-        let middle = self.first.solve(right, law(from + STAGE * (to - from)));
+        for lane in 0..L {
+            let heat = law.gain(from[lane], lane) - law.slope[lane] * self.now[CELLS][lane];
+            right[CELLS][lane] += self.first.weight[lane] * heat;
+        }
+        let gain = std::array::from_fn(|lane| law.gain(from[lane] + STAGE * (to[lane] - from[lane]), lane));
+        let middle = self.first.solve(right, &gain, &law.slope);
 
-        let skin = middle[CELLS];
-        let (pressure, rise) = saturation(skin);
-        let (over, rise) = if pressure > VAPOR { (pressure - VAPOR, rise) } else { (0.0, 0.0) };
-        for ((right, volume), (middle, now)) in
-            right.iter_mut().zip(&self.grid.volumes).zip(middle.iter().zip(&self.now))
-        {
-            *right = volume * (near * middle - far * now);
+        let law = Law::at(&middle[CELLS], &wet, &self.spots);
+        let mut right = [[0.0; L]; CELLS + 1];
+        for i in 0..=CELLS {
+            (0..L).for_each(|lane| {
+                right[i][lane] = self.grid.volumes[i] * (near * middle[i][lane] - far * self.now[i][lane]);
+            });
         }
-        self.now = self.second.solve(right, (self.biot * to - wet * (over - rise * skin), self.biot + wet * rise));
-        self.lost += self.share * wet * over;
+        let gain = std::array::from_fn(|lane| law.gain(to[lane], lane));
+        self.now = self.second.solve(right, &gain, &law.slope);
+        (0..L).for_each(|lane| self.lost[lane] += self.share[lane] * wet[lane] * law.over[lane]);
+    }
+}
+
+/// What the skins take from the air, linear about their temperature: `gain - slope × T`.
+struct Law<const L: usize> {
+    biot: [f64; L],
+    cooling: [f64; L],
+    slope: [f64; L],
+    over: [f64; L],
+}
+
+impl<const L: usize> Law<L> {
+    fn at(skin: &[f64; L], wet: &[f64; L], spots: &[Spot; L]) -> Self {
+        let biot = std::array::from_fn(|lane| spots[lane].biot);
+        let mut law = Self { biot, cooling: [0.0; L], slope: biot, over: [0.0; L] };
+        for lane in 0..L {
+            let (pressure, rise) = saturation(skin[lane]);
+            if pressure > VAPOR {
+                law.over[lane] = pressure - VAPOR;
+                law.cooling[lane] = wet[lane] * (law.over[lane] - rise * skin[lane]);
+                law.slope[lane] += wet[lane] * rise;
+            }
+        }
+        law
+    }
+
+    fn gain(&self, air: f64, lane: usize) -> f64 {
+        self.biot[lane] * air - self.cooling[lane]
     }
 }
 
@@ -209,10 +246,5 @@ impl Place {
         let edge = |i: usize| (i as f64 / CELLS as f64).powi(2);
         let span = edge(below + 1) - edge(below);
         Self { below, part: (depth * depth - edge(below)) / span, by_depth: 2.0 * depth / span }
-    }
-
-    fn of(&self, at: &[f64; CELLS + 1]) -> Reached {
-        let rise = at[self.below + 1] - at[self.below];
-        Reached { celsius: at[self.below] + self.part * rise, by_depth: self.by_depth * rise }
     }
 }

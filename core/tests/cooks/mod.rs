@@ -2,6 +2,7 @@
 #![allow(dead_code, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 pub mod score;
+pub mod simple;
 
 use carvetime_core::bird::{Bird, BirdMass, Condition, Form, Kind};
 use carvetime_core::heat::{Cook, Profile, Reading};

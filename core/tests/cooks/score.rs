@@ -134,6 +134,9 @@ pub fn score(shots: &[&Shot]) -> Score {
     out
 }
 
+/// Head of the table.
+pub const HEADER: &str = "| forecaster | coverage (by time to go: > 120 / 60-120 / 30-60 / < 30 min) | median error | width | pinball | half-time p50 within 15 min | bias |";
+
 /// One line of the README's table.
 pub fn line(name: &str, s: &Score) -> String {
     let four = |v: [f64; 4], unit: f64| v.map(|x| format!("{:.1}", x * unit)).join(" / ");
