@@ -183,9 +183,12 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if planning::is_wish(sitting, text) {
         return plan(sitting, text);
     }
+    if reports::told(sitting, text) {
+        return;
+    }
     // A question in the middle of planning is answered; the draft waits.
     let question = questions::is_question(sitting, text);
-    if !question && (planning::answered(sitting, who, text) || reports::told(sitting, text)) {
+    if !question && planning::answered(sitting, who, text) {
         return;
     }
     if !question && amend::told(sitting, who, text, addressed) {

@@ -9,13 +9,19 @@ use crate::reading::{self, Report, ReportKind};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
 
-/// Words that report on a job. `false`: they do not, or there is no such job.
+/// Words that report on a job. `false`: they do not, or there is no plan.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    if sitting.room.plan.is_none() {
+        return false;
+    }
     let Some(report) = reading::read_report(text, sitting.lexicon()) else { return false };
-    let Some(it) = job(sitting, &report) else { return false };
-    match report.kind {
-        ReportKind::Done => jobs::done(sitting, it),
-        ReportKind::NotDone => not_done(sitting, it),
+    match (job(sitting, &report), report.kind) {
+        (Some(it), ReportKind::Done) => jobs::done(sitting, it),
+        (Some(it), ReportKind::NotDone) => not_done(sitting, it),
+        // Settled already, or no job of this plan: no more than a nod.
+        (None, _) => {
+            sitting.answer(Text::new("room-ok"));
+        }
     }
     true
 }
