@@ -146,6 +146,7 @@ fn an_hour_told_before_the_zone_is_the_kitchens_hour() {
     kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner 2027-12-03 16:00, 8 people, oven at 325");
     let said = kitchen.say("Rosa", "Chicago");
     assert!(said.contains("4:00 PM"), "{said}");
+    assert_eq!(said.matches("[Accept]").count(), 1, "{said}");
 }
 
 #[test]

@@ -50,10 +50,8 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, who: PersonId) {
 pub(super) fn answered(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
     let Some(question) = sitting.room.drafts.get(&who).and_then(|draft| draft.asked) else { return false };
     if question == Question::Zone {
-        return super::settings::zone_told(sitting, text) && {
-            go_on(sitting, who, How::New);
-            true
-        };
+        super::settings::zone_told(sitting, text);
+        return true;
     }
     let (mut wish, mut problems) = read(sitting, text);
     let read_already = wish.clone();

@@ -166,12 +166,11 @@ fn change(sitting: &mut Sitting<'_>, change: impl Fn(&mut Taste)) {
     }
 }
 
-/// A zone or a city in words, after being asked. `false`: it was not a place.
-pub(super) fn zone_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+/// A zone or a city in words.
+pub(super) fn zone_told(sitting: &mut Sitting<'_>, text: &str) {
     match reading::read_zone(text) {
         Zones::One(zone) => {
             zone_is(sitting, zone.name());
-            true
         }
         Zones::Several(zones) => {
             let rows: Vec<Button> = zones
@@ -186,12 +185,10 @@ pub(super) fn zone_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
             for row in rows {
                 say.row([row]);
             }
-            false
         }
         Zones::None => {
             let text = Text::new("room-zone-unknown").with("text", Arg::Verbatim(super::moves::clip(text)));
             sitting.answer(text);
-            false
         }
     }
 }
