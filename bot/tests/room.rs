@@ -254,3 +254,27 @@ fn salt_for_the_plans_bird_needs_no_weight() {
     let said = kitchen.say("Tom", "how much salt do i need");
     assert!(said.contains("tbsp") && !said.contains("How heavy"), "{said}");
 }
+
+#[test]
+fn quiet_hours_keep_the_host_unnamed_except_for_safety() {
+    let mut kitchen = planned();
+    kitchen.scene.people.get_mut(&carvetime::room::PersonId(1)).unwrap().quiet =
+        Some((chrono::NaiveTime::MIN, chrono::NaiveTime::from_hms_opt(23, 59, 0).unwrap()));
+    let said = kitchen.run_to("2027-11-25 23:00");
+    for (step, named) in [("Start thawing", false), ("Off the heat", true)] {
+        let lines: Vec<&str> = said.lines().collect();
+        let at = lines
+            .iter()
+            .position(|line| line.contains("Still open since") && line.contains(step))
+            .unwrap_or_else(|| panic!("{step}: {said}"));
+        assert_eq!(lines[at - 1].contains("Rosa:"), named, "{step}: {}", lines[at - 1]);
+    }
+}
+
+#[test]
+fn settings_take_a_language_by_its_name() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-19 09:30");
+    assert!(kitchen.say("Rosa", "/settings language spanish").contains("Idioma: Español"));
+    assert!(kitchen.say("Rosa", "ayuda").contains("/plan"));
+    assert!(kitchen.say("Rosa", "/settings zone Mars/Olympus_Mons").contains("Mars/Olympus_Mons"));
+}

@@ -292,3 +292,8 @@ lexicon-talk-undo = undo, undo that, undo it, take that back, take it back, scra
 lexicon-talk-greeting = hi, hello, hey, hiya, howdy, hi there, hello there, hey there, good morning, morning, good afternoon, good evening, evening, hi everyone, hello everyone, good day, happy thanksgiving, merry christmas
 lexicon-talk-assent = ok, okay, k, kk, okey, yes, yep, yeah, yes please, sounds good, sounds great, looks good, looks great, good, great, perfect, sure, fine, alright, all right, go ahead, lets do it, lets go, do it, agreed, accept, accepted, i accept, deal, got it, will do, works for me, that works, ok good, ok great, ok lets do it, please do, cool, yes lets do it, yes do it, go for it, fine by me
 lexicon-talk-thanks = thanks, thank you, thank you so much, thanks so much, thanks a lot, many thanks, thx, ty, cheers, thank you very much, ok thanks, great thanks, ok thank you, perfect thanks, much appreciated
+
+## Asking for help in plain words; the names of languages
+lexicon-help = help, help me, can you help me, can u help me, what can you do, how does this work
+lexicon-language-en = english, inglés
+lexicon-language-es = spanish, español, castellano

@@ -293,3 +293,8 @@ lexicon-talk-undo = deshacer, deshaz, deshazlo, deshaz eso, deshacer eso, me equ
 lexicon-talk-greeting = hola, buenas, buenos días, buen día, buenas tardes, buenas noches, qué tal, hola qué tal, hola a todos, hola buenas, muy buenas, ey, feliz navidad, hola buenos días, hola buenas tardes
 lexicon-talk-assent = ok, okey, vale, de acuerdo, sí, sí por favor, claro, claro que sí, perfecto, genial, bien, muy bien, está bien, me parece bien, adelante, venga, dale, acepto, aceptado, aceptar, trato hecho, hagámoslo, estupendo, bueno, suena bien, por mí bien, vale perfecto, ok perfecto, sí vale, hazlo, así está bien
 lexicon-talk-thanks = gracias, muchas gracias, mil gracias, gracias a ti, vale gracias, ok gracias, perfecto gracias, muchísimas gracias, te lo agradezco
+
+## Pedir ayuda en palabras; los nombres de los idiomas
+lexicon-help = ayuda, ayúdame, me puedes ayudar, qué sabes hacer, cómo funciona
+lexicon-language-en = inglés, english
+lexicon-language-es = español, castellano, spanish

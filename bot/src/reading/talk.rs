@@ -5,6 +5,7 @@
 
 use super::fold::fold;
 use super::lexicon::Lexicon;
+use super::sentence::Sentence;
 use carvetime_core::plan::Step;
 
 /// Longer texts tell a story.
@@ -80,6 +81,17 @@ pub fn is_assent(text: &str, lexicon: &'static Lexicon) -> bool {
 /// "thanks", "thank you so much".
 pub fn is_thanks(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "thanks", lexicon)
+}
+
+/// "help", "what can you do".
+pub fn is_help(text: &str, lexicon: &'static Lexicon) -> bool {
+    Sentence::read(text, lexicon).is(0, "help")
+}
+
+/// The language named, by its tag: "language spanish".
+pub fn read_language(text: &str, lexicon: &'static Lexicon) -> Option<&'static str> {
+    let sentence = Sentence::read(text, lexicon);
+    (0..sentence.len()).find_map(|at| sentence.of(at, "language-"))
 }
 
 fn is_all(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {

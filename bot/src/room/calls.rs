@@ -190,8 +190,17 @@ fn mention(sitting: &Sitting<'_>, job: &LiveJob, calls: u8, to: &To) -> Option<T
         return Some(Text::new("room-call-from").with("what", Arg::from(proposal_dinner(sitting)?)));
     }
     let host = sitting.room.plan.as_ref().map(|plan| plan.host);
+    let safety = job.step().is_some_and(Step::is_safety);
+    let host = host.filter(|host| safety || !is_quiet(sitting, *host));
     let person = if calls > 1 { job.owner.or(host) } else { job.owner }?;
     Some(Text::new("room-call-name").with("name", mention_of(sitting, person)))
+}
+
+/// Whether it is a person's quiet hour. What they took at that hour, and what safety hangs on, is called all the same.
+fn is_quiet(sitting: &Sitting<'_>, person: PersonId) -> bool {
+    let Some((from, to)) = sitting.people.get(&person).and_then(|person| person.quiet) else { return false };
+    let time = sitting.now.with_timezone(&sitting.zone_or_utc()).time();
+    if from <= to { (from..to).contains(&time) } else { time >= from || time < to }
 }
 
 fn mention_of(sitting: &Sitting<'_>, person: PersonId) -> Arg {

@@ -202,6 +202,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if crate::reading::is_greeting(text, lexicon) {
             return help::hello(sitting);
         }
+        if crate::reading::is_help(text, lexicon) {
+            return help::help(sitting);
+        }
         if crate::reading::is_assent(text, lexicon) {
             return reports::agreed(sitting, who);
         }

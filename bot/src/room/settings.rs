@@ -21,11 +21,17 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, rest: &str) {
         if matches!(reading::read_zone(rest), Zones::None) && !first.contains('/') { place } else { rest }
     });
     if place.is_empty() {
-        show(sitting, How::New);
-    } else if may::steer(sitting) {
-        zone_told(sitting, place);
-    } else {
-        may::refuse(sitting);
+        return show(sitting, How::New);
+    }
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    match reading::read_language(rest, sitting.lexicon()) {
+        Some(language) => {
+            change(sitting, |taste| taste.language = Some(language.to_owned()));
+            show(sitting, How::New);
+        }
+        None => zone_told(sitting, place),
     }
 }
 
