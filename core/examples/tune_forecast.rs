@@ -1,140 +1,36 @@
 //! Learns the forecast's prior from the synthetic logs and scores it on logs it has not seen.
 //!
-//! `cargo run --release -p carvetime-core --example tune_forecast` prints the cross-validated table;
-//! with `write` it learns from all sixty and writes `core/src/heat/learned.rs`.
+//! `cargo run --release -p carvetime-core --example tune_forecast` prints the cross-validated table, with `list` every
+//! forecast too; with `write` it learns from all sixty and writes `core/src/heat/learned.rs`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 #[path = "../tests/cooks/mod.rs"]
 mod cooks;
 
-use carvetime_core::heat::posterior::Posterior;
-use carvetime_core::heat::prior::{AHEAD, COVARIATES, DRY, Facts, Learned, PIT, Prior, START, UNKNOWNS};
-use carvetime_core::heat::{fit_known, forecast_with};
-use cooks::{Log, logs, score};
-
-/// Parts the logs are split into; each is scored with a prior learned from the others.
-const FOLDS: usize = 6;
-/// Rounds of learning.
-const ROUNDS: usize = 8;
-/// Cooks' worth of belief in the physics' spread, and in each of its coefficients.
-const SPREAD_WORTH: f64 = 6.0;
-const COEFFICIENT_WORTH: f64 = 3.0;
+use carvetime_core::heat::prior::Learned;
+use cooks::{learn, logs, score};
 
 fn main() {
     let logs = logs();
-    if std::env::args().nth(1).as_deref() == Some("write") {
-        let learned = learn(&logs.iter().collect::<Vec<_>>());
+    let what = std::env::args().nth(1).unwrap_or_default();
+    if what == "write" {
+        let learned = learn::learn(&logs.iter().collect::<Vec<_>>());
         std::fs::write(concat!(env!("CARGO_MANIFEST_DIR"), "/src/heat/learned.rs"), written(&learned)).unwrap();
         return;
     }
-    let mut shots = Vec::new();
-    for fold in 0..FOLDS {
-        let of = |log: &Log| logs.iter().position(|l| l.id == log.id).unwrap() % FOLDS;
-        let learned = learn(&logs.iter().filter(|l| of(l) != fold).collect::<Vec<_>>());
-        for log in logs.iter().filter(|l| of(l) == fold) {
-            shots.extend(score::shots(log, |cook, readings, now| {
-                let done = forecast_with(&learned, cook, readings, now).done;
-                [done.p10, done.p50, done.p90].map(cooks::minutes)
-            }));
-        }
-    }
+    let shots = learn::cross_validated(&logs);
+    println!("{}", score::HEADER);
     score::table("carvetime, cross-validated", &shots);
-    if std::env::args().nth(1).as_deref() == Some("list") {
+    if what == "list" {
         for s in &shots {
             let [a, b, c] = s.quantiles.map(|q| q - s.truth);
+            let to_go = s.truth - s.now;
             println!(
-                "{} {} {} now {:.0} to go {:.1} err {b:.1} lo {a:.1} hi {c:.1}",
-                s.id,
-                s.family,
-                s.mode,
-                s.now,
-                s.truth - s.now
+                "{} {} {} now {:.0} to go {to_go:.1} err {b:.1} lo {a:.1} hi {c:.1}",
+                s.id, s.family, s.mode, s.now
             );
         }
     }
-}
-
-/// Expectation and maximisation in turn: fit every cook under the prior, then fit the prior to the cooks.
-fn learn(logs: &[&Log]) -> Learned {
-    let mut learned = Learned::naive();
-    for _ in 0..ROUNDS {
-        let fits: Vec<_> = logs
-            .iter()
-            .map(|l| fit_known(&learned, &l.cook(), &l.readings(), [l.truth.breast_min, l.truth.thigh_min]))
-            .collect();
-        learned = next(learned, &fits);
-    }
-    learned
-}
-
-fn next(mut learned: Learned, fits: &[(Facts, Prior, Posterior)]) -> Learned {
-    let physics = Learned::naive();
-    for unknown in (0..UNKNOWNS).filter(|u| ![START, AHEAD, DRY].contains(u)) {
-        let mut normal = [[0.0; COVARIATES]; COVARIATES];
-        let mut right = [0.0; COVARIATES];
-        for (facts, _, posterior) in fits.iter().filter(|f| unknown != PIT || f.0.pit_read) {
-            let row = facts.covariates();
-            for i in 0..COVARIATES {
-                right[i] += row[i] * posterior.mean[unknown];
-                (0..COVARIATES).for_each(|j| normal[i][j] += row[i] * row[j]);
-            }
-        }
-        for i in 0..COVARIATES {
-            let worth = if i == 0 { 0.01 } else { COEFFICIENT_WORTH };
-            normal[i][i] += worth;
-            right[i] += worth * physics.means[unknown][i];
-        }
-        learned.means[unknown] = gauss(normal, right);
-    }
-    let mut sum = [[0.0; UNKNOWNS]; UNKNOWNS];
-    let mut with_pit = [0.0; UNKNOWNS];
-    for (facts, _, posterior) in fits {
-        let mean = Prior::of(facts, &learned).mean;
-        let off: Vec<f64> = (0..UNKNOWNS).map(|i| posterior.mean[i] - mean[i]).collect();
-        for i in 0..UNKNOWNS {
-            (0..UNKNOWNS).for_each(|j| sum[i][j] += off[i] * off[j] + posterior.covariance[i][j]);
-            if facts.pit_read {
-                with_pit[i] += off[i] * off[PIT] + posterior.covariance[i][PIT];
-            }
-        }
-    }
-    let cooks = fits.len() as f64;
-    let read = fits.iter().filter(|f| f.0.pit_read).count() as f64;
-    let held = |i: usize| [START, AHEAD, DRY].contains(&i);
-    for i in 0..UNKNOWNS {
-        for j in 0..UNKNOWNS {
-            let believed = physics.covariance[i][j];
-            learned.covariance[i][j] = if held(i) || held(j) {
-                believed
-            } else if i == PIT || j == PIT {
-                // Cross terms are shrunk a little: few cooks read the pit.
-                let shrink = if i == j { 1.0 } else { 0.8 };
-                shrink
-                    * (with_pit[i.max(j)] * f64::from(u8::from(i != j))
-                        + with_pit[PIT] * f64::from(u8::from(i == j))
-                        + SPREAD_WORTH * believed)
-                    / (read + SPREAD_WORTH)
-            } else {
-                (sum[i][j] + SPREAD_WORTH * believed) / (cooks + SPREAD_WORTH)
-            };
-        }
-    }
-    learned
-}
-
-fn gauss(mut a: [[f64; COVARIATES]; COVARIATES], mut b: [f64; COVARIATES]) -> [f64; COVARIATES] {
-    for i in 0..COVARIATES {
-        for k in i + 1..COVARIATES {
-            let factor = a[k][i] / a[i][i];
-            (i..COVARIATES).for_each(|j| a[k][j] -= factor * a[i][j]);
-            b[k] -= factor * b[i];
-        }
-    }
-    for i in (0..COVARIATES).rev() {
-        (i + 1..COVARIATES).for_each(|j| b[i] -= a[i][j] * b[j]);
-        b[i] /= a[i][i];
-    }
-    b
 }
 
 fn written(learned: &Learned) -> String {

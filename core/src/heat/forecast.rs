@@ -113,8 +113,9 @@ pub struct Outlook {
 
 /// Minutes without a reading of the bird after which the forecast says so.
 const LONG: f64 = 60.0;
-/// Biot number off the heat over that in it: still air, no draught. Fitted to the synthetic logs' carry-over.
-const SHELTER: f64 = 0.35;
+/// Biot number off the heat over that in it. Still air alone would make it less than one; fitted to the synthetic logs' carry-over it
+/// is more, for it also stands for what steams off a hot bird and for the cold inner side of a muscle, which a sphere has not.
+const OFF_THE_HEAT: f64 = 1.6;
 /// °C of the kitchen the bird stands in.
 const KITCHEN: f64 = 22.0;
 /// °C by which muscle elsewhere may be colder than the colder thermometer. Derived: nine of ten synthetic birds are within it.
@@ -163,12 +164,18 @@ impl Profile {
         }
         let plain = Cook { profile: Self::default(), ..cook.clone() };
         let fit = Fit::of(&SHIPPED, &plain, &sifted);
-        let moved = |unknown: usize| fit.posterior.mean[unknown] - fit.prior.mean[unknown];
-        let speed = (0.5 * (moved(BREAST + RATE) + moved(THIGH + RATE))).exp();
-        let weight = 1.0 / (f64::from(self.cooks) + 1.0);
+        let pit_offset = fit.posterior.mean[PIT] - fit.prior.mean[PIT];
+        // What would have been expected of this pit, had nobody read the bird: the rest is the cooker's and the bird's pace.
+        let unread = Evidence { pit: sifted.evidence.pit.clone(), now: sifted.evidence.now, ..Evidence::default() };
+        let blind = Sifted { evidence: unread, suspects: Vec::new(), moved: Vec::new(), longest_gap: 0.0 };
+        let expected = Cook { profile: Self { pit_offset, ..Self::default() }, ..plain.clone() };
+        let expected = Fit::of(&SHIPPED, &expected, &blind).latest(cook, 0.0);
+        let speed = expected / fit.latest(cook, 0.0).max(1.0);
+        // The first cook counts half: one bird is not yet a cooker.
+        let weight = 1.0 / (f64::from(self.cooks) + 2.0);
         Self {
-            pit_offset: self.pit_offset + weight * (moved(PIT) - self.pit_offset),
-            speed: self.speed + weight * (speed - self.speed),
+            pit_offset: self.pit_offset + weight * (pit_offset - self.pit_offset),
+            speed: self.speed + weight * (speed.clamp(0.5, 2.0) - self.speed),
             cooks: self.cooks.saturating_add(1),
         }
     }
@@ -323,6 +330,15 @@ impl Fit {
         }
     }
 
+    /// The most probable minute at which the last required spot reaches its target.
+    fn latest(&self, cook: &Cook, now: f64) -> f64 {
+        let targets = [(0, cook.breast), (1, cook.thigh)];
+        let at = |(which, target): (usize, Option<Temperature>)| {
+            Some(crossing(&self.posterior, &self.air, which, in_celsius(target?), now, &self.noise, 1.0).at[2])
+        };
+        targets.into_iter().filter_map(at).fold(0.0, f64::max)
+    }
+
     fn doubts(&self, cook: &Cook, sifted: &Sifted) -> Vec<Doubt> {
         let evidence = &sifted.evidence;
         let mut doubts = Vec::new();
@@ -396,7 +412,7 @@ impl Fit {
             }
         }
         let (left, _) = self.posterior.left[which];
-        course.shelter(SHELTER);
+        course.change_air(OFF_THE_HEAT);
         let (mut peak, mut after) = (course.reached()[0].celsius, 0.0);
         for i in 1..=(STANDING / STEP) as usize {
             course.step(&[KITCHEN], &[KITCHEN]);

@@ -9,13 +9,13 @@ use super::small::Vector;
 /// A setting is not kept: birds, doors and fires hold the air this much below it on average. Derived from the synthetic logs.
 const BELOW_SETTING: f64 = 5.5;
 /// Minutes over which past readings of the pit lose their say on its future.
-const MEMORY: f64 = 90.0;
+const MEMORY: f64 = 45.0;
 /// Minutes of readings that weigh as much as the setting does.
 const SETTING_WORTH: f64 = 30.0;
 /// A fire that has sunk this far and goes on sinking is dying.
 const SUNK: f64 = 22.0;
 /// Standard deviation of the future mean of a pit that is kept, and of one that is dying.
-const STEADY: f64 = 6.0;
+const STEADY: f64 = 4.0;
 const DYING: f64 = 25.0;
 
 /// Air at the bird, a value a [`STEP`].

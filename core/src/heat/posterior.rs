@@ -242,7 +242,7 @@ struct Best {
 }
 
 /// Readings' worth of belief in the stated noise.
-const PATIENCE: f64 = 8.0;
+const PATIENCE: f64 = 4.0;
 
 struct Sums {
     normal: Matrix,

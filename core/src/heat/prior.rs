@@ -95,7 +95,7 @@ impl Learned {
             means[unknown] = mean;
             covariance[unknown][unknown] = deviation * deviation;
         };
-        believe(PIT, [0.0; COVARIATES], 4.0);
+        believe(PIT, [0.0; COVARIATES], 2.0);
         believe(START, [4.5, 0.0, 0.0, 6.0, 0.0, 0.0, 0.0], 2.0);
         believe(AHEAD, [0.0; COVARIATES], 6.0);
         believe(DRY, [25.0_f64.ln(), 0.0, 0.0, 0.0, 0.0, 0.0, 0.0], 0.3);
@@ -120,7 +120,7 @@ impl Prior {
         }
         let mut covariance = learned.covariance;
         if !facts.pit_read {
-            covariance[PIT][PIT] += 64.0;
+            covariance[PIT][PIT] += 10.0;
             mean[PIT] -= 5.5;
         }
         if let Some(start) = facts.start

@@ -160,8 +160,8 @@ impl<const L: usize> Course<L> {
         })
     }
 
-    /// The skins now take heat `times` as well as before: off the heat there is no draught.
-    pub fn shelter(&mut self, times: f64) {
+    /// The skins exchange heat `times` as well as before from here on.
+    pub fn change_air(&mut self, times: f64) {
         self.spots.iter_mut().for_each(|s| s.biot *= times);
     }
 

@@ -1,6 +1,7 @@
 //! The sixty synthetic logs of `tests/cooks`: made by a detailed three-dimensional model, not measured on birds.
 #![allow(dead_code, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+pub mod learn;
 pub mod score;
 pub mod simple;
 
@@ -18,6 +19,9 @@ pub struct Truth {
     pub target_min: f64,
     pub breast_min: f64,
     pub thigh_min: f64,
+    pub pull_min: f64,
+    pub breast_peak_f: f64,
+    pub thigh_peak_f: f64,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -75,6 +79,9 @@ pub fn logs() -> Vec<Log> {
                     target_min: minutes("t_target_min"),
                     breast_min: minutes("t_breast_min"),
                     thigh_min: minutes("t_thigh_min"),
+                    pull_min: minutes("pull_min"),
+                    breast_peak_f: truth["carryover"]["breast_peak_f"].as_f64().unwrap(),
+                    thigh_peak_f: truth["carryover"]["thigh_peak_f"].as_f64().unwrap(),
                 },
             }
         })
