@@ -67,7 +67,11 @@ fn log_to_stderr(cli: &Cli) {
         _ => "off,carvetime=error",
     };
     let filter = EnvFilter::try_from_default_env().unwrap_or_else(|_| EnvFilter::new(usual));
-    tracing_subscriber::fmt().with_env_filter(filter).with_writer(io::stderr).init();
+    tracing_subscriber::fmt()
+        .with_env_filter(filter)
+        .with_ansi(io::stderr().is_terminal())
+        .with_writer(io::stderr)
+        .init();
 }
 
 fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
