@@ -3,7 +3,7 @@
 //! Owns the component polynomials and the mixing rules. Knows nothing of shapes, birds or cooks. Start at
 //! [`Composition::conductivity`]. Temperatures are °C, properties SI.
 //!
-//! Choi and Okos 1986, as the ASHRAE Handbook, Refrigeration, Thermal Properties of Foods, Tables 1 and 2 print them.
+//! Source: [`crate::source::CHOI_OKOS`]; ice: [`crate::source::ICE_SHARE`].
 
 /// Latent heat of fusion of water, J/kg (ASHRAE, same chapter: 333.6 kJ/kg).
 const FUSION: f64 = 333_600.0;
@@ -89,7 +89,7 @@ impl Composition {
     /// Share of the mass that is ice at `celsius`.
     ///
     /// # Source
-    /// Tchigeov 1979, as in the same ASHRAE chapter: `1.105 x_w / (1 + 0.7138 / ln(Tf - T + 1))`.
+    /// [`crate::source::ICE_SHARE`]: `1.105 x_w / (1 + 0.7138 / ln(Tf - T + 1))`.
     pub fn ice(&self, celsius: f64) -> f64 {
         if celsius >= Self::FREEZING {
             return 0.0;

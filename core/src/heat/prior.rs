@@ -1,6 +1,7 @@
 //! What is believed of a bird and a cooker before the first reading.
 //!
-//! Owns the list of unknowns and their prior. Start at [`Prior::of`].
+//! Owns the list of unknowns and their prior. Start at [`Prior::of`]. The shipped numbers are learned from
+//! [`crate::source::SYNTHETIC_COOKS`].
 
 use super::small::{Matrix, Vector, ZERO};
 

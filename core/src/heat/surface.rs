@@ -48,7 +48,7 @@ impl Skin {
     }
 }
 
-/// Saturation pressure of water, Pa, and its slope, Pa/K. Magnus form with Alduchov and Eskridge's 1996 coefficients (from memory;
+/// Saturation pressure of water, Pa, and its slope, Pa/K. Magnus form, [`crate::source::MAGNUS`] (from memory;
 /// within 0.4 % up to 50 °C, 2 % at 100 °C). Above the boiling point it is continued straight: a skin hotter than that is dry.
 pub fn saturation(celsius: f64) -> (f64, f64) {
     const BOILING: f64 = 100.0;

@@ -20,9 +20,11 @@ macro_rules! sources {
     };
 }
 
+mod heat;
 mod poultry;
 mod salt;
 
+pub use heat::*;
 pub use poultry::*;
 pub use salt::*;
 
@@ -67,7 +69,7 @@ names!(Standing {
 });
 
 /// The lists of every area.
-const LISTS: &[&[Source]] = &[poultry::LIST, salt::LIST];
+const LISTS: &[&[Source]] = &[heat::LIST, poultry::LIST, salt::LIST];
 
 /// Every source of the project, for "where do the numbers come from".
 pub fn all() -> impl Iterator<Item = Source> {
