@@ -2,8 +2,9 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime::reading::{
-    Answer, Ground, Lean, Place, Problem, Reading, Scale, Shift, When, Wish, Zones, easter, read_answer,
-    read_dinner_time, read_log, read_shift, read_step, read_wish, read_zone, settle, zone_at,
+    Answer, Ground, Lean, Place, Problem, Reading, ReportKind, Scale, Shift, When, Wish, Zones, easter, is_assent,
+    is_greeting, is_thanks, is_undo, read_answer, read_dinner_time, read_log, read_report, read_shift, read_step,
+    read_wish, read_zone, settle, zone_at,
 };
 use carvetime_core::plan::{Moment, Step};
 use chrono::{NaiveDate, NaiveDateTime, TimeDelta, TimeZone, Utc};
@@ -406,5 +407,151 @@ fn five_thousand_characters_are_read_through() {
     {
         let (wish, _) = read_wish(&text, &ground("en-US"));
         assert!(wish.mass_g.is_none(), "{}", &text[..4]);
+    }
+}
+
+fn report(tag: &str, text: &str) -> String {
+    let told = read_report(text, ground(tag).lexicon);
+    told.map_or_else(String::new, |report| {
+        let not = if report.kind == ReportKind::NotDone { "not " } else { "" };
+        let or = report.or.map_or_else(String::new, |or| format!(" or {}", or.name()));
+        format!("{not}{}{or}", report.step.map_or("due", Step::name))
+    })
+}
+
+fn check_reports(tag: &str, table: &[(&str, &str)]) {
+    let wrong: Vec<String> = table
+        .iter()
+        .map(|(text, wanted)| (text, report(tag, text), wanted))
+        .filter(|(_, got, wanted)| got != *wanted)
+        .map(|(text, got, wanted)| format!("{text}: got “{got}”, wanted “{wanted}”"))
+        .collect();
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn a_short_text_reports_a_job_done_or_not() {
+    check_reports(
+        "en-US",
+        &[
+            ("done", "due"),
+            ("Ok, done!", "due"),
+            ("all done", "due"),
+            ("it's on", "on"),
+            ("bird's on", "on"),
+            ("The bird is on.", "on"),
+            ("its in the oven", "on"),
+            ("its thawing", "thaw"),
+            ("i put it in the fridge", "thaw or chill"),
+            ("salted it just now", "salt"),
+            ("ive salted the bird", "salt"),
+            ("salting done", "salt"),
+            ("put them away", "chill"),
+            ("leftovers are in the fridge", "chill"),
+            ("we carved it", "carve"),
+            ("took it off", "pull"),
+            ("it's out", "temper or pull"),
+            ("it's out of the oven", "pull"),
+            ("lit the fire", "fire"),
+            ("The oven's on", "fire"),
+            ("water changed", "water"),
+            ("bought it", "buy"),
+            ("we're on our way", "travel"),
+            ("it’s resting", "rest or stand"),
+            ("still frozen solid", "not thaw"),
+            ("it's still frozen", "not thaw"),
+            ("i forgot to salt it", "not salt"),
+            ("i forgot", "not due"),
+            ("not yet", "not due"),
+            ("its not on yet", "not on"),
+            ("we didn't change the water", "not water"),
+            ("I haven't salted it yet", "not salt"),
+        ],
+    );
+    check_reports(
+        "es-ES",
+        &[
+            ("hecho", "due"),
+            ("ya está", "due"),
+            ("ya está en el horno", "on"),
+            ("la he salado", "salt"),
+            ("ya lo he salado", "salt"),
+            ("cambiada el agua", "water"),
+            ("he cambiado el agua", "water"),
+            ("lo he metido en la nevera", "thaw or chill"),
+            ("ya está fuera del horno", "pull"),
+            ("lo hemos trinchado", "carve"),
+            ("he encendido el horno", "fire"),
+            ("ya lo he comprado", "buy"),
+            ("sobras guardadas", "chill"),
+            ("se está descongelando", "thaw"),
+            ("se me olvidó salarla", "not salt"),
+            ("me olvidé de salarlo", "not salt"),
+            ("sigue congelado", "not thaw"),
+            ("todavía está congelado", "not thaw"),
+            ("aún no la he salado", "not salt"),
+            ("aún no", "not due"),
+            ("done", "due"),
+        ],
+    );
+}
+
+#[test]
+fn a_question_a_plan_or_a_story_is_no_report() {
+    for text in [
+        "is it on?",
+        "how long does thawing take",
+        "14 lb frozen turkey, dinner Sunday 5 pm",
+        "frozen turkey for Sunday",
+        "frozen turkey",
+        "frozen",
+        "did anyone see the game",
+        "my sister bought a new car and the old one is on sale",
+        "what time is it done",
+        "hi",
+        "thanks",
+        "undo",
+        "oven",
+        "smoker",
+        "no",
+        "",
+    ] {
+        assert_eq!(report("en-US", text), "", "{text}");
+    }
+    for text in ["¿está en el horno?", "cuánto tarda en el horno", "pavo congelado de 6 kg", "hola", "gracias", "horno"]
+    {
+        assert_eq!(report("es-ES", text), "", "{text}");
+    }
+}
+
+#[test]
+fn greetings_thanks_assent_and_undo_are_told_apart() {
+    type Reader = fn(&str, &'static carvetime::reading::Lexicon) -> bool;
+    let readers: [(&str, Reader); 4] =
+        [("undo", is_undo), ("greeting", is_greeting), ("assent", is_assent), ("thanks", is_thanks)];
+    for (tag, text, wanted) in [
+        ("en-US", "undo", "undo"),
+        ("en-US", "Take that back!", "undo"),
+        ("es-ES", "deshacer", "undo"),
+        ("en-US", "hi", "greeting"),
+        ("en-US", "Good morning everyone", "greeting"),
+        ("en-US", "hello", "greeting"),
+        ("es-ES", "Hola", "greeting"),
+        ("es-ES", "¡Buenas!", "greeting"),
+        ("en-US", "ok", "assent"),
+        ("en-US", "Sounds good.", "assent"),
+        ("en-US", "yes please", "assent"),
+        ("es-ES", "vale", "assent"),
+        ("es-ES", "De acuerdo", "assent"),
+        ("en-US", "thank you so much!", "thanks"),
+        ("es-ES", "muchas gracias", "thanks"),
+        ("en-US", "ok but make it six", ""),
+        ("en-US", "good oven", ""),
+        ("en-US", "is it ok?", ""),
+        ("es-ES", "hola, un pavo de 6 kg", ""),
+    ] {
+        let lexicon = ground(tag).lexicon;
+        let read: Vec<&str> = readers.iter().filter(|(_, is)| is(text, lexicon)).map(|(name, _)| *name).collect();
+        assert_eq!(read.join(" "), wanted, "{text}");
     }
 }

@@ -183,19 +183,19 @@ lexicon-spot-pit = ahumador, horno, aire, parrilla, cámara, ambiente
 lexicon-spot-stuffing = relleno
 
 ## Pasos
-lexicon-step-buy = comprar, compra
-lexicon-step-thaw = descongelar, descongelación, deshielo
+lexicon-step-buy = comprar, compra, comprarlo, comprarla
+lexicon-step-thaw = descongelar, descongelación, deshielo, descongelarlo, descongelarla, sacarlo del congelador, sacarla del congelador, sacar congelador
 lexicon-step-water = agua, cambio de agua, cambiar el agua, cambiar agua
-lexicon-step-salt = salar, sal, salmuera
+lexicon-step-salt = salar, sal, salmuera, salarlo, salarla
 lexicon-step-rest = reposo, reposo con sal
-lexicon-step-temper = atemperar, sacar de la nevera, sacar
-lexicon-step-fire = fuego, encender, precalentar, encender el fuego
-lexicon-step-on = al horno, al fuego, meter, poner
+lexicon-step-temper = atemperar, sacar de la nevera, sacar, sacarlo, sacarla
+lexicon-step-fire = fuego, encender, precalentar, encender el fuego, encender horno, encender el horno, encender fuego
+lexicon-step-on = al horno, al fuego, meter, poner, meterlo, meterla, ponerlo, ponerla, meter en horno
 lexicon-step-check = control, comprobar, medir, termómetro
-lexicon-step-pull = sacar del fuego, sacar del horno, retirar
+lexicon-step-pull = sacar del fuego, sacar del horno, retirar, sacarlo del horno, sacarla del horno
 lexicon-step-stand = reposar, reposo final
-lexicon-step-carve = trinchar, cortar
-lexicon-step-chill = enfriar, a la nevera
+lexicon-step-carve = trinchar, cortar, trincharlo, trincharla
+lexicon-step-chill = enfriar, a la nevera, guardar, guardarlo, guardarla, guardarlas, guardar sobras, guardar las sobras
 lexicon-step-pack = empacar, empaquetar
 lexicon-step-travel = viajar, viaje, llevar
 lexicon-step-reheat = recalentar, calentar
@@ -262,10 +262,10 @@ lexicon-ask-colour = rosado, rosada, rosa, jugos, jugo, color, sangre, rojo, roj
 lexicon-ask-stand = reposar, reposo, descansar
 
 ## Frases cortas, solo como texto entero: palabras que nada dicen, lo hecho, lo no hecho, por paso
-lexicon-talk-filler = yo, ya, lo, la, los, las, le, el, he, ha, hemos, han, esta, está, estan, esta vez, me, se, acabo, acabamos, de, que, pues, ahora, mismo, ok, vale, si, sí, bien, por, fin, oye, pavo, pava, ave, pollo, pato, ganso, oca, bicho, un, una, mi, nuestro, ay, uy, todo, toda, todos, todas, hola, gracias, porfa, aun, aún, todavia, todavía, eso, chicos, y, es, ahi, hace, momento, rato, poco
+lexicon-talk-filler = yo, ya, lo, la, los, las, le, el, he, ha, hemos, han, esta, estan, me, se, acabo, acabamos, de, que, pues, ahora, mismo, ok, vale, sí, bien, por, fin, oye, pavo, pava, ave, pollo, pato, ganso, oca, bicho, un, una, mi, nuestro, ay, uy, todo, toda, todos, todas, hola, gracias, porfa, eso, chicos, y, es, ahi, hace, momento, rato, poco
 lexicon-talk-done = hecho, hecha, listo, lista, terminado, terminada, ya está, está hecho, hecho ya, acabado, todo listo, ya lo hice, lo hice, está listo, ya está hecho
-lexicon-talk-not = no, aún no, todavía no, no hecho, no está, se me olvidó, me olvidé, me olvidé de, olvidé, olvidó, se nos olvidó, nos olvidamos de, olvidamos, no he podido, no pude, no podido, no lo he hecho, no me ha dado tiempo, sin hacer, no ha dado tiempo a, no hice
-lexicon-talk-undone-thaw = sigue congelado, sigue congelada, congelado, congelada, sigue helado, sigue helada, sigue duro, sigue dura, sigue duro como una piedra, como una piedra, sigue como una piedra, duro como una piedra, duro como piedra, sigue duro como piedra, sigue como piedra, sigue medio congelado, sigue medio congelada, medio congelado, medio congelada, sigue descongelando, sigue descongelándose, no descongelado, no descongelada, sin descongelar, tiene hielo dentro, con hielo dentro, hielo dentro, sigue con hielo, sigue con hielo dentro, sigue congelado por dentro, congelado por dentro, sigue congelado dentro, congelado dentro
+lexicon-talk-not = aún no, todavía no, no hecho, no está, se me olvidó, me olvidé, me olvidé de, olvidé, olvidó, se nos olvidó, nos olvidamos de, olvidamos, no he podido, no pude, no podido, no lo he hecho, no me ha dado tiempo, sin hacer, no ha dado tiempo a, no hice, aún no he, todavía no he, no he
+lexicon-talk-undone-thaw = sigue congelado, sigue congelada, sigue helado, sigue helada, sigue duro, sigue dura, sigue duro como una piedra, como una piedra, sigue como una piedra, duro como una piedra, duro como piedra, sigue duro como piedra, sigue como piedra, sigue medio congelado, sigue medio congelada, sigue descongelando, sigue descongelándose, no descongelado, no descongelada, sin descongelar, tiene hielo dentro, con hielo dentro, hielo dentro, sigue con hielo, sigue con hielo dentro, sigue congelado por dentro, congelado por dentro, sigue congelado dentro, congelado dentro, todavía congelado, todavía congelada, todavía helado, todavía helada, todavía duro, todavía dura, todavía medio congelado, todavía medio congelada, todavía descongelando, aún congelado, aún congelada, aún helado, aún helada, aún duro, aún dura, aún medio congelado, aún medio congelada, aún descongelando
 lexicon-talk-undone-water = sin cambiar el agua, agua sin cambiar
 lexicon-talk-undone-salt = sin salar, no salado, no salada
 lexicon-talk-undone-on = no en horno, no está en el horno, no en el horno, sin meter
