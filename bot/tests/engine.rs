@@ -201,12 +201,26 @@ fn a_panic_costs_one_short_apology_and_nothing_else() {
 fn what_ends_the_program_again_and_again_is_set_aside() {
     let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
     engine_over(Arc::clone(&book)).accept([said(GROUP, "say bomb"), said(GROUP, "say next")]).unwrap();
-    for _ in 0..4 {
-        engine_over(Arc::clone(&book)); // started, and ended before the first turn was done
+    for _ in 0..3 {
+        // Started, and ended in the middle of the first turn.
+        let dying = Dying { inner: Arc::clone(&book), commits_left: Mutex::new(1) };
+        engine_over(Arc::new(dying)).work(at(0)).unwrap_err();
     }
     let engine = engine_over(book);
     engine.work(at(0)).unwrap();
     assert_eq!(texts(&engine), ["telegram-sorry", "next"]);
+}
+
+#[test]
+fn a_start_that_ends_before_the_turn_is_tried_holds_nothing_against_it() {
+    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+    engine_over(Arc::clone(&book)).accept([said(GROUP, "say patience")]).unwrap();
+    for _ in 0..10 {
+        engine_over(Arc::clone(&book));
+    }
+    let engine = engine_over(book);
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["patience"]);
 }
 
 #[test]
@@ -514,6 +528,29 @@ impl Book for Failing {
             return Err(BookError::Damaged { detail: "told to".into() });
         }
         *self.committed.lock().unwrap() += 1;
+        self.inner.commit(changes)
+    }
+    fn sync(&self, loss: Loss) -> Result<(), BookError> {
+        self.inner.sync(loss)
+    }
+}
+
+/// A book of a program that ends after so many commits: the next one never comes.
+struct Dying {
+    inner: Arc<dyn Book>,
+    commits_left: Mutex<usize>,
+}
+
+impl Book for Dying {
+    fn get(&self, shelf: Shelf, key: &[u8]) -> Result<Option<Vec<u8>>, BookError> {
+        self.inner.get(shelf, key)
+    }
+    fn rows(&self, shelf: Shelf, from: &[u8], below: &[u8], limit: usize) -> Result<Vec<Row>, BookError> {
+        self.inner.rows(shelf, from, below, limit)
+    }
+    fn commit(&self, changes: &Changes) -> Result<(), BookError> {
+        let mut left = self.commits_left.lock().unwrap();
+        *left = left.checked_sub(1).ok_or_else(|| BookError::Damaged { detail: "ended".into() })?;
         self.inner.commit(changes)
     }
     fn sync(&self, loss: Loss) -> Result<(), BookError> {

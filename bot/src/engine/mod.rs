@@ -61,8 +61,8 @@ struct Desk {
     queue: Queue,
     /// Something is committed that a power cut could still take.
     unsynced: bool,
-    /// The first undecided arrival has been told of this start.
-    start_counted: bool,
+    /// What stood first in the inbox at the start, until it is tried.
+    left_over: Option<u64>,
 }
 
 impl Engine {
@@ -80,18 +80,18 @@ impl Engine {
             window,
             queue: outbox::read_queue(&pages, &[])?,
             unsynced: false,
-            start_counted: false,
+            left_over: pages.inbox(1)?.first().map(|(sequence, _)| *sequence),
         };
         Ok(Self { pages, voice, decide, desk: Mutex::new(desk) })
     }
 
-    /// Notes on the first undecided arrival, once and just before it is decided, that the program started with it. A
-    /// program that ends before it comes to that (killed while it greets the platform) has nothing against the arrival.
-    fn count_start(&self, desk: &mut Desk) -> Result<(), BookError> {
-        if std::mem::replace(&mut desk.start_counted, true) {
-            return Ok(());
-        }
-        if let Some((sequence, Ok(mut arrival))) = self.pages.inbox(1)?.pop() {
+    /// Notes on the arrival that stood first in the inbox at the start, once and just before it is decided, that the
+    /// program started with it. A program that ends before it comes to that (killed while it greets the platform) has
+    /// nothing against the arrival.
+    fn count_start(&self, sequence: u64) -> Result<(), BookError> {
+        if let Some((first, Ok(mut arrival))) = self.pages.inbox(1)?.pop()
+            && first == sequence
+        {
             arrival.starts = arrival.starts.saturating_add(1);
             let mut writes = Writes::default();
             writes.arrival(sequence, &arrival)?;
@@ -155,10 +155,13 @@ impl Engine {
         let mut count = 0;
         loop {
             let mut desk = self.desk();
-            // The first one after a start is made durable by itself: else a program that is killed again and again before a
-            // long batch is synced would count against an arrival that was decided well each time.
-            let most = if desk.start_counted { BATCH } else { 1 };
-            self.count_start(&mut desk)?;
+            // It is made durable by itself: else a program that is killed again and again before a long batch is synced
+            // would count against an arrival that was decided well each time.
+            let left_over = desk.left_over.take();
+            if let Some(sequence) = left_over {
+                self.count_start(sequence)?;
+            }
+            let most = if left_over.is_some() { 1 } else { BATCH };
             let batch = self.pages.inbox(most)?;
             if batch.is_empty() {
                 return Ok(count);
