@@ -278,3 +278,37 @@ fn settings_take_a_language_by_its_name() {
     assert!(kitchen.say("Rosa", "ayuda").contains("/plan"));
     assert!(kitchen.say("Rosa", "/settings zone Mars/Olympus_Mons").contains("Mars/Olympus_Mons"));
 }
+
+#[test]
+fn a_bird_that_read_too_little_is_asked_about_before_it_comes_off() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-25 12:10");
+    kitchen.say("Rosa", "it's on");
+    kitchen.run_to("2027-11-25 15:30");
+    kitchen.say("Rosa", "breast 159, thigh 171");
+    let asked = kitchen.say("Rosa", "took it off");
+    assert!(asked.contains("The breast read 159 °F") && asked.contains("[Yes, it does]"), "{asked}");
+    assert!(kitchen.scene.room.plan.clone().unwrap().facts.iter().all(|fact| fact.step != "pull"));
+    kitchen.press("Rosa", "Yes, it does");
+    assert!(kitchen.scene.room.plan.unwrap().facts.iter().any(|fact| fact.step == "pull"));
+}
+
+#[test]
+fn good_news_of_a_job_days_ahead_settles_nothing() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-20 20:45");
+    kitchen.say("Rosa", "its thawing");
+    kitchen.say("Rosa", "i put it in the fridge");
+    let plan = kitchen.scene.room.plan.unwrap();
+    assert!(plan.facts.iter().all(|fact| fact.step != "chill"), "{:?}", plan.facts);
+}
+
+#[test]
+fn a_bird_off_the_heat_hours_before_carving_is_kept_hot() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-25 12:10");
+    kitchen.say("Rosa", "it's on");
+    kitchen.run_to("2027-11-25 14:30");
+    let off = kitchen.say("Rosa", "took it off");
+    assert!(off.contains("140 °F or hotter until then"), "{off}");
+}

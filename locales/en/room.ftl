@@ -332,7 +332,7 @@ room-proposal-night = In the small hours: { $jobs }.
 room-chill-late = That was after { $by }. What stood out longer than two hours gets thrown away, even if it looks fine.
 room-limit-chill = The two hours are over. Whatever is still standing out now gets thrown away; what went into the fridge in time is fine.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “14 lb frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
-room-amended = All right. { $known }
+room-amended = All right: { $known }.
 room-not-done = Good to know: { $what } is still to do.
 room-ok = Good.
 room-ok-due = Good. Say “done” when that is over: { $what }.
@@ -346,3 +346,11 @@ room-proposal-carry = Cooked at home the day before, carried cold, reheated over
 room-export-calendar = The plan for your calendar. It won't follow changes: ask again and the new times replace the old.
 room-export-readings = The temperatures, for a spreadsheet.
 room-export-everything = Everything I keep about this chat.
+room-shift-more = … and { $count } more move along.
+room-pull-sure = { $spot ->
+    [thigh] The thigh
+   *[breast] The breast
+} read { $read } at { $at }, and it comes off at { $target }. Does it read that now?
+room-button-reads-now = Yes, it does
+room-button-stays-on = It stays on
+room-hold = Carving is at { $carve }. Keep it at { $hot } or hotter until then, covered, a thermometer in it; or carve it by { $by }.

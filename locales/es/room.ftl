@@ -347,7 +347,7 @@ room-proposal-night = De madrugada: { $jobs }.
 room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas se tira, aunque tenga buena pinta.
 room-limit-chill = Se acabaron las dos horas. Lo que siga fuera ahora se tira; lo que entró a tiempo en la nevera está bien.
 room-hello = Hola. Dime el ave, el día y cuántos sois: «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas». O pregúntame lo que sea.
-room-amended = De acuerdo. { $known }
+room-amended = De acuerdo: { $known }.
 room-not-done = Bueno saberlo: { $what } sigue pendiente.
 room-ok = Bien.
 room-ok-due = Bien. Di «hecho» cuando esté: { $what }.
@@ -361,3 +361,11 @@ room-proposal-carry = Se asa en casa el día antes, se lleva frío y se recalien
 room-export-calendar = El plan para tu calendario. No sigue los cambios: pídelo otra vez y las horas nuevas sustituyen a las viejas.
 room-export-readings = Las temperaturas, para una hoja de cálculo.
 room-export-everything = Todo lo que guardo de este chat.
+room-shift-more = … y { $count } más se mueven también.
+room-pull-sure = { $spot ->
+    [thigh] El muslo
+   *[breast] La pechuga
+} marcaba { $read } a las { $at }, y sale a { $target }. ¿Los marca ahora?
+room-button-reads-now = Sí, ahora sí
+room-button-stays-on = Sigue dentro
+room-hold = Se trincha a las { $carve }. Hasta entonces a { $hot } o más, tapada y con el termómetro puesto; o trínchala antes de las { $by }.

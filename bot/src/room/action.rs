@@ -38,6 +38,8 @@ pub enum Action {
     Mend(u32, u8),
     /// Mark done.
     Done(JobRef),
+    /// Done although the last reading says otherwise.
+    Sure(JobRef),
     /// Call again later.
     Later(JobRef),
     /// Leave it out.
@@ -82,6 +84,7 @@ impl Action {
             Action::Offer(who, rank) => format!("offer.{}.{rank}", who.0),
             Action::Mend(serial, rank) => format!("mend.{serial}.{rank}"),
             Action::Done(it) => job("done", it),
+            Action::Sure(it) => job("sure", it),
             Action::Later(it) => job("later", it),
             Action::Skip(it) => job("skip", it),
             Action::Take(it) => job("take", it),
@@ -117,7 +120,7 @@ impl Action {
             "pick" => Action::Pick(person(next()?)?, next()?.to_owned(), next()?.to_owned()),
             "offer" => Action::Offer(person(next()?)?, next()?.parse().ok()?),
             "mend" => Action::Mend(next()?.parse().ok()?, next()?.parse().ok()?),
-            "done" | "later" | "skip" | "take" | "drop" => {
+            "done" | "sure" | "later" | "skip" | "take" | "drop" => {
                 let job = JobRef {
                     serial: next()?.parse().ok()?,
                     step: Step::from_name(next()?)?,
@@ -125,6 +128,7 @@ impl Action {
                 };
                 match verb {
                     "done" => Action::Done(job),
+                    "sure" => Action::Sure(job),
                     "later" => Action::Later(job),
                     "skip" => Action::Skip(job),
                     "take" => Action::Take(job),
@@ -165,6 +169,7 @@ mod tests {
             Action::Offer(who, 9),
             Action::Mend(3, 2),
             Action::Done(job),
+            Action::Sure(job),
             Action::Later(job),
             Action::Skip(job),
             Action::Take(job),

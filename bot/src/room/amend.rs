@@ -102,10 +102,11 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
             let shifts = live::shifts(&before, plan);
             let undo =
                 Action::Undo(plan.serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
-            let known = proposal::understood(&plan.wish);
+            let known = proposal::known(&plan.wish);
             let small = plan.order(zone).and_then(|order| proposal::size_doubt(&order));
-            let text = Text::new("room-amended").with("known", known.map_or(Arg::Verbatim(String::new()), Arg::from));
-            let lines: Vec<Text> = small.into_iter().chain(jobs::shift_lines(&shifts)).collect();
+            let text = Text::new("room-amended").with("known", Arg::List(known));
+            let lines: Vec<Text> =
+                small.into_iter().chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts)).collect();
             sitting.answer(text).lines(lines).key("amended").row([button("room-button-undo", &undo)]);
             board::refresh(sitting);
         }

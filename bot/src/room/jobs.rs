@@ -7,9 +7,10 @@ use super::live::Shift;
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob};
 use super::turn::{How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, board, calls, may, plan_words, proposal};
+use super::{PersonId, RoomKind, Sitting, board, calls, may, plan_words, proposal, readings};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Conflict, Step};
+use carvetime_core::plan::{Conflict, Moment, Step};
+use carvetime_core::quantity::{Temperature, fahrenheit};
 use chrono::TimeDelta;
 
 /// How long `Later` puts a job off.
@@ -26,7 +27,29 @@ const MOST_SHIFTS: usize = 6;
 
 /// `Done`.
 pub(super) fn done(sitting: &mut Sitting<'_>, it: JobRef) {
+    let job =
+        sitting.room.plan.as_ref().filter(|plan| plan.serial == it.serial).and_then(|plan| plan.job(it.step, it.nth));
+    let open = it.step == Step::Pull && job.is_some_and(|job| job.state == JobState::Waiting);
+    match readings::below(sitting).filter(|_| open) {
+        Some((spot, read, at)) => ask_first(sitting, it, spot, read, at),
+        None => settle(sitting, it, true),
+    }
+}
+
+/// `Yes, it reads that now`: done, whatever the last reading was.
+pub(super) fn surely_done(sitting: &mut Sitting<'_>, it: JobRef) {
     settle(sitting, it, true);
+}
+
+/// Off the heat with a last reading below the authority's figure: asked once, not taken.
+fn ask_first(sitting: &mut Sitting<'_>, it: JobRef, spot: &'static str, read: Temperature, at: Moment) {
+    let text = Text::new("room-pull-sure")
+        .with("spot", Arg::Choice(spot))
+        .with("read", Arg::Temperature(read))
+        .with("at", Arg::Clock(at))
+        .with("target", Arg::Temperature(super::target()));
+    let say = sitting.answer(text).key("pull-sure").urgency(Urgency::Safety);
+    say.row([button("room-button-reads-now", &Action::Sure(it)), button("room-button-stays-on", &Action::Later(it))]);
 }
 
 /// `Skip`.
@@ -45,6 +68,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
     plan.record(it.step, it.nth, now, done, by);
     let index = plan.history.len().saturating_sub(1);
     let outcome = sitting.resolve();
+    if done && it.step == Step::Pull {
+        tell_hold(sitting);
+    }
     if done && it.step == Step::Chill && now > job.latest + CHILL_GRACE {
         let late = Text::new("room-chill-late").with("by", Arg::DayClock(job.latest));
         sitting.answer(late).urgency(Urgency::Safety);
@@ -55,6 +81,21 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
         Err(conflict) => tell_conflict(sitting, &conflict),
     }
     board::refresh(sitting);
+}
+
+/// A bird that waits long before it is carved is kept hot, or carved by then.
+fn tell_hold(sitting: &mut Sitting<'_>) {
+    const SOON: TimeDelta = TimeDelta::minutes(75);
+    const UNHELD: TimeDelta = TimeDelta::hours(2);
+    let now = sitting.now;
+    let carve = sitting.room.plan.as_ref().and_then(|plan| plan.job(Step::Carve, 0)).filter(|job| job.at - now > SOON);
+    if let Some(carve) = carve {
+        let text = Text::new("room-hold")
+            .with("hot", Arg::Temperature(fahrenheit(140.0)))
+            .with("carve", Arg::Clock(carve.at))
+            .with("by", Arg::Clock(now + UNHELD));
+        sitting.answer(text).urgency(Urgency::Safety);
+    }
 }
 
 /// The call messages of a settled job lose their buttons and say who did it.
@@ -251,7 +292,7 @@ pub(super) fn tell_shifts(sitting: &mut Sitting<'_>, shifts: &[Shift]) {
     sitting.answer(Text::new("room-shifts")).lines(lines).how(How::Quiet).urgency(Urgency::Due);
 }
 
-/// A line for each job that moved.
+/// A line for each job that moved, the last ones in one.
 pub(super) fn shift_lines(shifts: &[Shift]) -> Vec<Text> {
     let line = |(step, nth, was, is): &Shift| {
         Text::new("room-shift")
@@ -259,7 +300,9 @@ pub(super) fn shift_lines(shifts: &[Shift]) -> Vec<Text> {
             .with("was", Arg::DayClock(*was))
             .with("is", Arg::DayClock(*is))
     };
-    shifts.iter().take(MOST_SHIFTS).map(line).collect()
+    let more = shifts.len().saturating_sub(MOST_SHIFTS);
+    let rest = (more > 0).then(|| Text::new("room-shift-more").with("count", Arg::Count(more as i64)));
+    shifts.iter().take(MOST_SHIFTS).map(line).chain(rest).collect()
 }
 
 /// Says what the dinner is up against, with what would mend it.
@@ -304,6 +347,15 @@ fn already(sitting: &mut Sitting<'_>, by: Option<PersonId>, job: &LiveJob) {
         None => Text::new("room-already"),
     };
     sitting.notice(text.with("at", Arg::DayClock(at)));
+}
+
+/// A check has been called and not answered: a number alone is its answer.
+pub(super) fn is_asked_for_readings(sitting: &Sitting<'_>) -> bool {
+    const ASKED_LATELY: TimeDelta = TimeDelta::minutes(45);
+    sitting.room.plan.as_ref().is_some_and(|plan| {
+        plan.waiting()
+            .any(|job| job.step() == Some(Step::Check) && job.calls > 0 && sitting.now - job.at <= ASKED_LATELY)
+    })
 }
 
 /// The first waiting job that is due, for a bare "done".

@@ -173,7 +173,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
-    if readings::expected(sitting) && readings::heard(sitting, text, false) {
+    if readings::expected(sitting) && readings::heard(sitting, text, jobs::is_asked_for_readings(sitting)) {
         return;
     }
     if edited {
@@ -252,6 +252,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Offer(who, rank) => planning::offer(sitting, who, rank),
         Action::Mend(serial, rank) => jobs::mend(sitting, serial, rank),
         Action::Done(it) => jobs::done(sitting, it),
+        Action::Sure(it) => jobs::surely_done(sitting, it),
         Action::Later(it) => jobs::later(sitting, it),
         Action::Skip(it) => jobs::skip(sitting, it),
         Action::Take(it) => jobs::take(sitting, it),

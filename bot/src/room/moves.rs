@@ -61,7 +61,8 @@ fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
             plan.adopt(&schedule, now);
             let shifts = live::shifts(&before, plan);
             let undo = Action::Undo(plan.serial, u16::try_from(plan.history.len() - 1).unwrap_or(u16::MAX));
-            let lines: Vec<Text> = jobs::shift_lines(&shifts);
+            let lines: Vec<Text> =
+                proposal::cautions(&schedule).into_iter().chain(jobs::shift_lines(&shifts)).collect();
             let say = sitting.answer(Text::new("room-moved").with("when", Arg::DayClock(to))).lines(lines);
             say.key("moved").row([button("room-button-undo", &undo)]);
             board::refresh(sitting);

@@ -254,6 +254,10 @@ fn complain_of(sitting: &mut Sitting<'_>, who: PersonId, texts: Vec<Text>) {
 /// `/move` while there is only a proposal.
 pub(super) fn moved(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
     let ground = sitting.ground();
+    // A number alone may be people, pounds or an hour.
+    if text.trim().chars().all(|c| c.is_ascii_digit()) {
+        return false;
+    }
     let Some(draft) = sitting.room.drafts.get_mut(&who) else { return false };
     let Some(dinner) = draft.wish.dinner else { return false };
     let Some(to) = reading::read_shift(text, dinner, &ground).and_then(|shift| shift.applied(dinner)) else {

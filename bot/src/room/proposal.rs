@@ -110,7 +110,7 @@ pub(super) fn size_doubt(order: &Order) -> Option<Text> {
 }
 
 /// What the host should know; the jobs at night in one line.
-fn cautions(schedule: &Schedule) -> Vec<Text> {
+pub(super) fn cautions(schedule: &Schedule) -> Vec<Text> {
     let at_night = |caution: &Caution| match caution {
         Caution::OddHours(step) => Some(plan_words::step_name(*step, 0)),
         _ => None,
@@ -220,6 +220,12 @@ fn offers(conflict: &Conflict, from: usize, head: &'static str) -> Vec<Text> {
 
 /// What has been understood of a wish so far, in a few words; nothing where nothing is.
 pub(super) fn understood(wish: &Wish) -> Option<Text> {
+    let parts = known(wish);
+    (!parts.is_empty()).then(|| Text::new("room-known").with("parts", Arg::List(parts)))
+}
+
+/// The same, part by part.
+pub(super) fn known(wish: &Wish) -> Vec<Text> {
     let mut parts = Vec::new();
     if let Some(mass_g) = wish.mass_g {
         parts.push(Text::new("room-known-mass").with("mass", Arg::Mass(grams(mass_g))));
@@ -244,8 +250,5 @@ pub(super) fn understood(wish: &Wish) -> Option<Text> {
     if let Some(dinner) = wish.dinner {
         parts.push(Text::new("room-known-dinner").with("when", Arg::DayClock(dinner)));
     }
-    if parts.is_empty() {
-        return None;
-    }
-    Some(Text::new("room-known").with("parts", Arg::List(parts)))
+    parts
 }

@@ -209,6 +209,21 @@ fn fallen(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     })
 }
 
+/// A spot that read below the authority's figure within the last half hour: which, what, when.
+pub(super) fn below(sitting: &Sitting<'_>) -> Option<(&'static str, Temperature, Moment)> {
+    const LATELY: TimeDelta = TimeDelta::minutes(30);
+    let plan = sitting.room.plan.as_ref()?;
+    let last = |of: fn(&StoredReading) -> Option<f64>| {
+        let (at, value) = plan.readings.iter().rev().find_map(|reading| Some((reading.at, of(reading)?)))?;
+        (sitting.now - at <= LATELY).then(|| (celsius(value), at))
+    };
+    let spots = [("breast", last(|reading| reading.breast_c)), ("thigh", last(|reading| reading.thigh_c))];
+    spots.into_iter().find_map(|(spot, read)| {
+        let (read, at) = read?;
+        (in_fahrenheit(read) < in_fahrenheit(super::target()) - 0.5).then_some((spot, read, at))
+    })
+}
+
 /// `/when`.
 pub(super) fn when(sitting: &mut Sitting<'_>) {
     let Some(plan) = &sitting.room.plan else {

@@ -8,6 +8,7 @@ use super::{PersonId, Sitting, board, jobs, plan_words, planning};
 use crate::reading::{self, Report, ReportKind};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
+use chrono::TimeDelta;
 
 /// Words that report on a job. `false`: they do not, or there is no plan.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
@@ -32,8 +33,16 @@ fn job(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
     let Some(step) = report.step else { return due };
     // "In the fridge" may be the thaw or the leftovers: the one that is due is meant.
     let meant = [Some(step), report.or].into_iter().flatten();
-    due.filter(|it| meant.clone().any(|step| step == it.step))
-        .or_else(|| meant.clone().find_map(|step| jobs::by_step(sitting, step, None)))
+    let named = || meant.clone().find_map(|step| jobs::by_step(sitting, step, None)).filter(|it| is_near(sitting, *it));
+    due.filter(|it| meant.clone().any(|step| step == it.step)).or_else(named)
+}
+
+/// A job is only settled in passing when it is at hand: "in the fridge" on Monday is not Thursday's leftovers.
+fn is_near(sitting: &Sitting<'_>, it: JobRef) -> bool {
+    const AT_HAND: TimeDelta = TimeDelta::hours(8);
+    let Some(plan) = &sitting.room.plan else { return false };
+    let next = plan.ahead(sitting.now).next().is_some_and(|job| job.step() == Some(it.step) && job.nth == it.nth);
+    next || plan.job(it.step, it.nth).is_some_and(|job| job.at <= sitting.now + AT_HAND)
 }
 
 /// Someone says that it is not done: it is never taken for done, and the rest is planned again.

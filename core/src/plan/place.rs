@@ -157,9 +157,12 @@ impl Hand<'_, '_> {
             Salted::Dry | Salted::Wet => {
                 let (earliest, latest) = self.left(SALT);
                 let (hour, minute) = SALT_HOUR;
-                match clock::last_hour_within(self.network.order.zone, hour, minute, earliest, latest) {
+                // An evening that leaves the salt less than it wants is no better than an odd hour that does not.
+                let last_full = (self.at[ON] - spans::DRY_WANTED).min(latest);
+                let until = if earliest <= last_full { last_full } else { latest };
+                match clock::last_hour_within(self.network.order.zone, hour, minute, earliest, until) {
                     Some(evening) => self.fix(SALT, evening),
-                    None => self.fix_awake(SALT, latest),
+                    None => self.fix_awake(SALT, until),
                 }
             }
         }
