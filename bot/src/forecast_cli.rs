@@ -4,6 +4,7 @@
 //! [`carvetime_core::heat`]'s. Start at [`run`].
 
 use crate::reading::{CsvProblem, read_csv};
+use crate::room::why_wide;
 use crate::words::{Arg, Reader, Text, Voice, plain};
 use carvetime_core::bird::{Bird, BirdMass, Condition, Form, Kind};
 use carvetime_core::heat::{Cook, Doubt, Outlook, Profile, SpotOutlook, State, Suspect, forecast};
@@ -133,20 +134,6 @@ pub fn ask_about(suspect: &Suspect) -> Text {
         None => Text::new("forecast-suspect"),
     };
     text.with("place", Arg::Choice(suspect.place.name())).with("given", Arg::Temperature(suspect.given))
-}
-
-/// Says why the interval is wide.
-pub fn why_wide(doubt: &Doubt) -> Text {
-    let text = Text::named("forecast-doubt", doubt.name());
-    match doubt {
-        Doubt::Unread(place) | Doubt::ProbeMoved(place) | Doubt::Changed(place) => {
-            text.with("place", Arg::Choice(place.name()))
-        }
-        Doubt::Gap(length) => text.with("span", Arg::Span(*length)),
-        Doubt::FireDying(pit) => text.with("pit", Arg::Temperature(*pit)),
-        Doubt::ProbesDisagree(by) => text.with("by", Arg::Degrees(*by)),
-        Doubt::NoReadings | Doubt::PitUnread | Doubt::PartFrozen | Doubt::Unusual | Doubt::Endless => text,
-    }
 }
 
 #[derive(Serialize)]

@@ -62,6 +62,12 @@ pub enum Action {
     Yes(String, PersonId),
     /// No to it.
     No(String, PersonId),
+    /// The reading that was doubted, as it was probably meant.
+    Meant(PersonId),
+    /// Dinner in that plan at this minute since 1970.
+    Dinner(u32, i64),
+    /// The pit of that plan up to so many °F.
+    Hotter(u32, u16),
     /// A page of the settings.
     Settings(String),
     /// A value of a setting.
@@ -96,6 +102,9 @@ impl Action {
             Action::Sources(who) => format!("sources.{}", who.0),
             Action::Yes(what, who) => format!("yes.{what}.{}", who.0),
             Action::No(what, who) => format!("no.{what}.{}", who.0),
+            Action::Meant(who) => format!("meant.{}", who.0),
+            Action::Dinner(serial, minute) => format!("dinner.{serial}.{minute}"),
+            Action::Hotter(serial, setting) => format!("hotter.{serial}.{setting}"),
             Action::Settings(page) => format!("settings.{page}"),
             Action::Set(setting, value) => format!("set.{setting}.{value}"),
             Action::Help(page) => format!("help.{page}"),
@@ -142,6 +151,9 @@ impl Action {
             "sources" => Action::Sources(person(next()?)?),
             "yes" => Action::Yes(next()?.to_owned(), person(next()?)?),
             "no" => Action::No(next()?.to_owned(), person(next()?)?),
+            "meant" => Action::Meant(person(next()?)?),
+            "dinner" => Action::Dinner(next()?.parse().ok()?, next()?.parse().ok()?),
+            "hotter" => Action::Hotter(next()?.parse().ok()?, next()?.parse().ok()?),
             "settings" => Action::Settings(next()?.to_owned()),
             "set" => Action::Set(next()?.to_owned(), next()?.to_owned()),
             "help" => Action::Help(next()?.to_owned()),
@@ -180,6 +192,9 @@ mod tests {
             Action::Sources(who),
             Action::Yes("forget".into(), who),
             Action::No("stop".into(), who),
+            Action::Meant(who),
+            Action::Dinner(2, 30_000_000),
+            Action::Hotter(2, 350),
             Action::Settings("language".into()),
             Action::Set("zone".into(), "America/Argentina/Buenos_Aires".into()),
             Action::Help("safety".into()),

@@ -1,5 +1,6 @@
 //! Which bells a room needs: worked out afresh from its state, so that none can be forgotten or left over.
 
+use super::alarms;
 use super::state::{JobState, LiveJob, Room};
 use super::turn::{Bell, BellKind};
 use carvetime_core::plan::Step;
@@ -16,7 +17,8 @@ pub(super) fn of(room: &Room) -> Vec<Bell> {
         let open = job.state == JobState::Waiting && !plan.limits_called.contains(&name);
         open.then_some(Bell { at: job.latest, kind: BellKind::Limit { name } })
     });
-    calls.chain(limits).collect()
+    let hold = alarms::limit_at(plan).map(|at| Bell { at, kind: BellKind::Limit { name: alarms::HOLD.into() } });
+    calls.chain(limits).chain(hold).collect()
 }
 
 /// The limit that runs out with a job: food not in the fridge in time.

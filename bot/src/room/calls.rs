@@ -8,7 +8,7 @@ use super::live::runs_by_itself;
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob};
 use super::turn::{BellKind, How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, bells, board, dose, plan_words};
+use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, plan_words};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::{DateTime, TimeDelta, Utc};
@@ -31,6 +31,9 @@ pub(super) fn key(step: Step, nth: u8) -> String {
 
 /// Bells rang.
 pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) {
+    if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Limit { .. })) {
+        alarms::limit(sitting);
+    }
     let due = due(sitting, bells);
     limits(sitting, bells);
     if due.is_empty() {
@@ -41,6 +44,9 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
         let Some(step) = job.step() else { continue };
         if runs_by_itself(step) {
             pass(sitting, step, &job);
+            if step == Step::Serve {
+                after::learn(sitting);
+            }
         } else if is_missed(sitting, &job, step) {
             silence(sitting, step, job.nth);
             missed.push(step);

@@ -7,7 +7,7 @@ use super::live::Shift;
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob};
 use super::turn::{How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, board, calls, may, plan_words, proposal, readings};
+use super::{PersonId, RoomKind, Sitting, after, board, calls, may, plan_words, proposal, readings};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Conflict, Moment, Step};
 use carvetime_core::quantity::{Temperature, fahrenheit};
@@ -65,7 +65,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
     let (now, by) = (sitting.now, sitting.speaker());
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember(if done { "done" } else { "skipped" }, Some(it.step), by, now);
-    plan.record(it.step, it.nth, now, done, by);
+    // Measured already, so it went on as planned, however late that is said.
+    let at = if it.step == Step::On && plan.is_read_since(job.at) { job.at.min(now) } else { now };
+    plan.record(it.step, it.nth, at, done, by);
     let index = plan.history.len().saturating_sub(1);
     let outcome = sitting.resolve();
     if done && it.step == Step::Pull {
@@ -103,7 +105,10 @@ fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool,
     let serial = it.serial;
     let key = calls::key(it.step, it.nth);
     let text = settled_text(sitting, it, done);
-    let next = next_line(sitting);
+    let mut next: Vec<Text> = next_line(sitting).into_iter().collect();
+    if let Some(plan) = sitting.room.plan.as_ref().filter(|_| done && it.step == Step::Pull) {
+        next.extend(after::lines(plan, sitting.now));
+    }
     let undo = Action::Undo(serial, u16::try_from(index).unwrap_or(u16::MAX));
     let mut chats = job.called_in.clone();
     if chats.is_empty() {
@@ -248,8 +253,8 @@ pub(super) fn list(sitting: &mut Sitting<'_>, serial: u32) {
 
 /// Why the times of the live plan are what they are.
 pub(super) fn why(sitting: &mut Sitting<'_>, serial: u32) {
-    let (zone, now) = (sitting.zone_or_utc(), sitting.now);
-    let solved = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial).map(|plan| plan.solve(zone, now));
+    let light = sitting.light();
+    let solved = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial).map(|plan| plan.solve(&light));
     match solved {
         Some(Some(Ok(schedule))) => {
             let text = proposal::reasons(&schedule);
@@ -265,11 +270,11 @@ pub(super) fn mend(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
     if !may::steer(sitting) {
         return may::refuse(sitting);
     }
-    let (zone, now, by) = (sitting.zone_or_utc(), sitting.now, sitting.speaker());
+    let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial) else {
         return sitting.notice(Text::new("room-stale"));
     };
-    let (Some(order), Some(Err(conflict))) = (plan.order(zone), plan.solve(zone, now)) else {
+    let (Some(order), Some(Err(conflict))) = (plan.order(light.zone), plan.solve(&light)) else {
         return sitting.notice(Text::new("room-stale"));
     };
     let Some(offer) = conflict.offers.get(usize::from(rank)) else {

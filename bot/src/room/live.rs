@@ -2,9 +2,11 @@
 //!
 //! Owns the way between `core::plan` and the stored jobs. Says nothing.
 
+use super::forecast::{self, Foresight, tightened};
 use super::order;
-use super::state::{Change, JobState, LiveJob, LivePlan, StoredFact};
+use super::state::{Change, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
 use super::{PersonId, Sitting};
+use carvetime_core::heat::Profile;
 use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step};
 use chrono::TimeDelta;
 use chrono_tz::Tz;
@@ -17,6 +19,17 @@ const TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(45);
 
 /// How many changes can be taken back.
 const HISTORY: usize = 20;
+
+/// What a live plan is solved by, besides itself.
+#[derive(Debug, Clone, Copy)]
+pub struct Light {
+    /// The kitchen's zone.
+    pub zone: Tz,
+    /// The present.
+    pub now: Moment,
+    /// What the host's earlier cooks taught.
+    pub profile: Profile,
+}
 
 /// Steps that nobody has to be called for: they follow from another, or everyone is there.
 pub fn runs_by_itself(step: Step) -> bool {
@@ -38,6 +51,10 @@ impl LivePlan {
             ready_from: None,
             ready_to: None,
             limits_called: Vec::new(),
+            told: None,
+            doubted: Vec::new(),
+            alarms: Vec::new(),
+            learned: false,
         };
         plan.adopt(schedule, now);
         plan
@@ -59,27 +76,66 @@ impl LivePlan {
         let assumed = self
             .jobs
             .iter()
-            .filter(|job| is_assumed(job, now))
+            .filter(|job| is_assumed(job, now) || self.is_on_by_reading(job))
             .filter_map(|job| Some(Fact { step: job.step()?, nth: job.nth, at: job.at, done: true }));
         told.chain(assumed).collect()
     }
 
     /// Jobs taken for done as planned, nobody having said so.
     pub fn assumed(&self, now: Moment) -> impl Iterator<Item = &LiveJob> {
-        self.jobs.iter().filter(move |job| is_assumed(job, now))
+        self.jobs.iter().filter(move |job| is_assumed(job, now) || self.is_on_by_reading(job))
     }
 
-    /// Solves the rest of the plan as of `now`. `None` only where the stored wish can no longer be read.
-    pub fn solve(&self, zone: Tz, now: Moment) -> Option<Result<Schedule, Conflict>> {
-        Some(plan::solve(&self.order(zone)?, &self.facts(now), now))
+    /// Called for, not answered, and the thermometers are in it: it is on.
+    fn is_on_by_reading(&self, job: &LiveJob) -> bool {
+        let open = job.step() == Some(Step::On) && job.state == JobState::Waiting && job.calls > 0;
+        open && self.is_read_since(job.at)
+    }
+
+    /// Whether the bird has been measured since.
+    pub fn is_read_since(&self, at: Moment) -> bool {
+        let in_bird = |reading: &StoredReading| reading.breast_c.is_some() || reading.thigh_c.is_some();
+        self.readings.iter().any(|reading| reading.at > at && in_bird(reading))
+    }
+
+    /// Solves the rest of the plan, by the forecast where there is one. `None` only where the stored wish can no longer be
+    /// read.
+    pub fn solve(&self, light: &Light) -> Option<Result<Schedule, Conflict>> {
+        self.solve_seen(Foresight::of(self, light).as_ref(), light)
+    }
+
+    /// The same, the forecast being made already.
+    pub fn solve_seen(&self, sight: Option<&Foresight>, light: &Light) -> Option<Result<Schedule, Conflict>> {
+        let (order, facts) = (self.order(light.zone)?, self.facts(light.now));
+        let finish = sight.map(Foresight::finish);
+        let solve = |finish| plan::solve_with(&order, &facts, finish, light.now);
+        let first = solve(finish);
+        if first.is_err()
+            && let Some(tight) = finish.and_then(|finish| tightened(&finish, &order))
+            && let Ok(schedule) = solve(Some(tight))
+        {
+            return Some(Ok(schedule));
+        }
+        Some(first)
     }
 
     /// Takes over the times of a schedule; who has what, and what is done, stays.
     pub fn adopt(&mut self, schedule: &Schedule, now: Moment) {
         let old = std::mem::take(&mut self.jobs);
+        // Once readings speak, they say when the next look tells most.
+        let looked = self.told.is_some();
+        let is_look = |step: &str, waiting: bool| looked && waiting && step == Step::Check.name();
         let kept = |job: &Job| old.iter().find(|live| live.step == job.step.name() && live.nth == job.nth);
-        let mut jobs: Vec<LiveJob> = schedule.jobs.iter().map(|job| live_job(job, kept(job), now)).collect();
-        for live in old.iter().filter(|live| live.state != JobState::Waiting) {
+        let mut jobs: Vec<LiveJob> = schedule
+            .jobs
+            .iter()
+            .filter(|job| !is_look(job.step.name(), !job.done))
+            .map(|job| live_job(job, kept(job), now))
+            .collect();
+        let stays = |live: &&LiveJob| {
+            live.state != JobState::Waiting || is_look(&live.step, true) && !schedule.is_off()
+        };
+        for live in old.iter().filter(stays) {
             if !jobs.iter().any(|job| job.step == live.step && job.nth == live.nth) {
                 jobs.push(live.clone());
             }
@@ -92,6 +148,30 @@ impl LivePlan {
         self.jobs = jobs;
         self.ready_from = Some(schedule.finish.p10);
         self.ready_to = Some(schedule.finish.p90);
+    }
+
+    /// The next look at the thermometers is at `at`; no other is asked for.
+    pub fn look(&mut self, at: Moment) {
+        let is_look = |job: &LiveJob| job.step() == Some(Step::Check) && job.state == JobState::Waiting;
+        let first = self.jobs.iter().find(|job| is_look(job)).cloned();
+        self.jobs.retain(|job| !is_look(job));
+        let nth = self.jobs.iter().filter(|job| job.step() == Some(Step::Check)).map(|job| job.nth.saturating_add(1));
+        let nth = nth.max().unwrap_or(0);
+        let (owner, called_in) = first.map(|job| (job.owner, job.called_in)).unwrap_or_default();
+        self.jobs.push(LiveJob {
+            step: Step::Check.name().into(),
+            nth,
+            at,
+            earliest: at,
+            latest: at + plan::spans::CHECKING,
+            lasts_min: plan::spans::CHECKING.num_minutes(),
+            owner,
+            state: JobState::Waiting,
+            call_at: Some(at),
+            calls: 0,
+            called_in,
+        });
+        self.jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
     }
 
     /// The job, if the plan has it.
@@ -218,26 +298,56 @@ fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
     live
 }
 
+/// A plan solved again: the jobs that moved or what stands against it, and the forecast it was solved by.
+pub struct Solved {
+    /// Which jobs moved.
+    pub outcome: Result<Vec<Shift>, Box<Conflict>>,
+    /// The forecast, where there is one.
+    pub sight: Option<Foresight>,
+}
+
 impl Sitting<'_> {
+    /// What the live plan is solved by.
+    pub(super) fn light(&self) -> Light {
+        Light { zone: self.zone_or_utc(), now: self.now, profile: forecast::profile(self) }
+    }
+
     /// Solves the live plan again as of now and takes over the times. `Err` carries what stands against it; until someone
     /// has chosen, the jobs are called by the nearest plan that works.
     pub(super) fn resolve(&mut self) -> Result<Vec<Shift>, Box<Conflict>> {
-        let zone = self.zone_or_utc();
-        let now = self.now;
-        let Some(plan) = self.room.plan.as_mut() else { return Ok(Vec::new()) };
-        match plan.solve(zone, now) {
+        self.solve_again().outcome
+    }
+
+    /// The same, with the forecast behind it.
+    pub(super) fn solve_again(&mut self) -> Solved {
+        let light = self.light();
+        let Some(plan) = self.room.plan.as_mut() else { return Solved { outcome: Ok(Vec::new()), sight: None } };
+        let sight = Foresight::of(plan, &light);
+        let outcome = match plan.solve_seen(sight.as_ref(), &light) {
             None => Ok(Vec::new()),
             Some(Ok(schedule)) => {
                 let before = plan.jobs.clone();
-                plan.adopt(&schedule, now);
+                plan.adopt(&schedule, light.now);
                 Ok(shifts(&before, plan))
             }
             Some(Err(conflict)) => {
                 if let Some(meanwhile) = conflict.meanwhile() {
-                    plan.adopt(meanwhile, now);
+                    plan.adopt(meanwhile, light.now);
                 }
                 Err(Box::new(conflict))
             }
+        };
+        if let Some(sight) = &sight {
+            let finish = sight.finish();
+            (plan.ready_from, plan.ready_to) = (Some(finish.p10), Some(finish.p90));
+            // The call to pull asks to measure too.
+            let pull = plan.job(Step::Pull, 0).map_or(finish.p50, |job| job.at);
+            if sight.is_done() || sight.next_look() >= pull - TimeDelta::minutes(5) {
+                plan.jobs.retain(|job| job.step() != Some(Step::Check) || job.state != JobState::Waiting);
+            } else {
+                plan.look(sight.next_look());
+            }
         }
+        Solved { outcome, sight }
     }
 }

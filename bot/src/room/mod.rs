@@ -5,6 +5,8 @@
 //! [`crate::words`].
 
 mod action;
+mod after;
+mod alarms;
 mod amend;
 mod bells;
 mod board;
@@ -12,6 +14,7 @@ mod calls;
 mod dose;
 mod export;
 mod farewell;
+mod forecast;
 mod help;
 mod jobs;
 mod live;
@@ -32,6 +35,7 @@ pub mod heard;
 pub mod state;
 pub mod turn;
 
+pub use forecast::why_wide;
 pub use heard::{Heard, PersonId, RoomId, RoomKind, Speaker, What};
 pub use turn::{Bell, BellKind, Button, How, Say, To, Turn, Urgency};
 
@@ -92,13 +96,13 @@ fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Option
         return;
     }
     match read_command(text, None) {
-        Address::Command(command) => ordered(sitting, command),
+        Address::Command(command) => ordered(sitting, command, edited),
         Address::Other => {}
         Address::Plain(plain) => plainly(sitting, plain, addressed, reply_to, edited),
     }
 }
 
-fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>) {
+fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>, edited: bool) {
     let rest = command.rest;
     match command.name.to_ascii_lowercase().as_str() {
         "start" => help::start(sitting, How::New),
@@ -114,7 +118,7 @@ fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>) {
         }
         "salt" => questions::salt(sitting, rest),
         "ask" => questions::asked(sitting, rest),
-        "log" => readings::ordered(sitting, rest),
+        "log" => readings::ordered(sitting, rest, edited),
         "when" => readings::when(sitting),
         "move" => moves::told(sitting, rest),
         "take" => step_named(sitting, rest, jobs::take),
@@ -169,11 +173,12 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if crate::reading::is_done(text, sitting.lexicon()) {
             return jobs::done(sitting, it);
         }
-        if it.step == Step::Check && readings::heard(sitting, text, true) {
+        if it.step == Step::Check && readings::heard(sitting, text, true, edited) {
             return;
         }
     }
-    if readings::expected(sitting) && readings::heard(sitting, text, jobs::is_asked_for_readings(sitting)) {
+    let asked = jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting);
+    if readings::expected(sitting) && readings::heard(sitting, text, asked, edited) {
         return;
     }
     if edited {
@@ -262,6 +267,11 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Sources(who) => questions::sources(sitting, who),
         Action::Jobs(serial) => jobs::list(sitting, serial),
         Action::Why(serial) => jobs::why(sitting, serial),
+        Action::Yes(what, who) if what == readings::ASKED => readings::stands(sitting, who),
+        Action::No(what, who) if what == readings::ASKED => readings::taken_back(sitting, who),
+        Action::Meant(who) => readings::meant(sitting, who),
+        Action::Dinner(serial, minute) => readings::move_dinner(sitting, serial, minute),
+        Action::Hotter(serial, setting_f) => readings::hotter(sitting, serial, setting_f),
         Action::Yes(what, who) => farewell::yes(sitting, &what, who),
         Action::No(what, who) => farewell::no(sitting, &what, who),
         Action::Settings(page) => settings::page(sitting, &page),

@@ -48,12 +48,12 @@ fn target(sitting: &Sitting<'_>, text: &str, dinner: Moment) -> Option<Moment> {
     reading::read_shift(text, dinner, &sitting.ground())?.applied(dinner)
 }
 
-fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
-    let (zone, now, by) = (sitting.zone_or_utc(), sitting.now, sitting.speaker());
+pub(super) fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
+    let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let mut moved = plan.clone();
     moved.wish.dinner = Some(to);
-    match moved.solve(zone, now) {
+    match moved.solve(&light) {
         Some(Ok(schedule)) => {
             plan.remember("moved", None, by, now);
             plan.wish.dinner = Some(to);

@@ -1,12 +1,17 @@
 //! Thermometer readings: noted, answered with what they mean, never taken for more than they are.
 
 use super::action::{Action, JobRef};
+use super::forecast::{self, Foresight, Standing};
+use super::live::Solved;
 use super::sitting::{button, labelled};
-use super::state::{JobState, StoredReading};
-use super::{PersonId, Sitting, board, plan_words};
+use super::state::{Doubted, JobState, LiveJob, LivePlan, StoredReading, Told};
+use super::turn::{Button, How, Say, To};
+use super::{PersonId, Sitting, alarms, board, jobs, may, moves, plan_words};
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Moment, Step};
+use carvetime_core::bird::Form;
+use carvetime_core::heat::{self, Suspect};
+use carvetime_core::plan::{Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
 use chrono::TimeDelta;
 use std::ops::RangeInclusive;
@@ -33,10 +38,17 @@ impl Spots {
     }
 }
 
+/// What the buttons under a doubted reading answer.
+pub(super) const ASKED: &str = "reading";
+
+/// An edited message corrects its author's last reading if it was told this recently: the platform gives the new text, not
+/// which reading the old one was.
+const CORRECTED_WITHIN: TimeDelta = TimeDelta::minutes(30);
+
 /// `/log` with words.
-pub(super) fn ordered(sitting: &mut Sitting<'_>, text: &str) {
+pub(super) fn ordered(sitting: &mut Sitting<'_>, text: &str, edited: bool) {
     match reading::read_log(text, &sitting.ground()) {
-        Ok(Some(log)) => told(sitting, &log),
+        Ok(Some(log)) => told(sitting, &log, edited),
         Ok(None) => {
             sitting.answer(Text::new("room-log-how"));
         }
@@ -47,11 +59,11 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, text: &str) {
 }
 
 /// Plain words while something is over the heat. `false`: no readings in them.
-pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool) -> bool {
+pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: bool) -> bool {
     match reading::read_log(text, &sitting.ground()) {
         // A number alone only answers a question; `41` in a chat may mean anything.
         Ok(Some(log)) if asked || log.readings.iter().any(|reading| reading.place.is_some()) => {
-            told(sitting, &log);
+            told(sitting, &log, edited);
             true
         }
         Err(problem @ (Problem::Reading(_) | Problem::Future(_) | Problem::TooManyReadings)) if asked => {
@@ -62,18 +74,186 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool) -> bool 
     }
 }
 
-fn told(sitting: &mut Sitting<'_>, log: &Log) {
+/// Whether the speaker has told a reading that an edit may correct.
+pub(super) fn corrects(sitting: &Sitting<'_>) -> bool {
+    sitting.speaker().is_some_and(|who| last_of(sitting, who).is_some())
+}
+
+/// The place in the list of what the person told last, if that was recently.
+fn last_of(sitting: &Sitting<'_>, who: PersonId) -> Option<usize> {
+    let plan = sitting.room.plan.as_ref()?;
+    let recent =
+        |reading: &StoredReading| reading.told_at.is_some_and(|at| sitting.now - at <= CORRECTED_WITHIN);
+    let last = plan.readings.iter().rposition(|reading| reading.by == Some(who) && recent(reading))?;
+    let replaced = plan.readings.iter().any(|reading| reading.replaces == Some(last));
+    (!replaced).then_some(last)
+}
+
+fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
     let Some(who) = sitting.speaker() else { return };
-    if sitting.room.plan.is_none() {
+    let now = sitting.now;
+    let corrected = if edited { last_of(sitting, who) } else { None };
+    let Some(plan) = sitting.room.plan.as_mut() else {
         sitting.answer(Text::new("room-no-plan"));
         return;
+    };
+    if edited {
+        plan.doubted.retain(|doubted| doubted.given.by != Some(who));
     }
+    let before = corrected.and_then(|place| plan.readings.get(place)).map(|reading| reading.at);
     let spots = spots(sitting, log);
-    if let Some(doubt) = doubt(sitting, &spots).or_else(|| fallen(sitting, &spots)) {
-        sitting.answer(doubt);
-        return;
+    let reading = StoredReading {
+        at: log.at.or(before).unwrap_or(now),
+        pit_c: spots.pit.map(in_celsius),
+        breast_c: spots.breast.map(in_celsius),
+        thigh_c: spots.thigh.map(in_celsius),
+        stuffing_c: spots.stuffing.map(in_celsius),
+        by: Some(who),
+        told_at: Some(now),
+        sure: false,
+        replaces: corrected,
+    };
+    match ask_about(sitting, &reading, &spots) {
+        Asked::Believed => note(sitting, who, &reading),
+        Asked::Refused(text) => {
+            sitting.answer(text);
+        }
+        Asked::Doubted(suspects) => ask(sitting, who, reading, &suspects),
     }
-    note(sitting, who, &spots, log.at.unwrap_or(sitting.now));
+}
+
+/// What is thought of a reading before it is kept.
+enum Asked {
+    Believed,
+    /// Not kept; to be sent again.
+    Refused(Text),
+    /// Some of it is to be asked about.
+    Doubted(Vec<Suspect>),
+}
+
+fn ask_about(sitting: &Sitting<'_>, reading: &StoredReading, spots: &Spots) -> Asked {
+    let Some(plan) = &sitting.room.plan else { return Asked::Believed };
+    let over = plan.is_off();
+    match forecast::cook_of(plan, &sitting.light()).filter(|(on, ..)| !over && reading.at >= *on) {
+        Some((on, cook, _)) => {
+            let before: Vec<_> =
+                plan.readings_since(on).into_iter().filter(|earlier| earlier.at < reading.at - on).collect();
+            let suspects = heat::suspects(&cook, &before, &reading.since(on));
+            let stuffing = Spots { stuffing: spots.stuffing, ..Spots::default() };
+            match doubt(sitting, &stuffing) {
+                Some(text) => Asked::Refused(text),
+                None if suspects.is_empty() => Asked::Believed,
+                None => Asked::Doubted(suspects),
+            }
+        }
+        None => doubt(sitting, spots).or_else(|| fallen(sitting, spots)).map_or(Asked::Believed, Asked::Refused),
+    }
+}
+
+/// Keeps what is plausible, and asks about the rest.
+fn ask(sitting: &mut Sitting<'_>, who: PersonId, reading: StoredReading, suspects: &[Suspect]) {
+    let (mut kept, mut given) = (reading.clone(), reading);
+    let mut meant = given.clone();
+    let mut is_meant = false;
+    (given.stuffing_c, meant.stuffing_c) = (None, None);
+    for place in [heat::Place::Pit, heat::Place::Breast, heat::Place::Thigh] {
+        match suspects.iter().find(|suspect| suspect.place == place) {
+            Some(suspect) => {
+                *spot_of(&mut kept, place) = None;
+                *spot_of(&mut meant, place) = suspect.meant.map(in_celsius);
+                is_meant |= suspect.meant.is_some();
+            }
+            None => {
+                *spot_of(&mut given, place) = None;
+                *spot_of(&mut meant, place) = None;
+            }
+        }
+    }
+    let rest = [kept.pit_c, kept.breast_c, kept.thigh_c, kept.stuffing_c].iter().any(Option::is_some);
+    if rest {
+        // The rest takes the place of what is corrected; what was doubted joins it.
+        (given.replaces, meant.replaces) = (None, None);
+        note(sitting, who, &kept);
+    }
+    let meant = is_meant.then_some(meant);
+    let label = meant.as_ref().map(|meant| Text::new("cook-suspect-meant").with("parts", parts(&spots_of(meant))));
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        plan.doubted.retain(|doubted| doubted.given.by != Some(who));
+        plan.doubted.push(Doubted { given, meant });
+    }
+    let mut lines: Vec<Text> = suspects.iter().map(suspect_line).collect();
+    lines.push(Text::new("cook-suspect-ask"));
+    let say = sitting.answer_all(lines).key("reading");
+    if let Some(label) = label {
+        say.row([labelled(label, &Action::Meant(who))]);
+    }
+    say.row([
+        button("room-button-yes", &Action::Yes(ASKED.into(), who)),
+        button("room-button-no", &Action::No(ASKED.into(), who)),
+    ]);
+}
+
+fn suspect_line(suspect: &Suspect) -> Text {
+    let text = Text::new(match suspect.meant {
+        Some(_) => "cook-suspect-odd",
+        None => "cook-suspect-impossible",
+    });
+    text.with("spot", Arg::Choice(suspect.place.name()))
+        .with("given", Arg::Temperature(suspect.given))
+        .with("meant", Arg::Temperature(suspect.meant.unwrap_or(suspect.given)))
+        .with("slip", Arg::Choice(suspect.slip.name()))
+}
+
+fn spot_of(reading: &mut StoredReading, place: heat::Place) -> &mut Option<f64> {
+    match place {
+        heat::Place::Pit => &mut reading.pit_c,
+        heat::Place::Breast => &mut reading.breast_c,
+        heat::Place::Thigh => &mut reading.thigh_c,
+    }
+}
+
+/// The doubted reading of the one who was asked, taken out of the waiting.
+fn doubted(sitting: &mut Sitting<'_>, who: PersonId) -> Option<Doubted> {
+    if sitting.speaker() != Some(who) {
+        sitting.notice(Text::new("room-not-yours"));
+        return None;
+    }
+    let plan = sitting.room.plan.as_mut();
+    let found = plan.and_then(|plan| {
+        let place = plan.doubted.iter().position(|doubted| doubted.given.by == Some(who))?;
+        Some(plan.doubted.remove(place))
+    });
+    if found.is_none() {
+        sitting.notice(Text::new("room-stale"));
+    }
+    found
+}
+
+/// `Yes`: the thermometer really says so.
+pub(super) fn stands(sitting: &mut Sitting<'_>, who: PersonId) {
+    let Some(Doubted { mut given, .. }) = doubted(sitting, who) else { return };
+    given.sure = true;
+    close_question(sitting);
+    note(sitting, who, &given);
+}
+
+/// It was meant as guessed.
+pub(super) fn meant(sitting: &mut Sitting<'_>, who: PersonId) {
+    let Some(Doubted { meant: Some(meant), .. }) = doubted(sitting, who) else { return };
+    close_question(sitting);
+    note(sitting, who, &meant);
+}
+
+/// `No`: a slip.
+pub(super) fn taken_back(sitting: &mut Sitting<'_>, who: PersonId) {
+    if doubted(sitting, who).is_some() {
+        sitting.answer(Text::new("cook-suspect-dropped")).key("reading").how(How::Edit);
+    }
+}
+
+fn close_question(sitting: &mut Sitting<'_>) {
+    let room = To::Room(sitting.room.id);
+    sitting.say(Say::of(room, Vec::new())).key("reading").how(How::Close);
 }
 
 /// Puts each number in its place and on its scale. A number alone is the breast's.
@@ -94,42 +274,221 @@ fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
     spots
 }
 
-fn note(sitting: &mut Sitting<'_>, who: PersonId, spots: &Spots, at: Moment) {
+fn note(sitting: &mut Sitting<'_>, who: PersonId, reading: &StoredReading) {
+    let spots = spots_of(reading);
+    keep(sitting, who, [reading.clone()]);
+    let noted = Text::new("room-log-noted").with("parts", parts(&spots));
+    answer(sitting, noted, &spots);
+}
+
+/// Adds readings to the plan as one change, and settles the looks that asked for them.
+fn keep(sitting: &mut Sitting<'_>, who: PersonId, readings: impl IntoIterator<Item = StoredReading>) {
     let now = sitting.now;
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember("logged", None, Some(who), now);
-    plan.readings.push(StoredReading {
-        at,
-        pit_c: spots.pit.map(in_celsius),
-        breast_c: spots.breast.map(in_celsius),
-        thigh_c: spots.thigh.map(in_celsius),
-        stuffing_c: spots.stuffing.map(in_celsius),
-        by: Some(who),
-    });
-    plan.readings.sort_by_key(|reading| reading.at);
-    // A reading answers the checks that asked for it.
-    let due: Vec<u8> = plan
-        .jobs
-        .iter()
-        .filter(|job| {
-            let open = job.state == JobState::Waiting && job.at <= now + TimeDelta::minutes(15);
-            open && job.step() == Some(Step::Check)
-        })
-        .map(|job| job.nth)
-        .collect();
+    plan.readings.extend(readings);
+    let is_due = |job: &&LiveJob| {
+        let open = job.state == JobState::Waiting && job.at <= now + TimeDelta::minutes(15);
+        open && job.step() == Some(Step::Check)
+    };
+    let due: Vec<u8> = plan.jobs.iter().filter(is_due).map(|job| job.nth).collect();
     for nth in due {
-        plan.record(Step::Check, nth, at, true, Some(who));
+        plan.record(Step::Check, nth, now, true, Some(who));
     }
-    let undo = Action::Undo(plan.serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
-    let lines: Vec<Text> = meaning(sitting, spots).into_iter().chain(outlook(sitting)).collect();
-    let noted = noted(spots);
+}
+
+/// Says what was noted and what it means for the bird, the plan and the dinner.
+fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
+    let Some(plan) = sitting.room.plan.as_ref() else { return };
+    let serial = plan.serial;
+    let undo = Action::Undo(serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
+    let Solved { outcome, sight } = sitting.solve_again();
+    let mut lines = vec![noted];
+    lines.extend(meaning(sitting, spots));
+    let mut rows = vec![vec![button("room-button-undo", &undo)]];
+    match &sight {
+        Some(sight) => {
+            if !sight.is_done() {
+                lines.push(sight.line());
+            }
+            let news = news(sitting, sight);
+            lines.extend(news.lines);
+            rows.extend(news.rows);
+            if sight.is_done() {
+                rows.extend(pull_now(sitting));
+            }
+        }
+        None => lines.extend(outlook(sitting)),
+    }
     let on = on_unsaid(sitting);
-    let say = sitting.answer(noted).lines(lines);
-    say.row([button("room-button-undo", &undo)]);
+    let say = sitting.answer_all(lines);
+    say.buttons = rows;
     if let Some(on) = on {
         say.line(Text::new("room-log-on-unsaid")).row([labelled(plan_words::step_done(Step::On, 0), &on)]);
     }
+    match (outcome, &sight) {
+        // What the forecast does to dinner has been said, with its ways out.
+        (_, Some(_)) => {}
+        (Ok(shifts), None) => jobs::tell_shifts(sitting, &shifts),
+        (Err(conflict), None) => jobs::tell_conflict(sitting, &conflict),
+    }
+    if let Some(sight) = &sight {
+        alarms::raise(sitting, sight);
+    }
     board::refresh(sitting);
+}
+
+/// It is at its targets: the answer calls for the pull, so the job doesn't have to at the same moment.
+fn pull_now(sitting: &mut Sitting<'_>) -> Option<Vec<Button>> {
+    const AGAIN: TimeDelta = TimeDelta::minutes(10);
+    let now = sitting.now;
+    let plan = sitting.room.plan.as_mut()?;
+    let serial = plan.serial;
+    let job = plan.job_mut(Step::Pull, 0).filter(|job| job.state == JobState::Waiting)?;
+    job.calls = job.calls.max(1);
+    job.call_at = Some(now + AGAIN);
+    let it = JobRef { serial, step: Step::Pull, nth: 0 };
+    Some(vec![labelled(plan_words::step_done(Step::Pull), &Action::Done(it))])
+}
+
+/// What has to be said of dinner, with ways out.
+#[derive(Default)]
+struct News {
+    lines: Vec<Text>,
+    rows: Vec<Vec<Button>>,
+}
+
+/// A change this long since it was last told is told again.
+const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
+
+/// Says once how the forecast stands to dinner, when that has changed or grown by ten minutes.
+fn news(sitting: &mut Sitting<'_>, sight: &Foresight) -> News {
+    let (finish, standing, now) = (sight.finish(), sight.standing(), sitting.now);
+    let is_done = sight.is_done();
+    let told = Told {
+        at: now,
+        p10: finish.p10,
+        p50: finish.p50,
+        p90: finish.p90,
+        standing: standing.name().into(),
+    };
+    let Some(plan) = sitting.room.plan.as_mut() else { return News::default() };
+    let serial = plan.serial;
+    let last = plan.told.take();
+    let same = last.as_ref().is_some_and(|(_, last)| {
+        last.standing == told.standing && (last.p50 - told.p50).abs() < WORTH_TELLING
+    });
+    let was = last.as_ref().map(|(_, last)| last.standing.clone());
+    let kept = if same { last.as_ref().map_or(told.clone(), |(_, last)| last.clone()) } else { told.clone() };
+    plan.told = Some((last.map_or(told, |(first, _)| first), kept));
+    if same {
+        return News::default();
+    }
+    match standing {
+        Standing::Late => late(sight, serial),
+        Standing::Early => early(sight, serial, is_done),
+        Standing::InTime if matches!(was.as_deref(), Some("late" | "tight")) => {
+            News { lines: vec![Text::new("cook-in-time-again")], rows: Vec::new() }
+        }
+        Standing::InTime | Standing::Tight | Standing::Ahead => News::default(),
+    }
+}
+
+fn late(sight: &Foresight, serial: u32) -> News {
+    let mut news = News { lines: vec![Text::new("cook-late-choices")], rows: Vec::new() };
+    let needed = sight.finish().p90 + (sight.dinner() - sight.latest().unwrap_or(sight.dinner()));
+    news.rows.push(vec![dinner_button(serial, quarter_after(needed))]);
+    let finish = sight.finish();
+    // The mildest setting that saves the hour, else the hottest there is.
+    let settings: Vec<_> = forecast::hotter_settings(&sight.cook.heat)
+        .into_iter()
+        .filter_map(|setting| Some((setting, sight.hotter(setting).filter(|at| finish.p50 - *at >= WORTH_TELLING)?)))
+        .collect();
+    let saves = settings.iter().find(|(_, at)| sight.latest().is_some_and(|latest| *at <= latest));
+    if let Some((setting, at)) = saves.or(settings.last()) {
+        let text = Text::new("cook-late-hotter").with("setting", Arg::Temperature(*setting));
+        news.lines.push(text.with("about", Arg::Clock(*at)));
+        let label = Text::new("cook-button-hotter").with("setting", Arg::Temperature(*setting));
+        news.rows.push(vec![labelled(label, &Action::Hotter(serial, in_fahrenheit(*setting).round() as u16))]);
+    }
+    if sight.cook.bird.form != Form::Pieces {
+        news.lines.push(Text::new("cook-late-carve").with("target", Arg::Temperature(super::target())));
+    }
+    news
+}
+
+fn early(sight: &Foresight, serial: u32, is_done: bool) -> News {
+    let off = sight.finish().p50;
+    let hold = Text::new("cook-early")
+        .with("done", Arg::Choice(if is_done { "yes" } else { "no" }))
+        .with("hot", Arg::Temperature(fahrenheit(140.0)))
+        .with("until", Arg::Clock(forecast::rounded(off + spans::HOT_MOST, is_done)))
+        .with("dinner", Arg::Clock(sight.dinner()))
+        .with("target", Arg::Temperature(super::target()));
+    let sooner = quarter_after(sight.finish().p90 + spans::STAND + spans::CARVING);
+    let rows =
+        if sooner < sight.dinner() { vec![vec![dinner_button(serial, sooner)]] } else { Vec::new() };
+    News { lines: vec![hold], rows }
+}
+
+fn dinner_button(serial: u32, at: Moment) -> Button {
+    let label = Text::new("cook-button-dinner").with("at", Arg::Clock(at));
+    labelled(label, &Action::Dinner(serial, at.timestamp().div_euclid(60)))
+}
+
+/// The next quarter of an hour.
+fn quarter_after(at: Moment) -> Moment {
+    let seconds = (at.timestamp() + 899).div_euclid(900) * 900;
+    Moment::from_timestamp(seconds, 0).unwrap_or(at)
+}
+
+/// Dinner moves to what was offered.
+pub(super) fn move_dinner(sitting: &mut Sitting<'_>, serial: u32, minute: i64) {
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    let to = minute.checked_mul(60).and_then(|seconds| Moment::from_timestamp(seconds, 0));
+    match to.filter(|to| *to > sitting.now && sitting.room.plan.as_ref().is_some_and(|plan| plan.serial == serial)) {
+        Some(to) => moves::to_then(sitting, to),
+        None => sitting.notice(Text::new("room-stale")),
+    }
+}
+
+/// The pit goes up.
+pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    let (light, by) = (sitting.light(), sitting.speaker());
+    let allowed = |plan: &LivePlan| {
+        let order = plan.order(light.zone)?;
+        let offered = forecast::hotter_settings(&order.heat);
+        offered.into_iter().find(|setting| (in_fahrenheit(*setting) - f64::from(setting_f)).abs() < 0.5)
+    };
+    let plan = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial && !plan.is_off());
+    let Some((plan, setting)) = plan.and_then(|plan| Some((allowed(plan)?, plan))).map(|(setting, plan)| (plan, setting))
+    else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    plan.remember("mended", None, by, light.now);
+    plan.wish.setting_c = Some(in_celsius(setting));
+    let solved = sitting.solve_again();
+    sitting.answer(Text::new("cook-hotter").with("setting", Arg::Temperature(setting))).key("hotter");
+    if solved.sight.is_none()
+        && let Err(conflict) = solved.outcome
+    {
+        jobs::tell_conflict(sitting, &conflict);
+    }
+    board::refresh(sitting);
+}
+
+fn spots_of(reading: &StoredReading) -> Spots {
+    Spots {
+        pit: reading.pit_c.map(celsius),
+        breast: reading.breast_c.map(celsius),
+        thigh: reading.thigh_c.map(celsius),
+        stuffing: reading.stuffing_c.map(celsius),
+    }
 }
 
 /// Readings come, and nobody has said that the bird is on.
@@ -140,7 +499,7 @@ fn on_unsaid(sitting: &Sitting<'_>) -> Option<Action> {
 }
 
 /// What was understood.
-fn noted(spots: &Spots) -> Text {
+fn parts(spots: &Spots) -> Arg {
     let part = |(spot, temperature): (&'static str, Option<Temperature>)| {
         Some(
             Text::new("room-log-spot")
@@ -148,7 +507,7 @@ fn noted(spots: &Spots) -> Text {
                 .with("temperature", Arg::Temperature(temperature?)),
         )
     };
-    Text::new("room-log-noted").with("parts", Arg::List(spots.named().into_iter().filter_map(part).collect()))
+    Arg::List(spots.named().into_iter().filter_map(part).collect())
 }
 
 /// What the numbers mean for safety: 165 °F in every spot, by the authority; one spot alone proves nothing.
@@ -193,7 +552,7 @@ fn fallen(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     if pulled {
         return None;
     }
-    let last = |of: fn(&StoredReading) -> Option<f64>| plan.readings.iter().rev().find_map(of).map(celsius);
+    let last = |of: fn(&StoredReading) -> Option<f64>| plan.counted().into_iter().rev().find_map(of).map(celsius);
     let before = [
         ("breast", spots.breast, last(|reading| reading.breast_c)),
         ("thigh", spots.thigh, last(|reading| reading.thigh_c)),
@@ -231,6 +590,10 @@ pub(super) fn when(sitting: &mut Sitting<'_>) {
         return;
     };
     let dinner = plan.wish.dinner;
+    if let Some(sight) = forecast::foresight(sitting) {
+        sitting.answer_all(sight.lines());
+        return;
+    }
     match outlook(sitting) {
         Some(text) => sitting.answer(text),
         None => sitting.answer(

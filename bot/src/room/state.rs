@@ -94,6 +94,7 @@ impl Room {
         }
         facts.into_iter().flatten().for_each(|fact| nobody(&mut fact.by));
         plan.readings.iter_mut().for_each(|reading| nobody(&mut reading.by));
+        plan.doubted.retain(|doubted| doubted.given.by != Some(person));
     }
 }
 
@@ -180,6 +181,9 @@ pub struct Person {
     /// They have opened the private chat, so it can be written to.
     #[serde(default)]
     pub reachable: bool,
+    /// What the cooks they were host of taught about their cookers, by [`carvetime_core::roast::Cooker`] name.
+    #[serde(default)]
+    pub profiles: BTreeMap<String, StoredProfile>,
 }
 
 impl Person {
@@ -193,8 +197,20 @@ impl Person {
             own_salt: None,
             quiet: None,
             reachable: false,
+            profiles: BTreeMap::new(),
         }
     }
+}
+
+/// What earlier cooks on a cooker taught.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct StoredProfile {
+    /// °C by which the air at the bird is hotter than usual for what is read or set.
+    pub pit_offset_c: f64,
+    /// How fast birds warm here: 1 as usual.
+    pub speed: f64,
+    /// Cooks it was learned from.
+    pub cooks: u16,
 }
 
 /// A person's own salt.
@@ -271,6 +287,42 @@ pub struct LivePlan {
     /// Safety limits already called.
     #[serde(default)]
     pub limits_called: Vec<String>,
+    /// What was first and what was last said of the end of cooking, from readings.
+    #[serde(default)]
+    pub told: Option<(Told, Told)>,
+    /// Readings that can't be right, until those who sent them have been asked.
+    #[serde(default)]
+    pub doubted: Vec<Doubted>,
+    /// Alarms raised and not over, by name.
+    #[serde(default)]
+    pub alarms: Vec<String>,
+    /// The cooker's profile has learned from this cook.
+    #[serde(default)]
+    pub learned: bool,
+}
+
+/// A forecast as it was told.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Told {
+    /// When it was told.
+    pub at: Moment,
+    /// One in ten is sooner.
+    pub p10: Moment,
+    /// Half are sooner.
+    pub p50: Moment,
+    /// Nine in ten are sooner.
+    pub p90: Moment,
+    /// How it stood to dinner, by name.
+    pub standing: String,
+}
+
+/// A reading that can't be right, and what was probably meant.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Doubted {
+    /// As it was given.
+    pub given: StoredReading,
+    /// As it was probably meant.
+    pub meant: Option<StoredReading>,
 }
 
 /// A job of a live plan.
@@ -368,6 +420,15 @@ pub struct StoredReading {
     pub stuffing_c: Option<f64>,
     /// By whom.
     pub by: Option<PersonId>,
+    /// When it was told.
+    #[serde(default)]
+    pub told_at: Option<Moment>,
+    /// The cook was asked and stands by it.
+    #[serde(default)]
+    pub sure: bool,
+    /// The reading of that place in the list no longer counts.
+    #[serde(default)]
+    pub replaces: Option<usize>,
 }
 
 /// A change that can be taken back: what stood before it.
@@ -439,6 +500,10 @@ mod tests {
             ready_from: None,
             ready_to: None,
             limits_called: Vec::new(),
+            told: None,
+            doubted: Vec::new(),
+            alarms: Vec::new(),
+            learned: false,
         };
         let mut room = Room::new(RoomId(-1), RoomKind::Group);
         room.members = vec![who, heir];

@@ -39,7 +39,7 @@ fn back_to(sitting: &mut Sitting<'_>, index: usize) {
     };
     // A dinner hour may be moved back only while it can still be met; what was done may always be taken back.
     if change.step.is_none()
-        && let Some(Err(conflict)) = restored.solve(sitting.zone_or_utc(), sitting.now)
+        && let Some(Err(conflict)) = restored.solve(&sitting.light())
     {
         let lines = proposal::clash(&conflict);
         sitting.answer(Text::new("room-undo-late")).lines(lines);

@@ -19,7 +19,7 @@ pub mod spans;
 mod step;
 pub mod stn;
 
-pub use offers::Change;
+pub use offers::{Change, hottest};
 pub use order::{Carry, Fact, Finish, Order, Salting, Thawing};
 pub use reason::Reason;
 pub use schedule::{Caution, Conflict, Job, Need, Offer, Schedule};

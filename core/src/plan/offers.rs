@@ -148,6 +148,11 @@ pub(super) fn conflict(
     Conflict { because, short_by, offers }
 }
 
+/// The hottest setting offered for a cooker. Common practice, no source.
+pub fn hottest(cooker: Cooker) -> Temperature {
+    fahrenheit(if cooker == Cooker::Smoker { SMOKER_TOP_F } else { OVEN_TOP_F })
+}
+
 /// What is tried around one order.
 struct Search<'a> {
     order: &'a Order,
@@ -263,7 +268,7 @@ impl Search<'_> {
         {
             return None;
         }
-        let top = if self.order.heat.cooker == Cooker::Smoker { SMOKER_TOP_F } else { OVEN_TOP_F };
+        let top = in_fahrenheit(hottest(self.order.heat.cooker)) + 1e-9;
         let mut setting = (in_fahrenheit(self.order.heat.setting) / HOTTER_STEP_F + 1.0 - 1e-9).floor() * HOTTER_STEP_F;
         while setting <= top {
             if let Some(offer) = self.offer(Change::Hotter(fahrenheit(setting))) {

@@ -57,6 +57,11 @@ impl Schedule {
         self.jobs.iter().filter(|job| job.step == step).count()
     }
 
+    /// Whether the bird is off the heat.
+    pub fn is_off(&self) -> bool {
+        self.job(Step::Pull, 0).is_none_or(|job| job.done)
+    }
+
     /// The first job that is still to be done.
     pub fn next(&self) -> Option<&Job> {
         self.jobs.iter().find(|job| !job.done)

@@ -1,0 +1,175 @@
+//! Alarms while it cooks: what the readings show that can't wait for the next look, each once an event.
+//!
+//! Owns which alarms there are. An alarm stands in the plan by name until what raised it is over; then it may ring again.
+//! Start at [`raise`].
+
+use super::forecast::Foresight;
+use super::state::{JobState, LivePlan};
+use super::turn::{Say, To, Urgency};
+use super::Sitting;
+use crate::words::{Arg, Text};
+use carvetime_core::heat::{Doubt, Reading};
+use carvetime_core::plan::{Moment, Step, spans};
+use carvetime_core::quantity::{Temperature, fahrenheit, in_fahrenheit};
+use carvetime_core::roast::Cooker;
+use carvetime_core::safety::{Jurisdiction, Verdict, in_danger_zone, left_out};
+use chrono::TimeDelta;
+
+/// A pit this much above its setting in two readings runs away, °F. Common practice, no source.
+const RUNAWAY_F: f64 = 50.0;
+/// A thermometer that shows the same for so long stalls. Common practice, no source.
+const STALLED: TimeDelta = TimeDelta::minutes(45);
+/// "The same", °F.
+const SAME_F: f64 = 1.5;
+/// The lowest published pit of a smoker, °F. Source: [`carvetime_core::source::SMOKER_RANGE`].
+const LOWEST_PIT_F: f64 = 225.0;
+/// A pit too low for so long, over a bird in the danger zone, is said. Half of the two hours: there is time to act.
+const TOO_LOW: TimeDelta = TimeDelta::minutes(60);
+/// A bird off the heat is asked about this long before its two hours are over.
+const BEFORE_LIMIT: TimeDelta = TimeDelta::minutes(20);
+
+/// The name of the limit after the heat.
+pub(super) const HOLD: &str = "hold";
+
+struct Alarm {
+    name: String,
+    text: Text,
+    urgency: Urgency,
+}
+
+/// Says what the readings show and was not said before.
+pub(super) fn raise(sitting: &mut Sitting<'_>, sight: &Foresight) {
+    let active = active(sight);
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let standing = std::mem::take(&mut plan.alarms);
+    plan.alarms = active.iter().map(|alarm| alarm.name.clone()).collect();
+    let room = To::Room(sitting.room.id);
+    for alarm in active.into_iter().filter(|alarm| !standing.contains(&alarm.name)) {
+        let say = sitting.say(Say::new(room.clone(), alarm.text));
+        say.key(format!("alarm-{}", alarm.name)).urgency(alarm.urgency);
+    }
+}
+
+fn active(sight: &Foresight) -> Vec<Alarm> {
+    let mut alarms = Vec::new();
+    let setting = sight.cook.heat.setting;
+    let smoker = sight.cook.heat.cooker == Cooker::Smoker;
+    let cooker = || Arg::Choice(if smoker { "smoker" } else { "oven" });
+    if let Some((span, reading)) = low_pit(sight) {
+        let verdict = left_out(None, span);
+        let id = if matches!(verdict, Verdict::Discard { .. }) { "cook-alarm-zone-over" } else { "cook-alarm-zone" };
+        let text = Text::new(id)
+            .with("span", Arg::Span(span))
+            .with("low", Arg::Temperature(fahrenheit(LOWEST_PIT_F)))
+            .with("spot", Arg::Temperature(reading))
+            .with("hot", Arg::Temperature(fahrenheit(140.0)));
+        alarms.push(Alarm { name: id.trim_start_matches("cook-alarm-").into(), text, urgency: Urgency::Safety });
+    }
+    for doubt in &sight.outlook.doubts {
+        match doubt {
+            Doubt::FireDying(pit) => alarms.push(Alarm {
+                name: "fire".into(),
+                text: Text::new("cook-alarm-fire")
+                    .with("cooker", cooker())
+                    .with("pit", Arg::Temperature(*pit))
+                    .with("setting", Arg::Temperature(setting)),
+                urgency: Urgency::Safety,
+            }),
+            Doubt::ProbeMoved(place) => alarms.push(Alarm {
+                name: format!("moved-{}", place.name()),
+                text: Text::new("cook-alarm-moved").with("spot", Arg::Choice(place.name())),
+                urgency: Urgency::Due,
+            }),
+            Doubt::ProbesDisagree(apart) => alarms.push(Alarm {
+                name: "apart".into(),
+                text: Text::new("cook-alarm-apart").with("apart", Arg::Degrees(*apart)),
+                urgency: Urgency::Due,
+            }),
+            _ => {}
+        }
+    }
+    if let Some(pit) = runaway(&sight.readings, setting) {
+        let text = Text::new("cook-alarm-hot")
+            .with("cooker", cooker())
+            .with("pit", Arg::Temperature(pit))
+            .with("setting", Arg::Temperature(setting));
+        alarms.push(Alarm { name: "hot".into(), text, urgency: Urgency::Due });
+    }
+    let spots: [(&'static str, fn(&Reading) -> Option<Temperature>); 2] =
+        [("breast", |reading| reading.breast), ("thigh", |reading| reading.thigh)];
+    for (spot, of) in spots {
+        let Some((since, at)) = stalled(&sight.readings, of) else { continue };
+        let text = Text::new("cook-alarm-stalled")
+            .with("spot", Arg::Choice(spot))
+            .with("at", Arg::Temperature(at))
+            .with("since", Arg::Span(since))
+            .with("low", Arg::Choice(if smoker && in_fahrenheit(setting) < 300.0 { "yes" } else { "no" }));
+        alarms.push(Alarm { name: format!("stalled-{spot}"), text, urgency: Urgency::Due });
+    }
+    alarms
+}
+
+/// The pit as last read, if the last two readings of it stand far above the setting.
+fn runaway(readings: &[Reading], setting: Temperature) -> Option<Temperature> {
+    let mut pit = readings.iter().rev().filter_map(|reading| reading.pit);
+    let (last, before) = (pit.next()?, pit.next()?);
+    let over = |at: Temperature| in_fahrenheit(at) - in_fahrenheit(setting) >= RUNAWAY_F;
+    (over(last) && over(before)).then_some(last)
+}
+
+/// How long a spot has shown the same, below its target, in three readings or more.
+fn stalled(readings: &[Reading], of: fn(&Reading) -> Option<Temperature>) -> Option<(TimeDelta, Temperature)> {
+    let mut newest = readings.iter().rev().filter_map(|reading| Some((reading.at, of(reading)?)));
+    let (last_at, last) = newest.next().filter(|(_, last)| *last < super::target())?;
+    let same = |(_, at): &(TimeDelta, Temperature)| (in_fahrenheit(*at) - in_fahrenheit(last)).abs() <= SAME_F;
+    let run: Vec<_> = newest.take_while(same).collect();
+    let (first_at, _) = run.last().filter(|_| run.len() >= 2)?;
+    (last_at - *first_at >= STALLED).then_some((last_at - *first_at, last))
+}
+
+/// How long the pit has been read too low to count as cooking while the colder spot stands in the danger zone, and that spot.
+fn low_pit(sight: &Foresight) -> Option<(TimeDelta, Temperature)> {
+    let spots = |reading: &Reading| [reading.breast, reading.thigh].into_iter().flatten().reduce(Temperature::min);
+    let coldest = sight.readings.iter().rev().find_map(spots)?;
+    if !in_danger_zone(coldest, Jurisdiction::Us) {
+        return None;
+    }
+    let low = |at: &Temperature| in_fahrenheit(*at) < LOWEST_PIT_F;
+    let pit: Vec<(TimeDelta, Temperature)> =
+        sight.readings.iter().filter_map(|reading| Some((reading.at, reading.pit?))).collect();
+    let run = pit.iter().rev().take_while(|(_, at)| low(at));
+    let (since, _) = run.last()?;
+    let (until, _) = pit.last()?;
+    (*until - *since >= TOO_LOW).then_some((*until - *since, coldest))
+}
+
+/// When to ask about a bird that waits off the heat: before its two hours are over, if it is still to be carved.
+pub(super) fn limit_at(plan: &LivePlan) -> Option<Moment> {
+    let off = off_at(plan)?;
+    let at = off + spans::HOT_MOST - BEFORE_LIMIT;
+    let carve = plan.job(Step::Carve, 0).filter(|job| job.state == JobState::Waiting)?;
+    let called = plan.limits_called.iter().any(|name| name == HOLD);
+    (carve.at > at && !called).then_some(at)
+}
+
+/// When it came off.
+pub(super) fn off_at(plan: &LivePlan) -> Option<Moment> {
+    plan.facts.iter().rev().find(|fact| fact.step == Step::Pull.name() && fact.done).map(|fact| fact.at)
+}
+
+/// The limit's bell rang.
+pub(super) fn limit(sitting: &mut Sitting<'_>) {
+    let now = sitting.now;
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| limit_at(plan).is_some_and(|at| at <= now)) else {
+        return;
+    };
+    let Some(off) = off_at(plan) else { return };
+    plan.limits_called.push(HOLD.into());
+    let text = Text::new("cook-alarm-hold")
+        .with("off", Arg::Clock(off))
+        .with("hot", Arg::Temperature(fahrenheit(140.0)))
+        .with("until", Arg::Clock(off + spans::HOT_MOST));
+    let room = To::Room(sitting.room.id);
+    sitting.say(Say::new(room, text)).key("alarm-hold").urgency(Urgency::Safety);
+}
+

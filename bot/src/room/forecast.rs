@@ -1,0 +1,324 @@
+//! What the readings say of the time left: from the stored plan to `heat`, and from there to words.
+//!
+//! Owns the forecast of a live plan, how it stands to dinner, and its sentences. The computation is `core::heat`'s, the plan
+//! that follows from it is solved in `live`. Start at [`Foresight::of`].
+
+use super::Sitting;
+use super::live::Light;
+use super::state::{LivePlan, StoredProfile, StoredReading};
+use crate::words::{Arg, Text};
+use carvetime_core::bird::{Condition, Kind};
+use carvetime_core::heat::{self, Cook, Doubt, Outlook, Profile, Reading, SpotOutlook};
+use carvetime_core::lethality::LOG_TARGET;
+use carvetime_core::plan::{Finish, Moment, Order, Step, Thawing, spans};
+use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
+use chrono::TimeDelta;
+
+/// Spare time, even at the slow end, from which on the bird counts as early and has to be kept hot or chilled.
+const EARLY: TimeDelta = TimeDelta::minutes(60);
+/// Spots that reach their targets this far apart are spoken of one by one.
+const DIFFERS: TimeDelta = TimeDelta::minutes(10);
+/// Nearer than this, minutes are said as they are; further away to five.
+pub(super) const NEAR: TimeDelta = TimeDelta::minutes(30);
+/// As many reasons for doubt as anyone reads.
+const MOST_DOUBTS: usize = 3;
+
+/// A forecast of the bird that is over the heat.
+#[derive(Debug, Clone)]
+pub struct Foresight {
+    /// When it met the heat.
+    pub on: Moment,
+    /// The cook.
+    pub cook: Cook,
+    /// What was read, in order of time.
+    pub readings: Vec<Reading>,
+    /// What comes of it.
+    pub outlook: Outlook,
+    order: Order,
+    now: Moment,
+}
+
+/// How the forecast stands to dinner.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Standing {
+    /// It fits, even at the slow end.
+    InTime,
+    /// It fits by the middle of the forecast only.
+    Tight,
+    /// It doesn't fit.
+    Late,
+    /// Done long before.
+    Early,
+    /// Nothing hangs on it today: it is cooked ahead.
+    Ahead,
+}
+
+impl Standing {
+    /// The stable name.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::InTime => "in-time",
+            Self::Tight => "tight",
+            Self::Late => "late",
+            Self::Early => "early",
+            Self::Ahead => "ahead",
+        }
+    }
+}
+
+impl Foresight {
+    /// The forecast, once the bird is on and something has been read in it. None from frozen: the model has no ice of that
+    /// size, so the thermometer alone speaks.
+    pub fn of(plan: &LivePlan, light: &Light) -> Option<Self> {
+        if plan.is_off() {
+            return None;
+        }
+        let (on, cook, order) = cook_of(plan, light)?;
+        let readings = plan.readings_since(on);
+        if readings.iter().all(|reading| reading.breast.is_none() && reading.thigh.is_none()) {
+            return None;
+        }
+        let outlook = heat::forecast(&cook, &readings, (light.now - on).max(TimeDelta::zero()));
+        Some(Self { on, cook, readings, outlook, order, now: light.now })
+    }
+
+    /// When it comes off.
+    pub fn finish(&self) -> Finish {
+        let Outlook { done, .. } = &self.outlook;
+        let at = |span: TimeDelta| (self.on + span).max(self.now);
+        Finish { p10: at(done.p10), p50: at(done.p50), p90: at(done.p90) }
+    }
+
+    /// The latest time off the heat that still makes dinner.
+    pub fn latest(&self) -> Option<Moment> {
+        latest(&self.order)
+    }
+
+    /// When dinner is.
+    pub fn dinner(&self) -> Moment {
+        self.order.dinner
+    }
+
+    /// When a look will tell most, never at once.
+    pub fn next_look(&self) -> Moment {
+        (self.on + self.outlook.next_look).max(self.now + TimeDelta::minutes(5))
+    }
+
+    /// Every required spot has been read at its target.
+    pub fn is_done(&self) -> bool {
+        self.outlook.state == heat::State::Done
+    }
+
+    /// How it stands to dinner.
+    pub fn standing(&self) -> Standing {
+        let Some(latest) = self.latest() else { return Standing::Ahead };
+        let finish = self.finish();
+        if finish.p50 > latest {
+            Standing::Late
+        } else if finish.p90 > latest {
+            Standing::Tight
+        } else if latest - finish.p90 >= EARLY {
+            Standing::Early
+        } else {
+            Standing::InTime
+        }
+    }
+
+    /// About when a pit at `setting` from now on would have it done: what is left goes with ln((T − t) / (T − 165 °F)), the
+    /// lumped body's law from the coldest spot t in air at T. A rough guide; the next readings tell.
+    pub fn hotter(&self, setting: Temperature) -> Option<Moment> {
+        let spots = [self.outlook.breast, self.outlook.thigh];
+        let coldest = spots.iter().flatten().map(|spot| in_fahrenheit(spot.now)).fold(f64::INFINITY, f64::min);
+        let target = in_fahrenheit(super::target());
+        let law = |air: f64| ((air - coldest) / (air - target)).ln();
+        let before = self.air();
+        let after = before + in_fahrenheit(setting) - in_fahrenheit(self.cook.heat.setting);
+        if coldest >= target || before <= target + 20.0 || after <= before {
+            return None;
+        }
+        let left = (self.finish().p50 - self.now).num_seconds() as f64;
+        Some(self.now + TimeDelta::seconds((left * law(after) / law(before)) as i64))
+    }
+
+    /// The last reading of the pit, else what it is set to, °F.
+    fn air(&self) -> f64 {
+        let read = self.readings.iter().rev().find_map(|reading| reading.pit);
+        in_fahrenheit(read.unwrap_or(self.cook.heat.setting))
+    }
+
+    /// The forecast in one line.
+    pub fn line(&self) -> Text {
+        if self.is_done() {
+            return Text::new("cook-done").with("target", Arg::Temperature(super::target()));
+        }
+        let finish = self.finish();
+        let near = finish.p50 - self.now < NEAR;
+        let clock = |at| Arg::Clock(rounded(at, near));
+        let latest = self.latest().unwrap_or(finish.p90);
+        let (standing, span) = match self.standing() {
+            Standing::Ahead => ("ahead", TimeDelta::zero()),
+            Standing::Late => ("late", finish.p50 - latest),
+            Standing::Tight => ("tight", TimeDelta::zero()),
+            Standing::InTime | Standing::Early => ("spare", latest - finish.p90),
+        };
+        let id = if self.outlook.doubts.contains(&Doubt::Endless) { "cook-endless" } else { "cook-line" };
+        Text::new(id)
+            .with("about", clock(finish.p50))
+            .with("from", clock(finish.p10))
+            .with("to", clock(finish.p90))
+            .with("standing", Arg::Choice(standing))
+            .with("span", Arg::Span(to_five(span)))
+            .with("latest", Arg::Clock(latest))
+            .with("look", Arg::Clock(rounded(self.next_look(), near)))
+    }
+
+    /// The whole answer to "when?".
+    pub fn lines(&self) -> Vec<Text> {
+        let mut lines = vec![self.line()];
+        if let (Some(breast), Some(thigh)) = (self.outlook.breast, self.outlook.thigh)
+            && !self.is_done()
+            && (breast.spread.p50 - thigh.spread.p50).abs() >= DIFFERS
+        {
+            lines.extend([("breast", breast), ("thigh", thigh)].map(|(name, spot)| self.spot_line(name, &spot)));
+        }
+        lines.extend(self.doubts().take(MOST_DOUBTS));
+        if self.outlook.log_reduction >= LOG_TARGET && !self.is_done() {
+            lines.push(Text::new("cook-decades").with("target", Arg::Temperature(super::target())));
+        }
+        lines
+    }
+
+    fn spot_line(&self, name: &'static str, spot: &SpotOutlook) -> Text {
+        let at = (self.on + spot.spread.p50).max(self.now);
+        Text::new("cook-spot")
+            .with("spot", Arg::Choice(name))
+            .with("reached", Arg::Choice(if spot.reached { "yes" } else { "no" }))
+            .with("now", Arg::Temperature(spot.now))
+            .with("about", Arg::Clock(rounded(at, at - self.now < NEAR)))
+    }
+
+    /// Why the interval is as wide as it is.
+    fn doubts(&self) -> impl Iterator<Item = Text> + '_ {
+        let told = |doubt: &&Doubt| !matches!(doubt, Doubt::NoReadings | Doubt::Endless);
+        self.outlook.doubts.iter().filter(told).map(why_wide)
+    }
+}
+
+/// Says why the interval is wide.
+pub fn why_wide(doubt: &Doubt) -> Text {
+    let text = Text::named("forecast-doubt", doubt.name());
+    match doubt {
+        Doubt::Unread(place) | Doubt::ProbeMoved(place) | Doubt::Changed(place) => {
+            text.with("place", Arg::Choice(place.name()))
+        }
+        Doubt::Gap(length) => text.with("span", Arg::Span(to_five(*length))),
+        Doubt::FireDying(pit) => text.with("pit", Arg::Temperature(*pit)),
+        Doubt::ProbesDisagree(by) => text.with("by", Arg::Degrees(*by)),
+        Doubt::NoReadings | Doubt::PitUnread | Doubt::PartFrozen | Doubt::Unusual | Doubt::Endless => text,
+    }
+}
+
+/// The latest time off the heat at which `order` still makes dinner; none where it is cooked ahead.
+fn latest(order: &Order) -> Option<Moment> {
+    (!order.cooks_ahead()).then(|| order.dinner - spans::STAND_LEAST - spans::CARVING_LEAST)
+}
+
+/// `finish` with its slow end cut to what dinner allows, where its middle fits and its end does not: then the hour stands,
+/// and people are told that it is tight.
+pub fn tightened(finish: &Finish, order: &Order) -> Option<Finish> {
+    let latest = latest(order)?;
+    (finish.p50 <= latest && finish.p90 > latest).then_some(Finish { p90: latest, ..*finish })
+}
+
+/// The cook behind a plan, from the moment the bird met the heat.
+pub fn cook_of(plan: &LivePlan, light: &Light) -> Option<(Moment, Cook, Order)> {
+    let on = plan.on_since(light.now)?;
+    let order = plan.order(light.zone)?;
+    let mut bird = order.bird;
+    if bird.condition != Condition::Fresh && order.thawing == Thawing::CookFrozen {
+        return None;
+    }
+    bird.condition = Condition::Fresh; // it is thawed when it goes on
+    let target = Some(super::target());
+    let thigh = if bird.kind == Kind::TurkeyBreast { None } else { target };
+    Some((on, Cook { bird, heat: order.heat, start: None, breast: target, thigh, profile: light.profile }, order))
+}
+
+impl LivePlan {
+    /// When the bird met the heat: told, or taken for done.
+    pub fn on_since(&self, now: Moment) -> Option<Moment> {
+        self.facts(now).iter().rev().find(|fact| fact.step == Step::On && fact.done).map(|fact| fact.at)
+    }
+
+    /// It is off the heat.
+    pub fn is_off(&self) -> bool {
+        self.job(Step::Pull, 0).is_none_or(|job| job.state != super::state::JobState::Waiting)
+    }
+
+    /// The readings that count, in order of time: what was replaced by a correction doesn't.
+    pub fn counted(&self) -> Vec<&StoredReading> {
+        let replaced: Vec<usize> = self.readings.iter().filter_map(|reading| reading.replaces).collect();
+        let kept = self.readings.iter().enumerate().filter(|(place, _)| !replaced.contains(place));
+        let mut counted: Vec<&StoredReading> = kept.map(|(_, reading)| reading).collect();
+        counted.sort_by_key(|reading| reading.at);
+        counted
+    }
+
+    /// The same, as the forecast takes them.
+    pub fn readings_since(&self, on: Moment) -> Vec<Reading> {
+        self.counted().into_iter().filter(|reading| reading.at >= on).map(|reading| reading.since(on)).collect()
+    }
+}
+
+impl StoredReading {
+    /// As the forecast takes it.
+    pub fn since(&self, on: Moment) -> Reading {
+        Reading {
+            at: self.at - on,
+            pit: self.pit_c.map(celsius),
+            breast: self.breast_c.map(celsius),
+            thigh: self.thigh_c.map(celsius),
+            sure: self.sure,
+        }
+    }
+}
+
+impl From<StoredProfile> for Profile {
+    fn from(stored: StoredProfile) -> Self {
+        Self { pit_offset: stored.pit_offset_c, speed: stored.speed, cooks: stored.cooks }
+    }
+}
+
+/// What the host's earlier cooks on this plan's cooker taught.
+pub(super) fn profile(sitting: &Sitting<'_>) -> Profile {
+    let learned = sitting.room.plan.as_ref().and_then(|plan| {
+        let host = sitting.people.get(&plan.host)?;
+        host.profiles.get(plan.wish.cooker.as_deref()?).copied()
+    });
+    learned.map(Profile::from).unwrap_or_default()
+}
+
+/// The forecast of this sitting's plan.
+pub(super) fn foresight(sitting: &Sitting<'_>) -> Option<Foresight> {
+    Foresight::of(sitting.room.plan.as_ref()?, &sitting.light())
+}
+
+/// To the minute near the end, else to five.
+pub(super) fn rounded(at: Moment, near: bool) -> Moment {
+    let step = if near { 60 } else { 300 };
+    let seconds = (at.timestamp() + step / 2).div_euclid(step) * step;
+    Moment::from_timestamp(seconds, 0).unwrap_or(at)
+}
+
+/// Down to five minutes, where it is that long.
+fn to_five(span: TimeDelta) -> TimeDelta {
+    let minutes = span.num_minutes();
+    TimeDelta::minutes(if minutes >= 15 { minutes / 5 * 5 } else { minutes })
+}
+
+/// The pit's settings above `setting` that may be offered, mildest first.
+pub(super) fn hotter_settings(order_heat: &carvetime_core::roast::Heat) -> Vec<Temperature> {
+    let top = in_fahrenheit(carvetime_core::plan::hottest(order_heat.cooker));
+    let now = in_fahrenheit(order_heat.setting);
+    [325.0, 350.0, 375.0].into_iter().filter(|f| *f > now + 1.0 && *f <= top + 0.1).map(fahrenheit).collect()
+}

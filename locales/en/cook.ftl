@@ -1,0 +1,101 @@
+### While it cooks: the forecast in a line, what was doubted, alarms, and what became of it. Read with wet hands over a smoker.
+
+# $about, $from, $to, $latest and $look are times of day. $standing: spare ($span is left), tight, late (by $span), ahead
+# (nothing is eaten today, so nothing is said).
+cook-line = About <b>{ $about }</b>, { $from } to { $to }; { $standing ->
+    [spare] { $span } to spare;{" "}
+    [tight] tight, it should be off by { $latest };{" "}
+    [late] { $span } too late for dinner;{" "}
+   *[ahead] {""}
+}look again at { $look }.
+# As cook-line, where the end can't be told; the last clause is the same.
+cook-endless = About <b>{ $about }</b> at best, from { $from }; at this heat the slow end is open past { $to }; { $standing ->
+    [spare] { $span } to spare;{" "}
+    [tight] tight, it should be off by { $latest };{" "}
+    [late] { $span } too late for dinner;{" "}
+   *[ahead] {""}
+}look again at { $look }.
+cook-done = { $target } where you measured: off the heat, once the innermost wing says so too.
+cook-spot = { $spot ->
+    [breast] Breast
+   *[thigh] Thigh
+}: { $reached ->
+    [yes] there.
+   *[no] now { $now }, about { $about }.
+}
+# Decades of Salmonella by the published tables: a fact, no leave to pull.
+cook-decades = By the tables, heat and time so far come to the full kill at the coldest spot you measure. The mark stays { $target }.
+
+cook-in-time-again = That fits dinner again.
+cook-late-choices = Dinner can move, or:
+cook-late-hotter = • Pit up to { $setting }: that could make it about { $about }. Then tell me what the pit reads.
+cook-late-carve = • Take legs and breasts off and finish them on a tray in a hot oven, each piece to { $target }: pieces go far faster. Straight from heat to heat, no break.
+cook-button-dinner = Dinner { $at }
+cook-button-hotter = Pit to { $setting }
+cook-hotter = Plan says { $setting } now. Turn it up, and send me what the pit reads in 20 minutes.
+# $until: two hours off the heat. $done: it is at its targets now, or will be.
+cook-early = { $done ->
+    [yes] That's well before { $dinner }.
+   *[no] That's well before dinner at { $dinner }.
+} Hold it hot: wrapped, in a warm oven or a dry cooler, and it must keep reading { $hot }. Colder, and it has to be eaten or in the fridge by { $until }. Or carve, chill it in shallow dishes, and reheat to { $target }.
+
+# A reading that can't be right. $slip: was-celsius, was-fahrenheit, digit.
+cook-suspect-odd = { $spot ->
+    [breast] Breast
+    [thigh] Thigh
+   *[pit] Pit
+} at { $given }? { $slip ->
+    [was-celsius] If that was °C, it's { $meant }.
+    [was-fahrenheit] If that was °F, it's { $meant }.
+   *[digit] { $meant } would fit.
+}
+cook-suspect-impossible = { $spot ->
+    [breast] Breast
+    [thigh] Thigh
+   *[pit] Pit
+} at { $given }? I can't believe that one.
+cook-suspect-ask = I haven't counted it. Does it really say so?
+# A button. $parts: "breast 118 °F".
+cook-suspect-meant = It's { $parts }
+cook-suspect-dropped = Left out. Send it again with what it says now.
+
+# ---- alarms
+cook-alarm-fire = { $cooker ->
+    [smoker] <b>The fire is dying:</b> pit { $pit } and not coming back. Fuel and air now, lid shut. Tell me the pit in 15 minutes.
+   *[oven] <b>The oven is losing heat:</b> { $pit } where { $setting } is set. Is it on, the door shut? Tell me what it reads in 15 minutes.
+}
+cook-alarm-hot = { $cooker ->
+    [smoker] The pit runs away: { $pit } where { $setting } was meant. Close the vents a little; foil over what browns too fast.
+   *[oven] The oven runs hot: { $pit } where { $setting } was meant. Turn it down; foil over what browns too fast.
+}
+cook-alarm-moved = { $spot ->
+    [breast] The breast reading jumped. Is the probe still in the thickest part, clear of the bone?
+    [thigh] The thigh reading jumped. Is the probe still in the innermost thigh, clear of the bone?
+   *[pit] The pit reading jumped. Has its thermometer moved?
+} Set it right and send me what it says.
+cook-alarm-apart = Breast and thigh are { $apart } apart. One of them sits wrong: check both, off the bone, out of the cavity.
+cook-alarm-stalled = { $spot ->
+    [breast] The breast
+   *[thigh] The thigh
+} has shown { $at } for { $since }. { $low ->
+    [yes] In a low smoker that may be the stall: the skin sweats as fast as it heats. A hotter pit ends it.
+   *[no] Is the probe where it should be? A second thermometer tells.
+}
+# $spot: the colder spot. $low: the lowest pit for smoking. $hot: 140 °F.
+cook-alarm-zone = <b>The pit has been under { $low } for { $span }</b>, and the bird is at { $spot }. Below { $hot } bacteria grow: get the heat up now, or move it to an oven. Two hours of this is the limit.
+cook-alarm-zone-over = <b>The pit has been under { $low } for { $span }</b>, and the bird is at { $spot }. That's past the two-hour limit. I wouldn't serve it.
+cook-alarm-hold = Off the heat since { $off }. Measure it: { $hot } or more, and it may wait. Less, and it's to be eaten or in the fridge by { $until }.
+
+# ---- after
+cook-after = At { $when } I said about { $about } ({ $from } to { $to }); it came off at { $off }.
+cook-after-hold = It may wait as long as it reads { $hot } or more. Colder, it's to be eaten or in the fridge by { $until }.
+
+# ---- the picture. Labels beside their curves; one word each.
+cook-chart = { $what ->
+    [breast] Breast
+    [thigh] Thigh
+    [pit] Pit
+    [dinner] Dinner
+   *[done] Done about
+}
+cook-chart-number = { $number }

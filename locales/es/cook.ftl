@@ -1,0 +1,90 @@
+### Mientras se asa: el pronóstico en una línea, lo que se puso en duda, los avisos y en qué quedó.
+
+cook-line = Hacia las <b>{ $about }</b>, de { $from } a { $to }; { $standing ->
+    [spare] sobran { $span };{" "}
+    [tight] va justo, debería salir antes de las { $latest };{" "}
+    [late] { $span } tarde para la cena;{" "}
+   *[ahead] {""}
+}mira otra vez a las { $look }.
+cook-endless = Hacia las <b>{ $about }</b> con suerte, desde las { $from }; con este calor puede pasar de las { $to }; { $standing ->
+    [spare] sobran { $span };{" "}
+    [tight] va justo, debería salir antes de las { $latest };{" "}
+    [late] { $span } tarde para la cena;{" "}
+   *[ahead] {""}
+}mira otra vez a las { $look }.
+cook-done = { $target } donde mediste: fuera del calor, si el ala por dentro dice lo mismo.
+cook-spot = { $spot ->
+    [breast] Pechuga
+   *[thigh] Muslo
+}: { $reached ->
+    [yes] en su punto.
+   *[no] ahora { $now }, hacia las { $about }.
+}
+cook-decades = Según las tablas, el calor y el tiempo hasta ahora suman la reducción completa en el punto más frío que mides. La marca sigue siendo { $target }.
+
+cook-in-time-again = Vuelve a llegar a tiempo para la cena.
+cook-late-choices = Se puede mover la cena, o bien:
+cook-late-hotter = • Subir el calor a { $setting }: podría estar hacia las { $about }. Luego dime qué marca el aire.
+cook-late-carve = • Separar muslos y pechugas y terminarlos en una bandeja en el horno fuerte, cada pieza a { $target }: en piezas va mucho más rápido. De un calor al otro, sin pausa.
+cook-button-dinner = Cena a las { $at }
+cook-button-hotter = Calor a { $setting }
+cook-hotter = Ahora el plan dice { $setting }. Súbelo y dime qué marca el aire en 20 minutos.
+cook-early = { $done ->
+    [yes] Es mucho antes de las { $dinner }.
+   *[no] Es mucho antes de la cena de las { $dinner }.
+} Mantenla caliente: envuelta, en un horno tibio o una nevera portátil seca, y que siga marcando { $hot }. Si baja, hay que comerla o meterla en la nevera antes de las { $until }. O trínchala, enfríala en fuentes bajas y recaliéntala a { $target }.
+
+cook-suspect-odd = ¿{ $spot ->
+    [breast] Pechuga
+    [thigh] Muslo
+   *[pit] Aire
+} a { $given }? { $slip ->
+    [was-celsius] Si eran °C, son { $meant }.
+    [was-fahrenheit] Si eran °F, son { $meant }.
+   *[digit] { $meant } encajaría.
+}
+cook-suspect-impossible = ¿{ $spot ->
+    [breast] Pechuga
+    [thigh] Muslo
+   *[pit] Aire
+} a { $given }? Eso no me lo creo.
+cook-suspect-ask = No la he contado. ¿De verdad marca eso?
+cook-suspect-meant = Es { $parts }
+cook-suspect-dropped = La dejo fuera. Mándala otra vez con lo que marca ahora.
+
+cook-alarm-fire = { $cooker ->
+    [smoker] <b>El fuego se apaga:</b> el aire está a { $pit } y no sube. Combustible y aire ya, tapa cerrada. Dime qué marca en 15 minutos.
+   *[oven] <b>El horno pierde calor:</b> { $pit } donde debería haber { $setting }. ¿Está encendido y la puerta cerrada? Dime qué marca en 15 minutos.
+}
+cook-alarm-hot = { $cooker ->
+    [smoker] El fuego se desboca: { $pit } donde queríamos { $setting }. Cierra un poco las rejillas; papel de aluminio sobre lo que se dora de más.
+   *[oven] El horno va demasiado fuerte: { $pit } donde queríamos { $setting }. Bájalo; papel de aluminio sobre lo que se dora de más.
+}
+cook-alarm-moved = { $spot ->
+    [breast] La lectura de la pechuga saltó. ¿Sigue la sonda en la parte más gruesa, lejos del hueso?
+    [thigh] La lectura del muslo saltó. ¿Sigue la sonda en lo más hondo del muslo, lejos del hueso?
+   *[pit] La lectura del aire saltó. ¿Se movió su termómetro?
+} Colócala bien y dime qué marca.
+cook-alarm-apart = Pechuga y muslo difieren en { $apart }. Una de las dos sondas está mal puesta: revisa las dos, lejos del hueso y fuera de la cavidad.
+cook-alarm-stalled = { $spot ->
+    [breast] La pechuga
+   *[thigh] El muslo
+} lleva { $since } en { $at }. { $low ->
+    [yes] Con poco calor puede ser el estancamiento: la piel suda tanto como se calienta. Más calor lo acaba.
+   *[no] ¿Está la sonda en su sitio? Un segundo termómetro lo dice.
+}
+cook-alarm-zone = <b>El aire lleva { $span } por debajo de { $low }</b> y el ave está a { $spot }. Por debajo de { $hot } crecen las bacterias: sube el calor ya o pásala a un horno. El límite son dos horas así.
+cook-alarm-zone-over = <b>El aire lleva { $span } por debajo de { $low }</b> y el ave está a { $spot }. Eso pasa del límite de dos horas. Yo no la serviría.
+cook-alarm-hold = Fuera del calor desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla en la nevera antes de las { $until }.
+
+cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.
+cook-after-hold = Puede esperar mientras marque { $hot } o más. Si baja, hay que comerla o meterla en la nevera antes de las { $until }.
+
+cook-chart = { $what ->
+    [breast] Pechuga
+    [thigh] Muslo
+    [pit] Aire
+    [dinner] Cena
+   *[done] Lista hacia
+}
+cook-chart-number = { $number }
