@@ -31,6 +31,8 @@ const THIGH: RGBColor = RGBColor(196, 84, 0);
 
 type Page<'a> = DrawingArea<BitMapBackend<'a>, Shift>;
 type Field<'a, 'b> = ChartContext<'a, BitMapBackend<'b>, Cartesian2d<RangedCoordf64, RangedCoordf64>>;
+/// What one thermometer read.
+type Read = [(Moment, Temperature)];
 type Drawn<T = ()> = Result<T, Box<dyn Error + Send + Sync>>;
 
 /// The picture as a PNG. `None`, with a line in the log, if it could not be drawn: the text stands for itself.
@@ -146,12 +148,14 @@ impl Pen<'_> {
     /// Each curve is named where it stands; the marks at their ends.
     fn labels(&self, field: &mut Field<'_, '_>) -> Drawn {
         let target = self.degree(self.chart.target);
-        let word = |name: &'static str| self.voice.label(&Text::new("cook-chart").with("what", Arg::Choice(name)), self.reader);
+        let word = |name: &'static str| {
+            self.voice.label(&Text::new("cook-chart").with("what", Arg::Choice(name)), self.reader)
+        };
         let (low, high) = self.span_of_temperatures();
         self.write(field, (0.0, target), (12, -8), &self.degrees(target), INK, HPos::Left, VPos::Bottom)?;
         let mut taken: Vec<f64> = Vec::new();
         let room = (high - low) / 16.0;
-        let mut curves: Vec<(&'static str, &[(Moment, Temperature)], RGBColor)> =
+        let mut curves: Vec<(&'static str, &Read, RGBColor)> =
             self.chart.spots.iter().map(|spot| (spot.name, spot.read.as_slice(), color(spot))).collect();
         curves.push(("pit", &self.chart.pit, PIT));
         for (name, read, color) in curves {

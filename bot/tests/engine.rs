@@ -3,6 +3,7 @@
 
 use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook};
 use carvetime::engine::{Arrival, Audience, Engine, Failure, Outgoing, Render, Topic, UpdateId};
+use carvetime::room::chart::Chart;
 use carvetime::room::state::{Person, Room};
 use carvetime::room::turn::Forget;
 use carvetime::room::{
@@ -33,6 +34,10 @@ impl Render for Plain {
             [(_, Arg::Verbatim(words))] => words.clone(),
             _ => text.id.to_string(),
         }
+    }
+
+    fn picture(&self, _: &Chart, _: Audience<'_>, _: DateTime<Utc>) -> Option<Vec<u8>> {
+        Some(b"ink".to_vec())
     }
 }
 

@@ -1,5 +1,7 @@
 //! The seam to the words: whoever can render a [`Text`] for an audience will do. [`Voice`] does.
 
+use crate::picture;
+use crate::room::chart::Chart;
 use crate::room::state::{Person, Room};
 use crate::words::{Reader, Text, Voice};
 use chrono::{DateTime, Utc};
@@ -20,6 +22,9 @@ pub trait Render: Send + Sync {
 
     /// A message for a button: no markup.
     fn label(&self, text: &Text, audience: Audience<'_>, now: DateTime<Utc>) -> String;
+
+    /// A chart as a PNG for `audience`. `None`: the message goes without it.
+    fn picture(&self, chart: &Chart, audience: Audience<'_>, now: DateTime<Utc>) -> Option<Vec<u8>>;
 }
 
 impl Render for Voice {
@@ -29,6 +34,10 @@ impl Render for Voice {
 
     fn label(&self, text: &Text, audience: Audience<'_>, now: DateTime<Utc>) -> String {
         Voice::label(self, text, &reader(audience, now))
+    }
+
+    fn picture(&self, chart: &Chart, audience: Audience<'_>, now: DateTime<Utc>) -> Option<Vec<u8>> {
+        picture::draw(chart, self, &reader(audience, now))
     }
 }
 

@@ -294,18 +294,19 @@ impl Engine {
             reply_to: None,
             step: say.step.map(|step| step.name().to_owned()),
             pin: say.pin,
-            file: say.file.as_ref().map(|file| self.attachment(file, audience, now)),
+            file: say.file.as_ref().and_then(|file| self.attachment(file, audience, now)),
             ask_reply: say.ask_reply,
             ask_place: say.ask_place.then(|| self.voice.label(&Text::new("telegram-share-place"), audience, now)),
         }
     }
 
-    fn attachment(&self, file: &File, audience: Audience<'_>, now: DateTime<Utc>) -> Attachment {
+    fn attachment(&self, file: &File, audience: Audience<'_>, now: DateTime<Utc>) -> Option<Attachment> {
         let bytes = match &file.content {
             FileContent::Bytes(bytes) => bytes.clone(),
             FileContent::Calendar(calendar) => calendar::write(calendar, |text| self.voice.label(text, audience, now)),
+            FileContent::Picture(chart) => self.voice.picture(chart, audience, now)?,
         };
-        Attachment { name: file.name.clone(), bytes }
+        Some(Attachment { name: file.name.clone(), bytes })
     }
 
     fn buttons(

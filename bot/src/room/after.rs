@@ -44,8 +44,7 @@ pub(super) fn learn(sitting: &mut Sitting<'_>) {
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| !plan.learned) else { return };
     let (Some(off), Some((on, cook, order))) = (off_at(plan), forecast::cook_of(plan, &light)) else { return };
     plan.learned = true;
-    let readings: Vec<_> =
-        plan.readings_since(on).into_iter().filter(|reading| reading.at <= off - on).collect();
+    let readings: Vec<_> = plan.readings_since(on).into_iter().filter(|reading| reading.at <= off - on).collect();
     let host = plan.host;
     let learned = light.profile.after(&cook, &readings);
     if learned.cooks == light.profile.cooks {

@@ -3,10 +3,10 @@
 //! Owns which alarms there are. An alarm stands in the plan by name until what raised it is over; then it may ring again.
 //! Start at [`raise`].
 
+use super::Sitting;
 use super::forecast::Foresight;
 use super::state::{JobState, LivePlan};
 use super::turn::{Say, To, Urgency};
-use super::Sitting;
 use crate::words::{Arg, Text};
 use carvetime_core::heat::{Doubt, Reading};
 use carvetime_core::plan::{Moment, Step, spans};
@@ -30,6 +30,9 @@ const BEFORE_LIMIT: TimeDelta = TimeDelta::minutes(20);
 
 /// The name of the limit after the heat.
 pub(super) const HOLD: &str = "hold";
+
+/// One thermometer of a reading.
+type Of = fn(&Reading) -> Option<Temperature>;
 
 struct Alarm {
     name: String,
@@ -95,8 +98,7 @@ fn active(sight: &Foresight) -> Vec<Alarm> {
             .with("setting", Arg::Temperature(setting));
         alarms.push(Alarm { name: "hot".into(), text, urgency: Urgency::Due });
     }
-    let spots: [(&'static str, fn(&Reading) -> Option<Temperature>); 2] =
-        [("breast", |reading| reading.breast), ("thigh", |reading| reading.thigh)];
+    let spots: [(&'static str, Of); 2] = [("breast", |reading| reading.breast), ("thigh", |reading| reading.thigh)];
     for (spot, of) in spots {
         let Some((since, at)) = stalled(&sight.readings, of) else { continue };
         let text = Text::new("cook-alarm-stalled")
@@ -118,7 +120,7 @@ fn runaway(readings: &[Reading], setting: Temperature) -> Option<Temperature> {
 }
 
 /// How long a spot has shown the same, below its target, in three readings or more.
-fn stalled(readings: &[Reading], of: fn(&Reading) -> Option<Temperature>) -> Option<(TimeDelta, Temperature)> {
+fn stalled(readings: &[Reading], of: Of) -> Option<(TimeDelta, Temperature)> {
     let mut newest = readings.iter().rev().filter_map(|reading| Some((reading.at, of(reading)?)));
     let (last_at, last) = newest.next().filter(|(_, last)| *last < super::target())?;
     let same = |(_, at): &(TimeDelta, Temperature)| (in_fahrenheit(*at) - in_fahrenheit(last)).abs() <= SAME_F;
@@ -172,4 +174,3 @@ pub(super) fn limit(sitting: &mut Sitting<'_>) {
     let room = To::Room(sitting.room.id);
     sitting.say(Say::new(room, text)).key("alarm-hold").urgency(Urgency::Safety);
 }
-

@@ -90,10 +90,10 @@ fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Mo
 }
 
 fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
-    let (zone, now, by) = (sitting.zone_or_utc(), sitting.now, sitting.speaker());
+    let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let changed = LivePlan { wish, ..plan.clone() };
-    match changed.solve(zone, now) {
+    match changed.solve(&light) {
         Some(Ok(schedule)) => {
             plan.remember("mended", None, by, now);
             plan.wish = changed.wish;
@@ -103,7 +103,7 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
             let undo =
                 Action::Undo(plan.serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
             let known = proposal::known(&plan.wish);
-            let small = plan.order(zone).and_then(|order| proposal::size_doubt(&order));
+            let small = plan.order(light.zone).and_then(|order| proposal::size_doubt(&order));
             let text = Text::new("room-amended").with("known", Arg::List(known));
             let lines: Vec<Text> =
                 small.into_iter().chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts)).collect();

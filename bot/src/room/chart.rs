@@ -57,7 +57,7 @@ impl Chart {
         };
         let curve = |name, spot: Option<SpotOutlook>, read: Vec<(Moment, Temperature)>| {
             let spot = spot?;
-            let at = |span| (sight.on + span).max(now);
+            let at = |span: TimeDelta| (sight.on + span).max(now);
             let ahead = (!spot.reached).then(|| Finish {
                 p10: at(spot.spread.p10),
                 p50: at(spot.spread.p50),

@@ -5,7 +5,7 @@
 
 use super::live::runs_by_itself;
 use super::sitting::Sitting;
-use super::state::{Draft, JobState, LiveJob, LivePlan, OwnSalt, Person, StoredReading, Taste};
+use super::state::{Draft, JobState, LiveJob, LivePlan, OwnSalt, Person, Taste};
 use super::turn::{Calendar, Event, File, FileContent};
 use super::{PersonId, RoomKind, plan_words};
 use crate::words::Text;
@@ -78,8 +78,7 @@ fn takes(step: Step, lasts: TimeDelta) -> TimeDelta {
 
 /// The forecast's format, minutes since the bird went on, or since the first reading if nobody said when that was.
 fn readings(plan: &LivePlan, us: bool) -> Option<String> {
-    let mut sorted: Vec<&StoredReading> = plan.readings.iter().collect();
-    sorted.sort_by_key(|reading| reading.at);
+    let sorted = plan.counted();
     let on = plan.facts.iter().rev().find(|fact| fact.done && fact.step == Step::On.name()).map(|fact| fact.at);
     let start = on.or_else(|| sorted.first().map(|reading| reading.at))?;
     let unit = if us { "f" } else { "c" };

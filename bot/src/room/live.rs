@@ -132,9 +132,8 @@ impl LivePlan {
             .filter(|job| !is_look(job.step.name(), !job.done))
             .map(|job| live_job(job, kept(job), now))
             .collect();
-        let stays = |live: &&LiveJob| {
-            live.state != JobState::Waiting || is_look(&live.step, true) && !schedule.is_off()
-        };
+        let stays =
+            |live: &&LiveJob| live.state != JobState::Waiting || is_look(&live.step, true) && !schedule.is_off();
         for live in old.iter().filter(stays) {
             if !jobs.iter().any(|job| job.step == live.step && job.nth == live.nth) {
                 jobs.push(live.clone());
@@ -170,6 +169,7 @@ impl LivePlan {
             call_at: Some(at),
             calls: 0,
             called_in,
+            denied: false,
         });
         self.jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
     }

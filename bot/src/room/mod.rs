@@ -31,6 +31,7 @@ mod settings;
 mod sitting;
 mod undo;
 
+pub mod chart;
 pub mod heard;
 pub mod state;
 pub mod turn;

@@ -1,11 +1,12 @@
 //! Thermometer readings: noted, answered with what they mean, never taken for more than they are.
 
 use super::action::{Action, JobRef};
+use super::chart::Chart;
 use super::forecast::{self, Foresight, Standing};
 use super::live::Solved;
 use super::sitting::{button, labelled};
 use super::state::{Doubted, JobState, LiveJob, LivePlan, StoredReading, Told};
-use super::turn::{Button, How, Say, To};
+use super::turn::{Button, File, FileContent, How, Say, To};
 use super::{PersonId, Sitting, alarms, board, jobs, may, moves, plan_words};
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
@@ -82,8 +83,7 @@ pub(super) fn corrects(sitting: &Sitting<'_>) -> bool {
 /// The place in the list of what the person told last, if that was recently.
 fn last_of(sitting: &Sitting<'_>, who: PersonId) -> Option<usize> {
     let plan = sitting.room.plan.as_ref()?;
-    let recent =
-        |reading: &StoredReading| reading.told_at.is_some_and(|at| sitting.now - at <= CORRECTED_WITHIN);
+    let recent = |reading: &StoredReading| reading.told_at.is_some_and(|at| sitting.now - at <= CORRECTED_WITHIN);
     let last = plan.readings.iter().rposition(|reading| reading.by == Some(who) && recent(reading))?;
     let replaced = plan.readings.iter().any(|reading| reading.replaces == Some(last));
     (!replaced).then_some(last)
@@ -348,7 +348,7 @@ fn pull_now(sitting: &mut Sitting<'_>) -> Option<Vec<Button>> {
     job.calls = job.calls.max(1);
     job.call_at = Some(now + AGAIN);
     let it = JobRef { serial, step: Step::Pull, nth: 0 };
-    Some(vec![labelled(plan_words::step_done(Step::Pull), &Action::Done(it))])
+    Some(vec![labelled(plan_words::step_done(Step::Pull, 0), &Action::Done(it))])
 }
 
 /// What has to be said of dinner, with ways out.
@@ -365,19 +365,13 @@ const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
 fn news(sitting: &mut Sitting<'_>, sight: &Foresight) -> News {
     let (finish, standing, now) = (sight.finish(), sight.standing(), sitting.now);
     let is_done = sight.is_done();
-    let told = Told {
-        at: now,
-        p10: finish.p10,
-        p50: finish.p50,
-        p90: finish.p90,
-        standing: standing.name().into(),
-    };
+    let told = Told { at: now, p10: finish.p10, p50: finish.p50, p90: finish.p90, standing: standing.name().into() };
     let Some(plan) = sitting.room.plan.as_mut() else { return News::default() };
     let serial = plan.serial;
     let last = plan.told.take();
-    let same = last.as_ref().is_some_and(|(_, last)| {
-        last.standing == told.standing && (last.p50 - told.p50).abs() < WORTH_TELLING
-    });
+    let same = last
+        .as_ref()
+        .is_some_and(|(_, last)| last.standing == told.standing && (last.p50 - told.p50).abs() < WORTH_TELLING);
     let was = last.as_ref().map(|(_, last)| last.standing.clone());
     let kept = if same { last.as_ref().map_or(told.clone(), |(_, last)| last.clone()) } else { told.clone() };
     plan.told = Some((last.map_or(told, |(first, _)| first), kept));
@@ -426,8 +420,7 @@ fn early(sight: &Foresight, serial: u32, is_done: bool) -> News {
         .with("dinner", Arg::Clock(sight.dinner()))
         .with("target", Arg::Temperature(super::target()));
     let sooner = quarter_after(sight.finish().p90 + spans::STAND + spans::CARVING);
-    let rows =
-        if sooner < sight.dinner() { vec![vec![dinner_button(serial, sooner)]] } else { Vec::new() };
+    let rows = if sooner < sight.dinner() { vec![vec![dinner_button(serial, sooner)]] } else { Vec::new() };
     News { lines: vec![hold], rows }
 }
 
@@ -466,7 +459,8 @@ pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
         offered.into_iter().find(|setting| (in_fahrenheit(*setting) - f64::from(setting_f)).abs() < 0.5)
     };
     let plan = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial && !plan.is_off());
-    let Some((plan, setting)) = plan.and_then(|plan| Some((allowed(plan)?, plan))).map(|(setting, plan)| (plan, setting))
+    let Some((plan, setting)) =
+        plan.and_then(|plan| Some((allowed(plan)?, plan))).map(|(setting, plan)| (plan, setting))
     else {
         return sitting.notice(Text::new("room-stale"));
     };
@@ -591,7 +585,9 @@ pub(super) fn when(sitting: &mut Sitting<'_>) {
     };
     let dinner = plan.wish.dinner;
     if let Some(sight) = forecast::foresight(sitting) {
-        sitting.answer_all(sight.lines());
+        let chart = Chart::of(&sight, sitting.now);
+        let say = sitting.answer_all(sight.lines());
+        say.file = Some(File { name: "carvetime.png".into(), content: FileContent::Picture(Box::new(chart)) });
         return;
     }
     match outlook(sitting) {

@@ -1,5 +1,6 @@
 //! What a turn of the conversation results in: state, bells, and messages still without words.
 
+use super::chart::Chart;
 use super::heard::{PersonId, RoomId};
 use super::state::{Person, Room};
 use crate::words::Text;
@@ -153,6 +154,8 @@ pub enum FileContent {
     Bytes(Vec<u8>),
     /// A calendar, still without words.
     Calendar(Calendar),
+    /// A picture, still to be drawn.
+    Picture(Box<Chart>),
 }
 
 /// A calendar, still without words.

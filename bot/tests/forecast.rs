@@ -1,0 +1,288 @@
+//! A bird over the heat: readings in, forecast, alarms and choices out.
+//!
+//! The numbers of the cooks below are those of synthetic logs (`tests/cooks`), thinned.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+#[path = "common/kitchen.rs"]
+mod kitchen;
+
+use carvetime::picture;
+use carvetime::room::turn::FileContent;
+use carvetime::room::{RoomKind, What};
+use carvetime::words::{Reader, Voice};
+use carvetime_core::plan::Step;
+use chrono_tz::America::Chicago;
+use kitchen::Kitchen;
+
+/// A fresh 14 lb bird in the oven since 11:35, dinner at five.
+fn on() -> Kitchen {
+    of("14 lb fresh turkey, we have it, dinner Thursday 5 pm, 11 people, oven at 325, no salt", "2027-11-25 11:35")
+}
+
+fn of(wish: &str, on: &str) -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-24 18:00");
+    kitchen.say("Rosa", &format!("/plan {wish}"));
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to(on);
+    let data = "done.1.on.0".to_owned();
+    kitchen.hear(Some("Tom"), What::Pressed { press: "p".into(), data, on: None });
+    kitchen
+}
+
+/// Says at that time of the day.
+fn at(kitchen: &mut Kitchen, time: &str, text: &str) -> String {
+    kitchen.run_to(&format!("2027-11-25 {time}"));
+    kitchen.say("Tom", text)
+}
+
+fn job_at(kitchen: &Kitchen, step: Step) -> String {
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    plan.jobs
+        .iter()
+        .rfind(|job| job.step() == Some(step))
+        .unwrap()
+        .at
+        .with_timezone(&Chicago)
+        .format("%H:%M")
+        .to_string()
+}
+
+fn readings(kitchen: &Kitchen) -> usize {
+    kitchen.scene.room.plan.as_ref().unwrap().counted().len()
+}
+
+#[test]
+fn a_reading_is_answered_with_when_it_will_be_done() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    let said = at(&mut kitchen, "13:55", "125/142/322");
+    assert!(said.contains("Noted: breast 125 °F, thigh 142 °F"), "{said}");
+    for words in ["About ", " PM to ", "to spare", "look again at "] {
+        assert!(said.contains(words), "{words:?} is not in {said}");
+    }
+}
+
+#[test]
+fn the_board_and_the_jobs_follow_the_forecast() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    at(&mut kitchen, "13:55", "breast 102, thigh 123, pit 319");
+    let slow = job_at(&kitchen, Step::Pull);
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 60, thigh 80, pit 325");
+    let board = at(&mut kitchen, "13:55", "breast 142, thigh 159, pit 325");
+    let quick = job_at(&kitchen, Step::Pull);
+    assert!(quick < slow, "{quick} and {slow}");
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    assert!(plan.ready_from.unwrap() <= plan.ready_to.unwrap());
+    assert!(board.contains("Off the heat "), "{board}");
+}
+
+#[test]
+fn the_next_look_is_asked_for_when_it_tells_most() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    let waiting = |kitchen: &Kitchen| {
+        let plan = kitchen.scene.room.plan.as_ref().unwrap();
+        plan.waiting().filter(|job| job.step() == Some(Step::Check)).count()
+    };
+    assert_eq!(waiting(&kitchen), 1);
+    let far = job_at(&kitchen, Step::Check);
+    assert!(("13:05".."13:15").contains(&far.as_str()), "{far}");
+    at(&mut kitchen, "14:25", "breast 142, thigh 159, pit 320");
+    assert_eq!(waiting(&kitchen), 1);
+    let near = job_at(&kitchen, Step::Check);
+    assert!(("14:35".."14:46").contains(&near.as_str()), "{near}");
+}
+
+#[test]
+fn a_missing_digit_is_asked_about_and_not_believed() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    at(&mut kitchen, "13:25", "breast 102, thigh 123");
+    let before = readings(&kitchen);
+    let said = at(&mut kitchen, "13:40", "breast 18");
+    assert!(said.contains("Breast at 18 °F? 118 °F would fit"), "{said}");
+    assert!(said.contains("[It's breast 118 °F]") && said.contains("[Yes] [No]"), "{said}");
+    assert_eq!(readings(&kitchen), before);
+    assert!(kitchen.press("Tom", "No").contains("Left out"));
+    assert_eq!(readings(&kitchen), before);
+    at(&mut kitchen, "13:42", "breast 18");
+    let taken = kitchen.press("Tom", "It's breast 118 °F");
+    assert!(taken.contains("Noted: breast 118 °F"), "{taken}");
+    assert_eq!(readings(&kitchen), before + 1);
+}
+
+#[test]
+fn celsius_typed_as_fahrenheit_is_recognised() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    at(&mut kitchen, "13:55", "breast 125, thigh 142");
+    let said = at(&mut kitchen, "14:25", "breast 61, thigh 165");
+    assert!(said.contains("Breast at 61 °F? If that was °C, it's 142 °F"), "{said}");
+    assert!(said.contains("Noted: thigh 165 °F"), "what is plausible is kept: {said}");
+}
+
+#[test]
+fn a_reading_someone_stands_by_counts() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    at(&mut kitchen, "13:55", "breast 125, thigh 142");
+    at(&mut kitchen, "14:25", "breast 61");
+    kitchen.press("Tom", "Yes");
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    assert!(plan.counted().last().unwrap().sure);
+}
+
+#[test]
+fn nobody_else_answers_for_the_one_who_was_asked() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    at(&mut kitchen, "13:25", "breast 18");
+    assert!(kitchen.press("Lena", "Yes").contains("(notice)"));
+}
+
+#[test]
+fn an_edited_message_takes_the_place_of_the_reading_and_undo_brings_it_back() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    at(&mut kitchen, "13:25", "breast 110");
+    kitchen.run_to("2027-11-25 13:30");
+    let edit = What::Said { text: "breast 101".into(), addressed: true, reply_to: None, edited: true };
+    kitchen.hear(Some("Tom"), edit);
+    let breasts = |kitchen: &Kitchen| -> Vec<i64> {
+        let plan = kitchen.scene.room.plan.as_ref().unwrap();
+        plan.counted().iter().filter_map(|reading| Some((reading.breast_c? * 1.8 + 32.0).round() as i64)).collect()
+    };
+    assert_eq!(breasts(&kitchen), [54, 101]);
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    assert_eq!(plan.counted().last().unwrap().at, kitchen.local("2027-11-25 13:25"), "it was read when it was read");
+    kitchen.say("Tom", "/undo");
+    assert_eq!(breasts(&kitchen), [54, 110]);
+}
+
+#[test]
+fn dinner_at_risk_is_told_once_with_ways_out() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:30", "breast 42, thigh 46, pit 270");
+    at(&mut kitchen, "13:30", "breast 50, thigh 58, pit 270");
+    let late = at(&mut kitchen, "14:30", "breast 62, thigh 72, pit 270");
+    assert!(late.contains("too late for dinner"), "{late}");
+    assert!(late.contains("Dinner can move") && late.contains("[Dinner ") && late.contains("[Pit to "), "{late}");
+    let again = at(&mut kitchen, "14:40", "breast 65, thigh 75, pit 270");
+    assert!(!again.contains("Dinner can move"), "{again}");
+    let moved = {
+        let said = late.split("[Dinner ").nth(1).unwrap().split(']').next().unwrap().to_owned();
+        kitchen.press("Rosa", &format!("Dinner {said}"))
+    };
+    assert!(moved.contains("Dinner is now"), "{moved}");
+    assert!(at(&mut kitchen, "15:10", "breast 73, thigh 84, pit 270").contains("About "));
+}
+
+#[test]
+fn only_the_host_turns_the_pit_up() {
+    let mut kitchen = on();
+    at(&mut kitchen, "13:30", "breast 60, thigh 72, pit 322");
+    let press = |data: &str| What::Pressed { press: "p".into(), data: data.into(), on: None };
+    assert!(kitchen.hear(Some("Tom"), press("hotter.1.350")).contains("(notice)"));
+    assert!(kitchen.hear(Some("Rosa"), press("hotter.1.900")).contains("(notice)"), "no such setting is offered");
+    assert!(kitchen.hear(Some("Rosa"), press("hotter.1.350")).contains("350 °F now"));
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    assert!((plan.wish.setting_c.unwrap() - 176.67).abs() < 0.01);
+}
+
+#[test]
+fn done_early_comes_with_a_clock() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 75, thigh 95, pit 350");
+    let mut early = at(&mut kitchen, "13:15", "breast 132, thigh 150, pit 350");
+    early += &at(&mut kitchen, "13:35", "breast 150, thigh 166, pit 350");
+    assert_eq!(early.matches("well before dinner at 5:00 PM. Hold it hot").count(), 1, "{early}");
+    let done = at(&mut kitchen, "13:50", "breast 166, thigh 180, pit 350");
+    assert!(done.contains("165 °F in both") && done.contains("[Off the heat]"), "{done}");
+    let off = kitchen.press("Tom", "Off the heat");
+    assert!(off.contains("it came off at 1:50 PM") && off.contains("by 3:50 PM"), "{off}");
+    let limit = kitchen.run_to("2027-11-25 15:35");
+    assert!(limit.contains("Off the heat since 1:50 PM. Measure it"), "{limit}");
+}
+
+#[test]
+fn a_dying_fire_is_called_once() {
+    let mut kitchen = of(
+        "12 lb fresh turkey, we have it, dinner Thursday 5 pm, 9 people, smoker at 325, no salt",
+        "2027-11-25 12:00",
+    );
+    at(&mut kitchen, "12:30", "breast 48, thigh 55, pit 324");
+    at(&mut kitchen, "13:00", "breast 68, thigh 80, pit 318");
+    at(&mut kitchen, "13:20", "breast 82, thigh 96, pit 270");
+    let dying = at(&mut kitchen, "13:40", "breast 92, thigh 107, pit 236");
+    assert!(dying.contains("The fire is dying") && dying.contains("236 °F"), "{dying}");
+    let again = at(&mut kitchen, "13:50", "breast 96, thigh 110, pit 222");
+    assert!(!again.contains("The fire is dying"), "{again}");
+}
+
+#[test]
+fn a_cold_pit_over_a_cold_bird_is_a_matter_of_safety() {
+    let mut kitchen = of(
+        "12 lb fresh turkey, we have it, dinner Thursday 5 pm, 9 people, smoker at 325, no salt",
+        "2027-11-25 12:00",
+    );
+    at(&mut kitchen, "12:30", "breast 48, thigh 55, pit 220");
+    at(&mut kitchen, "13:00", "breast 56, thigh 66, pit 190");
+    let warned = at(&mut kitchen, "13:35", "breast 62, thigh 72, pit 170");
+    assert!(warned.contains("under 225 °F for 1 h 5 min") && warned.contains("Two hours of this"), "{warned}");
+    let over = at(&mut kitchen, "14:35", "breast 70, thigh 80, pit 160");
+    assert!(over.contains("past the two-hour limit"), "{over}");
+}
+
+#[test]
+fn when_comes_with_a_picture_that_says_the_same() {
+    let mut kitchen = on();
+    at(&mut kitchen, "12:25", "breast 54, thigh 72, pit 319");
+    at(&mut kitchen, "13:55", "breast 125, thigh 142, pit 322");
+    let said = at(&mut kitchen, "14:00", "/when");
+    assert!(said.contains("About ") && said.contains("Breast: now "), "{said}");
+    let say = kitchen.said.last().unwrap();
+    let file = say.file.as_ref().unwrap();
+    let FileContent::Picture(chart) = &file.content else { panic!("{file:?}") };
+    assert_eq!(chart.spots.iter().map(|spot| spot.read.len()).collect::<Vec<_>>(), [2, 2]);
+    let voice = Voice::new();
+    for tag in ["en-US", "es-ES"] {
+        let reader = Reader::new(tag, Chicago, kitchen.now);
+        let png = picture::draw(chart, &voice, &reader).unwrap();
+        assert!(png.starts_with(b"\x89PNG") && png.len() > 5_000 && png.len() < 500_000, "{}", png.len());
+        if let Some(folder) = std::env::var_os("CARVETIME_PICTURES") {
+            std::fs::write(std::path::Path::new(&folder).join(format!("{tag}.png")), png).unwrap();
+        }
+    }
+}
+
+#[test]
+fn the_cooker_teaches_its_host_once() {
+    let mut kitchen = on();
+    for (time, text) in [
+        ("12:25", "breast 54, thigh 72, pit 319"),
+        ("13:10", "breast 82, thigh 102, pit 320"),
+        ("13:55", "breast 115, thigh 134, pit 320"),
+        ("14:40", "breast 142, thigh 159, pit 320"),
+        ("15:20", "breast 166, thigh 180, pit 320"),
+    ] {
+        at(&mut kitchen, time, text);
+    }
+    kitchen.press("Tom", "Off the heat");
+    kitchen.run_to("2027-11-25 18:30");
+    let rosa = kitchen.scene.people.values().find(|person| person.name == "Rosa").unwrap();
+    let oven = rosa.profiles.get("oven").unwrap();
+    assert_eq!(oven.cooks, 1);
+    assert!((0.5..2.0).contains(&oven.speed), "{oven:?}");
+}
+
+#[test]
+fn from_frozen_there_is_no_forecast_to_trust() {
+    let mut kitchen = of(
+        "12 lb frozen turkey, we have it, dinner Thursday 7 pm, 9 people, oven at 325, cook it from frozen",
+        "2027-11-25 11:00",
+    );
+    let said = at(&mut kitchen, "13:00", "breast 34, thigh 36, pit 325");
+    assert!(!said.contains("About "), "{said}");
+}
