@@ -174,11 +174,15 @@ impl Pen<'_> {
             let label = format!("{} {}", word("dinner"), self.clock(self.chart.dinner));
             self.write(field, (dinner, high), (-10, 12), &label, INK, HPos::Right, VPos::Top)?;
         }
-        let Finish { p50, p90, .. } = self.chart.finish;
+        let Finish { p10, p50, p90 } = self.chart.finish;
         if self.chart.spots.iter().any(|spot| spot.ahead.is_some()) {
             let label = format!("{} {}", word("done"), self.clock(p50));
-            let x = self.minute(p90.min(self.chart.to)).min(dinner);
-            self.write(field, (x, low), (-6, -14), &label, INK, HPos::Right, VPos::Bottom)?;
+            let (left, right) = (self.minute(p10), self.minute(p90));
+            if left < self.minute(self.chart.to) * 0.6 {
+                self.write(field, (left, low), (6, -14), &label, INK, HPos::Left, VPos::Bottom)?;
+            } else {
+                self.write(field, (right.min(dinner), low), (-6, -14), &label, INK, HPos::Right, VPos::Bottom)?;
+            }
         }
         Ok(())
     }

@@ -113,7 +113,7 @@ fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool,
     let mut chats = job.called_in.clone();
     if chats.is_empty() {
         // Marked from the board or in words: nothing stands to be changed. A group sees it on the board.
-        if sitting.room.kind == RoomKind::Group {
+        if sitting.room.kind == RoomKind::Group && it.step != Step::Pull {
             return sitting.notice(text);
         }
         chats.push(sitting.room.id);

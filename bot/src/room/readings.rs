@@ -136,8 +136,10 @@ fn ask_about(sitting: &Sitting<'_>, reading: &StoredReading, spots: &Spots) -> A
     let over = plan.is_off();
     match forecast::cook_of(plan, &sitting.light()).filter(|(on, ..)| !over && reading.at >= *on) {
         Some((on, cook, _)) => {
-            let before: Vec<_> =
-                plan.readings_since(on).into_iter().filter(|earlier| earlier.at < reading.at - on).collect();
+            // What it corrects is no evidence against it.
+            let at = reading.at - on;
+            let earlier = |other: &heat::Reading| other.at < at || other.at == at && reading.replaces.is_none();
+            let before: Vec<_> = plan.readings_since(on).into_iter().filter(earlier).collect();
             let suspects = heat::suspects(&cook, &before, &reading.since(on));
             let stuffing = Spots { stuffing: spots.stuffing, ..Spots::default() };
             match doubt(sitting, &stuffing) {
