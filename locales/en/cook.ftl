@@ -88,7 +88,6 @@ cook-alarm-hold = Off the heat since { $off }. Measure it: { $hot } or more, and
 
 # ---- after
 cook-after = At { $when } I said about { $about } ({ $from } to { $to }); it came off at { $off }.
-cook-after-hold = It may wait as long as it reads { $hot } or more. Colder, it's to be eaten or in the fridge by { $until }.
 
 # ---- the picture. Labels beside their curves; one word each.
 cook-chart = { $what ->

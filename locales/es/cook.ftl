@@ -78,7 +78,6 @@ cook-alarm-zone-over = <b>El aire lleva { $span } por debajo de { $low }</b> y e
 cook-alarm-hold = Fuera del calor desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla en la nevera antes de las { $until }.
 
 cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.
-cook-after-hold = Puede esperar mientras marque { $hot } o más. Si baja, hay que comerla o meterla en la nevera antes de las { $until }.
 
 cook-chart = { $what ->
     [breast] Pechuga

@@ -6,14 +6,9 @@ use super::alarms::off_at;
 use super::state::{LivePlan, StoredProfile};
 use super::{Sitting, forecast};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Moment, Step, spans};
-use carvetime_core::quantity::fahrenheit;
-use chrono::TimeDelta;
+use carvetime_core::plan::Moment;
 
-/// A wait hot this long is worth a clock on it.
-const LONG_WAIT: TimeDelta = TimeDelta::minutes(75);
-
-/// What is said with the pull: prediction and fact, and how long it may wait.
+/// What is said with the pull: prediction and fact.
 pub(super) fn lines(plan: &LivePlan, off: Moment) -> Vec<Text> {
     let mut lines = Vec::new();
     if let Some((first, _)) = &plan.told {
@@ -26,13 +21,6 @@ pub(super) fn lines(plan: &LivePlan, off: Moment) -> Vec<Text> {
                 .with("from", said(first.p10))
                 .with("to", said(first.p90))
                 .with("off", Arg::Clock(off)),
-        );
-    }
-    if plan.job(Step::Carve, 0).is_some_and(|carve| carve.at - off > LONG_WAIT) {
-        lines.push(
-            Text::new("cook-after-hold")
-                .with("hot", Arg::Temperature(fahrenheit(140.0)))
-                .with("until", Arg::Clock(off + spans::HOT_MOST)),
         );
     }
     lines

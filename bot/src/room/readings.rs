@@ -569,7 +569,7 @@ pub(super) fn below(sitting: &Sitting<'_>) -> Option<(&'static str, Temperature,
     const LATELY: TimeDelta = TimeDelta::minutes(30);
     let plan = sitting.room.plan.as_ref()?;
     let last = |of: fn(&StoredReading) -> Option<f64>| {
-        let (at, value) = plan.readings.iter().rev().find_map(|reading| Some((reading.at, of(reading)?)))?;
+        let (at, value) = plan.counted().into_iter().rev().find_map(|reading| Some((reading.at, of(reading)?)))?;
         (sitting.now - at <= LATELY).then(|| (celsius(value), at))
     };
     let spots = [("breast", last(|reading| reading.breast_c)), ("thigh", last(|reading| reading.thigh_c))];
