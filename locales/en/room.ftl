@@ -354,3 +354,4 @@ room-pull-sure = { $spot ->
 room-button-reads-now = Yes, it does
 room-button-stays-on = It stays on
 room-hold = Carving is at { $carve }. Keep it at { $hot } or hotter until then, covered, a thermometer in it; or carve it by { $by }.
+room-report-early = “{ $what }” is planned for { $when }. Really done already?

@@ -369,3 +369,4 @@ room-pull-sure = { $spot ->
 room-button-reads-now = Sí, ahora sí
 room-button-stays-on = Sigue dentro
 room-hold = Se trincha a las { $carve }. Hasta entonces a { $hot } o más, tapada y con el termómetro puesto; o trínchala antes de las { $by }.
+room-report-early = «{ $what }» está para { $when }. ¿De verdad está hecho ya?

@@ -2,7 +2,8 @@
 //!
 //! Words count as much as buttons: a cook with wet hands types "done".
 
-use super::action::JobRef;
+use super::action::{Action, JobRef};
+use super::sitting::button;
 use super::state::JobState;
 use super::{PersonId, Sitting, board, jobs, plan_words, planning};
 use crate::reading::{self, Report, ReportKind};
@@ -19,6 +20,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     match (job(sitting, &report), report.kind) {
         (Some(it), ReportKind::Done) => jobs::done(sitting, it),
         (Some(it), ReportKind::NotDone) => not_done(sitting, it),
+        (None, ReportKind::Done) if early(sitting, &report) => {}
         // Settled already, or no job of this plan: no more than a nod.
         (None, _) => {
             sitting.answer(Text::new("room-ok"));
@@ -35,6 +37,19 @@ fn job(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
     let meant = [Some(step), report.or].into_iter().flatten();
     let named = || meant.clone().find_map(|step| jobs::by_step(sitting, step, None)).filter(|it| is_near(sitting, *it));
     due.filter(|it| meant.clone().any(|step| step == it.step)).or_else(named)
+}
+
+/// A job said to be done long before its time: asked about. `false`: the plan has no such job ahead.
+fn early(sitting: &mut Sitting<'_>, report: &Report) -> bool {
+    let Some(it) = report.step.and_then(|step| jobs::by_step(sitting, step, None)) else { return false };
+    let Some(at) = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).map(|job| job.at) else {
+        return false;
+    };
+    let text = Text::new("room-report-early")
+        .with("what", Arg::from(plan_words::step_name(it.step, it.nth)))
+        .with("when", Arg::DayClock(at));
+    sitting.answer(text).row([button("room-button-done", &Action::Done(it))]);
+    true
 }
 
 /// A job is only settled in passing when it is at hand: "in the fridge" on Monday is not Thursday's leftovers.
