@@ -8,7 +8,7 @@ mod kitchen;
 
 use carvetime::picture;
 use carvetime::room::turn::FileContent;
-use carvetime::room::{RoomKind, What};
+use carvetime::room::{Document, RoomKind, What};
 use carvetime::words::{Reader, Voice};
 use carvetime_core::plan::Step;
 use chrono_tz::America::Chicago;
@@ -286,4 +286,59 @@ fn from_frozen_there_is_no_forecast_to_trust() {
     );
     let said = at(&mut kitchen, "13:00", "breast 34, thigh 36, pit 325");
     assert!(!said.contains("About "), "{said}");
+}
+
+fn send(kitchen: &mut Kitchen, time: &str, text: &str) -> String {
+    kitchen.run_to(&format!("2027-11-25 {time}"));
+    let content = Document::Text(text.to_owned());
+    kitchen.hear(Some("Tom"), What::Document { name: "cook.csv".into(), content })
+}
+
+#[test]
+fn a_log_joins_the_readings_and_undo_takes_it_out_again() {
+    let mut kitchen = on();
+    let log = "minutes,pit_f,breast_f,thigh_f\n20,315,44,50\n50,319,54,72\n80,320,78,99\n110,,102,123\n";
+    let said = send(&mut kitchen, "13:30", log);
+    assert!(said.contains("4 readings from cook.csv, 11:55 AM to 1:25 PM") && said.contains("About "), "{said}");
+    assert_eq!(readings(&kitchen), 4);
+    let longer = send(&mut kitchen, "14:00", &format!("{log}140,,125,142\n"));
+    assert!(longer.contains("One reading from cook.csv"), "what is known already is no news: {longer}");
+    assert_eq!(readings(&kitchen), 5);
+    kitchen.say("Tom", "/undo");
+    assert_eq!(readings(&kitchen), 4);
+}
+
+#[test]
+fn times_of_day_in_a_log_are_the_kitchens() {
+    let mut kitchen = on();
+    let said = send(&mut kitchen, "13:30", "Time;Breast (°C);Thigh (°C)\n12:25;12,0;22,0\n13:25;39,0;51,0\n");
+    assert!(said.contains("2 readings from cook.csv, 12:25 PM to 1:25 PM"), "{said}");
+}
+
+#[test]
+fn a_log_that_cannot_be_read_is_answered_with_its_line() {
+    let mut kitchen = on();
+    let said = send(&mut kitchen, "13:30", "minutes,breast_f\n20,44\n50,warm\n");
+    assert!(said.contains("Line 3") && said.contains("warm"), "{said}");
+    let large = What::Document { name: "cook.csv".into(), content: Document::TooLarge };
+    assert!(kitchen.hear(Some("Tom"), large).contains("2 MB"));
+    assert_eq!(readings(&kitchen), 0);
+}
+
+#[test]
+fn a_long_log_is_thinned() {
+    let mut kitchen = on();
+    let rows: String = (0..7200)
+        .map(|s| {
+            format!(
+                "{:.3},320,{:.1},{:.1}\n",
+                f64::from(s) / 60.0,
+                40.0 + f64::from(s) / 110.0,
+                42.0 + f64::from(s) / 90.0
+            )
+        })
+        .collect();
+    let said = send(&mut kitchen, "13:40", &format!("minutes,pit_f,breast_f,thigh_f\n{rows}"));
+    assert!(said.contains("About "), "{said}");
+    assert!((200..=240).contains(&readings(&kitchen)));
 }

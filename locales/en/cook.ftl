@@ -98,3 +98,18 @@ cook-chart = { $what ->
    *[done] Done about
 }
 cook-chart-number = { $number }
+
+# ---- a log sent as a file. $count readings, $name is the file's.
+cook-log-noted = { $count ->
+    [one] One reading from { $name }, { $from }.
+   *[other] { $count } readings from { $name }, { $from } to { $to }.
+}
+cook-log-nothing = Nothing new in it since the bird went on at { $on }.
+cook-log-not-on = When did the bird go on? Tell me that first, then send the log again.
+cook-log-large = That file is too large: 2 MB is the most. Cut the log down to this cook.
+cook-log-lost = I couldn't fetch that file. Send it once more.
+# Readings of the past that can't be right.
+cook-odd = { $count ->
+    [one] One reading can't be right; it doesn't count.
+   *[other] { $count } readings can't be right; they don't count.
+}

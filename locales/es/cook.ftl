@@ -87,3 +87,16 @@ cook-chart = { $what ->
    *[done] Lista hacia
 }
 cook-chart-number = { $number }
+
+cook-log-noted = { $count ->
+    [one] Una lectura de { $name }, { $from }.
+   *[other] { $count } lecturas de { $name }, de { $from } a { $to }.
+}
+cook-log-nothing = No trae nada nuevo desde que el ave entró al calor, a las { $on }.
+cook-log-not-on = ¿Cuándo entró el ave al calor? Dímelo primero y manda el registro otra vez.
+cook-log-large = Ese archivo es demasiado grande: 2 MB como mucho. Recorta el registro a este asado.
+cook-log-lost = No pude descargar el archivo. Mándalo otra vez.
+cook-odd = { $count ->
+    [one] Una lectura no puede ser; no cuenta.
+   *[other] { $count } lecturas no pueden ser; no cuentan.
+}

@@ -7,7 +7,7 @@
 use carvetime::book::SledBook;
 use carvetime::engine::Engine;
 use carvetime::room::turn::{File, FileContent};
-use carvetime::room::{Bell, BellKind, Button, Heard, How, RoomId, Say, Scene, To, Turn, Urgency, What};
+use carvetime::room::{Bell, BellKind, Button, Document, Heard, How, RoomId, Say, Scene, To, Turn, Urgency, What};
 use carvetime::telegram::{Options, ServeError, Server, Webhook};
 use carvetime::words::{Arg, Text, Voice};
 use carvetime_tests::loopback::{ChatId, Fault, Loopback, Rule, TOKEN};
@@ -79,6 +79,11 @@ fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
         What::Rang { .. } => turn.says.push(say("ring ring")),
         What::Welcomed => turn.says.push(say("welcome")),
         What::Removed => turn.room.iter_mut().for_each(|room| room.gone = true),
+        What::Document { name, content } => turn.says.push(say(&match content {
+            Document::Text(text) => format!("{name}: {} lines", text.lines().count()),
+            Document::TooLarge => format!("{name}: too large"),
+            Document::Lost => format!("{name}: lost"),
+        })),
         What::Unreadable => turn.says.push(say("can't read that")),
         What::Migrated { to } => turn.moved = Some(*to),
     }
@@ -479,5 +484,18 @@ fn going_back_from_webhook_to_polling_needs_no_hand() {
     server.tell("Rosa", "/say by polling");
     let running = Running::on(&server, dir.path());
     server.expect(rosa, "by polling");
+    running.stop().unwrap();
+}
+
+#[test]
+fn a_log_sent_as_a_file_is_fetched_and_a_large_one_is_not() {
+    let server = Loopback::start();
+    let dir = tempfile::tempdir().unwrap();
+    let rosa = server.person("Rosa");
+    let running = Running::on(&server, dir.path());
+    server.upload("Rosa", rosa, "cook.csv", b"minutes,breast_f\n0,40\n30,52\n");
+    server.expect(rosa, "cook.csv: 3 lines");
+    server.upload("Rosa", rosa, "long.csv", &vec![b'1'; (2 << 20) + 1]);
+    server.expect(rosa, "long.csv: too large");
     running.stop().unwrap();
 }

@@ -388,6 +388,7 @@ fn name_of(what: &What) -> &'static str {
         What::Said { .. } => "said",
         What::Pressed { .. } => "pressed",
         What::Located { .. } => "located",
+        What::Document { .. } => "document",
         What::Unreadable => "unreadable",
         What::Welcomed => "welcomed",
         What::Removed => "removed",

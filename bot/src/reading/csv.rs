@@ -6,7 +6,7 @@
 use crate::words::{Arg, Text};
 use carvetime_core::heat::Reading;
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit};
-use chrono::TimeDelta;
+use chrono::{NaiveTime, TimeDelta};
 
 /// Why a log can't be read: where and what.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -77,11 +77,28 @@ enum Spot {
     Thigh,
 }
 
+/// A log as read.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Table {
+    /// Its readings, in order; times since the bird met the heat, or since the first line where they are times of day.
+    pub readings: Vec<Reading>,
+    /// The time of day of the first line, where times of day stand in it.
+    pub first: Option<NaiveTime>,
+}
+
 /// Reads a log. Minutes count from the bird meeting the heat; with times of day the first line does.
 ///
 /// # Errors
 /// [`CsvProblem`] with the line.
 pub fn read_csv(text: &str) -> Result<Vec<Reading>, CsvProblem> {
+    read_table(text).map(|table| table.readings)
+}
+
+/// As [`read_csv`], with the time of day at which it begins.
+///
+/// # Errors
+/// [`CsvProblem`] with the line.
+pub fn read_table(text: &str) -> Result<Table, CsvProblem> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let mut lines = text.lines().enumerate().filter(|(_, l)| !l.trim().is_empty());
     let Some((first, header)) = lines.next() else { return Err(CsvProblem { line: 1, fault: CsvFault::Empty }) };
@@ -123,7 +140,9 @@ pub fn read_csv(text: &str) -> Result<Vec<Reading>, CsvProblem> {
     if readings.is_empty() {
         return Err(CsvProblem { line: first + 1, fault: CsvFault::Empty });
     }
-    Ok(readings)
+    let seconds = clock.first.and_then(|seconds| u32::try_from(seconds).ok());
+    let first = seconds.and_then(|seconds| NaiveTime::from_num_seconds_from_midnight_opt(seconds, 0));
+    Ok(Table { readings, first })
 }
 
 impl Spot {

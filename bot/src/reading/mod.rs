@@ -19,7 +19,7 @@ mod wish;
 pub mod zone;
 
 pub use command::{Address, Command, read_command};
-pub use csv::{CsvFault, CsvProblem, read_csv};
+pub use csv::{CsvFault, CsvProblem, Table, read_csv, read_table};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};

@@ -92,6 +92,13 @@ pub enum What {
         /// Degrees east.
         longitude: f64,
     },
+    /// A table was sent as a file: a thermometer's log.
+    Document {
+        /// The file's name. Untrusted.
+        name: String,
+        /// What was in it.
+        content: Document,
+    },
     /// Something came that cannot be read (a picture, a voice message).
     Unreadable,
     /// The bot was added to the room or let in again.
@@ -108,4 +115,15 @@ pub enum What {
         /// Each with the time it was set for.
         bells: Vec<(DateTime<Utc>, BellKind)>,
     },
+}
+
+/// What became of a file that was sent.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Document {
+    /// Its text. Untrusted.
+    Text(String),
+    /// Larger than what is fetched.
+    TooLarge,
+    /// It could not be fetched.
+    Lost,
 }

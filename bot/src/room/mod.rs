@@ -18,6 +18,7 @@ mod forecast;
 mod help;
 mod jobs;
 mod live;
+mod logs;
 mod may;
 mod moves;
 mod order;
@@ -37,7 +38,7 @@ pub mod state;
 pub mod turn;
 
 pub use forecast::why_wide;
-pub use heard::{Heard, PersonId, RoomId, RoomKind, Speaker, What};
+pub use heard::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
 pub use turn::{Bell, BellKind, Button, How, Say, To, Turn, Urgency};
 
 use crate::reading::command::{Address, Command, read_command};
@@ -67,6 +68,7 @@ pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
         }
         What::Pressed { data, .. } => pressed(&mut sitting, data),
         What::Located { latitude, longitude } => settings::located(&mut sitting, *latitude, *longitude),
+        What::Document { name, content } => logs::sent(&mut sitting, name, content),
         What::Unreadable => unreadable(&mut sitting),
         What::Welcomed => help::start(&mut sitting, How::New),
         What::Removed => removed(&mut sitting),

@@ -34,6 +34,17 @@ pub(super) struct Spots {
 }
 
 impl Spots {
+    /// The newest reading of each place.
+    pub(super) fn last_of(readings: &[StoredReading]) -> Self {
+        let last = |of: fn(&StoredReading) -> Option<f64>| readings.iter().rev().find_map(of).map(celsius);
+        Self {
+            pit: last(|reading| reading.pit_c),
+            breast: last(|reading| reading.breast_c),
+            thigh: last(|reading| reading.thigh_c),
+            stuffing: last(|reading| reading.stuffing_c),
+        }
+    }
+
     fn named(&self) -> [(&'static str, Option<Temperature>); 4] {
         [("breast", self.breast), ("thigh", self.thigh), ("stuffing", self.stuffing), ("pit", self.pit)]
     }
@@ -284,7 +295,7 @@ fn note(sitting: &mut Sitting<'_>, who: PersonId, reading: &StoredReading) {
 }
 
 /// Adds readings to the plan as one change, and settles the looks that asked for them.
-fn keep(sitting: &mut Sitting<'_>, who: PersonId, readings: impl IntoIterator<Item = StoredReading>) {
+pub(super) fn keep(sitting: &mut Sitting<'_>, who: PersonId, readings: impl IntoIterator<Item = StoredReading>) {
     let now = sitting.now;
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember("logged", None, Some(who), now);
@@ -300,7 +311,7 @@ fn keep(sitting: &mut Sitting<'_>, who: PersonId, readings: impl IntoIterator<It
 }
 
 /// Says what was noted and what it means for the bird, the plan and the dinner.
-fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
+pub(super) fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     let serial = plan.serial;
     let undo = Action::Undo(serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
@@ -310,6 +321,10 @@ fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
     let mut rows = vec![vec![button("room-button-undo", &undo)]];
     match &sight {
         Some(sight) => {
+            let odd = sight.outlook.suspects.len();
+            if odd > 0 {
+                lines.push(Text::new("cook-odd").with("count", Arg::Count(i64::try_from(odd).unwrap_or(i64::MAX))));
+            }
             if !sight.is_done() {
                 lines.push(sight.line());
             }

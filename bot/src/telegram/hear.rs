@@ -3,9 +3,10 @@
 //! Pure but for what it must look up: which of our messages is replied to or pressed on, and who administers a group.
 
 use crate::engine::{Arrival, Topic, UpdateId};
-use crate::room::{Heard, PersonId, RoomId, RoomKind, Speaker, What};
+use crate::room::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
 use teloxide::types::{
-    CallbackQuery, Chat, ChatMemberUpdated, MediaKind, Message, MessageKind, Update, UpdateKind, User,
+    CallbackQuery, Chat, ChatMemberUpdated, Document as TelegramDocument, MediaKind, Message, MessageKind, Update,
+    UpdateKind, User,
 };
 
 /// Longest name kept.
@@ -24,6 +25,8 @@ pub struct Identity {
 pub trait Lookup {
     /// What our message with this number is called.
     fn key_of(&self, room: RoomId, message: i64) -> Option<String>;
+    /// What was in the file of this id.
+    fn document(&self, file: &str) -> Option<Document>;
     /// Whether a person administers a group.
     fn is_admin(&self, room: RoomId, person: PersonId) -> bool;
 }
@@ -63,6 +66,39 @@ pub fn needs_key(update: &Update) -> Option<(RoomId, i64)> {
         _ => return None,
     };
     Some((RoomId(chat.id.0), message.0.into()))
+}
+
+/// The file that has to be fetched before `update` is heard: its id and size.
+pub fn needs_document(update: &Update, me: &Identity) -> Option<(String, u32)> {
+    let UpdateKind::Message(message) = &update.kind else { return None };
+    let private = kind_of(&message.chat)? == RoomKind::Private;
+    let document = table(message).filter(|_| private || is_to(message, me) || is_captioned(message, me))?;
+    Some((document.file.id.0.clone(), document.file.size))
+}
+
+/// The table sent with a message, if there is one.
+fn table(message: &Message) -> Option<&TelegramDocument> {
+    let document = message.document()?;
+    let name = document.file_name.as_deref().unwrap_or_default().to_lowercase();
+    let typed = document.mime_type.as_ref().is_some_and(|mime| mime.essence_str() == "text/csv");
+    (typed || name.ends_with(".csv")).then_some(document)
+}
+
+/// A reply to one of our messages.
+fn is_to(message: &Message, me: &Identity) -> bool {
+    let from = message.reply_to_message().and_then(|to| to.from.as_ref());
+    from.is_some_and(|from| from.id.0.cast_signed() == me.id)
+}
+
+/// The words under a file speak to us.
+fn is_captioned(message: &Message, me: &Identity) -> bool {
+    message.caption().is_some_and(|caption| {
+        let named = caption
+            .split_whitespace()
+            .filter_map(|word| word.split_once('@'))
+            .any(|(_, name)| name.trim_end_matches([',', ':', '.', '!', '?']).eq_ignore_ascii_case(&me.username));
+        named || is_command(caption) && !caption.contains('@')
+    })
 }
 
 fn is_command(text: &str) -> bool {
@@ -121,6 +157,11 @@ impl Ear<'_> {
             let addressed = near || named || is_command(&text);
             let reply_to = to_us.and_then(|to| self.lookup.key_of(room, to.id.0.into()));
             return Some((What::Said { text, addressed, reply_to, edited }, addressed));
+        }
+        if let Some(document) = table(message).filter(|_| !edited && (near || is_captioned(message, self.me))) {
+            let content = self.lookup.document(&document.file.id.0).unwrap_or(Document::Lost);
+            let name = document.file_name.as_deref().unwrap_or_default().chars().take(MAX_NAME).collect();
+            return Some((What::Document { name, content }, true));
         }
         let MessageKind::Common(common) = &message.kind else {
             // Service messages say nothing; a message of a kind newer than our library has nothing in it.
@@ -228,6 +269,9 @@ mod tests {
         fn key_of(&self, _: RoomId, message: i64) -> Option<String> {
             (message == 50).then(|| "board".to_owned())
         }
+        fn document(&self, file: &str) -> Option<Document> {
+            (file == "log").then(|| Document::Text("minutes,breast_f".to_owned()))
+        }
         fn is_admin(&self, room: RoomId, person: PersonId) -> bool {
             room == RoomId(-9) && person == PersonId(7)
         }
@@ -322,6 +366,20 @@ mod tests {
         let voice = json!({"voice": {"file_id": "a", "file_unique_id": "b", "duration": 1, "file_size": 9}});
         assert_eq!(heard("message", message(7, voice.clone())).unwrap().heard.what, What::Unreadable);
         assert!(heard("message", message(-9, voice)).is_none());
+    }
+
+    #[test]
+    fn a_log_is_fetched_where_it_is_meant_for_us() {
+        let file = json!({"file_id": "log", "file_unique_id": "l", "file_name": "Cook.CSV", "file_size": 9});
+        let log = Some(What::Document { name: "Cook.CSV".into(), content: Document::Text("minutes,breast_f".into()) });
+        let what = |chat, more| heard("message", message(chat, more)).map(|arrival| arrival.heard.what);
+        assert_eq!(what(7, json!({"document": file})), log);
+        assert_eq!(what(-9, json!({"document": file})), None);
+        assert_eq!(what(-9, json!({"document": file, "caption": "/log"})), log);
+        assert_eq!(what(-9, json!({"document": file, "caption": "/log@carve_bot"})), log);
+        assert_eq!(what(-9, json!({"document": file, "caption": "/log@other_bot"})), None);
+        let other = json!({"file_id": "x", "file_unique_id": "x", "file_name": "menu.pdf", "file_size": 9});
+        assert_eq!(what(7, json!({"document": other})), Some(What::Unreadable));
     }
 
     #[test]

@@ -3,12 +3,14 @@
 use super::hear::{self, Identity, Lookup};
 use super::{ServeError, Serving, blocking};
 use crate::engine::{Arrival, Engine};
-use crate::room::{PersonId, RoomId};
+use crate::room::{Document, PersonId, RoomId};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
 use std::time::Duration;
+use teloxide::Bot;
+use teloxide::net::Download;
 use teloxide::requests::Requester;
-use teloxide::types::{AllowedUpdate, ChatId, Update};
+use teloxide::types::{AllowedUpdate, ChatId, FileId, Update};
 use tokio::task::JoinSet;
 use tokio::time::{Instant, sleep, timeout};
 
@@ -24,6 +26,15 @@ const ADMINS_WAIT: Duration = Duration::from_secs(3);
 
 /// How long to wait for the number of a message that is pressed on already.
 const NUMBER_WAIT: Duration = Duration::from_millis(300);
+
+/// Largest file fetched: a reading a second for a day is less.
+const LARGEST: u32 = 2 << 20;
+
+/// How long to wait for a file.
+const FILE_WAIT: Duration = Duration::from_secs(20);
+
+/// Files by id.
+type Documents = HashMap<String, Document>;
 
 /// Administrators of each group, and when that was learned.
 type Admins = HashMap<RoomId, (Instant, HashSet<PersonId>)>;
@@ -45,9 +56,10 @@ impl Intake {
     pub async fn take(&mut self, updates: Vec<Update>) -> Result<(), ServeError> {
         self.learn_admins(&updates).await;
         self.learn_numbers(&updates).await;
+        let documents = self.learn_documents(&updates).await;
         let (engine, admins, me) = (Arc::clone(&self.serving.engine), Arc::clone(&self.admins), self.me.clone());
         blocking(move || {
-            let known = Known { engine: &engine, admins: &admins };
+            let known = Known { engine: &engine, admins: &admins, documents: &documents };
             let arrivals: Vec<Arrival> = updates.iter().filter_map(|update| hear::hear(update, &me, &known)).collect();
             engine.accept(arrivals)
         })
@@ -68,6 +80,21 @@ impl Intake {
                 sleep(Duration::from_millis(5)).await;
             }
         }
+    }
+
+    /// Fetches the files that were sent to be read. One that can't be had is no reason to hold up the rest.
+    async fn learn_documents(&self, updates: &[Update]) -> Documents {
+        let mut documents = Documents::new();
+        for (id, size) in updates.iter().filter_map(|update| hear::needs_document(update, &self.me)) {
+            let document = if size > LARGEST {
+                Document::TooLarge
+            } else {
+                let fetched = timeout(FILE_WAIT, fetch(&self.serving.bot, &id)).await;
+                fetched.ok().flatten().unwrap_or(Document::Lost)
+            };
+            documents.insert(id, document);
+        }
+        documents
     }
 
     /// Asks who administers the groups where it matters, all at once.
@@ -94,14 +121,30 @@ impl Intake {
     }
 }
 
+/// The text of a file; bytes that are no UTF-8 show as marks and are refused where they stand.
+async fn fetch(bot: &Bot, id: &str) -> Option<Document> {
+    let file = bot.get_file(FileId(id.to_owned())).await.ok()?;
+    if file.size > LARGEST {
+        return Some(Document::TooLarge); // the size told is not always the size kept
+    }
+    let mut bytes = Vec::new();
+    bot.download_file(&file.path, &mut bytes).await.ok()?;
+    Some(Document::Text(String::from_utf8_lossy(&bytes).into_owned()))
+}
+
 struct Known<'a> {
     engine: &'a Engine,
     admins: &'a Admins,
+    documents: &'a Documents,
 }
 
 impl Lookup for Known<'_> {
     fn key_of(&self, room: RoomId, message: i64) -> Option<String> {
         self.engine.key_of(room, message).ok().flatten()
+    }
+
+    fn document(&self, file: &str) -> Option<Document> {
+        self.documents.get(file).cloned()
     }
 
     fn is_admin(&self, room: RoomId, person: PersonId) -> bool {

@@ -250,6 +250,8 @@ impl futures_core::Stream for Broken {
 }
 
 fn download(shared: &Shared, rest: &str) -> Response {
+    // teloxide writes the path of a file as one segment.
+    let rest = rest.replace("%2F", "/");
     let place = rest.strip_prefix("bot").and_then(|rest| rest.split_once("/documents/"));
     match place {
         Some((token, id)) if token == shared.token => match shared.world().files.get(id) {
