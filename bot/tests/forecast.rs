@@ -195,8 +195,8 @@ fn only_the_host_turns_the_pit_up() {
 #[test]
 fn done_early_comes_with_a_clock() {
     let mut kitchen = on();
-    at(&mut kitchen, "12:25", "breast 75, thigh 95, pit 350");
-    let mut early = at(&mut kitchen, "13:15", "breast 132, thigh 150, pit 350");
+    let mut early = at(&mut kitchen, "12:25", "breast 75, thigh 95, pit 350");
+    early += &at(&mut kitchen, "13:15", "breast 132, thigh 150, pit 350");
     early += &at(&mut kitchen, "13:35", "breast 150, thigh 166, pit 350");
     assert_eq!(early.matches("well before dinner at 5:00 PM. Hold it hot").count(), 1, "{early}");
     let done = at(&mut kitchen, "13:50", "breast 166, thigh 180, pit 350");

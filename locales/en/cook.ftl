@@ -24,7 +24,7 @@ cook-spot = { $spot ->
    *[no] now { $now }, about { $about }.
 }
 # Decades of Salmonella by the published tables: a fact, no leave to pull.
-cook-decades = By the tables, heat and time so far come to the full kill at the coldest spot you measure. The mark stays { $target }.
+cook-decades = By the published tables, heat and time so far add up where you measure. The mark stays { $target }: other spots may be colder.
 
 cook-in-time-again = That fits dinner again.
 cook-late-choices = Dinner can move, or:

@@ -20,7 +20,7 @@ cook-spot = { $spot ->
     [yes] en su punto.
    *[no] ahora { $now }, hacia las { $about }.
 }
-cook-decades = Según las tablas, el calor y el tiempo hasta ahora suman la reducción completa en el punto más frío que mides. La marca sigue siendo { $target }.
+cook-decades = Según las tablas publicadas, el calor y el tiempo hasta ahora ya suman donde mides. La marca sigue siendo { $target }: otros puntos pueden estar más fríos.
 
 cook-in-time-again = Vuelve a llegar a tiempo para la cena.
 cook-late-choices = Se puede mover la cena, o bien:

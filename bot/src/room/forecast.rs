@@ -125,7 +125,8 @@ impl Foresight {
     }
 
     /// About when a pit at `setting` from now on would have it done: what is left goes with ln((T − t) / (T − 165 °F)), the
-    /// lumped body's law from the coldest spot t in air at T. A rough guide; the next readings tell.
+    /// lumped body's law from the coldest spot t in air at T, and never in less than half the time. A rough guide; the next readings
+    /// tell.
     pub fn hotter(&self, setting: Temperature) -> Option<Moment> {
         let spots = [self.outlook.breast, self.outlook.thigh];
         let coldest = spots.iter().flatten().map(|spot| in_fahrenheit(spot.now)).fold(f64::INFINITY, f64::min);
@@ -137,7 +138,7 @@ impl Foresight {
             return None;
         }
         let left = (self.finish().p50 - self.now).num_seconds() as f64;
-        Some(self.now + TimeDelta::seconds((left * law(after) / law(before)) as i64))
+        Some(self.now + TimeDelta::seconds((left * (law(after) / law(before)).max(0.5)) as i64))
     }
 
     /// The last reading of the pit, else what it is set to, °F.

@@ -382,13 +382,16 @@ const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
 fn news(sitting: &mut Sitting<'_>, sight: &Foresight) -> News {
     let (finish, standing, now) = (sight.finish(), sight.standing(), sitting.now);
     let is_done = sight.is_done();
-    let told = Told { at: now, p10: finish.p10, p50: finish.p50, p90: finish.p90, standing: standing.name().into() };
+    // A fire that goes out comes first; what becomes of dinner is said once it burns again, or for good.
+    let dying = sight.outlook.doubts.iter().any(|doubt| matches!(doubt, heat::Doubt::FireDying(_)));
+    let name = if dying { "fire" } else { standing.name() };
+    let told = Told { at: now, p10: finish.p10, p50: finish.p50, p90: finish.p90, standing: name.into() };
     let Some(plan) = sitting.room.plan.as_mut() else { return News::default() };
     let serial = plan.serial;
     let last = plan.told.take();
-    let same = last
-        .as_ref()
-        .is_some_and(|(_, last)| last.standing == told.standing && (last.p50 - told.p50).abs() < WORTH_TELLING);
+    let stands = last.as_ref().filter(|(_, last)| last.standing == told.standing);
+    let moved = stands.map(|(_, last)| told.p50 - last.p50);
+    let same = moved.is_some_and(|moved| moved.abs() < WORTH_TELLING);
     let was = last.as_ref().map(|(_, last)| last.standing.clone());
     let kept = if same { last.as_ref().map_or(told.clone(), |(_, last)| last.clone()) } else { told.clone() };
     plan.told = Some((last.map_or(told, |(first, _)| first), kept));
@@ -396,12 +399,17 @@ fn news(sitting: &mut Sitting<'_>, sight: &Foresight) -> News {
         return News::default();
     }
     match standing {
+        _ if dying => News::default(),
+        // Not as late as it was, or off the heat now: the new hour is offered without the rest of the speech.
+        Standing::Late if is_done || moved.is_some_and(|moved| moved < TimeDelta::zero()) => {
+            News { lines: Vec::new(), ..late(sight, serial) }
+        }
         Standing::Late => late(sight, serial),
-        Standing::Early => early(sight, serial, is_done),
-        Standing::InTime if matches!(was.as_deref(), Some("late" | "tight")) => {
+        Standing::Early if moved.is_none() => early(sight, serial, is_done),
+        Standing::InTime if matches!(was.as_deref(), Some("late" | "tight" | "fire")) => {
             News { lines: vec![Text::new("cook-in-time-again")], rows: Vec::new() }
         }
-        Standing::InTime | Standing::Tight | Standing::Ahead => News::default(),
+        Standing::InTime | Standing::Tight | Standing::Early | Standing::Ahead => News::default(),
     }
 }
 
@@ -418,7 +426,7 @@ fn late(sight: &Foresight, serial: u32) -> News {
     let saves = settings.iter().find(|(_, at)| sight.latest().is_some_and(|latest| *at <= latest));
     if let Some((setting, at)) = saves.or(settings.last()) {
         let text = Text::new("cook-late-hotter").with("setting", Arg::Temperature(*setting));
-        news.lines.push(text.with("about", Arg::Clock(*at)));
+        news.lines.push(text.with("about", Arg::Clock(forecast::rounded(*at, false))));
         let label = Text::new("cook-button-hotter").with("setting", Arg::Temperature(*setting));
         news.rows.push(vec![labelled(label, &Action::Hotter(serial, in_fahrenheit(*setting).round() as u16))]);
     }
