@@ -1,4 +1,4 @@
-//! How much a fire eats. Common practice, no source: [`source::FUEL`]. Weather and cooker change it much.
+//! How much a fire eats. Common practice, no source: [`crate::source::FUEL`]. Weather and cooker change it much.
 
 use crate::quantity::{Mass, kilograms, pounds};
 use crate::range::Range;
