@@ -2,7 +2,8 @@
 
 use carvetime::rehearse::{Script, rehearse};
 use carvetime::room::state::Room;
-use carvetime::room::{Heard, PersonId, RoomId, RoomKind, Scene, Speaker, What, decide};
+use carvetime::room::turn::FileContent;
+use carvetime::room::{Document, Heard, PersonId, RoomId, RoomKind, Scene, Speaker, What, decide};
 use carvetime::words::Voice;
 use carvetime_core::plan::Moment;
 use chrono::{TimeZone, Utc};
@@ -68,6 +69,45 @@ fn a_question_is_answered(bencher: divan::Bencher<'_, '_>) {
 fn a_plan_is_proposed_from_a_sentence(bencher: divan::Bencher<'_, '_>) {
     let (scene, heard) = (planned(), said(WISH));
     bencher.bench_local(|| decide(&scene, &heard, now()));
+}
+
+/// A bird two hundred minutes over the heat, read every minute.
+fn cooking() -> (Scene, Moment) {
+    let on = now();
+    let mut scene = planned();
+    let mut hear = |heard: Heard, at: Moment| {
+        let turn = decide(&scene, &heard, at);
+        scene.room = turn.room.unwrap_or_else(|| scene.room.clone());
+    };
+    hear(pressed("done.1.on.0"), on);
+    let mut log = "minutes,pit_f,breast_f,thigh_f\n".to_owned();
+    for minute in 1..=200 {
+        let part = f64::from(minute) / 200.0;
+        log.push_str(&format!("{minute},325,{:.0},{:.0}\n", 40.0 + 108.0 * part * part, 42.0 + 118.0 * part * part));
+    }
+    let at = on + chrono::TimeDelta::minutes(205);
+    hear(heard(What::Document { name: "log.csv".into(), content: Document::Text(log) }), at);
+    (scene, at)
+}
+
+#[divan::bench]
+fn a_reading_joins_two_hundred(bencher: divan::Bencher<'_, '_>) {
+    let ((scene, at), heard) = (cooking(), said("/log breast 150, thigh 162, pit 325"));
+    bencher.bench_local(|| decide(&scene, &heard, at));
+}
+
+#[divan::bench]
+fn when_is_asked_and_drawn(bencher: divan::Bencher<'_, '_>) {
+    let ((scene, at), heard, voice) = (cooking(), said("/when"), Voice::new());
+    let reader = carvetime::words::Reader::new("en-US", chrono_tz::America::Chicago, at);
+    bencher.bench_local(|| {
+        let turn = decide(&scene, &heard, at);
+        let chart = turn.says.iter().find_map(|say| match &say.file.as_ref()?.content {
+            FileContent::Picture(chart) => Some(chart.clone()),
+            _ => None,
+        });
+        chart.map(|chart| carvetime::picture::draw(&chart, &voice, &reader))
+    });
 }
 
 /// A frozen bird from the Saturday before to the last leftovers, every call shown.
