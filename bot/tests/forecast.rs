@@ -342,3 +342,15 @@ fn a_long_log_is_thinned() {
     assert!(said.contains("About "), "{said}");
     assert!((200..=240).contains(&readings(&kitchen)));
 }
+
+#[test]
+fn readings_before_anyone_said_that_it_is_on_ask_and_move_nothing() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-24 18:00");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, we have it, dinner Thursday 5 pm, 11 people, oven at 325, no salt");
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-25 11:00");
+    let before = job_at(&kitchen, Step::On);
+    let said = kitchen.say("Tom", "/log breast 46, thigh 52, pit 325");
+    assert!(said.contains("Nobody has told me that the bird is on") && said.contains("[Bird is on]"), "{said}");
+    assert_eq!(job_at(&kitchen, Step::On), before);
+}

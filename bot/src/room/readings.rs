@@ -315,7 +315,10 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     let serial = plan.serial;
     let undo = Action::Undo(serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
-    let Solved { outcome, sight } = sitting.solve_again();
+    // Readings move nothing until the bird is known to be on: they would push it away from the heat it is already on.
+    let is_on = plan.on_since(sitting.now).is_some();
+    let unmoved = Solved { outcome: Ok(Vec::new()), sight: None };
+    let Solved { outcome, sight } = if is_on { sitting.solve_again() } else { unmoved };
     let mut lines = vec![noted];
     lines.extend(meaning(sitting, spots));
     let mut rows = vec![vec![button("room-button-undo", &undo)]];
