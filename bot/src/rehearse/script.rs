@@ -240,7 +240,8 @@ fn act(rest: &str) -> Result<Act, Reason> {
         return Ok(Act::Wait);
     }
     let no_act = || Reason::Act(rest.to_owned());
-    let mark = rest.find([':', '>']).ok_or_else(no_act)?;
+    // A name may hold a `>`; one that presses stands after a space.
+    let mark = rest.find(':').into_iter().chain(rest.find(" >").map(|at| at + 1)).min().ok_or_else(no_act)?;
     let (who, what) = rest.split_at(mark);
     let (press, what) = (what.starts_with('>'), what.get(1..).unwrap_or_default().trim());
     let (name, private) = match who.trim().strip_suffix("(private)") {
@@ -284,6 +285,7 @@ mod tests {
              2027-11-22 18:31:30 Rosa > Accept\n\
              2027-11-25 11:41 Aunt May (private): /start\n\
              2027-11-25 11:42 Aunt May (private) > Done\r\n\
+             2027-11-25 11:43 <b>Bob</b>: hello\n\
              2027-11-25 20:00",
         )
         .unwrap();
@@ -294,10 +296,11 @@ mod tests {
             Act::Press { name: rosa, private: false, label: "Accept".into() },
             Act::Say { name: may.clone(), private: true, text: "/start".into() },
             Act::Press { name: may, private: true, label: "Done".into() },
+            Act::Say { name: "<b>Bob</b>".into(), private: false, text: "hello".into() },
             Act::Wait,
         ];
         assert_eq!(script.events.iter().map(|event| event.act.clone()).collect::<Vec<_>>(), expected);
-        assert_eq!(script.events.iter().map(|event| event.line).collect::<Vec<_>>(), [6, 7, 8, 9, 10]);
+        assert_eq!(script.events.iter().map(|event| event.line).collect::<Vec<_>>(), [6, 7, 8, 9, 10, 11]);
         assert_eq!(script.events[1].at.to_rfc3339(), "2027-11-23T00:31:30+00:00");
     }
 
