@@ -1,26 +1,22 @@
-//! A clock that a test sets and another process reads: the offset from the system's clock, in a file.
+//! A clock that a test sets and another process reads. It shows the system's time until it is set; then it stands still,
+//! so that what is due at a minute is due at that minute on the dot.
 
-use chrono::{DateTime, TimeDelta, Utc};
+use chrono::{DateTime, Utc};
 use std::path::{Path, PathBuf};
-use std::sync::Arc;
-use std::sync::atomic::{AtomicI64, Ordering};
 
-/// Environment variable that names the file to the program `clocked`.
+/// Environment variable that names the clock's file to the program `clocked`.
 pub const CLOCK_FILE: &str = "CARVETIME_TEST_CLOCK";
 
 /// The test's end: sets the time.
 #[derive(Debug, Clone)]
 pub struct TestClock {
     file: PathBuf,
-    offset_ms: Arc<AtomicI64>,
 }
 
 impl TestClock {
-    /// Keeps its offset in `file`; shows the system's time at first.
+    /// Keeps its time in `file`.
     pub fn new(file: PathBuf) -> Self {
-        let clock = Self { file, offset_ms: Arc::default() };
-        clock.write(0);
-        clock
+        Self { file }
     }
 
     /// The file.
@@ -30,24 +26,18 @@ impl TestClock {
 
     /// The time it shows.
     pub fn now(&self) -> DateTime<Utc> {
-        Utc::now() + TimeDelta::milliseconds(self.offset_ms.load(Ordering::SeqCst))
+        read(&self.file).unwrap_or_else(Utc::now)
     }
 
-    /// It shows `now`, and goes on from there.
+    /// It stands at `now`.
     pub fn set(&self, now: DateTime<Utc>) {
-        self.write((now - Utc::now()).num_milliseconds());
-    }
-
-    fn write(&self, offset_ms: i64) {
-        self.offset_ms.store(offset_ms, Ordering::SeqCst);
         let fresh = self.file.with_extension("new");
-        std::fs::write(&fresh, offset_ms.to_string()).expect("the folder is there");
+        std::fs::write(&fresh, now.timestamp_millis().to_string()).expect("the folder is there");
         std::fs::rename(&fresh, &self.file).expect("the folder is there");
     }
 }
 
-/// The offset that stands in `file`.
-pub fn offset(file: &Path) -> TimeDelta {
-    let text = std::fs::read_to_string(file).unwrap_or_default();
-    TimeDelta::milliseconds(text.trim().parse().unwrap_or_default())
+/// The time in `file`, if it was set.
+pub fn read(file: &Path) -> Option<DateTime<Utc>> {
+    DateTime::from_timestamp_millis(std::fs::read_to_string(file).ok()?.parse().ok()?)
 }

@@ -10,7 +10,7 @@ use carvetime::engine::Engine;
 use carvetime::room::decide;
 use carvetime::telegram::{Options, Pace, Server};
 use carvetime::words::Voice;
-use carvetime_tests::clock::{CLOCK_FILE, offset};
+use carvetime_tests::clock::{CLOCK_FILE, read};
 use chrono::Utc;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -28,7 +28,7 @@ async fn main() {
     tokio::spawn(watch(file.clone(), Arc::clone(&set)));
     let bot = Options::from_env().and_then(|options| options.bot()).expect("a token and an address");
     let mut server = Server::new(bot, engine, voice);
-    server.clock = Arc::new(move || Utc::now() + offset(&file));
+    server.clock = Arc::new(move || read(&file).unwrap_or_else(Utc::now));
     server.set = set;
     server.pace = Pace::unlimited();
     let served = server.run(terminated()).await;
@@ -40,10 +40,10 @@ async fn main() {
 
 /// Tells the program when the clock has been set.
 async fn watch(file: PathBuf, set: Arc<Notify>) {
-    let mut last = offset(&file);
+    let mut last = read(&file);
     loop {
         tokio::time::sleep(Duration::from_millis(10)).await;
-        let now = offset(&file);
+        let now = read(&file);
         if now != last {
             last = now;
             set.notify_one();
