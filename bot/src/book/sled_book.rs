@@ -12,6 +12,7 @@ use std::fs::{File, TryLockError};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
+use std::time::Duration;
 
 /// sled's own default is 1 GB.
 const CACHE_BYTES: u64 = 32 * 1024 * 1024;
@@ -62,10 +63,24 @@ impl SledBook {
         std::fs::create_dir_all(path).map_err(|source| BookError::Disk { path: path.into(), source })?;
         remove_half_snapshots(path)?;
         let config = sled::Config::new().path(path).cache_capacity(CACHE_BYTES);
-        let mut book = Self::with(config, path.into())?;
+        let mut book = Self::with_patience(&config, path)?;
         let file = path.join("db");
         book.file = Some(File::open(&file).map_err(|source| BookError::Disk { path: file, source })?);
         Ok(book)
+    }
+
+    /// Our own lock is held here already, so a store that is still locked is one just closed in this process: sled's
+    /// background threads let go of the file a moment after the last handle is dropped.
+    fn with_patience(config: &sled::Config, path: &Path) -> Result<Self, BookError> {
+        const TRIES: u32 = 40;
+        const PAUSE: Duration = Duration::from_millis(50);
+        for _ in 1..TRIES {
+            match Self::with(config.clone(), path.into()) {
+                Err(BookError::Locked { .. }) => std::thread::sleep(PAUSE),
+                outcome => return outcome,
+            }
+        }
+        Self::with(config.clone(), path.into())
     }
 
     fn with(config: sled::Config, path: PathBuf) -> Result<Self, BookError> {
