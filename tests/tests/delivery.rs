@@ -204,7 +204,7 @@ fn a_topic_is_answered_in_the_topic() {
     let telegram = &kitchen.telegram;
     let forum = telegram.forum("Family", &["Rosa"]);
     telegram.say_in("Rosa", forum, 77, "/salt 2 tbsp table salt in flake kosher");
-    let answer = telegram.expect(forum, "plan");
+    let answer = telegram.expect(forum, "flake kosher salt");
     assert_eq!(answer.thread, Some(77));
 }
 
