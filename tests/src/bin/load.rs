@@ -1,16 +1,17 @@
 //! A load on the real program: updates at a fixed rate, whatever the answers do (an open loop), durable writes on.
 //!
 //! ```text
-//! cargo run --release -p carvetime-tests --bin load -- [--rate 100] [--seconds 30] [--chats 200] [--say] [--bells 100000]
+//! cargo run --release -p carvetime-tests --bin load -- [--rate 100] [--seconds 30] [--chats 200] [--say [--unpaced]] [--bells N]
 //! ```
 //!
 //! Reported: reply latency from the moment the platform has the update until the call that answers it arrives, the rate
 //! reached, resident memory, and the time from start to the first poll. `--say` sends words instead of button presses; the
 //! platform lets a bot send about 30 messages a second, and the program keeps to that, so a rate above it measures
-//! the program's patience. Presses are answered by notices, which have no such limit. `--bells N` fills a book with N
-//! pending reminders first, and only starts the program.
+//! the program's patience; `--unpaced` takes the same code without the limit (`clocked`). Presses are answered by notices,
+//! which have none. `--bells N` fills a book with N pending reminders first, and only starts the program.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use carvetime_tests::clock::TestClock;
 use carvetime_tests::loopback::{Call, Loopback};
 use carvetime_tests::program::Program;
 use std::collections::BTreeMap;
@@ -22,6 +23,7 @@ struct Wish {
     seconds: f64,
     chats: usize,
     say: bool,
+    unpaced: bool,
     bells: usize,
 }
 
@@ -40,7 +42,7 @@ fn main() {
 }
 
 fn read_args() -> Wish {
-    let mut wish = Wish { rate: 100.0, seconds: 30.0, chats: 200, say: false, bells: 0 };
+    let mut wish = Wish { rate: 100.0, seconds: 30.0, chats: 200, say: false, unpaced: false, bells: 0 };
     let mut args = std::env::args().skip(1);
     while let Some(arg) = args.next() {
         let mut number = || args.next().and_then(|text| text.parse::<f64>().ok()).expect("a number after the option");
@@ -50,6 +52,7 @@ fn read_args() -> Wish {
             "--chats" => wish.chats = number() as usize,
             "--bells" => wish.bells = number() as usize,
             "--say" => wish.say = true,
+            "--unpaced" => wish.unpaced = true,
             other => panic!("unknown option {other}"),
         }
     }
@@ -84,7 +87,10 @@ fn load(wish: &Wish, data: &Path) {
     let server = Loopback::start();
     let names: Vec<String> = (0..wish.chats).map(|n| format!("Cook {n}")).collect();
     let chats: Vec<i64> = names.iter().map(|name| server.person(name)).collect();
-    let program = Program::serve(&server, data);
+    let program = match wish.unpaced {
+        true => Program::clocked(&server, data, &TestClock::new(data.with_extension("clock"))),
+        false => Program::serve(&server, data),
+    };
     server.wait_calls("the first poll", |calls| calls.iter().any(|call| call.method == "getUpdates"));
     // Everybody is known and has a message with buttons, at a rate the platform allows.
     for name in &names {
