@@ -113,14 +113,19 @@ ask-dose-share = { $place ->
     [drumstick] { $volume } on each drumstick
    *[skin] { $volume } on the skin
 }
-ask-dose-skin = For the skin mix it with as much pepper and baking powder.
+ask-dose-skin = For the skin mix it with as much pepper and, for crisp skin, baking powder.
+ask-dose-per-lb = { $volume } of { $salt } a pound of bird ({ $mass }), then 24 h or more in the fridge.
+ask-dose-per-kg = { $volume } of { $salt } a kilo of bird ({ $mass }), then 24 h or more in the fridge.
+ask-spoon-weights = { $volume } weighs: { $weights }.
+ask-spoon-weight = { $mass } of { $salt }
 ask-dose-rest = Then 24 h or more in the fridge, uncovered; { $longest } at most.
 ask-dose-none = { $percent } % solution: the packer has salted it already. No more salt, no brine.
 ask-dose-light = There is { $percent } % solution in it, so this is a light dose.
 ask-brine = { $percent } % brine: { $mass } of salt in { $water } of water. That is { $volume } of { $salt }.
 ask-brine-strength = { $given } % is more than cold water holds, or none at all. Above 0 to { $high } %, for example: 6 % brine for 1 gallon.
-ask-brine-other = Per cent of the whole brine; reckoned on the water alone it is { $percent } %.
+ask-brine-other = Percent of the whole brine; reckoned on the water alone it is { $percent } %.
 ask-brine-time = It takes { $time }, in a pot of { $vessel }.
+ask-brine-usual = { $time } for birds of { $low } to { $high }.
 ask-brine-cold = Bird and brine stay at { $cold } or colder, 48 h at most.
 ask-depth = After { $rest } in the fridge salt is about { $depth } mm deep ({ $low } to { $high }).
 ask-depth-pork = That is where a tenth of the surface's salt has arrived. Measured in pork; nobody has published it for turkey.
@@ -176,7 +181,7 @@ ask-lethality-care = For meat, with a checked thermometer; not for stuffing. Foo
 ask-safe = { $target } in the thickest breast, the innermost thigh and the wing.
 ask-safe-held = { $target } for { $hold } in the thickest breast, the innermost thigh and the wing.
 ask-safe-stuffing = Stuffing: { $target } in its middle, in the bird or beside it.
-ask-safe-where = Keep the tip off the bone. Colour and clear juices prove nothing.
+ask-safe-where = Keep the tip off the bone. Color and clear juices prove nothing.
 ask-out-fine = { $out } out is still fine. { $left } left: then it is eaten, in the fridge or thrown away.
 ask-out-if-cool = That holds up to { $air } around it; hotter, it is one hour in all.
 ask-out-limit = Two hours out of the fridge in all, one hour above { $air }. Then it is thrown away.
@@ -207,7 +212,7 @@ ask-reheat-care = Covered, with a little broth. Not in a slow cooker.
 ask-reheat-once = In the UK: reheat once only.
 ask-refreeze = Thawed in the fridge it may be frozen again, raw or cooked. Thawed in water or a microwave, cook it first.
 ask-refreeze-out = Not if it stood out more than two hours.
-ask-colour = Colour and clear juices prove nothing, pink or not. The thermometer decides:
+ask-colour = Color and clear juices prove nothing, pink or not. The thermometer decides:
 ask-stand = Let it stand { $least } or more before carving, loosely covered. It gets hotter first, then cooler.
 ask-oven-low = No: poultry wants an oven at { $limit } or hotter, say food-safety authorities.
 ask-oven = Set the oven to { $limit } or hotter: that is what food-safety authorities say for poultry.
@@ -217,9 +222,36 @@ ask-wash = No, don't wash it: of people who did, { $share } % had bacteria in th
 ask-counter-thaw = Never on the counter, nor in warm water: the outside spoils while the middle is ice. Fridge, or cold water changed every { $every }.
 ask-stuffing = Safest baked beside the bird. In it: stuff loosely, just before it goes on, and not a bird that is frozen, smoked or fried.
 ask-stuffing-target = Its middle must reach { $target } too.
+ask-fry-frozen = No: never fry a bird that is frozen or partly frozen. The oil boils over and burns. Thaw it through first.
+ask-fry-stuffed = No: never fry a stuffed bird.
+ask-fry-heavy = No: { $given } is too much for a fryer. Up to 12 lb.
+ask-fry-time = { $mass } takes about { $time } at 350 °F; done at { $target } everywhere.
 ask-fry = Frying: outdoors, 10 ft or more from the house, oil at 350 °F, 3 to 5 min a pound, no bird over 12 lb.
 ask-fry-care = Thawed through and dry, never stuffed: water makes the oil boil over. Find the oil level with water first, never leave it alone, keep a dry-powder extinguisher at hand.
 ask-charcoal = Never indoors, in a garage, tent or under a porch roof. Carbon monoxide kills and has no smell. A grill still warm stays outside too.
+
+ask-stuff-ahead = No: stuff it just before it goes on, and loosely. You may have dry and wet parts ready in the fridge, apart. Its middle must reach { $target }.
+
+# ---- habits, and what went wrong
+ask-fridge = { $cold } or colder, by a thermometer inside.
+ask-baste = No need. Every opening of the oven costs time, and wet skin won't crisp.
+ask-kosher-bird = A kosher bird has been salted already: no brine, and no salt on top without tasting first.
+ask-thermometer = Thickest breast, innermost thigh, the wing joint; tip in the middle of the meat, off the bone. { $target } in all of them.
+ask-garage-thaw = Only if it was { $cold } or colder there all the while, by a thermometer. If you don't know, throw it away: cooking doesn't undo it.
+ask-oven-down = Keep the door shut. If the heat isn't back soon, move the bird: another oven, a neighbor's, a covered grill outdoors. If it hasn't been on yet, back into the fridge.
+ask-oven-down-care = Don't stop halfway and finish later. Warm but under { $hot } for more than { $limit } in all: throw it away.
+ask-still-frozen = Into cold water now, in a tight bag, fresh water every { $every }: about 30 min for each pound still frozen. Then cook it at once.
+ask-still-frozen-cook = Or roast it as it is, unstuffed, in an oven, not a smoker or fryer: up to half as long again. Pull the giblets out once they come loose. { $target } everywhere.
+ask-too-fast = Turn the oven down, not under { $oven }, and lay foil over it. { $target } everywhere is done: then keep it covered at { $hot } or hotter.
+ask-too-slow = Oven up to { $oven } or a little more, door shut. In a hurry, cut off legs and breast and roast the pieces. Serve late rather than under { $target }.
+ask-stuffing-for = { $people ->
+    [one] Stuffing for one: { $low } to { $high }.
+   *[other] Stuffing for { $people }: { $low } to { $high }. What doesn't fit loosely in the bird bakes beside it.
+}
+ask-gravy-for = { $people ->
+    [one] Gravy for one: { $low } to { $high }.
+   *[other] Gravy for { $people }: { $low } to { $high }.
+}
 
 # ---- units
 ask-convert = { $given } = { $result }.

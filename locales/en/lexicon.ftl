@@ -170,7 +170,7 @@ lexicon-thawing-cook-frozen = from frozen, cook from frozen, cook it frozen, str
 lexicon-ahead = day before, the day before, a day before, day ahead, a day ahead, cook ahead, cooked ahead, cook it ahead, ahead, ahead of time, in advance, the night before, night before
 lexicon-not-ahead = same day, on the day, the same day
 lexicon-elsewhere = at my sister's, at my brother's, at my mother's, at my mom's, at my mum's, at my dad's, at my parents', at my parents, at my aunt's, at my uncle's, at my friend's, at my in laws, at my grandma's, potluck, at another house, another house, other house, elsewhere, somewhere else, their house, their place, her house, her place, his house, his place, carry it, carried, take it to, bring it to, carry it cold
-lexicon-here = at home, at ours, at our place, at my place, at my house, here, our house, my house
+lexicon-here = cook it there, cook there, cooking there, at home, at ours, at our place, at my place, at my house, here, our house, my house
 lexicon-drive = drive, away, trip, ride, by car, on the road, journey, driving
 lexicon-at-home = have, i've got, ive got, got, already have, we have, in my freezer, in the freezer, in my fridge, already bought, bought
 lexicon-to-buy = need to buy, have to buy, not bought, haven't bought, still to buy, going to buy, buy
@@ -230,7 +230,7 @@ lexicon-ask-how-big = how big, what size, how large, how heavy, which size, how 
 lexicon-ask-how-many = how many, how many people, serves, does it feed, will it feed, enough for
 lexicon-ask-why = why, source, says who, where is that from
 lexicon-ask-deep = how deep, how far, penetrate, penetrates, depth
-lexicon-ask-safe = safe, ok, okay, fine, enough, good to eat, still good, bad, dangerous, sick, can i, may i, should i, do i need to, do i have to, must i, all right, alright, good
+lexicon-ask-safe = safe, ok, okay, fine, enough, good to eat, still good, bad, dangerous, sick, can i, may i, should i, do i need to, do i have to, must i, all right, alright, good, should i do, shall i
 lexicon-ask-temperature = temperature, temp, how hot, internal temp, internal temperature, what temp, what temperature, done at, when is it done, when is turkey done, doneness, read, should read, reads
 lexicon-ask-out = out, left out, sat out, sitting out, been out, standing out, stood out, on the counter, at room temperature, room temperature, outside, on the table, unrefrigerated, forgot, warm car, in the car
 lexicon-ask-counter = counter, on the counter, countertop, at room temperature, room temperature, hot water, warm water, on the table, in the sink overnight
@@ -259,6 +259,17 @@ lexicon-ask-overnight = overnight, all night, the whole night, since last night
 lexicon-ask-refreeze = refreeze, re freeze, freeze it again, freeze again, refrozen, refreezing
 lexicon-ask-colour = pink, juices, juice, juices run clear, run clear, clear juices, colour, color, bloody, red
 lexicon-ask-stand = stand, standing, rest, resting, rest after
+
+## When something goes wrong, and habits
+lexicon-ask-help = what do i do, what do we do, what now, what can i do, what should i do, what to do, help, what then
+lexicon-ask-oven-down = oven broke, oven is broken, oven broken, oven broke down, oven died, oven stopped, oven stopped working, oven isn't working, oven won't heat, oven went out, oven is dead, power went out, power is out, power out, lost power, no power, power cut
+lexicon-ask-too-fast = too fast, too quickly, too quick, too soon, too early, done early, done too early, ahead of schedule
+lexicon-ask-too-slow = too slow, too slowly, cooking slow, cooking slowly, taking too long, taking forever, behind schedule, won't cook, isn't cooking, not cooking, takes too long
+lexicon-ask-garage = garage, in the garage, shed, in the shed, porch, on the porch, balcony, in the car, outside, outdoors
+lexicon-ask-baste = baste, basting, baste it, spoon juices, spoon the juices
+lexicon-ask-where = where, where do, where does, where to, whereabouts
+lexicon-ask-thermometer = thermometer, probe, meat thermometer
+lexicon-last = last
 
 ## Short talk, taken as a whole text only: words that say nothing, what is done, what is not, by step
 lexicon-talk-filler = i, im, ive, we, weve, it, its, is, was, be, been, the, a, have, has, just, now, already, right, ok, okay, yes, yep, yeah, so, and, hey, well, oh, oops, sorry, bird, birds, turkey, turkeys, chicken, duck, goose, that, thats, all, them, theyre, they, this, finally, my, our, he, hes, she, shes, him, her, guys, everyone, everybody, please, there, then, think, also, again, up, to, did, do, yet, hi, hello, thanks, are, for, you, too, today, ago, minute, minutes

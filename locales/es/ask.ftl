@@ -113,7 +113,11 @@ ask-dose-share = { $place ->
     [drumstick] { $volume } en cada muslo
    *[skin] { $volume } en la piel
 }
-ask-dose-skin = Para la piel, mézclala con otro tanto de pimienta y de levadura química.
+ask-dose-skin = Para la piel, mézclala con otro tanto de pimienta y, para que quede crujiente, de levadura química.
+ask-dose-per-lb = { $volume } de { $salt } por libra de ave ({ $mass }), y luego 24 h o más en la nevera.
+ask-dose-per-kg = { $volume } de { $salt } por kilo de ave ({ $mass }), y luego 24 h o más en la nevera.
+ask-spoon-weights = { $volume } pesa: { $weights }.
+ask-spoon-weight = { $mass } de { $salt }
 ask-dose-rest = Luego 24 h o más en la nevera, sin tapar; { $longest } como mucho.
 ask-dose-none = { $percent } % de solución: ya la saló el envasador. Ni más sal ni salmuera.
 ask-dose-light = Lleva { $percent } % de solución, así que la dosis es suave.
@@ -121,6 +125,7 @@ ask-brine = Salmuera al { $percent } %: { $mass } de sal en { $water } de agua. 
 ask-brine-strength = { $given } % no cabe en agua fría, o no es nada. De más de 0 a { $high } %, por ejemplo: salmuera al 6 % para 4 litros.
 ask-brine-other = Por ciento de toda la salmuera; sobre el agua sola es { $percent } %.
 ask-brine-time = Tarda { $time }, en una olla de { $vessel }.
+ask-brine-usual = Aves de { $low } a { $high }: { $time }.
 ask-brine-cold = Ave y salmuera a { $cold } o menos, 48 h como mucho.
 ask-depth = Tras { $rest } en la nevera la sal ha entrado unos { $depth } mm (de { $low } a { $high }).
 ask-depth-pork = Ahí ha llegado una décima de la sal de la superficie. Medido en cerdo; para pavo nadie lo ha publicado.
@@ -213,13 +218,40 @@ ask-oven-low = No: las autoridades piden para aves un horno a { $limit } o más.
 ask-oven = Pon el horno a { $limit } o más: es lo que piden las autoridades para aves.
 ask-oven-smoker = Un ahumador va de { $low } a { $high }, con el ave descongelada del todo.
 ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego a la nevera.
-ask-wash = No la laves: de quienes lo hicieron, al { $share } % le quedaron bacterias en el fregadero. Sécala y lávate las manos 20 s.
+ask-wash = No la laves: de quienes la lavaron, el { $share } % acabó con bacterias en el fregadero. Sécala y lávate las manos 20 s.
 ask-counter-thaw = Nunca en la encimera ni en agua tibia: por fuera se estropea y por dentro sigue helada. Nevera, o agua fría cambiada cada { $every }.
-ask-stuffing = Lo más seguro, al horno aparte. Dentro: suelto, justo antes de meterla, y nunca en un ave congelada, ahumada o frita.
+ask-stuffing = Lo más seguro, al horno aparte. Dentro: sin apretarlo, justo antes de meter el ave, y nunca en un ave congelada, ahumada o frita.
 ask-stuffing-target = El centro también debe llegar a { $target }.
+ask-fry-frozen = No: nunca frías un ave congelada ni a medio descongelar. El aceite rebosa y quema. Primero, descongelada del todo.
+ask-fry-stuffed = No: nunca frías un ave rellena.
+ask-fry-heavy = No: { $given } es demasiado para una freidora. Hasta 5,4 kg.
+ask-fry-time = { $mass } tarda { $time } a 175 °C; está hecha con { $target } en todas partes.
 ask-fry = Freír: al aire libre, a 3 m o más de la casa, aceite a 175 °C, de 7 a 11 min por kilo, nada de más de 5,4 kg.
 ask-fry-care = Descongelada del todo y seca, nunca rellena: el agua hace rebosar el aceite. Busca antes el nivel con agua, no la dejes sola y ten un extintor de polvo a mano.
 ask-charcoal = Nunca dentro de casa, en un garaje, una tienda o bajo techo. El monóxido de carbono mata y no huele. La parrilla aún tibia también se queda fuera.
+
+ask-stuff-ahead = No: rellénala justo antes de meterla, y sin apretar. Puedes dejar lo seco y lo húmedo listos en la nevera, por separado. El centro debe llegar a { $target }.
+
+# ---- habits, and what went wrong
+ask-fridge = A { $cold } o menos, con un termómetro dentro.
+ask-baste = No hace falta. Cada vez que abres el horno pierdes tiempo, y la piel mojada no queda crujiente.
+ask-kosher-bird = Un ave kosher ya viene salada: nada de salmuera, ni más sal sin probar antes.
+ask-thermometer = Lo más grueso de la pechuga, lo más hondo del muslo y la articulación del ala; la punta en medio de la carne, lejos del hueso. { $target } en todos.
+ask-garage-thaw = Solo si allí hubo { $cold } o menos todo el tiempo, medidos. Si no lo sabes, tírala: cocinarla no lo arregla.
+ask-oven-down = No abras la puerta. Si el calor no vuelve pronto, lleva el ave a otro horno, al de un vecino o a una barbacoa con tapa al aire libre. Si aún no había entrado, a la nevera.
+ask-oven-down-care = No la dejes a medias para acabarla luego. Templada, por debajo de { $hot }, más de { $limit } en total: a la basura.
+ask-still-frozen = Ya mismo a agua fría, en una bolsa bien cerrada, con agua nueva cada { $every }: una hora por cada kilo aún congelado. Luego, cocínala enseguida.
+ask-still-frozen-cook = O ásala como está, sin relleno, en horno, no en ahumador ni freidora: hasta la mitad más de tiempo. Saca los menudillos cuando se suelten. { $target } en todas partes.
+ask-too-fast = Baja el horno, no a menos de { $oven }, y cúbrela con papel de aluminio. Con { $target } en todas partes está hecha: luego, tapada y a { $hot } o más.
+ask-too-slow = Horno a { $oven } o algo más, con la puerta cerrada. Si hay prisa, separa muslos y pechuga y ásalos en piezas. Mejor tarde que por debajo de { $target }.
+ask-stuffing-for = { $people ->
+    [one] Relleno para uno: de { $low } a { $high }.
+   *[other] Relleno para { $people }: de { $low } a { $high }. Lo que no quepa sin apretar va al horno aparte.
+}
+ask-gravy-for = { $people ->
+    [one] Salsa para uno: de { $low } a { $high }.
+   *[other] Salsa para { $people }: de { $low } a { $high }.
+}
 
 # ---- units
 ask-convert = { $given } = { $result }.

@@ -171,7 +171,7 @@ lexicon-thawing-cook-frozen = cocinar congelado, desde congelado, sin descongela
 lexicon-ahead = día antes, el día antes, un día antes, el día anterior, día anterior, con antelación, por adelantado, la víspera, víspera
 lexicon-not-ahead = el mismo día, mismo día
 lexicon-elsewhere = en casa de mi hermana, en casa de mi hermano, en casa de mi madre, en casa de mi padre, en casa de mis padres, en casa de mi tía, en casa de mi abuela, en casa de mis suegros, en casa de, en otra casa, otra casa, fuera de casa, llevarlo, lo llevo, lo llevamos, llevar
-lexicon-here = en casa, en mi casa, en nuestra casa, aquí
+lexicon-here = lo aso allí, la aso allí, lo hago allí, en casa, en mi casa, en nuestra casa, aquí
 lexicon-drive = en coche, en carro, en auto, de viaje, de camino, de coche, de trayecto, de distancia, viaje, trayecto
 lexicon-at-home = tengo, tenemos, ya tengo, ya lo tengo, en mi congelador, comprado, ya comprado
 lexicon-to-buy = hay que comprar, tengo que comprar, por comprar, comprar
@@ -231,7 +231,7 @@ lexicon-ask-how-big = qué tamaño, de qué tamaño, qué peso, de qué peso, cu
 lexicon-ask-how-many = cuántos, cuántas, cuántas personas, para cuántos, para cuántas personas, alcanza para, da para, cuántos comen
 lexicon-ask-why = por qué, fuente, quién lo dice, de dónde sale
 lexicon-ask-deep = qué tan profundo, hasta dónde, cuánto penetra, penetra, profundidad, cuánto entra
-lexicon-ask-safe = seguro, segura, es seguro, está bien, vale, bastante, basta, suficiente, peligroso, malo, se puede, puedo, debo, hay que, hace falta, bien, ok
+lexicon-ask-safe = seguro, segura, es seguro, está bien, vale, bastante, basta, suficiente, peligroso, malo, se puede, puedo, debo, hay que, hace falta, bien, ok, es peligroso
 lexicon-ask-temperature = temperatura, a qué temperatura, qué temperatura, temperatura interna, grados, cuándo está hecho, debe marcar, marcar, a cuántos grados, cuántos grados
 lexicon-ask-out = fuera, fuera de la nevera, a temperatura ambiente, temperatura ambiente, en la encimera, en la mesa, olvidé, sin refrigerar, en el coche
 lexicon-ask-counter = encimera, en la encimera, a temperatura ambiente, temperatura ambiente, agua caliente, agua tibia, mesada, en la mesa
@@ -254,12 +254,23 @@ lexicon-food-giblets = menudillos, menudos
 lexicon-food-soup = sopa, guiso
 lexicon-food-raw = crudo, cruda, fresco, fresca, descongelado
 lexicon-place-fridge = nevera, en la nevera, refrigerador, en el refrigerador, frigorífico, frigo, en el frigo
-lexicon-place-freezer = congelador, en el congelador, congelado, congelar
+lexicon-place-freezer = congelador, en el congelador, congelado, congelar, congelar las sobras
 lexicon-label-per = por, por cada, cada
 lexicon-ask-overnight = toda la noche, desde anoche
 lexicon-ask-refreeze = recongelar, volver a congelar, congelarlo otra vez, congelar de nuevo
 lexicon-ask-colour = rosado, rosada, rosa, jugos, jugo, color, sangre, rojo, roja
-lexicon-ask-stand = reposar, reposo, descansar
+lexicon-ask-stand = reposar, reposo, descansar, reposa, reposarlo, reposarla
+
+## Cuando algo va mal, y costumbres
+lexicon-ask-help = qué hago, qué hacemos, qué puedo hacer, qué podemos hacer, ayuda, y ahora qué
+lexicon-ask-oven-down = roto el horno, horno roto, se rompió el horno, se estropeó el horno, estropeado el horno, horno estropeado, no funciona el horno, el horno no funciona, horno no funciona, horno no calienta, se fue la luz, se ha ido la luz, sin luz, no hay luz, se apagó el horno
+lexicon-ask-too-fast = demasiado rápido, muy rápido, demasiado pronto, demasiado deprisa, antes de tiempo, muy pronto
+lexicon-ask-too-slow = demasiado lento, muy lento, demasiado despacio, muy despacio, tarda demasiado, tarda mucho, no se hace, no se cocina, no avanza
+lexicon-ask-garage = garaje, en el garaje, trastero, porche, en el porche, balcón, en el balcón, terraza, en la terraza, en el coche
+lexicon-ask-baste = regar, regarlo, regarla, rociar, rociarlo, rociarla, bañar con su jugo, bañarlo, bañarla, pintarlo, mojarlo
+lexicon-ask-where = dónde, en dónde, adónde
+lexicon-ask-thermometer = termómetro, sonda
+lexicon-last = pasado, pasada
 
 ## Frases cortas, solo como texto entero: palabras que nada dicen, lo hecho, lo no hecho, por paso
 lexicon-talk-filler = yo, ya, lo, la, los, las, le, el, he, ha, hemos, han, esta, estan, me, se, acabo, acabamos, de, que, pues, ahora, mismo, ok, vale, sí, bien, por, fin, oye, pavo, pava, ave, pollo, pato, ganso, oca, bicho, un, una, mi, nuestro, ay, uy, todo, toda, todos, todas, hola, gracias, porfa, eso, chicos, y, es, ahi, hace, momento, rato, poco

@@ -4,6 +4,7 @@
 //! reads, [`answer`] answers. An answer carries its sources, so that "why?" can be answered, and asks back where a missing
 //! unit or weight would change it.
 
+mod advice;
 mod answer;
 mod bird;
 mod convert;
@@ -13,6 +14,7 @@ mod read;
 mod safety;
 mod salt;
 
+pub use advice::Advice;
 pub use answer::{Answer, AskBack, Choice, Value, source_line};
 pub use line::{Printed, answer_line};
 pub use question::{BirdSaid, Question, SaltSaid};
@@ -110,7 +112,12 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::Wash => safety::wash(),
         Question::CounterThaw => safety::counter_thaw(),
         Question::Stuffing => safety::stuffing(),
-        Question::Fry => safety::fry(),
+        Question::Fry { bird, frozen } => advice::fry(bird, *frozen),
+        Question::Advice(about) => advice::advice(*about, asker),
+        Question::Side { stuffing, people } => advice::side(*stuffing, *people, asker),
+        Question::SpoonWeights { volume, kosher } => salt::spoon_weights(*volume, *kosher, asker),
+        Question::SaltPer { kilogram, salt } => salt::per(*kilogram, *salt, asker),
+        Question::BrineTime => salt::brine_time(),
         Question::CharcoalIndoors => safety::charcoal_indoors(),
         Question::UnitConvert { amount, to, butter } => convert::units(amount, *to, *butter, asker),
     }

@@ -1,5 +1,6 @@
 //! What can be asked. Gaps are open fields: the answer asks for what matters.
 
+use super::Advice;
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
 use carvetime_core::quantity::{Amount, Mass, Temperature, Unit, Volume};
@@ -160,7 +161,37 @@ pub enum Question {
     /// Whether and how to stuff.
     Stuffing,
     /// Whether and how to fry.
-    Fry,
+    Fry {
+        /// The bird.
+        bird: BirdSaid,
+        /// It was called frozen.
+        frozen: bool,
+    },
+    /// Something answered in one short text.
+    Advice(Advice),
+    /// Stuffing (else gravy) for so many.
+    Side {
+        /// Stuffing.
+        stuffing: bool,
+        /// Who eats.
+        people: u16,
+    },
+    /// What a spoon weighs of each salt it may be.
+    SpoonWeights {
+        /// The spoon.
+        volume: Volume,
+        /// Kosher was said: flake or coarse.
+        kosher: bool,
+    },
+    /// The dose for a pound or a kilogram of bird.
+    SaltPer {
+        /// A kilogram; else a pound.
+        kilogram: bool,
+        /// Which salt.
+        salt: Option<SaltSaid>,
+    },
+    /// How long a usual bird stays in brine.
+    BrineTime,
     /// Charcoal in the house.
     CharcoalIndoors,
     /// An amount in other units.
@@ -201,7 +232,12 @@ impl Question {
             Self::Wash => "wash",
             Self::CounterThaw => "counter-thaw",
             Self::Stuffing => "stuffing",
-            Self::Fry => "fry",
+            Self::Fry { .. } => "fry",
+            Self::Advice(about) => about.kind(),
+            Self::Side { .. } => "sides",
+            Self::SpoonWeights { .. } => "salt-convert",
+            Self::SaltPer { .. } => "salt-dose",
+            Self::BrineTime => "brine",
             Self::CharcoalIndoors => "charcoal-indoors",
             Self::UnitConvert { .. } => "unit-convert",
         }

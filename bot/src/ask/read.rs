@@ -3,8 +3,8 @@
 //! The kinds are tried from the most telling to the least: a word such as "rinse" settles it, a bare amount comes last.
 //! Order of words matters only for which salt is turned into which.
 
-use super::Asker;
 use super::question::{BirdSaid, Question, SaltSaid};
+use super::{Advice, Asker};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{Problem, Wish, read_wish};
 use crate::words::Text;
@@ -73,7 +73,8 @@ struct Asked<'a> {
 
 impl Asked<'_> {
     fn question(&self) -> Option<Question> {
-        self.about_salt()
+        self.about_trouble()
+            .or_else(|| self.about_salt())
             .or_else(|| self.about_danger())
             .or_else(|| self.about_food())
             .or_else(|| self.about_bird())
@@ -102,6 +103,66 @@ impl Asked<'_> {
             let weeks = self.places().find_map(|at| self.s.number(at).filter(|_| self.s.is(at + 1, "unit-week")))?;
             TimeDelta::try_days((weeks * 7.0).clamp(0.0, 5000.0) as i64)
         })
+    }
+
+    // ---- what went wrong, and habits
+
+    fn about_trouble(&self) -> Option<Question> {
+        let frozen = self.any(&["condition-frozen", "condition-part-thawed"]);
+        let thawed = self.any(&["ask-thaw", "condition-fresh", "condition-frozen"]);
+        let cooking = self.any(&["ask-roast", "cooker-oven", "cooker-smoker"]) || self.birdish();
+        let told = if self.has("ask-oven-down") {
+            Advice::OvenDown
+        } else if self.has("ask-too-fast") && cooking {
+            Advice::TooFast
+        } else if self.has("ask-too-slow") && cooking {
+            Advice::TooSlow
+        } else if frozen && self.has("ask-help") {
+            Advice::StillFrozen
+        } else if thawed && self.has("ask-garage") && !self.any(&["fuel-charcoal", "fryer"]) {
+            Advice::GarageThaw
+        } else if self.has("ask-baste") {
+            Advice::Baste
+        } else if self.has("ask-where") && self.has("ask-thermometer") {
+            Advice::Thermometer
+        } else if self.has("ask-temperature") && self.has("place-fridge") && !self.has("ask-out") {
+            Advice::Fridge
+        } else if self.has("ask-stuff") && self.has("ahead") && self.has("ask-safe") {
+            Advice::StuffAhead
+        } else if self.kosher_bird() {
+            Advice::KosherBird
+        } else {
+            return self.side();
+        };
+        Some(Question::Advice(told))
+    }
+
+    /// `kosher turkey`, `pavo kosher`, with salt or brine in question.
+    fn kosher_bird(&self) -> bool {
+        let beside = |at: usize| {
+            self.s.is(at, "salt-kosher")
+                && [at.checked_sub(1), Some(at + 1)].into_iter().flatten().any(|at| self.s.of(at, "bird-").is_some())
+        };
+        self.places().any(beside) && self.amount_of_salt().is_none()
+    }
+
+    /// `stuffing for 8`, `gravy for 10`.
+    fn side(&self) -> Option<Question> {
+        let people = self.wish.adults.unwrap_or(0).saturating_add(self.wish.children.unwrap_or(0));
+        let stuffing = self.has("food-stuffing");
+        let asked = (stuffing || self.has("food-gravy")) && self.wish.mass_g.is_none();
+        let bird = self.wish.kind.is_some() && !self.has("ask-how-much");
+        (asked && people > 0 && !bird).then_some(Question::Side { stuffing, people })
+    }
+
+    fn birdish(&self) -> bool {
+        self.wish.kind.is_some() || self.has("bird-any") || self.wish.mass_g.is_some()
+    }
+
+    /// The unit behind "per": `per pound`, `por kilo`, `a gallon`.
+    fn per_unit(&self) -> Option<Unit> {
+        let named = |at: usize| self.s.of(at, "unit-").and_then(Unit::from_name).or_else(|| self.s.amount(at)?.unit());
+        self.places().filter(|at| self.s.is(*at, "label-per")).find_map(|at| named(at + 1))
     }
 
     // ---- salt
@@ -151,6 +212,23 @@ impl Asked<'_> {
             return Some(Question::SaltConvert { amount, from, to });
         }
         let brine = self.has("salting-wet") && !self.has("salting-dry");
+        let per = self.per_unit();
+        if (self.has("salt-any") || one.is_some()) && !brine && self.wish.solution_percent.is_none() {
+            if let Some(unit @ (Unit::Pound | Unit::Kilogram)) = per {
+                return Some(Question::SaltPer { kilogram: unit == Unit::Kilogram, salt: one });
+            }
+            // "How many grams is a tablespoon of salt": of which salt was not said.
+            let spoon = amount.filter(|(_, amount)| amount.measure() == Some(Measure::Volume) && !about_bird);
+            let kosher = one == Some(SaltSaid::Kosher);
+            if let Some(volume) =
+                spoon.and_then(|(_, a)| a.volume(self.asker.spoons)).filter(|_| kosher || one.is_none())
+            {
+                return Some(Question::SpoonWeights { volume, kosher });
+            }
+        }
+        if brine && self.has("ask-how-long") && self.wish.mass_g.is_none() && !self.has("ask-deep") {
+            return Some(Question::BrineTime);
+        }
         if self.has("ask-deep") && (self.has("salt-any") || one.is_some() || brine || self.has("salting-dry")) {
             return Some(Question::SaltDepth { rest: self.span() });
         }
@@ -160,6 +238,8 @@ impl Asked<'_> {
         if brine {
             let percent = self.amounts(Measure::Percent).find_map(|(_, amount)| amount.percent());
             let water = self.amounts(Measure::Volume).find_map(|(_, amount)| amount.volume(self.asker.spoons));
+            let one_of = |unit: Unit| unit.milliliters(self.asker.spoons).map(carvetime_core::quantity::milliliters);
+            let water = water.or_else(|| per.filter(|unit| unit.measure() == Measure::Volume).and_then(one_of));
             return Some(Question::Brine { percent, water, bird: self.bird(), salt: one });
         }
         let salted = self.any(&["salt-any", "salting-dry"]) || one.is_some();
@@ -210,7 +290,8 @@ impl Asked<'_> {
             return Some(Question::CharcoalIndoors);
         }
         if self.has("fryer") {
-            return Some(Question::Fry);
+            let frozen = self.any(&["condition-frozen", "condition-part-thawed", "thawing-cook-frozen"]);
+            return Some(Question::Fry { bird: self.bird(), frozen });
         }
         if self.has("ask-wash") {
             return Some(Question::Wash);
@@ -254,7 +335,7 @@ impl Asked<'_> {
         }
         let age_of_food = safe && self.span().is_some_and(|span| span >= TimeDelta::days(1)) && !self.has("ask-roast");
         let giblets = self.has("food-giblets") && (how_long || stored || safe);
-        if keep || age_of_food || giblets || cooked && stored && how_long {
+        if keep || age_of_food || giblets || cooked && stored && (how_long || safe) {
             return Some(Question::Keeps { food: self.food(), place: self.kept_at(), age: self.span() });
         }
         if self.has("ask-cool") && !self.has("place-freezer") && (cooked || how_long || safe || self.s.len() <= 6) {
@@ -306,6 +387,8 @@ impl Asked<'_> {
         let (temperature, bare) = match temperature {
             Ok(temperature) => (Some(temperature), None),
             Err(bare) if bare >= BARE_FAHRENHEIT_FROM => (Some(fahrenheit(bare)), None),
+            // Where everyone has a thermometer in °C, 68 is 68 °C; nobody asks whether a bird of 68 °F is done.
+            Err(bare) if self.asker.ground.metric && self.degrees_said() => (Some(celsius(bare)), None),
             Err(bare) => (None, Some(bare)),
         };
         Some(Question::Lethality { temperature, bare, held, kind: self.kind() })
@@ -325,6 +408,11 @@ impl Asked<'_> {
             _ => None,
         });
         Some(scale.ok_or(bare))
+    }
+
+    /// Whether a number was written with "degrees" and no scale.
+    fn degrees_said(&self) -> bool {
+        self.amounts(Measure::Temperature).any(|(_, amount)| amount.unit() == Some(Unit::Degree))
     }
 
     /// Whether the bare number at `at` counts people or weeks.
@@ -419,9 +507,22 @@ impl Asked<'_> {
     /// Cooker and setting; 325 °F where only one of them was said.
     fn heat(&self) -> Option<Heat> {
         let cooker = self.wish.cooker.as_deref().and_then(Cooker::from_name);
-        let setting = self.wish.setting_c.map(celsius);
+        let setting = self.wish.setting_c.or_else(|| self.bare_setting()).map(celsius);
         (cooker.is_some() || setting.is_some())
             .then(|| Heat { cooker: cooker.unwrap_or(Cooker::Oven), setting: setting.unwrap_or(fahrenheit(325.0)) })
+    }
+
+    /// `a 180`, `at 325`: a number behind "at" that no clock shows, in °C.
+    fn bare_setting(&self) -> Option<f64> {
+        let metric = self.asker.ground.metric;
+        let range = if metric { 100.0..=290.0 } else { 200.0..=600.0 };
+        let said = |at: usize| {
+            let before = at.checked_sub(1)?;
+            let joined = self.s.is(before, "at") || self.s.is(before, "number-to");
+            self.s.number(at).filter(|value| joined && range.contains(value) && !self.counted(at))
+        };
+        let value = self.places().find_map(said)?;
+        Some(if metric { value } else { (value - 32.0) / 1.8 })
     }
 
     // ---- units
@@ -438,6 +539,11 @@ impl Asked<'_> {
                 .then_some((at, amount))
         })?;
         let to = self.places().rev().find_map(|at| self.s.of(at, "unit-")).and_then(Unit::from_name);
+        // A weight that is asked nothing of is news about the bird.
+        let asked = self.any(&["ask-how-much", "ask-how-many", "ask-how-big"]);
+        if to.is_none() && amount.measure() == Some(Measure::Mass) && !asked {
+            return None;
+        }
         // Of something unknown a bare amount says nothing.
         if to.is_none() && (at + 1..self.s.len()).any(|at| self.is_unknown_word(at)) {
             return None;

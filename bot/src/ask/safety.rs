@@ -266,11 +266,6 @@ pub(super) fn stuffing() -> Result<Answer, NotUnderstood> {
     told("stuffing", texts, &[source::TURKEY_STUFFING, source::COUNTDOWN])
 }
 
-pub(super) fn fry() -> Result<Answer, NotUnderstood> {
-    let texts = vec![Text::new("ask-fry"), Text::new("ask-fry-care")];
-    told("fry", texts, &[source::FRYING])
-}
-
 pub(super) fn charcoal_indoors() -> Result<Answer, NotUnderstood> {
     told("charcoal-indoors", vec![Text::new("ask-charcoal")], &[source::CHARCOAL])
 }

@@ -154,6 +154,81 @@ pub(super) fn weigh(amount: &Amount, salt: SaltSaid, asker: &Asker) -> Result<An
     Ok(with_salt_source(answer, &salt))
 }
 
+/// A spoon of each salt it may be: "a tablespoon of kosher salt", "a tablespoon of salt".
+pub(super) fn spoon_weights(volume: Volume, kosher: bool, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    positive(in_milliliters(volume))?;
+    let grains: &[Grain] = if kosher {
+        &[Grain::FlakeKosher, Grain::CoarseKosher]
+    } else {
+        &[Grain::Table, Grain::FlakeKosher, Grain::CoarseKosher]
+    };
+    let mut answer = Answer::new("salt-convert");
+    let mut weights = Vec::new();
+    for grain in grains {
+        let salt = Salt::Grain(*grain);
+        let mass = salt.mass_of(volume);
+        weights.push(Text::new("ask-spoon-weight").with("salt", salt_arg(&salt)).with("mass", Arg::Grams(mass)));
+        answer = with_salt_source(answer.value(grain.name(), in_grams(mass), "g"), &salt);
+    }
+    if let Some(own) = asker.own_salt.clone().filter(|_| !kosher).map(Salt::Own) {
+        let mass = Arg::Grams(own.mass_of(volume));
+        weights.push(Text::new("ask-spoon-weight").with("salt", salt_arg(&own)).with("mass", mass));
+    }
+    Ok(answer
+        .say(Text::new("ask-spoon-weights").with("volume", Arg::Spoons(volume)).with("weights", Arg::List(weights))))
+}
+
+/// The usual dose for one pound or kilogram.
+pub(super) fn per(kilogram: bool, salt: Option<SaltSaid>, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    let salt = match salt {
+        Some(SaltSaid::Kosher) => Salt::Grain(Grain::FlakeKosher),
+        said => salt_or_ask!(known_or_usual(said, "salt-dose", asker)),
+    };
+    let mass =
+        carvetime_core::quantity::grams(Strength::Usual.grams_per_kg() * if kilogram { 1.0 } else { 0.453_592_37 });
+    let id = if kilogram { "ask-dose-per-kg" } else { "ask-dose-per-lb" };
+    let teaspoon = Unit::Teaspoon.milliliters(asker.spoons).unwrap_or(5.0);
+    let answer = Answer::new("salt-dose")
+        .say(
+            Text::new(id)
+                .with("volume", Arg::Spoons(salt.volume_of(mass)))
+                .with("salt", salt_arg(&salt))
+                .with("mass", Arg::Grams(mass)),
+        )
+        .value("mass", in_grams(mass), "g")
+        .value_cut("volume", in_milliliters(salt.volume_of(mass)) / teaspoon, "tsp")
+        .from(source::DRY_SALTING);
+    Ok(with_salt_source(answer, &salt))
+}
+
+/// How long birds of the usual sizes stay in brine.
+pub(super) fn brine_time() -> Result<Answer, NotUnderstood> {
+    let usual = |pounds: f64| {
+        let bird = carvetime_core::bird::Bird {
+            kind: carvetime_core::bird::Kind::Turkey,
+            mass: carvetime_core::bird::BirdMass::new(carvetime_core::quantity::pounds(pounds)).ok()?,
+            condition: USUAL,
+            form: carvetime_core::bird::Form::Whole,
+            stuffed: false,
+            solution: None,
+        };
+        wet_brine(&bird, BrineStrength::usual()).ok()
+    };
+    let (Some(small), Some(large)) = (usual(10.0), usual(16.0)) else { return Err(NotUnderstood::Unknown) };
+    let cold = carvetime_core::brine::warmest_allowed();
+    Ok(Answer::new("brine")
+        .say(
+            Text::new("ask-brine-usual")
+                .with("low", Arg::Mass(carvetime_core::quantity::pounds(10.0)))
+                .with("high", Arg::Mass(carvetime_core::quantity::pounds(16.0)))
+                .with("time", Arg::SpanRange(small.time.low, large.time.high)),
+        )
+        .say(Text::new("ask-brine-cold").with("cold", Arg::Temperature(cold)))
+        .span_value("time-low", small.time.low, "h")
+        .span_value("time-high", large.time.high, "h")
+        .from(source::BRINE_TIME))
+}
+
 pub(super) fn dose(
     said: &BirdSaid,
     salt: Option<SaltSaid>,

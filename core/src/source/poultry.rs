@@ -49,6 +49,12 @@ sources! {
     LOW_SMOKER = "low-smoker", "common practice", "25 to 30 min a pound in a smoker at 250 °F", "", "", CommonPractice;
     /// Fuel by the hour.
     FUEL = "fuel", "common practice", "an hour at 325 °F takes 0.4 to 0.7 kg of charcoal, 1 to 1½ lb of propane or 1 to 2 lb of pellets", "", "", CommonPractice;
+    /// Stuffing and gravy a person.
+    SIDES = "sides", "common practice", "a person eats ½ to ¾ cup of stuffing and ⅓ to ½ cup of gravy", "", "", CommonPractice;
+    /// Basting.
+    BASTING = "basting", "common practice", "basting wets the skin and cools the oven at every opening", "", "", CommonPractice;
+    /// Salting of kosher meat.
+    KOSHERING = "koshering", "common practice", "kosher birds are soaked, salted and rinsed before they are sold", "", "", CommonPractice;
     /// A bird opened flat.
     FLAT_BIRD = "flat-bird", "common practice", "a bird opened flat takes 60 to 65 % of the time", "", "", CommonPractice;
     /// A bird in pieces.
