@@ -61,15 +61,21 @@ fn a_kill_at_any_call_of_a_turn_loses_nothing_and_decides_nothing_twice() {
     let before = dinner(&kitchen, rosa);
     let (mut moved, mut kills) = (0, 0);
     // A turn ends in three calls (the next poll, the answer, the board), in any order.
-    for nth in 0..4 {
-        for after in [false, true] {
-            arm(&kitchen, nth, after);
-            telegram.tell("Rosa", "/move +1 min");
-            moved += 1;
-            kills += usize::from(was_killed(&kitchen));
-            telegram.heal();
-            kitchen.reopen();
-            telegram.settle();
+    // When the board is still to come depends on the sender's pace: go round again until enough turns were cut.
+    for round in 0..4 {
+        if round > 0 && kills >= 6 {
+            break;
+        }
+        for nth in 0..4 {
+            for after in [false, true] {
+                arm(&kitchen, nth, after);
+                telegram.tell("Rosa", "/move +1 min");
+                moved += 1;
+                kills += usize::from(was_killed(&kitchen));
+                telegram.heal();
+                kitchen.reopen();
+                telegram.settle();
+            }
         }
     }
     assert!(kills >= 6, "only {kills} kills");
