@@ -190,6 +190,90 @@ fn units_are_converted() {
 }
 
 #[test]
+fn what_goes_wrong_in_the_kitchen_and_its_habits_are_answered() {
+    check(
+        "en-US",
+        &[
+            ("what temp should my fridge be", "fridge-temp temperature=40 °F"),
+            ("do i have to baste", "baste"),
+            ("can I brine a kosher turkey", "kosher-bird"),
+            ("how much salt for a kosher turkey", "kosher-bird"),
+            ("where do i put the thermometer", "thermometer"),
+            ("is my turkey safe if it thawed in the garage", "garage-thaw"),
+            ("my oven broke", "oven-down"),
+            ("my turkey is still frozen what do i do", "still-frozen"),
+            ("my turkey is cooking too fast what do i do", "too-fast"),
+            ("the turkey is cooking too slow", "too-slow"),
+            ("can i stuff it the night before", "stuff-ahead"),
+            // Half a cup to three quarters, a third to half, a person.
+            ("how much stuffing for 8", "sides volume-low=944 mL volume-high=1416 mL"),
+            ("gravy for 10", "sides volume-low=790 mL volume-high=1180 mL"),
+            ("can i freeze leftover turkey", "keeps months-low=3 month months-high=4 month"),
+            ("how much kosher salt per pound", "salt-dose mass=1.76 g"),
+            ("how much salt per gallon for brine", "brine salt=219 g water=3.79 L"),
+            ("how long to brine a turkey", "brine"),
+            ("how many grams in a tablespoon of kosher salt", "salt-convert flake-kosher=8.4 g"),
+            ("how long to fry a 12 lb turkey", "fry low=36 min high=60 min"),
+        ],
+    );
+    check(
+        "es-ES",
+        &[
+            ("a qué temperatura debe estar la nevera", "fridge-temp temperature=40 °F"),
+            ("hay que regarlo con su jugo", "baste"),
+            ("puedo poner en salmuera un pavo kosher", "kosher-bird"),
+            ("dónde pongo el termómetro", "thermometer"),
+            ("el pavo se ha descongelado en el garaje, ¿es seguro?", "garage-thaw"),
+            ("se me ha roto el horno", "oven-down"),
+            ("el pavo sigue congelado, qué hago", "still-frozen"),
+            ("el pavo se está haciendo demasiado rápido", "too-fast"),
+            ("el pavo va muy lento", "too-slow"),
+            ("cuánto relleno necesito para 8", "sides volume-low=944 mL"),
+            ("puedo congelar las sobras", "keeps months-low=3 month"),
+            ("cuánta sal por kilo", "salt-dose mass=3.89 g"),
+            ("cuánta sal por litro de salmuera", "brine"),
+            ("cuántos gramos tiene una cucharada de sal", "salt-convert"),
+            // 68 °C is 154.4 °F.
+            ("es seguro el pavo a 68 grados", "lethality"),
+            ("cuánto tiempo reposa el pavo antes de trincharlo", "stand least=20 min"),
+            ("cuánto tarda en freírse un pavo de 5 kg", "fry low=33 min high=55 min"),
+        ],
+    );
+}
+
+#[test]
+fn an_unsafe_thing_is_told_no_first() {
+    let voice = Voice::new();
+    for (tag, text) in [
+        ("en-US", "is it safe to fry a frozen turkey"),
+        ("en-US", "can I fry a stuffed turkey"),
+        ("en-US", "can i stuff it the night before"),
+        ("en-US", "can I fry a 20 lb turkey"),
+        ("es-ES", "puedo freir un pavo congelado"),
+    ] {
+        match answer_line(text, &Reader::new(tag, ZONE, now()), &voice, false) {
+            Printed::Answer(said) => assert!(said.starts_with("No: "), "{text}: {said}"),
+            Printed::NotUnderstood(said) => panic!("{text}: {said}"),
+        }
+    }
+}
+
+#[test]
+fn a_weight_nobody_asks_anything_of_is_no_question() {
+    for text in ["actually 12 lb", "its actually 16 pounds", "14 lb", "bird is 12 lb"] {
+        assert_eq!(told("en-US", text), "!", "{text}");
+    }
+    assert_eq!(told("es-ES", "son 6 kg"), "!");
+    assert_eq!(told("en-US", "how much is 14 lb in kg"), "unit-convert mass=6.35 kg");
+}
+
+#[test]
+fn the_oven_told_by_a_bare_number_is_the_one_reckoned_with() {
+    let time = |text| asked("es-ES", text).unwrap().values.iter().find(|v| v.name == "p50").unwrap().value;
+    assert!(time("cuánto tarda un pavo de 6 kg a 180") < time("cuánto tarda un pavo de 6 kg a 165") - 5.0);
+}
+
+#[test]
 fn spanish_questions_are_answered() {
     check(
         "es",
@@ -338,6 +422,26 @@ fn every_answer_can_be_said_and_every_source_shown_in_each_language() {
         "thaw on the counter",
         "is stuffing safe",
         "deep fry",
+        "fry a frozen turkey",
+        "fry a stuffed turkey",
+        "fry a 20 lb turkey",
+        "fry a 12 lb turkey",
+        "what temp should my fridge be",
+        "do i have to baste",
+        "can I brine a kosher turkey",
+        "where do i put the thermometer",
+        "safe if it thawed in the garage",
+        "my oven broke",
+        "still frozen what do i do",
+        "turkey cooking too fast",
+        "turkey cooking too slow",
+        "can i stuff it the night before",
+        "how much stuffing for 8",
+        "gravy for 10",
+        "how much kosher salt per pound",
+        "how much salt per kilo",
+        "how long to brine a turkey",
+        "grams in a tablespoon of kosher salt",
         "charcoal in the garage",
         "14 lb in kg",
         "325F in C",
