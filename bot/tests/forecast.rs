@@ -202,7 +202,7 @@ fn done_early_comes_with_a_clock() {
     let done = at(&mut kitchen, "13:50", "breast 166, thigh 180, pit 350");
     assert!(done.contains("165 °F in both") && done.contains("[Off the heat]"), "{done}");
     let off = kitchen.press("Tom", "Off the heat");
-    assert!(off.contains("it came off at 1:50 PM") && off.contains("carve it by 3:50 PM"), "{off}");
+    assert!(off.contains("it came off at 1:50 PM") && off.contains("in the fridge by 3:50 PM"), "{off}");
     let limit = kitchen.run_to("2027-11-25 15:35");
     assert!(limit.contains("Off the heat since 1:50 PM. Measure it"), "{limit}");
 }

@@ -312,3 +312,50 @@ fn a_bird_off_the_heat_hours_before_carving_is_kept_hot() {
     let off = kitchen.say("Rosa", "took it off");
     assert!(off.contains("140 °F or hotter until then"), "{off}");
 }
+
+#[test]
+fn what_people_tell_each_other_moves_no_plan() {
+    for addressed in [false, true] {
+        let mut kitchen = planned();
+        let before = kitchen.scene.room.plan.clone().unwrap().wish;
+        for text in [
+            "my sister arrives at 8 pm",
+            "I have to leave for work at 9",
+            "see you all again thursday at 6",
+            "I bought 5 lb potatoes today",
+            "I'll bake a 2 kg pie at 400",
+            "quiet 10 pm to 7 am",
+        ] {
+            let what = carvetime::room::What::Said { text: text.into(), addressed, reply_to: None, edited: false };
+            let said = kitchen.hear(Some("Rosa"), what);
+            assert_eq!(kitchen.scene.room.plan.clone().unwrap().wish, before, "{text}: {said}");
+        }
+    }
+}
+
+#[test]
+fn the_two_hours_count_from_the_heat_unless_it_is_kept_hot() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-25 12:10");
+    kitchen.say("Rosa", "it's on");
+    kitchen.run_to("2027-11-25 15:25");
+    let off = kitchen.say("Rosa", "took it off");
+    assert!(off.contains("in the fridge by 5:25 PM") && off.contains("[Kept hot]"), "{off}");
+    let limit = |kitchen: &Kitchen| {
+        let plan = kitchen.scene.room.plan.clone().unwrap();
+        plan.jobs.iter().find(|job| job.step == "chill").unwrap().latest
+    };
+    assert_eq!(limit(&kitchen), kitchen.local("2027-11-25 17:25"));
+    kitchen.press("Rosa", "Kept hot");
+    assert!(limit(&kitchen) > kitchen.local("2027-11-25 18:00"));
+}
+
+#[test]
+fn water_is_not_due_any_more_once_the_bird_is_on() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 18:30");
+    kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-25 18:00");
+    let board = kitchen.say("Rosa", "/board");
+    assert!(!board.contains("thawing water"), "{board}");
+}

@@ -152,8 +152,8 @@ plan-cost-cold-water = { $changes ->
    *[other] { $changes } changes of water, from { $when }; no salted rest
 }
 plan-cost-finish-in-water = { $changes ->
-    [one] one change of water, from { $when }; then straight on
-   *[other] { $changes } changes of water, from { $when }; then straight on
+    [one] one change of water, from { $when }; no salted rest, then straight on
+   *[other] { $changes } changes of water, from { $when }; no salted rest, then straight on
 }
 plan-cost-fridge-thaw = into the fridge { $when }
 plan-cost-cook-frozen = about { $time } in the oven, on { $when }; no salt beforehand

@@ -330,7 +330,7 @@ room-sources = The numbers come from:
 room-too-long = That's { $length } characters, more than I can read at once ({ $most } is the most). One or two sentences will do.
 room-proposal-night = In the small hours: { $jobs }.
 room-chill-late = That was after { $by }. What stood out longer than two hours gets thrown away, even if it looks fine.
-room-limit-chill = The two hours are over. Whatever is still standing out now gets thrown away; what went into the fridge in time is fine.
+room-limit-chill = The two hours are over. Whatever stands out and wasn’t kept at 140 °F or hotter gets thrown away.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “14 lb frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
 room-amended = All right: { $known }.
 room-not-done = Good to know: { $what } is still to do.
@@ -353,5 +353,7 @@ room-pull-sure = { $spot ->
 } read { $read } at { $at }, and it comes off at { $target }. Does it read that now?
 room-button-reads-now = Yes, it does
 room-button-stays-on = It stays on
-room-hold = Carving is at { $carve }. Keep it at { $hot } or hotter until then, covered, a thermometer in it; or carve it by { $by }.
+room-hold = Carving is at { $carve }. Will it be kept at { $hot } or hotter until then, covered, a thermometer in it? If not, it’s carved, eaten and in the fridge by { $by }.
 room-report-early = “{ $what }” is planned for { $when }. Really done already?
+room-button-held = Kept hot
+room-held = Good. Keep the thermometer in it; under 140 °F the two hours run.

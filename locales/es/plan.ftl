@@ -151,8 +151,8 @@ plan-cost-cold-water = { $changes ->
    *[other] { $changes } cambios de agua, desde { $when }; sin reposo con sal
 }
 plan-cost-finish-in-water = { $changes ->
-    [one] un cambio de agua, desde { $when }; luego, directa al calor
-   *[other] { $changes } cambios de agua, desde { $when }; luego, directa al calor
+    [one] un cambio de agua, desde { $when }; sin reposo con sal, directa al calor
+   *[other] { $changes } cambios de agua, desde { $when }; sin reposo con sal, directa al calor
 }
 plan-cost-fridge-thaw = a la nevera { $when }
 plan-cost-cook-frozen = unas { $time } en el horno, desde { $when }; sin sal previa

@@ -345,7 +345,7 @@ room-sources = Los números salen de:
 room-too-long = Son { $length } caracteres, más de lo que leo de una vez ({ $most } como mucho). Con una o dos frases basta.
 room-proposal-night = De madrugada: { $jobs }.
 room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas se tira, aunque tenga buena pinta.
-room-limit-chill = Se acabaron las dos horas. Lo que siga fuera ahora se tira; lo que entró a tiempo en la nevera está bien.
+room-limit-chill = Se acabaron las dos horas. Lo que siga fuera y no se haya mantenido a 60 °C o más se tira.
 room-hello = Hola. Dime el ave, el día y cuántos sois: «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas». O pregúntame lo que sea.
 room-amended = De acuerdo: { $known }.
 room-not-done = Bueno saberlo: { $what } sigue pendiente.
@@ -368,5 +368,7 @@ room-pull-sure = { $spot ->
 } marcaba { $read } a las { $at }, y sale a { $target }. ¿Los marca ahora?
 room-button-reads-now = Sí, ahora sí
 room-button-stays-on = Sigue dentro
-room-hold = Se trincha a las { $carve }. Hasta entonces a { $hot } o más, tapada y con el termómetro puesto; o trínchala antes de las { $by }.
+room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, trinchada, comida y en la nevera antes de las { $by }.
 room-report-early = «{ $what }» está para { $when }. ¿De verdad está hecho ya?
+room-button-held = Se mantiene caliente
+room-held = Bien. Deja el termómetro puesto; por debajo de 60 °C corren las dos horas.

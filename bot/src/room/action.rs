@@ -40,6 +40,8 @@ pub enum Action {
     Done(JobRef),
     /// Done although the last reading says otherwise.
     Sure(JobRef),
+    /// The bird of that plan is kept hot until it is carved.
+    Held(u32),
     /// Call again later.
     Later(JobRef),
     /// Leave it out.
@@ -91,6 +93,7 @@ impl Action {
             Action::Mend(serial, rank) => format!("mend.{serial}.{rank}"),
             Action::Done(it) => job("done", it),
             Action::Sure(it) => job("sure", it),
+            Action::Held(serial) => format!("held.{serial}"),
             Action::Later(it) => job("later", it),
             Action::Skip(it) => job("skip", it),
             Action::Take(it) => job("take", it),
@@ -144,6 +147,7 @@ impl Action {
                     _ => Action::Drop(job),
                 }
             }
+            "held" => Action::Held(next()?.parse().ok()?),
             "undo" => Action::Undo(next()?.parse().ok()?, next()?.parse().ok()?),
             "jobs" => Action::Jobs(next()?.parse().ok()?),
             "why" => Action::Why(next()?.parse().ok()?),
@@ -182,6 +186,7 @@ mod tests {
             Action::Mend(3, 2),
             Action::Done(job),
             Action::Sure(job),
+            Action::Held(3),
             Action::Later(job),
             Action::Skip(job),
             Action::Take(job),

@@ -7,6 +7,7 @@ use super::action::Action;
 use super::sitting::button;
 use super::state::LivePlan;
 use super::{PersonId, Sitting, board, jobs, live, may, planning, proposal};
+use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
 
@@ -17,6 +18,9 @@ const SHORT: usize = 60;
 pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, addressed: bool) -> bool {
     let (wish, problems) = planning::read(sitting, text);
     if sitting.room.drafts.contains_key(&who) {
+        if !addressed && !is_of_the_hour(&Sentence::read(text, sitting.lexicon())) && wish.adults.is_none() {
+            return false;
+        }
         // "make it 6 instead": a number that means nothing else is the hour.
         let loose = problems.iter().all(|problem| matches!(problem, Problem::LooseNumber(_)));
         if wish.is_empty() && loose {
@@ -45,47 +49,72 @@ fn standing(
     problems: &[Problem],
 ) -> bool {
     let Some(plan) = &sitting.room.plan else { return false };
+    // What people say to each other changes no plan: only what is said to the bot does.
+    if !addressed {
+        return false;
+    }
     let mut changed = plan.wish.clone();
-    changed.merge(if addressed { wish } else { plain_facts(wish) });
+    changed.merge(meant(sitting, text, wish));
     changed.settle(&sitting.ground());
-    if changed == plan.wish && addressed && text.len() <= SHORT {
+    if changed == plan.wish && text.len() <= SHORT {
         changed.dinner = shifted(sitting, text).or(changed.dinner);
     }
     if changed == plan.wish {
-        let complains = addressed && problems.iter().any(|problem| !matches!(problem, Problem::LooseNumber(_)));
+        let complains = problems.iter().any(|problem| !matches!(problem, Problem::LooseNumber(_)));
         if complains {
             planning::complain(sitting, who, problems);
         }
         return complains;
     }
     if !may::steer(sitting) {
-        if addressed {
-            may::refuse(sitting);
-        }
-        return addressed;
+        may::refuse(sitting);
+        return true;
     }
     apply(sitting, changed);
     true
 }
 
-/// What may be heard in a chat that was not meant for the bot: numbers at the table and the hour, nothing of ovens.
-fn plain_facts(wish: Wish) -> Wish {
-    Wish {
-        mass_g: wish.mass_g,
-        adults: wish.adults,
-        children: wish.children,
-        dinner: wish.dinner,
-        dinner_day: wish.dinner_day,
-        dinner_hour: wish.dinner_hour,
-        ..Wish::default()
+/// What a sentence really says of this dinner. "My sister arrives at 8" and "5 lb potatoes" say nothing of it: an hour counts
+/// beside a word of the meal or of moving, a weight beside a bird, a setting beside a cooker, unless there is little else.
+fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let says = |group: &str| (0..sentence.len()).any(|at| sentence.of(at, group).is_some());
+    let brief = is_brief(text);
+    let hour = brief || is_of_the_hour(&sentence);
+    if !(hour || says("bird-")) {
+        let Wish { adults, children, leftovers, .. } = wish;
+        return Wish { adults, children, leftovers, ..Wish::default() };
     }
+    if !hour {
+        (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);
+    }
+    if !(brief || says("bird-")) {
+        wish.mass_g = None;
+    }
+    if !(brief || says("cooker-")) {
+        wish.setting_c = None;
+    }
+    wish
+}
+
+/// The meal is named, or that something moves.
+fn is_of_the_hour(sentence: &Sentence) -> bool {
+    let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
+    meal || sentence.has("later") || sentence.has("earlier")
+}
+
+/// "5 pm", "16 lb", "make it 6 instead": hardly more than the value itself.
+fn is_brief(text: &str) -> bool {
+    const FEW: usize = 4;
+    text.split_whitespace().count() <= FEW
 }
 
 /// The dinner hour in words like "make it 6 instead"; a number alone is no hour.
 fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Moment> {
     let dinner = sitting.room.plan.as_ref()?.wish.dinner?;
     let bare = text.trim().chars().all(|c| c.is_ascii_digit());
-    let shift = (!bare).then(|| reading::read_shift(text, dinner, &sitting.ground())).flatten()?;
+    let hour = is_brief(text) || is_of_the_hour(&Sentence::read(text, sitting.lexicon()));
+    let shift = (hour && !bare).then(|| reading::read_shift(text, dinner, &sitting.ground())).flatten()?;
     shift.applied(dinner).filter(|to| *to > sitting.now)
 }
 

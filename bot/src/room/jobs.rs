@@ -9,7 +9,7 @@ use super::state::{JobState, LiveJob};
 use super::turn::{How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, board, calls, may, plan_words, proposal, readings};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Conflict, Moment, Step};
+use carvetime_core::plan::{Conflict, Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, fahrenheit};
 use chrono::TimeDelta;
 
@@ -87,17 +87,29 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
 
 /// A bird that waits long before it is carved is kept hot, or carved by then.
 fn tell_hold(sitting: &mut Sitting<'_>) {
-    const SOON: TimeDelta = TimeDelta::minutes(75);
-    const UNHELD: TimeDelta = TimeDelta::hours(2);
+    const SOON: TimeDelta = TimeDelta::minutes(45);
     let now = sitting.now;
-    let carve = sitting.room.plan.as_ref().and_then(|plan| plan.job(Step::Carve, 0)).filter(|job| job.at - now > SOON);
-    if let Some(carve) = carve {
-        let text = Text::new("room-hold")
-            .with("hot", Arg::Temperature(fahrenheit(140.0)))
-            .with("carve", Arg::Clock(carve.at))
-            .with("by", Arg::Clock(now + UNHELD));
-        sitting.answer(text).urgency(Urgency::Safety);
+    let Some(plan) = &sitting.room.plan else { return };
+    let Some(carve) = plan.job(Step::Carve, 0).filter(|job| job.at - now > SOON) else { return };
+    let held = Action::Held(plan.serial);
+    let text = Text::new("room-hold")
+        .with("hot", Arg::Temperature(fahrenheit(140.0)))
+        .with("carve", Arg::Clock(carve.at))
+        .with("by", Arg::Clock(now + spans::HOT_MOST));
+    sitting.answer(text).key("hold").urgency(Urgency::Safety).row([button("room-button-held", &held)]);
+}
+
+/// The bird is kept at 140 °F or hotter: the two hours to the fridge count from carving.
+pub(super) fn held(sitting: &mut Sitting<'_>, serial: u32) {
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    plan.held_hot = true;
+    sitting.answer(Text::new("room-held")).key("hold").how(How::Edit);
+    if let Err(conflict) = sitting.resolve() {
+        tell_conflict(sitting, &conflict);
     }
+    board::refresh(sitting);
 }
 
 /// The call messages of a settled job lose their buttons and say who did it.

@@ -7,7 +7,7 @@ use super::order;
 use super::state::{Change, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
 use super::{PersonId, Sitting};
 use carvetime_core::heat::Profile;
-use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step};
+use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step, spans};
 use chrono::TimeDelta;
 use chrono_tz::Tz;
 
@@ -50,6 +50,7 @@ impl LivePlan {
             history: Vec::new(),
             ready_from: None,
             ready_to: None,
+            held_hot: false,
             limits_called: Vec::new(),
             told: None,
             doubted: Vec::new(),
@@ -139,6 +140,7 @@ impl LivePlan {
                 jobs.push(live.clone());
             }
         }
+        self.count_from_the_heat(&mut jobs);
         jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
         let stands = |job: &LiveJob| (job.step.clone(), job.nth, job.at, job.state);
         if !jobs.iter().map(stands).eq(old.iter().map(stands)) {
@@ -174,6 +176,28 @@ impl LivePlan {
         self.jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
     }
 
+    /// Off the heat and not said to be kept hot, the two hours to the fridge run from there, not from carving.
+    fn count_from_the_heat(&self, jobs: &mut [LiveJob]) {
+        const CALLED_BEFORE: TimeDelta = TimeDelta::minutes(20);
+        let is = |job: &LiveJob, step: Step| job.step == step.name();
+        let off = self.facts.iter().find(|fact| fact.step == Step::Pull.name() && fact.done).map(|fact| fact.at);
+        let eaten_at_once = !jobs.iter().any(|job| is(job, Step::Reheat));
+        let Some(off) = off.filter(|_| eaten_at_once && !self.held_hot) else { return };
+        let limit = off + spans::HOT_MOST;
+        // Before it is even carved there are no leftovers to call for: the limit alone is said then.
+        let carved_by_then = jobs.iter().all(|job| !is(job, Step::Carve) || job.at < limit - CALLED_BEFORE);
+        for job in jobs.iter_mut().filter(|job| is(job, Step::Chill) && job.state == JobState::Waiting) {
+            if job.latest > limit {
+                job.latest = limit;
+                if carved_by_then {
+                    job.at = job.at.min(limit - CALLED_BEFORE);
+                    job.earliest = job.earliest.min(job.at);
+                    job.call_at = job.call_at.map(|at| at.min(job.at));
+                }
+            }
+        }
+    }
+
     /// The job, if the plan has it.
     pub fn job(&self, step: Step, nth: u8) -> Option<&LiveJob> {
         self.jobs.iter().find(|job| job.step == step.name() && job.nth == nth)
@@ -191,7 +215,9 @@ impl LivePlan {
 
     /// Jobs really still ahead: those taken for done are not.
     pub fn ahead(&self, now: Moment) -> impl Iterator<Item = &LiveJob> {
-        self.waiting().filter(move |job| !is_assumed(job, now))
+        // Water changes are over once the bird has gone on, said or taken for so.
+        let on = self.job(Step::On, 0).is_some_and(|job| job.state != JobState::Waiting || is_assumed(job, now));
+        self.waiting().filter(move |job| !(is_assumed(job, now) || on && job.step() == Some(Step::Water)))
     }
 
     /// Writes down what happened.

@@ -261,6 +261,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Mend(serial, rank) => jobs::mend(sitting, serial, rank),
         Action::Done(it) => jobs::done(sitting, it),
         Action::Sure(it) => jobs::surely_done(sitting, it),
+        Action::Held(serial) => jobs::held(sitting, serial),
         Action::Later(it) => jobs::later(sitting, it),
         Action::Skip(it) => jobs::skip(sitting, it),
         Action::Take(it) => jobs::take(sitting, it),

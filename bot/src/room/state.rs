@@ -284,6 +284,9 @@ pub struct LivePlan {
     pub ready_from: Option<Moment>,
     /// Latest (nine in ten) time off the heat.
     pub ready_to: Option<Moment>,
+    /// Someone has said that the bird is kept at 140 °F or hotter after the heat: the two hours count from carving.
+    #[serde(default)]
+    pub held_hot: bool,
     /// Safety limits already called.
     #[serde(default)]
     pub limits_called: Vec<String>,
@@ -499,6 +502,7 @@ mod tests {
             history: vec![change],
             ready_from: None,
             ready_to: None,
+            held_hot: false,
             limits_called: Vec::new(),
             told: None,
             doubted: Vec::new(),

@@ -131,7 +131,7 @@ impl Stage {
     pub fn say(&mut self, name: &str, private: bool, text: &str, now: Moment) -> Result<(), BookError> {
         let by = self.enter(name)?;
         let room = if private { by.private_room() } else { self.room() };
-        let addressed = private || !self.overhears;
+        let addressed = private || self.alone.is_some() || !self.overhears;
         let what = What::Said { text: text.to_owned(), addressed, reply_to: None, edited: false };
         self.hear(by, room, what, now)
     }
