@@ -134,8 +134,17 @@ pub fn read(args: Vec<OsString>, voice: &Voice) -> Result<Cli, clap::Error> {
     let tag = locale_before_reading(&args);
     let common = Common { data: None, locale: tag, zone: None };
     let reader = Reader::new(&common.tag(), Tz::UTC, Utc::now());
+    let args = args.into_iter().map(negative_amount);
     let matches = with_help(Cli::command(), voice, &reader).try_get_matches_from(args)?;
     Cli::from_arg_matches(&matches)
+}
+
+/// `-5 lb` is an amount, not a flag: it gets a true minus sign, so that it is answered like one.
+fn negative_amount(arg: OsString) -> OsString {
+    match arg.to_str().and_then(|text| text.strip_prefix('-')) {
+        Some(rest) if rest.starts_with(|c: char| c.is_ascii_digit()) => OsString::from(format!("\u{2212}{rest}")),
+        _ => arg,
+    }
 }
 
 /// The value of `--locale`, found without knowing the rest: help has to be written before the line is read.

@@ -578,3 +578,66 @@ proptest! {
         prop_assert!(!enough(minutes) || enough(minutes + 7));
     }
 }
+
+#[test]
+fn what_reviewers_found_unread_is_read() {
+    check(
+        "en-US",
+        &[
+            ("is 145 safe for turkey", "lethality"),
+            ("1h30 in minutes", "unit-convert time=90 min"),
+            ("an hour and a half in minutes", "unit-convert time=90 min"),
+            // The Australian tablespoon is 20 mL by that country's own kitchen measure.
+            ("1 tbsp in ml australian", "unit-convert volume=20 mL"),
+            ("1 tbsp in ml us", "unit-convert volume=14.79 mL"),
+            ("cook from frozen 14 lb", "roast-time"),
+            ("10 adults 4 children with leftovers", "portions"),
+            ("roast at 300", "oven-temp"),
+        ],
+    );
+    // 6 % of the water is 5.66 % of the brine.
+    assert!(told("en-US", "brine 6% of water for 1 gallon").contains("strength=5.66 %"));
+    assert!(told("en-US", "6% brine for 1 gallon").contains("strength=6 %"));
+}
+
+/// Eighths of a teaspoon in `1 tbsp + ½ tsp`.
+fn eighths(text: &str) -> u32 {
+    let number = |text: &str| {
+        text.chars().fold(0, |sum, c| match c {
+            '⅛' => sum + 1,
+            '¼' => sum + 2,
+            '⅜' => sum + 3,
+            '½' => sum + 4,
+            '¾' => sum + 6,
+            c => sum * 10 + c.to_digit(10).map_or(0, |digit| digit * 8),
+        })
+    };
+    let spoon = |part: &str| match part.split_once(' ') {
+        Some((n, unit)) if unit.starts_with("tbsp") => number(n) * 3,
+        Some((n, unit)) if unit.starts_with("tsp") => number(n),
+        _ => panic!("{part:?} is no spoon"),
+    };
+    text.split(" + ").map(spoon).sum()
+}
+
+#[test]
+fn the_places_of_a_dose_add_up_as_measured() {
+    let voice = Voice::new();
+    let reader = Reader::new("en-US", ZONE, now());
+    for lb in ["8", "11.5", "12.7", "14", "15", "18.3", "22"] {
+        let answer = asked("en-US", &format!("salt for a {lb} lb turkey")).unwrap();
+        let said = plain(&voice.render(&answer.texts, &reader));
+        let spoons = |text: &str| eighths(text.trim());
+        let total = spoons(said.split_once(": ").unwrap().1.split(" of flake").next().unwrap());
+        let places = said.split("It goes: ").nth(1).unwrap().lines().next().unwrap();
+        let parts: u32 = places
+            .split(", ")
+            .map(|place| {
+                let place = place.trim_start_matches("and ");
+                let (amount, at) = place.split_once(" in the ").or_else(|| place.split_once(" on ")).unwrap();
+                spoons(amount) * if at.starts_with("each") { 2 } else { 1 }
+            })
+            .sum();
+        assert_eq!(parts, total, "{lb} lb: {said}");
+    }
+}

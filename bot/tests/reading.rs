@@ -228,7 +228,7 @@ fn readings_are_read_with_place_scale_and_time() {
     assert_eq!(read("thigh 60.5 C 10 minutes ago"), Ok(Some((vec![spot(t, 60.5, c)], Some(at("2027-11-22 18:20"))))));
     assert_eq!(read("breast 128 at 2:05"), Ok(Some((vec![spot(b, 128.0, None)], Some(at("2027-11-22 14:05"))))));
     assert_eq!(read("how is it going"), Ok(None));
-    assert_eq!(read("breast 2000"), Err(Problem::Reading(2000.0)));
+    assert_eq!(read("breast 2000"), Err(Problem::Reading { value: 2000.0, scale: None }));
     assert_eq!(read("breast 128 breast 130"), Err(Problem::TooManyReadings));
     let es = ground("es");
     let log = read_log("pechuga 58,5, muslo 64 a las 18:10", &es).unwrap().unwrap();
@@ -554,4 +554,27 @@ fn greetings_thanks_assent_and_undo_are_told_apart() {
         let read: Vec<&str> = readers.iter().filter(|(_, is)| is(text, lexicon)).map(|(name, _)| *name).collect();
         assert_eq!(read.join(" "), wanted, "{text}");
     }
+}
+
+#[test]
+fn a_day_that_is_over_and_a_cooker_that_is_refused_are_not_taken() {
+    let ground = ground("en-US");
+    let (wish, problems) = carvetime::reading::read_wish("14 lb turkey, dinner last Tuesday at 5 pm", &ground);
+    assert!(matches!(problems.as_slice(), [Problem::Past(_)]), "{problems:?}");
+    assert!(wish.dinner.is_none() && wish.dinner_day.is_none(), "{wish:?}");
+    for text in ["forget the smoker", "no smoker", "not in the smoker"] {
+        assert_eq!(carvetime::reading::read_wish(text, &ground).0.cooker, None, "{text}");
+    }
+    assert_eq!(
+        carvetime::reading::read_wish("forget the smoker, use the oven", &ground).0.cooker.as_deref(),
+        Some("oven")
+    );
+}
+
+#[test]
+fn a_reading_of_an_hour_still_to_come_is_asked_about() {
+    // It is half past six in the evening: eleven at night is not yesterday's.
+    let ground = ground("en-US");
+    assert!(matches!(read_log("breast 128 at 23:00", &ground), Err(Problem::Future(_))));
+    assert!(matches!(read_log("breast 128 at 17:00", &ground), Ok(Some(_))));
 }

@@ -72,6 +72,13 @@ ask-amount = { $unit ->
         [one] { $n } pinch
        *[other] { $n } pinches
     }
+    [second] { $n } s
+    [minute] { $n } min
+    [hour] { $n } h
+    [day] { $n ->
+        [one] { $n } day
+       *[other] { $n } days
+    }
     [teaspoon] { $n } tsp
     [tablespoon] { $n } tbsp
     [cup] { $n ->
@@ -137,7 +144,7 @@ ask-sodium-one-of = { $people ->
 ask-sodium-grams = { $mass } of cooked meat
 ask-sodium-day = That is { $low } to { $high } % of a day's { $daily } mg.
 ask-sodium-care = An estimate: if sodium matters for your health, ask your doctor.
-ask-own = Your salt: { $teaspoon } a teaspoon, { $tablespoon } a tablespoon. I'll reckon with it from now on.
+ask-own = Your salt: { $teaspoon } a teaspoon, { $tablespoon } a tablespoon.
 ask-own-not-plain = Sodium and weight don't fit plain salt. Check the label, for example: my salt: 1/4 tsp has 280 mg sodium.
 ask-own-density = No salt is that light or heavy: a teaspoon weighs 1.5 to 8 g. Check the spoon, for example: my salt: 1/4 tsp is 0.7 g.
 
@@ -262,3 +269,5 @@ ask-source-seen-secondary = { $publisher }: { $title } (as quoted elsewhere)
 ask-source-common-practice = Common practice, no source: { $title }
 ask-source-from-memory = From memory, not found in print: { $publisher }, { $title }
 ask-source-derived = Reckoned from { $publisher }: { $title }
+
+ask-span = { $span }

@@ -308,3 +308,13 @@ lexicon-talk-thanks = thanks, thank you, thank you so much, thanks so much, than
 lexicon-help = help, help me, can you help me, can u help me, what can you do, how does this work
 lexicon-language-en = english, inglés
 lexicon-language-es = spanish, español, castellano
+
+## A brine's percentage of the water; whose spoons
+lexicon-ask-of-water = of water, of the water, by water, on water
+lexicon-spoons-us = us spoons, american, us
+lexicon-spoons-metric = metric
+lexicon-spoons-uk = uk, british, imperial
+lexicon-spoons-australia = australian, australia, aussie
+
+## A word that takes the next one back
+lexicon-negation = forget the, forget, no, not, not in the, not the, not on the, without the, without, skip the, never mind the

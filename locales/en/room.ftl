@@ -357,3 +357,4 @@ room-hold = Carving is at { $carve }. Will it be kept at { $hot } or hotter unti
 room-report-early = “{ $what }” is planned for { $when }. Really done already?
 room-button-held = Kept hot
 room-held = Good. Keep the thermometer in it; under 140 °F the two hours run.
+room-own-salt-kept = I'll reckon with it from now on.

@@ -39,6 +39,7 @@ units-days = { $days ->
 units-days-h = { $days } { $h } h
 units-range-min = { $from }–{ $to } min
 units-range-h = { $from }–{ $to } h
+units-range-days = { $from } to { $to } days
 units-range = { $from } to { $to }
 
 # "Thu 5:00 PM", "Thu, Nov 25 5:00 PM"

@@ -72,6 +72,13 @@ ask-amount = { $unit ->
         [one] { $n } pizca
        *[other] { $n } pizcas
     }
+    [second] { $n } s
+    [minute] { $n } min
+    [hour] { $n } h
+    [day] { $n ->
+        [one] { $n } día
+       *[other] { $n } días
+    }
     [teaspoon] { $n } cdta
     [tablespoon] { $n } cda
     [cup] { $n ->
@@ -137,7 +144,7 @@ ask-sodium-one-of = { $people ->
 ask-sodium-grams = { $mass } de carne cocinada
 ask-sodium-day = Es del { $low } al { $high } % de los { $daily } mg de un día.
 ask-sodium-care = Es una estimación: si el sodio importa para tu salud, pregunta a tu médico.
-ask-own = Tu sal: { $teaspoon } la cucharadita, { $tablespoon } la cucharada. Desde ahora cuento con ella.
+ask-own = Tu sal: { $teaspoon } la cucharadita, { $tablespoon } la cucharada.
 ask-own-not-plain = Sodio y peso no cuadran con sal pura. Mira la etiqueta, por ejemplo: mi sal: 1/4 cdta tiene 280 mg de sodio.
 ask-own-density = Ninguna sal es tan ligera o pesada: una cucharadita pesa de 1,5 a 8 g. Mira la cuchara, por ejemplo: mi sal: 1/4 cdta es 0,7 g.
 
@@ -262,3 +269,5 @@ ask-source-seen-secondary = { $publisher }: { $title } (citado por otros)
 ask-source-common-practice = Costumbre de cocina, sin fuente: { $title }
 ask-source-from-memory = De memoria, no hallado impreso: { $publisher }, { $title }
 ask-source-derived = Calculado a partir de { $publisher }: { $title }
+
+ask-span = { $span }

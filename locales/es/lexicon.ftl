@@ -309,3 +309,13 @@ lexicon-talk-thanks = gracias, muchas gracias, mil gracias, gracias a ti, vale g
 lexicon-help = ayuda, ayúdame, me puedes ayudar, qué sabes hacer, cómo funciona
 lexicon-language-en = inglés, english
 lexicon-language-es = español, castellano, spanish
+
+## A brine's percentage of the water; whose spoons
+lexicon-ask-of-water = del agua, de agua, sobre el agua
+lexicon-spoons-us = americana, americano, estadounidense
+lexicon-spoons-metric = métrica, métrico
+lexicon-spoons-uk = británica, británico, inglesa
+lexicon-spoons-australia = australiana, australiano
+
+## Una palabra que niega la siguiente
+lexicon-negation = olvida el, olvida, no, no en el, sin el, sin, nada de, nada del

@@ -372,3 +372,4 @@ room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o m
 room-report-early = «{ $what }» está para { $when }. ¿De verdad está hecho ya?
 room-button-held = Se mantiene caliente
 room-held = Bien. Deja el termómetro puesto; por debajo de 60 °C corren las dos horas.
+room-own-salt-kept = Desde ahora cuento con ella.

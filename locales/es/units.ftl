@@ -39,6 +39,7 @@ units-days = { $days ->
 units-days-h = { $days } { $h } h
 units-range-min = { $from }–{ $to } min
 units-range-h = { $from }–{ $to } h
+units-range-days = de { $from } a { $to } días
 units-range = de { $from } a { $to }
 
 # "jue 17:00", "jue, 25 nov 17:00"

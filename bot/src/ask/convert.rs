@@ -22,6 +22,9 @@ pub(super) fn units(amount: &Amount, to: Option<Unit>, butter: bool, asker: &Ask
         let temperature = amount.temperature().ok_or(NotUnderstood::Impossible(Text::new("ask-no-mark")))?;
         return temperatures(answer, amount.value(), from, to, temperature);
     }
+    if from.measure() == Measure::Span {
+        return spans(answer, amount, to);
+    }
     let result = match (to.measure(), from.measure()) {
         (Measure::Mass, Measure::Mass) => amount.mass().and_then(|mass| Some(in_grams(mass) / to.grams()?)),
         (Measure::Volume, Measure::Volume) => {
@@ -65,6 +68,21 @@ fn temperatures(
         _ => answer.say(say(Unit::Fahrenheit, f)).value("temperature", f, "°F"),
     })
     .map(|answer| if from == Unit::GasMark { answer.from(source::GAS_MARK) } else { answer })
+}
+
+/// A span of time in another of its units.
+fn spans(answer: Answer, amount: &Amount, to: Unit) -> Result<Answer, NotUnderstood> {
+    let span = amount.span().ok_or(NotUnderstood::Unknown)?;
+    let each = to.seconds().ok_or(NotUnderstood::Unknown)?;
+    let result = span.as_seconds_f64() / each;
+    let given = Text::new("ask-span").with("span", Arg::Span(span));
+    Ok(answer
+        .say(
+            Text::new("ask-convert")
+                .with("given", Arg::List(vec![given]))
+                .with("result", Arg::from(amount_text(result, to, 2))),
+        )
+        .value("time", result, symbol(to)))
 }
 
 /// Butter: a stick is 113 g and half a US cup.

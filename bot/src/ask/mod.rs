@@ -90,7 +90,9 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::SaltConvert { amount, from, to } => salt::convert(amount.as_ref(), *from, *to, asker),
         Question::SaltWeigh { amount, salt } => salt::weigh(amount, *salt, asker),
         Question::SaltDose { bird, salt, strength } => salt::dose(bird, *salt, *strength, asker),
-        Question::Brine { percent, water, bird, salt } => salt::brine(*percent, *water, bird, *salt, asker),
+        Question::Brine { percent, of_water, water, bird, salt } => {
+            salt::brine(percent.map(|percent| (percent, *of_water)), *water, bird, *salt, asker)
+        }
         Question::SaltDepth { rest } => salt::depth(*rest),
         Question::Sodium { bird, people, salt } => salt::sodium(bird, *people, *salt, asker),
         Question::OwnSalt { volume, mass, sodium } => salt::own(*volume, *mass, *sodium, asker),
@@ -119,6 +121,9 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::SaltPer { kilogram, salt } => salt::per(*kilogram, *salt, asker),
         Question::BrineTime => salt::brine_time(),
         Question::CharcoalIndoors => safety::charcoal_indoors(),
-        Question::UnitConvert { amount, to, butter } => convert::units(amount, *to, *butter, asker),
+        Question::UnitConvert { amount, to, butter, spoons } => {
+            let spoons = spoons.unwrap_or(asker.spoons);
+            convert::units(amount, *to, *butter, &Asker { spoons, ..asker.clone() })
+        }
     }
 }

@@ -3,7 +3,7 @@
 use super::Advice;
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
-use carvetime_core::quantity::{Amount, Mass, Temperature, Unit, Volume};
+use carvetime_core::quantity::{Amount, Mass, SpoonSystem, Temperature, Unit, Volume};
 use carvetime_core::roast::Heat;
 use carvetime_core::safety::{Food, Place};
 use carvetime_core::salt::{Grain, Strength};
@@ -41,6 +41,8 @@ pub enum Question {
     Brine {
         /// Percent, if one was named.
         percent: Option<f64>,
+        /// The percentage is of the water, not of the whole brine.
+        of_water: bool,
         /// Water, if said.
         water: Option<Volume>,
         /// The bird.
@@ -202,6 +204,8 @@ pub enum Question {
         to: Option<Unit>,
         /// It is butter, so mass and volume are one.
         butter: bool,
+        /// Whose spoons, where they were named.
+        spoons: Option<SpoonSystem>,
     },
 }
 

@@ -10,7 +10,9 @@ use crate::reading::{Problem, Wish, read_wish};
 use crate::words::Text;
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
-use carvetime_core::quantity::{Amount, Measure, Temperature, Unit, celsius, fahrenheit, grams, in_fahrenheit};
+use carvetime_core::quantity::{
+    Amount, Measure, SpoonSystem, Temperature, Unit, celsius, fahrenheit, grams, in_fahrenheit,
+};
 use carvetime_core::roast::{Cooker, Heat};
 use carvetime_core::safety::{Food, Place};
 use carvetime_core::salt::{Grain, Strength};
@@ -56,6 +58,10 @@ pub fn read_question(text: &str, asker: &Asker) -> Result<Question, NotUnderstoo
         problems.into_iter().find(|p| matches!(p, Problem::Mass(_) | Problem::Guests(_) | Problem::Solution(_)));
     let question = asked.question();
     match (question, wrong) {
+        // "Is 145 safe for turkey" is no weight.
+        (Some(question @ (Question::Lethality { .. } | Question::OvenTemperature { .. })), Some(Problem::Mass(_))) => {
+            Ok(question)
+        }
         // A mass that is no bird's is fine where no bird is meant.
         (Some(question @ (Question::SaltConvert { .. } | Question::SaltWeigh { .. })), _) => Ok(question),
         (Some(question @ (Question::UnitConvert { .. } | Question::OwnSalt { .. })), _) => Ok(question),
@@ -237,10 +243,11 @@ impl Asked<'_> {
         }
         if brine {
             let percent = self.amounts(Measure::Percent).find_map(|(_, amount)| amount.percent());
+            let of_water = self.has("ask-of-water");
             let water = self.amounts(Measure::Volume).find_map(|(_, amount)| amount.volume(self.asker.spoons));
             let one_of = |unit: Unit| unit.milliliters(self.asker.spoons).map(carvetime_core::quantity::milliliters);
             let water = water.or_else(|| per.filter(|unit| unit.measure() == Measure::Volume).and_then(one_of));
-            return Some(Question::Brine { percent, water, bird: self.bird(), salt: one });
+            return Some(Question::Brine { percent, of_water, water, bird: self.bird(), salt: one });
         }
         let salted = self.any(&["salt-any", "salting-dry"]) || one.is_some();
         if let (Some(salt), Some((_, amount)), false) = (one, amount, about_bird) {
@@ -461,6 +468,10 @@ impl Asked<'_> {
             return Some(Question::ThawTime { bird });
         }
         let how_big = self.any(&["ask-how-big", "ask-how-much"]);
+        let told_only = self.wish.mass_g.is_none() && self.wish.dinner.is_none() && self.wish.dinner_day.is_none();
+        if people && told_only && self.wish.children.is_some() && !self.has("ask-how-long") {
+            return Some(Question::BirdFor { kind: self.kind(), diners: self.diners() });
+        }
         if people && (how_big || birdish && self.wish.mass_g.is_none()) && !self.has("ask-how-long") {
             return Some(Question::BirdFor { kind: self.kind(), diners: self.diners() });
         }
@@ -478,7 +489,12 @@ impl Asked<'_> {
         if cooking && self.has("ask-how-long") {
             return Some(Question::RoastTime { bird, heat });
         }
-        None
+        if birdish && self.has("thawing-cook-frozen") && self.wish.dinner.is_none() {
+            return Some(Question::RoastTime { bird, heat });
+        }
+        // "Roast at 300": of the setting alone it can be said whether it will do.
+        let setting = heat.map(|heat| heat.setting).filter(|_| self.has("ask-roast") && !birdish && !people);
+        setting.map(|setting| Question::OvenTemperature { setting: Some(setting) })
     }
 
     fn kind(&self) -> Kind {
@@ -535,8 +551,8 @@ impl Asked<'_> {
         let (at, amount) = self.places().find_map(|at| {
             let amount = self.s.amount(at)?;
             let measure = amount.measure()?;
-            matches!(measure, Measure::Mass | Measure::Volume | Measure::Stick | Measure::Temperature)
-                .then_some((at, amount))
+            let measured = matches!(measure, Measure::Mass | Measure::Volume | Measure::Stick | Measure::Temperature);
+            (measured || measure == Measure::Span && self.in_spans()).then_some((at, amount))
         })?;
         let to = self.places().rev().find_map(|at| self.s.of(at, "unit-")).and_then(Unit::from_name);
         // A weight that is asked nothing of is news about the bird.
@@ -549,6 +565,13 @@ impl Asked<'_> {
             return None;
         }
         let butter = self.has("butter") || amount.unit() == Some(Unit::Stick) || to == Some(Unit::Stick);
-        Some(Question::UnitConvert { amount: amount.clone(), to, butter })
+        let spoons = self.places().find_map(|at| self.s.of(at, "spoons-")).and_then(SpoonSystem::from_name);
+        Some(Question::UnitConvert { amount: amount.clone(), to, butter, spoons })
+    }
+
+    /// A span is to be said in minutes or hours: a unit of time stands alone at the end.
+    fn in_spans(&self) -> bool {
+        let named = |at: usize| self.s.of(at, "unit-").and_then(Unit::from_name);
+        self.places().rev().find_map(named).is_some_and(|unit| unit.measure() == Measure::Span)
     }
 }

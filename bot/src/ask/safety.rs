@@ -3,7 +3,6 @@
 use super::Asker;
 use super::answer::{Answer, AskBack, Choice, exact_span};
 use super::read::NotUnderstood;
-use crate::reading::Problem;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{Form, Kind};
 use carvetime_core::lethality::{self, Answer as Table, Hold};
@@ -32,7 +31,12 @@ pub(super) fn lethality(
     };
     // The coldest spot of a bird on the table is not hotter than boiling water.
     if !(-40.0..=110.0).contains(&in_celsius(temperature)) {
-        return Err(NotUnderstood::Wrong(Problem::Reading(in_celsius(temperature))));
+        return Err(NotUnderstood::Impossible(
+            Text::new("reading-thermometer")
+                .with("given", Arg::Temperature(temperature))
+                .with("low", Arg::Temperature(celsius(-40.0)))
+                .with("high", Arg::Temperature(celsius(110.0))),
+        ));
     }
     let held = held.map(|held| held.max(TimeDelta::zero()));
     let verdict = lethality::is_enough(temperature, held.unwrap_or_default(), kind, None);

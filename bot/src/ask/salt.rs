@@ -250,7 +250,7 @@ pub(super) fn dose(
         Text::new("ask-dose-share")
             .with("place", Arg::Choice(share.place.name()))
             .with("count", Arg::Count(i64::from(share.count)))
-            .with("volume", Arg::Spoons(salt.volume_of(share.each)))
+            .with("volume", crate::words::share(&dose, share, &salt))
     });
     let answer = Answer::new(kind)
         .say(
@@ -280,7 +280,7 @@ pub(super) fn dose(
 }
 
 pub(super) fn brine(
-    percent: Option<f64>,
+    percent: Option<(f64, bool)>,
     water: Option<Volume>,
     said: &BirdSaid,
     salt: Option<SaltSaid>,
@@ -300,7 +300,8 @@ pub(super) fn brine(
         })
     };
     let strength = match percent {
-        Some(percent) => BrineStrength::of_solution(percent).map_err(wrong)?,
+        Some((percent, true)) => BrineStrength::of_water(percent).map_err(wrong)?,
+        Some((percent, false)) => BrineStrength::of_solution(percent).map_err(wrong)?,
         None => BrineStrength::usual(),
     };
     let bird = said.bird(USUAL);

@@ -6,10 +6,11 @@
 use super::ground::Ground;
 use super::problem::{Problem, READING_C};
 use super::sentence::Sentence;
-use super::when::{Lean, When, last_at, read_when};
+use super::when::{Lean, When, last_at, next_at, read_when};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::{Temperature, Unit, celsius, fahrenheit};
-use chrono::TimeDelta;
+use chrono::{NaiveTime, TimeDelta};
+use serde::{Deserialize, Serialize};
 
 /// Where a thermometer reads.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -45,7 +46,7 @@ impl Place {
 }
 
 /// A scale of temperature.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
 pub enum Scale {
     /// °F
     Fahrenheit,
@@ -95,7 +96,7 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
     let when = if slashed { None } else { read_when(&sentence, &mut taken, ground, Lean::Past) };
     let at = match when {
         Some(When::Moment(at)) => Some(at),
-        Some(When::Hour(hour)) => Some(last_at(ground, hour)),
+        Some(When::Hour(hour)) => Some(lately(ground, hour)?),
         Some(When::Day(_)) | None => ago(&sentence, ground, &mut taken),
     };
     numbers.retain(|n| taken.get(n.at) == Some(&false));
@@ -112,7 +113,7 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         // Without a scale the number may be Fahrenheit: 900 is too much on either.
         let high = if reading.scale.is_none() { READING_C.1 * 1.8 + 32.0 } else { READING_C.1 };
         if !(READING_C.0..=high).contains(&in_celsius) {
-            return Err(Problem::Reading(in_celsius));
+            return Err(Problem::Reading { value: reading.value, scale: reading.scale });
         }
         if readings.iter().take(n).any(|earlier| earlier.place == reading.place) {
             return Err(Problem::TooManyReadings);
@@ -122,6 +123,13 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         return Err(Problem::Future(at));
     }
     Ok(Some(Log { readings, at: at.map(|at| at.min(ground.now)) }))
+}
+
+/// The moment of an hour that was read: within the last half day, else it is still to come.
+fn lately(ground: &Ground, hour: NaiveTime) -> Result<Moment, Problem> {
+    const HALF_A_DAY: TimeDelta = TimeDelta::hours(12);
+    let at = last_at(ground, hour);
+    if ground.now - at > HALF_A_DAY { Err(Problem::Future(next_at(ground, hour))) } else { Ok(at) }
 }
 
 /// A number that may be a temperature.

@@ -1,5 +1,6 @@
 //! What was understood and cannot be right: the value, the range, an example, as a message.
 
+use super::log::Scale;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::{celsius, kilograms};
@@ -40,8 +41,13 @@ pub enum Problem {
     Far(Moment),
     /// A whole plan over hot oil.
     Fryer,
-    /// A thermometer at so many °C.
-    Reading(f64),
+    /// A thermometer at so much, as it was typed.
+    Reading {
+        /// The number.
+        value: f64,
+        /// Its scale, where it was written.
+        scale: Option<Scale>,
+    },
     /// A reading from the future.
     Future(Moment),
     /// More readings than spots, or the same spot twice.
@@ -80,13 +86,23 @@ impl Problem {
                 .with("given", Arg::Day(*given))
                 .with("days", Arg::Count(FARTHEST_DINNER.num_days())),
             Self::Fryer => Text::new("reading-fryer"),
-            Self::Reading(given) => Text::new("reading-thermometer")
-                .with("given", degrees(*given))
+            Self::Reading { value, scale } => Text::new("reading-thermometer")
+                .with("given", as_typed(*value, *scale))
                 .with("low", degrees(READING_C.0))
                 .with("high", degrees(READING_C.1)),
             Self::Future(given) => Text::new("reading-future").with("given", Arg::Clock(*given)),
             Self::TooManyReadings => Text::new("reading-too-many"),
             Self::LooseNumber(given) => Text::new("reading-loose-number").with("given", Arg::Verbatim(given.clone())),
         }
+    }
+}
+
+/// The number as it was typed, on its own scale.
+fn as_typed(value: f64, scale: Option<Scale>) -> Arg {
+    let degrees = |id: &'static str| Arg::from(Text::new(id).with("n", Arg::Number(value, 1)));
+    match scale {
+        Some(Scale::Fahrenheit) => degrees("units-fahrenheit"),
+        Some(Scale::Celsius) => degrees("units-celsius"),
+        None => Arg::Number(value, 1),
     }
 }

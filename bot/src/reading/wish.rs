@@ -268,8 +268,9 @@ impl Reader<'_> {
 
     /// `smoker at 325`, `fan oven 160C`, `gas mark 3`.
     fn heat(&mut self) {
-        let cooker = self.places().find_map(|at| Some((at, self.s.of(at, "cooker-")?)));
-        let fan = self.s.has("cooker-fan-oven");
+        let refused = |at: usize| at.checked_sub(1).is_some_and(|before| self.s.is(before, "negation"));
+        let cooker = self.places().filter(|at| !refused(*at)).find_map(|at| Some((at, self.s.of(at, "cooker-")?)));
+        let fan = self.places().any(|at| !refused(at) && self.s.is(at, "cooker-fan-oven"));
         if let Some((_, name)) = cooker {
             self.wish.cooker = Some(if fan { "fan-oven" } else { name }.to_owned());
         }
@@ -363,7 +364,25 @@ impl Reader<'_> {
         }
     }
 
+    /// "Last Tuesday" is no day to plan for.
+    fn over(&mut self) -> bool {
+        let last = self.places().find(|at| self.s.is(*at, "last") && self.s.of(at + 1, "weekday-").is_some());
+        let Some(at) = last else { return false };
+        let day = read_when(self.s, &mut self.taken, self.ground, Lean::Meal);
+        self.take(at, at + 1);
+        let coming = match day {
+            Some(When::Moment(moment)) => moment,
+            Some(When::Day(day)) => self.ground.moment(day, chrono::NaiveTime::MIN) + chrono::TimeDelta::hours(12),
+            Some(When::Hour(_)) | None => self.ground.now,
+        };
+        self.problems.push(Problem::Past(coming - chrono::TimeDelta::days(7)));
+        true
+    }
+
     fn when(&mut self) {
+        if self.over() {
+            return;
+        }
         let Some(when) = read_when(self.s, &mut self.taken, self.ground, Lean::Meal) else { return };
         match when {
             When::Moment(at) if at <= self.ground.now => self.problems.push(Problem::Past(at)),

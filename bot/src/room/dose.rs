@@ -50,7 +50,7 @@ fn places(dose: &Dose, salt: &Salt) -> Vec<Text> {
             Text::new("room-dose-place")
                 .with("place", Arg::Choice(share.place.name()))
                 .with("count", Arg::Count(share.count.into()))
-                .with("spoons", Arg::Spoons(salt.volume_of(share.each)))
+                .with("spoons", crate::words::share(dose, share, salt))
         })
         .collect()
 }

@@ -82,11 +82,12 @@ fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {
         let grams_per_ml = own.grams_per_ml();
         sitting.change_person(who, |person| person.own_salt = Some(OwnSalt { grams_per_ml }));
     }
+    let kept = answer.own_salt.is_some().then(|| Text::new("room-own-salt-kept"));
     let keep = text.len() <= LONGEST_KEPT && (answer.ask_back.is_some() || !answer.sources.is_empty());
     if keep {
         sitting.room.questions.insert(who, text.to_owned());
     }
-    let say = sitting.answer_all(answer.lines()).key(key(who)).how(how);
+    let say = sitting.answer_all(answer.lines()).lines(kept).key(key(who)).how(how);
     if !keep {
         return;
     }

@@ -78,7 +78,7 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
             told(sitting, &log, edited);
             true
         }
-        Err(problem @ (Problem::Reading(_) | Problem::Future(_) | Problem::TooManyReadings)) if asked => {
+        Err(problem @ (Problem::Reading { .. } | Problem::Future(_) | Problem::TooManyReadings)) if asked => {
             sitting.answer(problem.text());
             true
         }

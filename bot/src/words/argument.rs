@@ -37,6 +37,10 @@ fn written(tongue: &Tongue, arg: &Arg, reader: &Reader) -> String {
         Arg::Mass(mass) => say(bird_mass(*mass, reader.units)),
         Arg::Grams(mass) => say(small_mass(*mass)),
         Arg::Spoons(volume) => spoons(*volume, reader.spoons).into_iter().map(say).collect::<Vec<_>>().join(" + "),
+        Arg::SpoonsLeft { total, others } => {
+            let left = spoons_left(*total, others, reader.spoons);
+            spoons(left, reader.spoons).into_iter().map(say).collect::<Vec<_>>().join(" + ")
+        }
         Arg::Liquid(volume) => say(liquid(*volume, reader.units)),
         Arg::Temperature(temperature) => say(degrees(*temperature, reader.units)),
         Arg::Degrees(interval) => say(degrees_apart(*interval, reader.units)),
@@ -174,6 +178,12 @@ fn span(span: TimeDelta) -> Text {
     }
 }
 
+/// The total as it is measured, less the other places as they are measured.
+fn spoons_left(total: Volume, others: &[(u8, Volume)], system: SpoonSystem) -> Volume {
+    let measured = |volume| round_spoons(volume, system).volume();
+    others.iter().fold(measured(total), |left, (count, each)| left - measured(*each) * f64::from(*count))
+}
+
 /// `20–25 min`, `24–36 h`, `2 h 30 min to 3 h`; two equal ends are one span.
 fn span_range(from: TimeDelta, to: TimeDelta) -> Text {
     let minutes = |span: TimeDelta| (span.abs().num_seconds() + 30) / 60;
@@ -184,6 +194,8 @@ fn span_range(from: TimeDelta, to: TimeDelta) -> Text {
         Text::new("units-range-min").with("from", Arg::Count(a)).with("to", Arg::Count(b))
     } else if a > 0 && a % 60 == 0 && b % 60 == 0 && b < 48 * 60 {
         Text::new("units-range-h").with("from", Arg::Count(a / 60)).with("to", Arg::Count(b / 60))
+    } else if b >= 48 * 60 && a >= 24 * 60 && a % (24 * 60) == 0 && b % (24 * 60) == 0 {
+        Text::new("units-range-days").with("from", Arg::Count(a / (24 * 60))).with("to", Arg::Count(b / (24 * 60)))
     } else {
         Text::new("units-range").with("from", span(from).into()).with("to", span(to).into())
     }

@@ -5,6 +5,7 @@
 //! Start at [`Voice::render`].
 
 mod argument;
+mod dose;
 mod formats;
 mod html;
 pub mod locales;
@@ -12,6 +13,7 @@ mod reader;
 mod text;
 mod voice;
 
+pub use dose::share;
 pub use html::plain;
 pub use reader::{Reader, UnitSystem};
 pub use text::{Arg, Text};

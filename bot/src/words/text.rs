@@ -30,6 +30,13 @@ pub enum Arg {
     Grams(Mass),
     /// A volume of salt or spice in the reader's spoons, rounded to what can be measured.
     Spoons(Volume),
+    /// What is left of a total for one place when the others have had their spoons, so that what is measured adds up.
+    SpoonsLeft {
+        /// All of it.
+        total: Volume,
+        /// The other places: how many of each, and how much each gets.
+        others: Vec<(u8, Volume)>,
+    },
     /// A temperature: °F or °C, rounded as a cook reads it.
     Temperature(Temperature),
     /// A difference of temperatures: `10 °F`, `6 °C`.
