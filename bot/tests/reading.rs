@@ -578,3 +578,13 @@ fn a_reading_of_an_hour_still_to_come_is_asked_about() {
     assert!(matches!(read_log("breast 128 at 23:00", &ground), Err(Problem::Future(_))));
     assert!(matches!(read_log("breast 128 at 17:00", &ground), Ok(Some(_))));
 }
+
+#[test]
+fn a_weekday_moves_dinner_to_the_one_nearest_it() {
+    let ground = ground("en-US");
+    let dinner = at("2027-12-05 16:00"); // a Sunday nearly two weeks off
+    let moved = carvetime::reading::read_shift("saturday", dinner, &ground).unwrap().applied(dinner).unwrap();
+    assert_eq!(moved, at("2027-12-04 16:00"));
+    let tuesday = carvetime::reading::read_shift("tuesday 5 pm", dinner, &ground).unwrap().applied(dinner).unwrap();
+    assert_eq!(tuesday, at("2027-12-07 17:00"));
+}

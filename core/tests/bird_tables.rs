@@ -1,6 +1,9 @@
 //! Portions and yields against the published rows, and which birds make sense.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+#[path = "common/tables.rs"]
+mod tables;
+
 use carvetime_core::bird::{
     Bird, BirdError, BirdMass, BirdNote, Condition, Diners, Form, Kind, Leftovers, edible, edible_share, feeds,
     mass_for, portion,
@@ -8,15 +11,7 @@ use carvetime_core::bird::{
 use carvetime_core::quantity::{in_kilograms, in_pounds, pounds};
 use carvetime_core::range::Range;
 use proptest::prelude::*;
-use std::collections::HashMap;
-
-fn rows(name: &str) -> Vec<HashMap<String, String>> {
-    csv::Reader::from_path(format!("{}/../tests/tables/{name}.csv", env!("CARGO_MANIFEST_DIR")))
-        .unwrap()
-        .deserialize()
-        .map(Result::unwrap)
-        .collect()
-}
+use tables::rows;
 
 fn whole(kind: Kind, lb: f64) -> Bird {
     let mass = BirdMass::new(pounds(lb)).unwrap();

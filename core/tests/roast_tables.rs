@@ -1,6 +1,9 @@
 //! Roasting times against the published timetables, and the laws every estimate keeps.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+#[path = "common/tables.rs"]
+mod tables;
+
 use carvetime_core::bird::{Bird, BirdError, BirdMass, Condition, Form, Kind};
 use carvetime_core::quantity::{celsius, fahrenheit, pounds};
 use carvetime_core::roast::table::{self, Row};
@@ -10,14 +13,7 @@ use carvetime_core::roast::{
 use chrono::TimeDelta;
 use proptest::prelude::*;
 use std::collections::HashMap;
-
-fn rows(name: &str) -> Vec<HashMap<String, String>> {
-    csv::Reader::from_path(format!("{}/../tests/tables/{name}.csv", env!("CARGO_MANIFEST_DIR")))
-        .unwrap()
-        .deserialize()
-        .map(Result::unwrap)
-        .collect()
-}
+use tables::rows;
 
 fn bird(kind: Kind, lb: f64) -> Bird {
     let mass = BirdMass::new(pounds(lb)).unwrap();

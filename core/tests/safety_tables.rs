@@ -1,6 +1,9 @@
 //! Rules against the published rows, one by one.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+#[path = "common/tables.rs"]
+mod tables;
+
 use carvetime_core::bird::Form;
 use carvetime_core::quantity::{celsius, fahrenheit, in_fahrenheit};
 use carvetime_core::range::Range;
@@ -11,15 +14,7 @@ use carvetime_core::safety::{
 use carvetime_core::source::Standing;
 use chrono::TimeDelta;
 use proptest::prelude::*;
-use std::collections::HashMap;
-
-fn rows(name: &str) -> Vec<HashMap<String, String>> {
-    csv::Reader::from_path(format!("{}/../tests/tables/{name}.csv", env!("CARGO_MANIFEST_DIR")))
-        .unwrap()
-        .deserialize()
-        .map(Result::unwrap)
-        .collect()
-}
+use tables::rows;
 
 fn number(text: &str) -> Option<f64> {
     (!text.is_empty()).then(|| text.parse().unwrap())

@@ -1,6 +1,9 @@
 //! Thawing times against the published table (USDA FSIS, current edition) and The Big Thaw.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+#[path = "common/tables.rs"]
+mod tables;
+
 use carvetime_core::bird::{Bird, BirdMass, Condition, Form, Kind};
 use carvetime_core::quantity::{kilograms, pounds};
 use carvetime_core::range::Range;
@@ -8,14 +11,7 @@ use carvetime_core::thaw::{self, Basis, cold_water, fridge};
 use chrono::TimeDelta;
 use proptest::prelude::*;
 use std::collections::HashMap;
-
-fn rows(name: &str) -> Vec<HashMap<String, String>> {
-    csv::Reader::from_path(format!("{}/../tests/tables/{name}.csv", env!("CARGO_MANIFEST_DIR")))
-        .unwrap()
-        .deserialize()
-        .map(Result::unwrap)
-        .collect()
-}
+use tables::rows;
 
 fn frozen(kind: Kind, lb: f64) -> Bird {
     let mass = BirdMass::new(pounds(lb)).unwrap();

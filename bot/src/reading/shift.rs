@@ -34,6 +34,10 @@ pub fn read_shift(text: &str, dinner: Moment, ground: &Ground) -> Option<Shift> 
     }
     let mut taken = vec![false; sentence.len()];
     let local = dinner.with_timezone(&ground.zone).naive_local();
+    // "Saturday" is the one nearest the dinner that moves, not the next in the calendar.
+    let weekday = (0..sentence.len()).any(|at| sentence.of(at, "weekday-").is_some());
+    let near = Ground { now: ground.now.max(dinner - TimeDelta::days(4)), ..*ground };
+    let ground = if weekday { &near } else { ground };
     let when = read_when(&sentence, &mut taken, ground, Lean::Meal).or_else(|| bare_hour(&sentence));
     Some(Shift::To(match when? {
         When::Moment(at) => at,
