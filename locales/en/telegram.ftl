@@ -8,6 +8,13 @@ telegram-unreachable = { $person }, I can't write to you privately, so here it i
 # A button under the text field of a phone.
 telegram-share-place = Share my place
 
+# Typed behind the bot's name in any chat. The first three are examples of what to ask: questions the bot can read.
+telegram-inline-salt = 2 tbsp table salt in flake kosher
+telegram-inline-bird = salt for a 12 lb turkey
+telegram-inline-safe = turkey out for 3 hours, ok?
+# On a button above the results, where nothing could be read yet. Under 40 characters.
+telegram-inline-unread = Ask me privately
+
 # Why serving did not start or had to end: what happened, what to do. Shown in a terminal.
 telegram-no-token = There is no bot token.
 telegram-no-token-do = Set TELOXIDE_TOKEN to the one you got for your bot.

@@ -8,6 +8,13 @@ telegram-unreachable = { $person }, no puedo escribirte en privado, así que va 
 # A button under the text field of a phone.
 telegram-share-place = Enviar mi ubicación
 
+# Typed behind the bot's name in any chat. The first three are examples of what to ask: questions the bot can read.
+telegram-inline-salt = 2 cucharadas de sal fina en sal kosher en escamas
+telegram-inline-bird = sal para un pavo de 5 kg
+telegram-inline-safe = pavo 3 horas fuera, ¿vale?
+# On a button above the results, where nothing could be read yet. Under 40 characters.
+telegram-inline-unread = Pregúntame en privado
+
 # Why serving did not start or had to end: what happened, what to do. Shown in a terminal.
 telegram-no-token = No hay token del bot.
 telegram-no-token-do = Pon en TELOXIDE_TOKEN el que recibiste para tu bot.

@@ -7,6 +7,7 @@
 //! Promises: what [`Engine::accept`] returned for is never lost and never decided twice; a message leaves the outbox
 //! only when its sending is reported, so a crash may repeat the one under way in a chat and loses none.
 
+mod acquaintances;
 mod arrival;
 mod calendar;
 mod message;
@@ -51,6 +52,7 @@ pub struct Engine {
     voice: Arc<dyn Render>,
     decide: DecideFn,
     desk: Mutex<Desk>,
+    acquaintances: acquaintances::Acquaintances,
 }
 
 /// What is kept at hand; all of it can be read from the book again.
@@ -82,7 +84,7 @@ impl Engine {
             unsynced: false,
             left_over: pages.inbox(1)?.first().map(|(sequence, _)| *sequence),
         };
-        Ok(Self { pages, voice, decide, desk: Mutex::new(desk) })
+        Ok(Self { pages, voice, decide, desk: Mutex::new(desk), acquaintances: Default::default() })
     }
 
     /// Notes on the arrival that stood first in the inbox at the start, once and just before it is decided, that the

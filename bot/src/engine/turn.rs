@@ -70,6 +70,11 @@ impl Engine {
         if matches!(heard.what, What::Removed) {
             messages.retain(|message| message.chat() != Some(heard.room));
         }
+        let forgotten = match turn.forget {
+            Some(Forget::Person(person)) => Some(person),
+            _ => None,
+        };
+        let changed: Vec<PersonId> = turn.people.iter().map(|person| person.id).chain(forgotten).collect();
         let mut staging = Staging::new(&self.pages, desk);
         self.keep(&mut staging, &mut writes, &scene, &heard, turn, &mut messages, now)?;
         for message in messages {
@@ -79,6 +84,7 @@ impl Engine {
         writes.next_sequence(desk.next)?;
         self.pages.book().commit(&writes.changes)?;
         desk.unsynced = true;
+        self.acquaintances.changed(changed);
         Ok(())
     }
 

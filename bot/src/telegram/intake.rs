@@ -1,7 +1,7 @@
 //! What both ways of receiving share: an update becomes durable here, and only then may it be confirmed.
 
 use super::hear::{self, Identity, Lookup};
-use super::{ServeError, Serving, blocking};
+use super::{ServeError, Serving, blocking, inline};
 use crate::engine::{Arrival, Engine};
 use crate::room::{Document, PersonId, RoomId};
 use std::collections::{BTreeSet, HashMap, HashSet};
@@ -15,8 +15,13 @@ use tokio::task::JoinSet;
 use tokio::time::{Instant, sleep, timeout};
 
 /// The kinds of updates asked for.
-pub const WANTED: [AllowedUpdate; 4] =
-    [AllowedUpdate::Message, AllowedUpdate::EditedMessage, AllowedUpdate::CallbackQuery, AllowedUpdate::MyChatMember];
+pub const WANTED: [AllowedUpdate; 5] = [
+    AllowedUpdate::Message,
+    AllowedUpdate::EditedMessage,
+    AllowedUpdate::CallbackQuery,
+    AllowedUpdate::MyChatMember,
+    AllowedUpdate::InlineQuery,
+];
 
 /// How long a list of administrators is believed.
 const ADMINS_KEPT: Duration = Duration::from_secs(300);
@@ -52,8 +57,17 @@ impl Intake {
         Self { serving, me, admins: Arc::default() }
     }
 
+    /// What takes updates in, for those that need not wait their turn.
+    pub fn serving(&self) -> Serving {
+        self.serving.clone()
+    }
+
     /// Makes `updates` durable. When this returns, they may be confirmed.
     pub async fn take(&mut self, updates: Vec<Update>) -> Result<(), ServeError> {
+        let updates = inline::take(&self.serving, updates);
+        if updates.is_empty() {
+            return Ok(());
+        }
         self.learn_admins(&updates).await;
         self.learn_numbers(&updates).await;
         let documents = self.learn_documents(&updates).await;

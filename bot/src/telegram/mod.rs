@@ -6,10 +6,13 @@
 //! | `turns` (here) | takes the inbox and the due bells through their turns; sleeps to the next bell |
 //! | `outbound` | drains the outbox within the platform's limits |
 //!
+//! Inline queries (`inline`) pass all three by: they are answered from memory as they come.
+//!
 //! Owns everything that is Telegram's: updates, limits, refusals, menus. Decides nothing. The token stays in [`Token`] and in
 //! the Bot API client; neither is ever printed. Logs hold no personal data. Start at [`serve`]; tests start at [`Server`].
 
 mod hear;
+mod inline;
 mod intake;
 mod menu;
 mod outbound;
@@ -182,6 +185,7 @@ impl ServeError {
 struct Serving {
     bot: Bot,
     engine: Arc<Engine>,
+    voice: Arc<Voice>,
     clock: Arc<dyn Clock>,
     /// There may be something to decide.
     turns: Arc<Notify>,
@@ -249,7 +253,7 @@ impl Server {
     /// See [`serve`].
     pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
         let Self { bot, engine, voice, clock, set, pace, webhook } = self;
-        let serving = Serving { bot, engine, clock, turns: set, outbound: Arc::default() };
+        let serving = Serving { bot, engine, voice: Arc::clone(&voice), clock, turns: set, outbound: Arc::default() };
         tokio::pin!(shutdown);
         let me = tokio::select! {
             me = introduce(&serving.bot) => me?,

@@ -17,7 +17,8 @@ use teloxide::types::{
     KeyboardButton, KeyboardMarkup, LinkPreviewOptions, MessageId, ParseMode, ReplyMarkup, ReplyParameters, ThreadId,
 };
 
-const NO_PREVIEW: LinkPreviewOptions = LinkPreviewOptions {
+/// Links are not shown as pictures.
+pub const NO_PREVIEW: LinkPreviewOptions = LinkPreviewOptions {
     is_disabled: true,
     url: None,
     prefer_small_media: false,

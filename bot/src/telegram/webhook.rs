@@ -6,7 +6,7 @@
 use super::intake::{Intake, WANTED};
 use super::pace::backoff;
 use super::refusal::{self, Refusal};
-use super::{ServeError, Webhook};
+use super::{ServeError, Serving, Webhook, inline};
 use axum::Router;
 use axum::body::Bytes;
 use axum::extract::{DefaultBodyLimit, State};
@@ -47,7 +47,9 @@ pub async fn run(
     let secret = new_secret()?;
     let (broken, mut breaks) = mpsc::channel(1);
     let url: Url = webhook.url.parse().map_err(|_| ServeError::BadWebhook { url: webhook.url.clone() })?;
-    let door = Door { intake: Mutex::new(intake), path: url.path().to_owned(), secret: secret.clone(), broken };
+    let serving = intake.serving();
+    let door =
+        Door { serving, intake: Mutex::new(intake), path: url.path().to_owned(), secret: secret.clone(), broken };
     // No routes: a path with braces in it would be read as a pattern.
     let router = Router::new().fallback(deliver).layer(DefaultBodyLimit::max(MAX_BODY)).with_state(Arc::new(door));
     let mut too_late = ending.clone();
@@ -88,6 +90,7 @@ async fn announce(bot: &Bot, url: &Url, secret: &str) -> ServeError {
 }
 
 struct Door {
+    serving: Serving,
     intake: Mutex<Intake>,
     path: String,
     secret: String,
@@ -113,7 +116,11 @@ async fn deliver(
         tracing::error!("an update could not be read and was dropped");
         return StatusCode::OK; // it would come again and again
     };
-    match door.intake.lock().await.take(vec![update]).await {
+    let rest = inline::take(&door.serving, vec![update]);
+    if rest.is_empty() {
+        return StatusCode::OK;
+    }
+    match door.intake.lock().await.take(rest).await {
         Ok(()) => StatusCode::OK,
         Err(error) => {
             let _ = door.broken.try_send(error); // the first reason is the one to tell

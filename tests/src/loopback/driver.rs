@@ -5,7 +5,7 @@
 use super::fault::{Fault, Rule};
 use super::http::{self, Shared};
 use super::schema::Upload;
-use super::world::{Answer, BOT, BOT_USERNAME, Call, Chat, ChatId, Message, Press, User, World};
+use super::world::{Answer, BOT, BOT_USERNAME, Call, Chat, ChatId, Inline, Message, Press, User, World};
 use chrono::{DateTime, Utc};
 use serde_json::{Value, json};
 use std::collections::{BTreeMap, BTreeSet};
@@ -345,6 +345,8 @@ impl Loopback {
         let by = self.id(name);
         let mut world = self.world();
         let id = format!("inline-{}", world.fresh_id());
+        let at = world.now();
+        world.inline.insert(id.clone(), Inline { at, asked: Instant::now(), answer: None });
         let update = json!({"id": id, "from": world.user_json(by), "query": query, "offset": ""});
         world.push("inline_query", update);
         drop(world);
@@ -381,9 +383,10 @@ impl Loopback {
         self.wait("the answer to a press", chat, |world| world.presses.get(press)?.answer.clone())
     }
 
-    /// Waits until the inline query is answered; the parameters of the answer.
-    pub fn inline_answer(&self, id: &str) -> Value {
-        self.wait("an inline answer", 0, |world| world.inline_answers.get(id).cloned())
+    /// Waits until the inline query is answered; the parameters of the answer, and how long it took from the moment the
+    /// platform had the query.
+    pub fn inline_answer(&self, id: &str) -> (Value, Duration) {
+        self.wait("an inline answer", 0, |world| world.inline.get(id)?.answer.clone())
     }
 
     /// Waits until all updates are confirmed, all presses answered, and nothing has happened for a while.

@@ -34,7 +34,7 @@ pub fn check(call: &Call) -> Vec<String> {
     }
     match call.method.as_str() {
         "setMyCommands" => check_commands(&args["commands"], &mut wrong),
-        "answerInlineQuery" => check_results(&args["results"], &mut wrong),
+        "answerInlineQuery" => check_results(&args["results"], args.get("button").unwrap_or(&Value::Null), &mut wrong),
         "getUpdates" => {
             let limit = args.get("limit").and_then(Value::as_i64).unwrap_or(100);
             if !(1..=100).contains(&limit) {
@@ -125,7 +125,7 @@ fn check_commands(commands: &Value, wrong: &mut Vec<String>) {
     }
 }
 
-fn check_results(results: &Value, wrong: &mut Vec<String>) {
+fn check_results(results: &Value, button: &Value, wrong: &mut Vec<String>) {
     let results = results.as_array().cloned().unwrap_or_default();
     if results.len() > 50 {
         wrong.push(format!("{} results, not at most 50", results.len()));
@@ -138,7 +138,19 @@ fn check_results(results: &Value, wrong: &mut Vec<String>) {
     if ids.windows(2).any(|pair| pair[0] == pair[1]) {
         wrong.push("RESULT_ID_DUPLICATE".to_string());
     }
+    if let Some(start) = button["start_parameter"].as_str()
+        && (!(1..=64).contains(&start.len())
+            || !start.bytes().all(|b| b.is_ascii_alphanumeric() || matches!(b, b'_' | b'-')))
+    {
+        wrong.push(format!("START_PARAM_INVALID: {start:?}"));
+    }
+    if button.is_object() && button["text"].as_str().unwrap_or_default().trim().is_empty() {
+        wrong.push("a button without a label".to_string());
+    }
     for result in &results {
+        if result["title"].as_str().is_some_and(|title| title.trim().is_empty()) {
+            wrong.push("RESULT_TITLE_EMPTY".to_string());
+        }
         let content = &result["input_message_content"];
         if let Some(text) = content["message_text"].as_str() {
             match plain(text, content["parse_mode"].as_str()) {

@@ -1,7 +1,7 @@
 //! What each Bot API method does to the world. `getUpdates` waits and stands in [`super::http`].
 
 use super::html;
-use super::world::{Answer, BOT, Call, Chat, ChatId, Message, PRESS_LIVES, Refusal, World};
+use super::world::{Answer, BOT, Call, Chat, ChatId, INLINE_LIVES, Message, PRESS_LIVES, Refusal, World};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 
@@ -318,6 +318,10 @@ fn answer_press(world: &mut World, call: &Call) -> Result<Value, Refusal> {
 
 fn answer_inline(world: &mut World, call: &Call) -> Result<Value, Refusal> {
     let args: BTreeMap<_, _> = call.args.iter().map(|(key, value)| (key.clone(), value.clone())).collect();
-    world.inline_answers.insert(string(call, "inline_query_id"), json!(args));
+    let too_old = || Refusal::bad("query is too old and response timeout expired or query ID is invalid");
+    let now = world.now();
+    let query = world.inline.get_mut(&string(call, "inline_query_id"));
+    let query = query.filter(|query| now - query.at <= INLINE_LIVES).ok_or_else(too_old)?;
+    query.answer = Some((json!(args), query.asked.elapsed()));
     Ok(json!(true))
 }

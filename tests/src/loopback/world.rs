@@ -9,7 +9,7 @@ use chrono::{DateTime, TimeDelta, Utc};
 use serde_json::{Map, Value, json};
 use std::collections::{BTreeMap, BTreeSet, VecDeque};
 use std::sync::Arc;
-use std::time::Instant;
+use std::time::{Duration, Instant};
 
 /// A chat's id: positive for a private chat (the person's own id), negative for a group.
 pub type ChatId = i64;
@@ -20,6 +20,8 @@ pub(super) const BOT: i64 = 4242;
 pub(super) const BOT_USERNAME: &str = "carvetime_test_bot";
 /// How long a press can be answered and delivered.
 pub(super) const PRESS_LIVES: TimeDelta = TimeDelta::seconds(150);
+/// How long an inline query is delivered and can be answered.
+pub(super) const INLINE_LIVES: TimeDelta = TimeDelta::seconds(30);
 /// How long any other update is kept.
 const UPDATE_LIVES: TimeDelta = TimeDelta::hours(24);
 
@@ -146,6 +148,14 @@ pub(super) struct Press {
     pub answer: Option<Answer>,
 }
 
+/// What somebody typed behind the bot's name, and what came of it.
+pub(super) struct Inline {
+    pub at: DateTime<Utc>,
+    pub asked: Instant,
+    /// Parameters of the answer, and how long it took.
+    pub answer: Option<(Value, Duration)>,
+}
+
 /// What happened in a chat, in order.
 #[derive(Debug, Clone)]
 pub(super) struct Event {
@@ -195,7 +205,7 @@ pub(super) struct World {
     pub poller: u64,
     pub webhook: Option<(String, Option<String>)>,
     pub presses: BTreeMap<String, Press>,
-    pub inline_answers: BTreeMap<String, Value>,
+    pub inline: BTreeMap<String, Inline>,
     pub next_id: i64,
     pub files: BTreeMap<String, Upload>,
     pub commands: BTreeMap<(String, String), Vec<(String, String)>>,
@@ -229,7 +239,7 @@ impl World {
             poller: 0,
             webhook: None,
             presses: BTreeMap::new(),
-            inline_answers: BTreeMap::new(),
+            inline: BTreeMap::new(),
             next_id: 1,
             files: BTreeMap::new(),
             commands: BTreeMap::new(),
@@ -416,7 +426,11 @@ impl World {
     pub(super) fn expire(&mut self) {
         let now = self.now();
         self.updates.retain(|update| {
-            let lives = if update.kind == "callback_query" { PRESS_LIVES } else { UPDATE_LIVES };
+            let lives = match update.kind {
+                "callback_query" => PRESS_LIVES,
+                "inline_query" => INLINE_LIVES,
+                _ => UPDATE_LIVES,
+            };
             now - update.at <= lives
         });
     }
