@@ -140,7 +140,6 @@ room-proposal-small = A little small: for { $guests } people I'd look for { $mas
 room-proposal-ready = Off the heat between { $from } and { $to }, nine times in ten by the later one.
 room-proposal-need = You need: { $things }.
 room-proposal-first = First: <b>{ $what }</b>, { $when }.
-room-proposal-replaces = Accept replaces the plan you have now.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } salt ({ $spoons } of flake kosher)
 room-accepted = It's a plan. I'll call when something is due.

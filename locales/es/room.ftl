@@ -158,7 +158,6 @@ room-proposal-small = Algo justo: para { $guests } personas buscaría { $mass }.
 room-proposal-ready = Fuera del calor entre las { $from } y las { $to }; nueve de cada diez veces, a más tardar a la segunda.
 room-proposal-need = Te hace falta: { $things }.
 room-proposal-first = Primero: <b>{ $what }</b>, { $when }.
-room-proposal-replaces = Aceptar sustituye el plan que tienes ahora.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } de sal ({ $spoons } de kosher en escamas)
 room-accepted = Ya hay plan. Te aviso cuando toque algo.

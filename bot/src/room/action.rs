@@ -22,6 +22,12 @@ pub struct JobRef {
 pub enum Action {
     /// Start the proposed plan of this person's draft.
     Accept(PersonId),
+    /// The same, as one more bird beside those that are planned.
+    Beside(PersonId),
+    /// The same, in place of the plan of that serial.
+    Instead(PersonId, u32),
+    /// What that person said (by its number) was said of the plan of that serial.
+    Bird(PersonId, u32, u32),
     /// Show what can be changed in the draft.
     Change(PersonId),
     /// Leave the draft as it is and show the proposal again.
@@ -84,6 +90,9 @@ impl Action {
         let job = |verb: &str, job: &JobRef| format!("{verb}.{}.{}.{}", job.serial, job.step.name(), job.nth);
         match self {
             Action::Accept(who) => format!("accept.{}", who.0),
+            Action::Beside(who) => format!("beside.{}", who.0),
+            Action::Instead(who, serial) => format!("instead.{}.{serial}", who.0),
+            Action::Bird(who, number, serial) => format!("bird.{}.{number}.{serial}", who.0),
             Action::Change(who) => format!("change.{}", who.0),
             Action::Back(who) => format!("back.{}", who.0),
             Action::WhyDraft(who) => format!("reasons.{}", who.0),
@@ -114,6 +123,43 @@ impl Action {
         }
     }
 
+    /// The plan it names. What a person was asked of a plan beside another is marked from outside instead.
+    pub fn serial(&self) -> Option<u32> {
+        match self {
+            Action::Mend(serial, _)
+            | Action::Held(serial)
+            | Action::Undo(serial, _)
+            | Action::Jobs(serial)
+            | Action::Why(serial)
+            | Action::Dinner(serial, _)
+            | Action::Hotter(serial, _) => Some(*serial),
+            Action::Done(it)
+            | Action::Sure(it)
+            | Action::Later(it)
+            | Action::Skip(it)
+            | Action::Take(it)
+            | Action::Drop(it) => Some(it.serial),
+            Action::Accept(_)
+            | Action::Beside(_)
+            | Action::Instead(..)
+            | Action::Bird(..)
+            | Action::Change(_)
+            | Action::Back(_)
+            | Action::WhyDraft(_)
+            | Action::Discard(_)
+            | Action::Pick(..)
+            | Action::Offer(..)
+            | Action::Reply(..)
+            | Action::Sources(_)
+            | Action::Yes(..)
+            | Action::No(..)
+            | Action::Meant(_)
+            | Action::Settings(_)
+            | Action::Set(..)
+            | Action::Help(_) => None,
+        }
+    }
+
     /// Reads data back; `None` for anything this version did not write.
     pub fn read(data: &str) -> Option<Self> {
         if data.len() > 64 {
@@ -125,6 +171,9 @@ impl Action {
         let person = |text: &str| text.parse().ok().map(PersonId);
         Some(match verb {
             "accept" => Action::Accept(person(next()?)?),
+            "beside" => Action::Beside(person(next()?)?),
+            "instead" => Action::Instead(person(next()?)?, next()?.parse().ok()?),
+            "bird" => Action::Bird(person(next()?)?, next()?.parse().ok()?, next()?.parse().ok()?),
             "change" => Action::Change(person(next()?)?),
             "back" => Action::Back(person(next()?)?),
             "reasons" => Action::WhyDraft(person(next()?)?),

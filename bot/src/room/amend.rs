@@ -53,12 +53,7 @@ fn standing(
     if !addressed {
         return false;
     }
-    let mut changed = plan.wish.clone();
-    changed.merge(meant(sitting, text, wish));
-    changed.settle(&sitting.ground());
-    if changed == plan.wish && text.len() <= SHORT {
-        changed.dinner = shifted(sitting, text).or(changed.dinner);
-    }
+    let changed = wished(sitting, plan, text, wish);
     if changed == plan.wish {
         let complains = problems.iter().any(|problem| !matches!(problem, Problem::LooseNumber(_)));
         if complains {
@@ -72,6 +67,23 @@ fn standing(
     }
     apply(sitting, changed);
     true
+}
+
+/// The wish of the plan with what the words say.
+fn wished(sitting: &Sitting<'_>, plan: &LivePlan, text: &str, wish: Wish) -> Wish {
+    let mut changed = plan.wish.clone();
+    changed.merge(meant(sitting, text, wish));
+    changed.settle(&sitting.ground());
+    if changed == plan.wish && text.len() <= SHORT {
+        changed.dinner = shifted(sitting, text).or(changed.dinner);
+    }
+    changed
+}
+
+/// Whether the words, said to the bot, would change the plan in hand.
+pub(super) fn would(sitting: &Sitting<'_>, text: &str) -> bool {
+    let (wish, _) = planning::read(sitting, text);
+    sitting.room.plan.as_ref().is_some_and(|plan| wished(sitting, plan, text, wish) != plan.wish)
 }
 
 /// What a sentence really says of this dinner. "My sister arrives at 8" and "5 lb potatoes" say nothing of it: an hour counts

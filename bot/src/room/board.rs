@@ -5,7 +5,7 @@ use super::live::runs_by_itself;
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{Button, How, Say, To, Urgency};
-use super::{RoomKind, Sitting, plan_words, proposal};
+use super::{RoomKind, Sitting, birds, plan_words, proposal};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
@@ -32,7 +32,8 @@ fn show(sitting: &mut Sitting<'_>, how: How) {
     let rows = buttons(sitting, plan);
     let mut say = Say::of(To::Room(sitting.room.id), lines);
     say.buttons = rows;
-    say.pin = how == How::Quiet && sitting.room.kind == RoomKind::Group;
+    // One message is pinned: the board of the bird that was planned first.
+    say.pin = how == How::Quiet && sitting.room.kind == RoomKind::Group && birds::is_first(sitting);
     // A board someone asked for is an answer; one that only follows what happened can wait.
     let urgency = if how == How::Quiet { Urgency::Answer } else { Urgency::Board };
     say.key("board").how(how).urgency(urgency);
@@ -73,6 +74,7 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     if ahead.is_empty() {
         lines.push(Text::new("room-board-all-done"));
     }
+    lines.extend(birds::beside_line(sitting));
     lines
 }
 

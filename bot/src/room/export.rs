@@ -7,7 +7,7 @@ use super::live::runs_by_itself;
 use super::sitting::Sitting;
 use super::state::{Draft, JobState, LiveJob, LivePlan, OwnSalt, Person, Taste};
 use super::turn::{Calendar, Event, File, FileContent};
-use super::{PersonId, RoomKind, plan_words};
+use super::{PersonId, RoomKind, birds, plan_words};
 use crate::words::Text;
 use carvetime_core::plan::{Moment, Order, Step};
 use carvetime_core::quantity::{celsius, in_celsius, in_fahrenheit};
@@ -24,13 +24,11 @@ const SHORTEST: TimeDelta = TimeDelta::minutes(5);
 
 /// `/export`: sends what there is.
 pub(super) fn all(sitting: &mut Sitting<'_>) {
-    if let Some(plan) = &sitting.room.plan {
-        let calendar = FileContent::Calendar(calendar(sitting, plan));
-        let readings = readings(plan, sitting.us_units());
-        send(sitting, "room-export-calendar", "carvetime.ics", calendar);
-        if let Some(csv) = readings {
-            send(sitting, "room-export-readings", "carvetime-readings.csv", FileContent::Bytes(csv.into_bytes()));
-        }
+    if let Some(calendar) = calendar(sitting) {
+        send(sitting, "room-export-calendar", "carvetime.ics", FileContent::Calendar(calendar));
+    }
+    for (csv, name) in all_readings(sitting) {
+        send(sitting, "room-export-readings", &name, FileContent::Bytes(csv.into_bytes()));
     }
     let mut bytes = format!("{:#}", everything(sitting)).into_bytes();
     bytes.push(b'\n');
@@ -43,11 +41,17 @@ fn send(sitting: &mut Sitting<'_>, id: &'static str, name: &str, content: FileCo
 
 // ---- the calendar
 
-fn calendar(sitting: &Sitting<'_>, plan: &LivePlan) -> Calendar {
-    let order = plan.order(sitting.zone_or_utc());
-    let kept = plan.jobs.iter().filter(|job| !matches!(job.state, JobState::Skipped { .. }));
-    let events = kept.filter_map(|job| event(sitting, plan, order.as_ref(), job)).collect();
-    Calendar { at: sitting.now, events }
+/// Every bird's jobs in one calendar.
+fn calendar(sitting: &Sitting<'_>) -> Option<Calendar> {
+    let plans = sitting.room.plans();
+    let events = plans.iter().flat_map(|plan| {
+        let order = plan.order(sitting.zone_or_utc());
+        let bird = birds::label(sitting, plan);
+        let kept = plan.jobs.iter().filter(|job| !matches!(job.state, JobState::Skipped { .. }));
+        let events: Vec<Event> = kept.filter_map(|job| event(sitting, plan, order.as_ref(), job)).collect();
+        events.into_iter().map(move |event| Event { summary: birds::named(bird.clone(), event.summary), ..event })
+    });
+    (!plans.is_empty()).then(|| Calendar { at: sitting.now, events: events.collect() })
 }
 
 fn event(sitting: &Sitting<'_>, plan: &LivePlan, order: Option<&Order>, job: &LiveJob) -> Option<Event> {
@@ -75,6 +79,16 @@ fn takes(step: Step, lasts: TimeDelta) -> TimeDelta {
 }
 
 // ---- the readings
+
+/// The readings of each bird there are some of, and the name of their file.
+fn all_readings(sitting: &Sitting<'_>) -> Vec<(String, String)> {
+    let us = sitting.us_units();
+    let file = |plan: &LivePlan| match plan.beside {
+        true => format!("carvetime-readings-{}.csv", plan.serial),
+        false => "carvetime-readings.csv".to_owned(),
+    };
+    sitting.room.plans().into_iter().filter_map(|plan| Some((readings(plan, us)?, file(plan)))).collect()
+}
 
 /// The forecast's format, minutes since the bird went on, or since the first reading if nobody said when that was.
 fn readings(plan: &LivePlan, us: bool) -> Option<String> {
@@ -108,6 +122,7 @@ fn everything(sitting: &Sitting<'_>) -> Value {
     let room = &sitting.room;
     let own = sitting.speaker().filter(|_| room.kind == RoomKind::Private);
     let members: Vec<String> = room.members.iter().map(|member| sitting.name_of(*member)).collect();
+    let mut plans = room.plans().into_iter();
     let mut all = json!({
         "version": VERSION,
         "made_at": stamp(sitting.now),
@@ -117,7 +132,8 @@ fn everything(sitting: &Sitting<'_>) -> Value {
             "people": members,
             "plans_made": room.plans_made,
         },
-        "plan": room.plan.as_ref().map(|plan| self::plan(sitting, plan)),
+        "plan": plans.next().map(|plan| self::plan(sitting, plan)),
+        "plans_beside": plans.map(|plan| self::plan(sitting, plan)).collect::<Vec<_>>(),
     });
     if let Some(person) = own.and_then(|id| sitting.people.get(&id)) {
         all["you"] = you(person);

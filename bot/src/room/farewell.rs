@@ -4,7 +4,7 @@ use super::action::Action;
 use super::heard::PersonId;
 use super::sitting::button;
 use super::turn::{Forget, How};
-use super::{RoomKind, Sitting, may};
+use super::{RoomKind, Sitting, birds, may};
 use crate::words::{Arg, Text};
 
 /// `/stop`.
@@ -26,7 +26,7 @@ pub(super) fn stop(sitting: &mut Sitting<'_>) {
 
 /// `/forget`.
 pub(super) fn forget(sitting: &mut Sitting<'_>) {
-    if sitting.room.kind == RoomKind::Group && !may::steer(sitting) {
+    if sitting.room.kind == RoomKind::Group && !may::steer_all(sitting) {
         return may::refuse(sitting);
     }
     let id = match sitting.room.kind {
@@ -56,8 +56,9 @@ pub(super) fn yes(sitting: &mut Sitting<'_>, what: &str, who: PersonId) {
                 return sitting.notice(Text::new("room-stale"));
             }
             sitting.answer(Text::new("room-stopped")).key("stop").how(How::Edit);
+            birds::refresh_others(sitting);
         }
-        "forget" if sitting.room.kind == RoomKind::Private || may::steer(sitting) => {
+        "forget" if sitting.room.kind == RoomKind::Private || may::steer_all(sitting) => {
             sitting.forget = Some(match sitting.room.kind {
                 RoomKind::Private => Forget::Person(who),
                 RoomKind::Group => Forget::Room(sitting.room.id),

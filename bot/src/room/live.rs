@@ -41,6 +41,7 @@ impl LivePlan {
     pub fn new(serial: u32, host: PersonId, wish: crate::reading::Wish, schedule: &Schedule, now: Moment) -> Self {
         let mut plan = Self {
             serial,
+            beside: false,
             host,
             wish,
             jobs: Vec::new(),

@@ -16,6 +16,16 @@ pub(super) fn steer(sitting: &Sitting<'_>) -> bool {
     host || speaker.admin
 }
 
+/// Whether the speaker may change everything planned here.
+pub(super) fn steer_all(sitting: &Sitting<'_>) -> bool {
+    let hosts_all = || sitting.room.plans().iter().all(|plan| Some(plan.host) == sitting.speaker());
+    steer(sitting) && (sitting.room.kind == RoomKind::Private || is_admin(sitting) || hosts_all())
+}
+
+fn is_admin(sitting: &Sitting<'_>) -> bool {
+    sitting.heard.by.as_ref().is_some_and(|speaker| speaker.admin)
+}
+
 /// Whether the speaker belongs to the room. A press that comes from another chat proves nothing by itself.
 pub(super) fn belongs(sitting: &Sitting<'_>) -> bool {
     !sitting.routed() || sitting.speaker().is_some_and(|who| sitting.room.members.contains(&who))

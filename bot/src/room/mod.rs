@@ -9,6 +9,7 @@ mod after;
 mod alarms;
 mod amend;
 mod bells;
+mod birds;
 mod board;
 mod calls;
 mod dose;
@@ -31,6 +32,7 @@ mod reports;
 mod settings;
 mod sitting;
 mod undo;
+mod which;
 
 pub mod chart;
 pub mod heard;
@@ -64,16 +66,16 @@ pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
     let mut sitting = Sitting::new(scene, heard, now);
     match &heard.what {
         What::Said { text, addressed, reply_to, edited } => {
-            said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
+            which::said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
         }
-        What::Pressed { data, .. } => pressed(&mut sitting, data),
+        What::Pressed { data, .. } => which::pressed(&mut sitting, data),
         What::Located { latitude, longitude } => settings::located(&mut sitting, *latitude, *longitude),
-        What::Document { name, content } => logs::sent(&mut sitting, name, content),
+        What::Document { name, content } => which::sent(&mut sitting, name, content),
         What::Unreadable => unreadable(&mut sitting),
         What::Welcomed => help::start(&mut sitting, How::New),
         What::Removed => removed(&mut sitting),
         What::Migrated { to } => migrated(&mut sitting, *to),
-        What::Rang { bells } => calls::rang(&mut sitting, bells),
+        What::Rang { bells } => which::rang(&mut sitting, bells),
     }
     sitting.rise()
 }
@@ -238,6 +240,9 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
     let Some(action) = Action::read(data) else { return sitting.notice(Text::new("room-stale")) };
     let own_draft = match &action {
         Action::Accept(who)
+        | Action::Beside(who)
+        | Action::Instead(who, _)
+        | Action::Bird(who, ..)
         | Action::Change(who)
         | Action::Back(who)
         | Action::WhyDraft(who)
@@ -252,6 +257,9 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
     }
     match action {
         Action::Accept(who) => planning::accept(sitting, who),
+        Action::Beside(who) => planning::beside(sitting, who),
+        Action::Instead(who, serial) => planning::instead(sitting, who, serial),
+        Action::Bird(_, number, serial) => which::told(sitting, number, serial),
         Action::Change(who) => planning::change(sitting, who),
         Action::Back(who) => planning::back(sitting, who),
         Action::WhyDraft(who) => planning::why(sitting, who),

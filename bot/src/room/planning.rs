@@ -7,7 +7,7 @@ use super::order::{self, gap};
 use super::sitting::{button, labelled};
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
-use super::{PersonId, Sitting, board, calls, plan_words, proposal};
+use super::{PersonId, Sitting, birds, board, calls, may, plan_words, proposal};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
@@ -189,9 +189,8 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let Some(draft) = sitting.room.drafts.get_mut(&who) else { return };
     draft.proposed_at = Some(now);
     let wish = draft.wish.clone();
-    let standing = sitting.room.plan.is_some();
     let (text, offers) = match solve(&wish, zone, sitting.now) {
-        Ok(Some(Solved::Works(order, schedule))) => (proposal::text(&order, &wish, &schedule, standing), None),
+        Ok(Some(Solved::Works(order, schedule))) => (proposal::text(&order, &wish, &schedule), None),
         Ok(Some(Solved::Clashes(order, conflict))) => {
             let mut text = proposal::clash(&conflict);
             if let Some(offer) = conflict.offers.first() {
@@ -199,7 +198,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
                 let mut suggestion = wish.clone();
                 order::absorb(&mut suggestion, &nearest);
                 text.push(proposal::instead(offer));
-                text.extend(proposal::text(&nearest, &suggestion, &offer.schedule, standing));
+                text.extend(proposal::text(&nearest, &suggestion, &offer.schedule));
                 if let Some(draft) = sitting.room.drafts.get_mut(&who) {
                     draft.suggestion = Some(suggestion);
                 }
@@ -211,8 +210,15 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
         Err(error) => return complain_of(sitting, who, vec![of_order(error)]),
     };
     let hopeless = offers.as_ref().is_some_and(Vec::is_empty);
+    let standing = if hopeless { None } else { birds::choice(sitting, who) };
     let say = sitting.answer_all(text).key(draft_key(who)).how(how);
-    let accept = (!hopeless).then(|| button("room-button-accept", &Action::Accept(who)));
+    let accept = (!hopeless && standing.is_none()).then(|| button("room-button-accept", &Action::Accept(who)));
+    if let Some((line, buttons)) = standing {
+        say.line(line);
+        for button in buttons {
+            say.row([button]);
+        }
+    }
     say.row(accept.into_iter().chain([button("room-button-change", &Action::Change(who))]));
     for (rank, offer) in offers.iter().flatten().enumerate().skip(1).take(proposal::MOST_OFFERS) {
         let action = Action::Offer(who, u8::try_from(rank).unwrap_or(u8::MAX));
@@ -283,18 +289,61 @@ pub(super) fn is_proposed(sitting: &Sitting<'_>, who: PersonId) -> bool {
 
 // ---- buttons of a draft
 
-/// `Accept`.
+/// `Accept`. Where something is planned already, whether it joins that or takes its place is asked first.
 pub(super) fn accept(sitting: &mut Sitting<'_>, who: PersonId) {
-    let Some(draft) = sitting.room.drafts.get(&who).cloned() else { return gone(sitting) };
+    if sitting.room.drafts.contains_key(&who) && !sitting.room.plans().is_empty() {
+        return go_on(sitting, who, How::New);
+    }
+    let Some(plan) = accepted(sitting, who) else { return };
+    sitting.room.plan = Some(plan);
+    begin(sitting, who);
+}
+
+/// One more bird.
+pub(super) fn beside(sitting: &mut Sitting<'_>, who: PersonId) {
+    let standing = sitting.room.plans().len();
+    if standing >= birds::MOST {
+        return sitting.notice(birds::too_many());
+    }
+    let Some(mut plan) = accepted(sitting, who) else { return };
+    plan.beside = standing > 0;
+    sitting.hold(None);
+    sitting.room.plan = Some(plan);
+    begin(sitting, who);
+}
+
+/// In place of a plan that stands.
+pub(super) fn instead(sitting: &mut Sitting<'_>, who: PersonId, serial: u32) {
+    if !sitting.room.plans().iter().any(|plan| plan.serial == serial) {
+        return gone(sitting);
+    }
+    sitting.hold(Some(serial));
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    let Some(plan) = accepted(sitting, who) else { return };
+    let beside = sitting.room.plan.take().is_some_and(|old| old.beside);
+    sitting.room.plan = Some(LivePlan { beside, ..plan });
+    begin(sitting, who);
+}
+
+/// The plan of the draft, which is over with it; what is missing is asked for.
+fn accepted(sitting: &mut Sitting<'_>, who: PersonId) -> Option<LivePlan> {
+    let Some(draft) = sitting.room.drafts.get(&who).cloned() else {
+        gone(sitting);
+        return None;
+    };
     let zone = sitting.zone_or_utc();
     if gap(&draft.wish).is_some() {
-        return go_on(sitting, who, How::Edit);
+        go_on(sitting, who, How::Edit);
+        return None;
     }
     let mut wish = draft.suggestion.unwrap_or(draft.wish);
     // What is accepted is what was shown, unless it has been lying about.
     let shown = draft.proposed_at.filter(|at| sitting.now - *at < FRESH).unwrap_or(sitting.now);
     let Ok(Some(Solved::Works(order, schedule))) = solve(&wish, zone, shown) else {
-        return go_on(sitting, who, How::Edit);
+        go_on(sitting, who, How::Edit);
+        return None;
     };
     order::absorb(&mut wish, &order);
     if order.carry.is_some() && wish.drive_min.is_none() {
@@ -302,12 +351,17 @@ pub(super) fn accept(sitting: &mut Sitting<'_>, who: PersonId) {
     }
     sitting.room.drafts.remove(&who);
     sitting.room.plans_made += 1;
-    let plan = LivePlan::new(sitting.room.plans_made, who, wish, &schedule, sitting.now);
-    sitting.room.plan = Some(plan);
+    Some(LivePlan::new(sitting.room.plans_made, who, wish, &schedule, sitting.now))
+}
+
+/// The plan in hand has just been accepted.
+fn begin(sitting: &mut Sitting<'_>, who: PersonId) {
+    sitting.look_at_hand();
     let room = To::Room(sitting.room.id);
     sitting.say(Say::new(room, Text::new("room-accepted"))).key(draft_key(who)).how(How::Edit);
     board::repost(sitting);
     calls::overdue_at_start(sitting);
+    birds::refresh_others(sitting);
 }
 
 /// `Change`: the quick switches, and leave to say it in words.

@@ -27,8 +27,8 @@ const WORTH_SHOWING: [Step; 14] = [
     Step::Leftovers,
 ];
 
-/// The whole proposal, a line each. `standing`: another plan would be replaced.
-pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, standing: bool) -> Vec<Text> {
+/// The whole proposal, a line each.
+pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule) -> Vec<Text> {
     let mut lines = vec![head(order)];
     if wish.mass_g.is_none() {
         lines.push(Text::new("room-proposal-size").with("mass", Arg::Mass(order.bird.mass.get())));
@@ -52,9 +52,6 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, standing: bo
                 .with("what", Arg::from(plan_words::step_name(first.step, first.nth)))
                 .with("when", Arg::DayClock(first.at)),
         );
-    }
-    if standing {
-        lines.push(Text::new("room-proposal-replaces"));
     }
     lines
 }

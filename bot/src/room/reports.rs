@@ -29,6 +29,11 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
+/// Whether the plan in hand has the job the words report on.
+pub(super) fn means(sitting: &Sitting<'_>, report: &Report) -> bool {
+    job(sitting, report).is_some()
+}
+
 /// The job meant: the one named, else the one that is due.
 fn job(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
     let due = jobs::due_now(sitting);

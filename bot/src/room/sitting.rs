@@ -3,10 +3,11 @@
 //! Everything in `room` works on a [`Sitting`]; [`Sitting::rise`] closes it into a [`Turn`]. Front ends never see it.
 
 use super::action::Action;
+use super::birds::{self, Hand};
 use super::heard::{Heard, PersonId, RoomId, RoomKind};
 use super::state::{Person, Room, Taste};
 use super::turn::{Button, Forget, How, Say, To, Turn, Urgency};
-use super::{Scene, What, bells};
+use super::{Scene, What};
 use crate::reading::{Ground, Lexicon};
 use crate::words::{Arg, Reader, Text, UnitSystem};
 use carvetime_core::plan::Moment;
@@ -22,6 +23,12 @@ pub(super) struct Sitting<'a> {
     pub says: Vec<Say>,
     pub forget: Option<Forget>,
     pub moved: Option<RoomId>,
+    /// The plan in hand, as its messages are marked.
+    pub hand: Hand,
+    /// The turn is about the plan in hand; its messages are marked.
+    pub about: bool,
+    /// Messages of plans that were in hand before.
+    pub sealed: Vec<Say>,
     before: &'a Scene,
     touched: BTreeSet<PersonId>,
 }
@@ -36,9 +43,13 @@ impl<'a> Sitting<'a> {
             says: Vec::new(),
             forget: None,
             moved: None,
+            hand: Hand::default(),
+            about: false,
+            sealed: Vec::new(),
             before: scene,
             touched: BTreeSet::new(),
         };
+        sitting.look_at_hand();
         sitting.meet();
         sitting
     }
@@ -178,10 +189,13 @@ impl<'a> Sitting<'a> {
 
     /// Closes the sitting.
     pub fn rise(mut self) -> Turn {
+        self.seal();
+        self.says = std::mem::take(&mut self.sealed);
         self.address_private_buttons();
+        self.room.put_in_order();
         let people = self.touched.iter().filter_map(|id| self.people.get(id).cloned()).collect();
         let changed = self.room != self.before.room;
-        let bells = changed.then(|| bells::of(&self.room));
+        let bells = changed.then(|| birds::bells(&self.room));
         Turn {
             bells,
             room: changed.then_some(self.room),

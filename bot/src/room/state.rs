@@ -35,6 +35,15 @@ pub struct Room {
     /// The plan that stands.
     #[serde(default)]
     pub plan: Option<LivePlan>,
+    /// Further plans beside it, by serial.
+    #[serde(default)]
+    pub others: Vec<LivePlan>,
+    /// What was said of one of several birds, nobody knows which, until the one who said it has told.
+    #[serde(default)]
+    pub unsure: Vec<Unsure>,
+    /// How often it was asked which bird is meant: the next [`Unsure`]'s number.
+    #[serde(default)]
+    pub unsure_made: u32,
     /// The last question of each person, for what is asked back and for "why?".
     #[serde(default)]
     pub questions: BTreeMap<PersonId, String>,
@@ -56,6 +65,9 @@ impl Room {
             members: Vec::new(),
             drafts: BTreeMap::new(),
             plan: None,
+            others: Vec::new(),
+            unsure: Vec::new(),
+            unsure_made: 0,
             questions: BTreeMap::new(),
             plans_made: 0,
             gone: false,
@@ -70,16 +82,24 @@ impl Room {
         self.members.retain(|member| *member != person);
         self.drafts.remove(&person);
         self.questions.remove(&person);
+        self.unsure.retain(|unsure| unsure.by != person);
         let heir = self.members.first().copied();
-        let Some(plan) = &mut self.plan else { return };
-        if plan.host == person {
-            plan.host = heir.unwrap_or(PersonId(0));
+        for plan in self.plan.iter_mut().chain(&mut self.others) {
+            plan.forget_person(person, heir);
+        }
+    }
+}
+
+impl LivePlan {
+    fn forget_person(&mut self, person: PersonId, heir: Option<PersonId>) {
+        if self.host == person {
+            self.host = heir.unwrap_or(PersonId(0));
         }
         let nobody = |by: &mut Option<PersonId>| {
             by.take_if(|by| *by == person);
         };
-        let changes = plan.history.iter_mut();
-        let (mut jobs, mut facts) = (vec![&mut plan.jobs], vec![&mut plan.facts]);
+        let changes = self.history.iter_mut();
+        let (mut jobs, mut facts) = (vec![&mut self.jobs], vec![&mut self.facts]);
         for change in changes {
             nobody(&mut change.by);
             jobs.push(&mut change.jobs);
@@ -93,8 +113,8 @@ impl Room {
             }
         }
         facts.into_iter().flatten().for_each(|fact| nobody(&mut fact.by));
-        plan.readings.iter_mut().for_each(|reading| nobody(&mut reading.by));
-        plan.doubted.retain(|doubted| doubted.given.by != Some(person));
+        self.readings.iter_mut().for_each(|reading| nobody(&mut reading.by));
+        self.doubted.retain(|doubted| doubted.given.by != Some(person));
     }
 }
 
@@ -262,6 +282,9 @@ pub enum Question {
 pub struct LivePlan {
     /// Its number in this room; stands on its buttons.
     pub serial: u32,
+    /// It was accepted beside another: its messages, bells and questions are marked with its serial.
+    #[serde(default)]
+    pub beside: bool,
     /// Who answers for it.
     pub host: PersonId,
     /// The complete wish it was made from.
@@ -302,6 +325,28 @@ pub struct LivePlan {
     /// The cooker's profile has learned from this cook.
     #[serde(default)]
     pub learned: bool,
+}
+
+/// Words or a log said of one of several birds, nobody knows which.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Unsure {
+    /// Its number in this room; stands on its buttons.
+    pub number: u32,
+    /// Who said it.
+    pub by: PersonId,
+    /// When: it counts from then.
+    pub at: Moment,
+    /// The words, or what was in the log.
+    pub text: String,
+    /// Name of the log, where it was one.
+    #[serde(default)]
+    pub log: Option<String>,
+    /// The words were meant for the bot.
+    #[serde(default)]
+    pub addressed: bool,
+    /// They replaced earlier ones.
+    #[serde(default)]
+    pub edited: bool,
 }
 
 /// A forecast as it was told.
@@ -493,6 +538,7 @@ mod tests {
         };
         let plan = LivePlan {
             serial: 1,
+            beside: false,
             host: who,
             wish: Wish::default(),
             jobs,
@@ -513,9 +559,13 @@ mod tests {
         room.members = vec![who, heir];
         room.drafts.insert(who, Draft::default());
         room.questions.insert(who, "how much salt?".into());
+        let (by, text) = (who, "breast 120".into());
+        room.unsure.push(Unsure { number: 1, by, at, text, log: None, addressed: true, edited: false });
+        room.others = vec![LivePlan { serial: 2, beside: true, ..plan.clone() }];
         room.plan = Some(plan);
         room.forget_person(who);
         assert!(!serde_json::to_string(&room).unwrap().contains("777"));
         assert_eq!(room.plan.unwrap().host, heir);
+        assert_eq!(room.others[0].host, heir);
     }
 }

@@ -67,6 +67,13 @@ pub enum BellKind {
         /// Name of the limit, as in `locales` (`limit-NAME`).
         name: String,
     },
+    /// A bell of a plan that was accepted beside another.
+    Beside {
+        /// Serial of the plan.
+        serial: u32,
+        /// The bell.
+        kind: Box<BellKind>,
+    },
     /// A follow-up that is not a job (feedback, the board's refresh).
     Note {
         /// Name.

@@ -289,7 +289,7 @@ impl Stage {
             buttons: entry.buttons.iter().map(|key| key.label.clone()).collect(),
             step: entry.step.clone(),
             file: message.file,
-            is_board: message.key.as_deref() == Some("board"),
+            is_board: message.key.as_deref().is_some_and(|key| key == "board" || key.starts_with("board@")),
         };
         // Taking buttons off a message from an earlier session leaves nothing to see.
         let seen = !(unchanged || message.how == How::Close && kind == Kind::Message);

@@ -1,0 +1,263 @@
+//! Several birds in one room: which plan is in hand, what each is called, how its messages and bells are told apart.
+//!
+//! Everything else here works on one plan, [`Room::plan`]: the one in hand. [`which`](super::which) puts the right one
+//! there; between turns it is the first. A plan accepted beside another marks its message keys, its bells and the questions
+//! it asks with its serial, for as long as it stands; a plan alone in its room leaves no mark anywhere.
+
+use super::action::Action;
+use super::sitting::{Sitting, labelled};
+use super::state::{LivePlan, Room};
+use super::turn::{Bell, BellKind, Button, Say};
+use super::{PersonId, RoomKind, bells, board, may, order};
+use crate::words::{Arg, Text};
+use carvetime_core::quantity::grams;
+use carvetime_core::roast::Cooker;
+
+/// As many plans as a room holds: more boards than that nobody reads.
+pub(super) const MOST: usize = 4;
+
+/// How the messages of the plan in hand are marked.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Hand {
+    /// Its serial, if it was accepted beside another.
+    beside: Option<u32>,
+    /// What it is called, if there are others.
+    label: Option<Text>,
+}
+
+impl Room {
+    /// Every plan, the first one first.
+    pub fn plans(&self) -> Vec<&LivePlan> {
+        let mut plans: Vec<&LivePlan> = self.plan.iter().chain(&self.others).collect();
+        plans.sort_by_key(|plan| plan.serial);
+        plans
+    }
+
+    /// Between turns the first plan is the one in hand.
+    pub(super) fn put_in_order(&mut self) {
+        if self.others.is_empty() {
+            return;
+        }
+        self.others.extend(self.plan.take());
+        self.others.sort_by_key(|plan| plan.serial);
+        self.plan = Some(self.others.remove(0));
+    }
+}
+
+impl Sitting<'_> {
+    /// Takes the plan of that serial in hand; with `None`, or where there is no such plan, none.
+    pub(super) fn hold(&mut self, serial: Option<u32>) {
+        if self.room.plan.as_ref().map(|plan| plan.serial) == serial {
+            return;
+        }
+        self.seal();
+        self.room.others.extend(self.room.plan.take());
+        let place = self.room.others.iter().position(|plan| Some(plan.serial) == serial);
+        self.room.plan = place.map(|place| self.room.others.remove(place));
+        self.look_at_hand();
+    }
+
+    /// Notes how messages of the plan in hand are marked.
+    pub(super) fn look_at_hand(&mut self) {
+        self.hand = match &self.room.plan {
+            Some(plan) => Hand { beside: plan.beside.then_some(plan.serial), label: label(self, plan) },
+            None => Hand::default(),
+        };
+    }
+
+    /// Marks what was said of the plan in hand and lays it aside.
+    pub(super) fn seal(&mut self) {
+        let mut says = std::mem::take(&mut self.says);
+        says.iter_mut().for_each(|say| self.mark(say));
+        self.sealed.append(&mut says);
+    }
+
+    fn mark(&self, say: &mut Say) {
+        let key = say.key.as_deref().unwrap_or_default();
+        if !self.about && key != "board" || is_of_no_plan(key) {
+            return;
+        }
+        if let Some(serial) = self.hand.beside {
+            say.key = say.key.take().map(|key| marked(&key, serial));
+            for button in say.buttons.iter_mut().flatten().filter(|button| asks_of_a_plan(&button.data)) {
+                button.data = marked(&button.data, serial);
+            }
+        }
+        // A name called stands alone, before the bird.
+        let called = say.text.first().is_some_and(|text| text.id == "room-call-name" || text.id == "room-call-from");
+        if let Some(first) = say.text.get_mut(usize::from(called)) {
+            *first = named(self.hand.label.clone(), first.clone());
+        }
+    }
+}
+
+/// Messages that belong to a person or to the room whatever is planned.
+fn is_of_no_plan(key: &str) -> bool {
+    ["draft-", "question-", "which-", "start", "settings", "forget"].iter().any(|own| key.starts_with(own))
+}
+
+/// Buttons that answer a question and name no plan themselves.
+fn asks_of_a_plan(data: &str) -> bool {
+    ["yes.", "no.", "meant."].iter().any(|verb| data.starts_with(verb))
+}
+
+fn marked(name: &str, serial: u32) -> String {
+    format!("{name}@{serial}")
+}
+
+/// A key or a button's data without its mark, and the serial in it.
+pub(super) fn unmarked(name: &str) -> (&str, Option<u32>) {
+    match name.rsplit_once('@') {
+        Some((bare, serial)) => match serial.parse() {
+            Ok(serial) => (bare, Some(serial)),
+            Err(_) => (name, None),
+        },
+        None => (name, None),
+    }
+}
+
+/// The plan a message with that key is of.
+pub(super) fn of_key(room: &Room, key: &str) -> Option<u32> {
+    let (bare, serial) = unmarked(key);
+    if is_of_no_plan(bare) {
+        return None;
+    }
+    let meant = |plan: &&&LivePlan| if plan.beside { Some(plan.serial) == serial } else { serial.is_none() };
+    room.plans().iter().find(meant).map(|plan| plan.serial)
+}
+
+// ---- what a bird is called
+
+/// What the bird of a plan is called; nothing while it is the only one.
+pub(super) fn label(sitting: &Sitting<'_>, plan: &LivePlan) -> Option<Text> {
+    let plans = sitting.room.plans();
+    if plans.len() < 2 {
+        return None;
+    }
+    // As short as tells it from the others.
+    let ways = [whose, where_to, how_heavy];
+    let unlike = |way: &&fn(&Sitting<'_>, &LivePlan) -> Text| {
+        let name = way(sitting, plan);
+        plans.iter().all(|other| other.serial == plan.serial || way(sitting, other) != name)
+    };
+    Some(match ways.iter().find(unlike) {
+        Some(way) => way(sitting, plan),
+        None => Text::new("birds-number")
+            .with("bird", Arg::from(whose(sitting, plan)))
+            .with("number", Arg::Count(plan.serial.into())),
+    })
+}
+
+/// "Rosa's turkey"; alone with the bot, "the turkey".
+fn whose(sitting: &Sitting<'_>, plan: &LivePlan) -> Text {
+    let host = sitting.name_of(plan.host);
+    let own = sitting.room.kind == RoomKind::Private || host.is_empty();
+    Text::new("birds-whose")
+        .with("own", Arg::Choice(if own { "yes" } else { "no" }))
+        .with("kind", Arg::Choice(order::kind(&plan.wish).name()))
+        .with("name", Arg::Verbatim(if own { String::new() } else { host }))
+}
+
+/// "Rosa's turkey, in the smoker".
+fn where_to(sitting: &Sitting<'_>, plan: &LivePlan) -> Text {
+    let cooker = plan.wish.cooker.as_deref().and_then(Cooker::from_name).map_or("oven", Cooker::name);
+    Text::new("birds-where").with("bird", Arg::from(whose(sitting, plan))).with("cooker", Arg::Choice(cooker))
+}
+
+/// "Rosa's turkey, 14 lb".
+fn how_heavy(sitting: &Sitting<'_>, plan: &LivePlan) -> Text {
+    let text = Text::new("birds-heavy").with("bird", Arg::from(whose(sitting, plan)));
+    text.with("mass", plan.wish.mass_g.map_or(Arg::Verbatim("?".into()), |mass| Arg::Mass(grams(mass))))
+}
+
+/// A sentence with the bird it is about before it.
+pub(super) fn named(bird: Option<Text>, what: Text) -> Text {
+    match bird {
+        Some(bird) => Text::new("birds-of").with("bird", Arg::from(bird)).with("what", Arg::from(what)),
+        None => what,
+    }
+}
+
+// ---- planning one more
+
+/// Something is planned already: what to say of it, and a button to join it or take its place.
+pub(super) fn choice(sitting: &mut Sitting<'_>, who: PersonId) -> Option<(Text, Vec<Button>)> {
+    let serials: Vec<u32> = sitting.room.plans().iter().map(|plan| plan.serial).collect();
+    if serials.is_empty() {
+        return None;
+    }
+    let full = serials.len() >= MOST;
+    let mut replaces = "no";
+    let hand = sitting.room.plan.as_ref().map(|plan| plan.serial);
+    let mut buttons = Vec::new();
+    if !full {
+        buttons.push(labelled(Text::new("birds-button-beside"), &Action::Beside(who)));
+    }
+    let mut standing = Vec::new();
+    for serial in serials {
+        sitting.hold(Some(serial));
+        let Some(plan) = &sitting.room.plan else { continue };
+        let bird = label(sitting, plan).unwrap_or_else(|| whose(sitting, plan));
+        standing.push(bird.clone());
+        if may::steer(sitting) {
+            let label = Text::new("birds-button-instead").with("bird", Arg::from(bird));
+            buttons.push(labelled(label, &Action::Instead(who, serial)));
+            replaces = "yes";
+        }
+    }
+    sitting.hold(hand);
+    let id = if full { "birds-full" } else { "birds-standing" };
+    Some((Text::new(id).with("birds", Arg::List(standing)).with("replaces", Arg::Choice(replaces)), buttons))
+}
+
+/// The room holds no more.
+pub(super) fn too_many() -> Text {
+    Text::new("birds-most").with("most", Arg::Count(MOST as i64))
+}
+
+// ---- boards and bells
+
+/// Whether the plan in hand is the one planned first.
+pub(super) fn is_first(sitting: &Sitting<'_>) -> bool {
+    sitting.room.plans().first().map(|plan| plan.serial) == sitting.room.plan.as_ref().map(|plan| plan.serial)
+}
+
+/// The other birds, for the board of one.
+pub(super) fn beside_line(sitting: &Sitting<'_>) -> Option<Text> {
+    let hand = sitting.room.plan.as_ref()?.serial;
+    let plans = sitting.room.plans();
+    let others: Vec<Text> =
+        plans.iter().filter(|plan| plan.serial != hand).filter_map(|plan| label(sitting, plan)).collect();
+    (!others.is_empty()).then(|| Text::new("birds-beside").with("birds", Arg::List(others)))
+}
+
+/// A bird has come or gone: what the boards of the others say of it changes.
+pub(super) fn refresh_others(sitting: &mut Sitting<'_>) {
+    let hand = sitting.room.plan.as_ref().map(|plan| plan.serial);
+    let others: Vec<u32> = sitting.room.others.iter().map(|plan| plan.serial).collect();
+    for serial in others {
+        sitting.hold(Some(serial));
+        board::refresh(sitting);
+    }
+    sitting.hold(hand);
+}
+
+/// Every bell of the room, those of plans beside the first marked.
+pub(super) fn bells(room: &Room) -> Vec<Bell> {
+    let of = |plan: Option<&LivePlan>| {
+        let alone = Room { plan: plan.cloned(), others: Vec::new(), ..room.clone() };
+        bells::of(&alone)
+    };
+    let mut bells = Vec::new();
+    for plan in room.plans() {
+        let beside = |bell: Bell| match plan.beside {
+            true => Bell { kind: BellKind::Beside { serial: plan.serial, kind: Box::new(bell.kind) }, ..bell },
+            false => bell,
+        };
+        bells.extend(of(Some(plan)).into_iter().map(beside));
+    }
+    if room.plans().is_empty() {
+        bells.extend(of(None));
+    }
+    bells
+}

@@ -1,0 +1,39 @@
+# Several birds in one chat. $bird is what one of them is called (“Tom's duck”), $birds a list of them.
+
+# $own: yes in a private chat. $kind: turkey, turkey-breast, chicken, capon, duck, goose.
+birds-whose = { $own ->
+    [yes] The{" "}
+   *[no] { $name }'s{" "}
+}{ $kind ->
+    [turkey-breast] turkey breast
+    [chicken] chicken
+    [capon] capon
+    [duck] duck
+    [goose] goose
+   *[turkey] turkey
+}
+birds-where = { $bird } { $cooker ->
+    [smoker] in the smoker
+    [fan-oven] in the fan oven
+   *[oven] in the oven
+}
+birds-heavy = { $bird }, { $mass }
+birds-number = { $bird }, no. { $number }
+birds-of = { $bird }: { $what }
+
+# $replaces: yes where it may take the place of one of them.
+birds-standing = Planned here already: { $birds }. { $replaces ->
+    [yes] Is this one more bird, or does it take its place?
+   *[no] Is this one more bird?
+}
+birds-full = Planned here already: { $birds }. That's as many as I keep up with in one chat{ $replaces ->
+    [yes] ; this one could only take a place.
+   *[no] .
+}
+birds-button-beside = One more bird
+birds-button-instead = Replace: { $bird }
+birds-most = { $most } birds in one chat is as many as I keep up with. /stop one first.
+birds-beside = Also in this chat: { $birds }.
+
+birds-which = Which bird? “{ $text }”
+birds-which-gone = I no longer have what you said. Say it again, with the bird's name?

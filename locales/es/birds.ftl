@@ -1,0 +1,37 @@
+# Varias aves en un chat. $bird es cómo se llama una («Pato de Tom»), $birds una lista.
+
+birds-whose = { $kind ->
+    [turkey-breast] Pechuga de pavo
+    [chicken] Pollo
+    [capon] Capón
+    [duck] Pato
+    [goose] Oca
+   *[turkey] Pavo
+}{ $own ->
+    [yes] {""}
+   *[no] {" "}de { $name }
+}
+birds-where = { $bird }, { $cooker ->
+    [smoker] en el ahumador
+    [fan-oven] en el horno con ventilador
+   *[oven] en el horno
+}
+birds-heavy = { $bird }, { $mass }
+birds-number = { $bird }, n.º { $number }
+birds-of = { $bird }: { $what }
+
+birds-standing = Aquí ya hay plan para: { $birds }. { $replaces ->
+    [yes] ¿Es un ave más, o va en su lugar?
+   *[no] ¿Es un ave más?
+}
+birds-full = Aquí ya hay plan para: { $birds }. Con más aves no doy abasto en un chat{ $replaces ->
+    [yes] ; esta solo puede ir en lugar de otra.
+   *[no] .
+}
+birds-button-beside = Un ave más
+birds-button-instead = En lugar de: { $bird }
+birds-most = Con { $most } aves en un chat no doy para más. Termina antes una con /stop.
+birds-beside = También en este chat: { $birds }.
+
+birds-which = ¿Qué ave? «{ $text }»
+birds-which-gone = Ya no tengo lo que dijiste. ¿Me lo repites, con el nombre del ave?
