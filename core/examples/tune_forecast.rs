@@ -1,7 +1,7 @@
 //! Learns the forecast's prior from the synthetic logs and scores it on logs it has not seen.
 //!
 //! `cargo run --release -p carvetime-core --example tune_forecast` prints the cross-validated table, with `list` every
-//! forecast too; with `write` it learns from all sixty and writes `core/src/heat/learned.rs`.
+//! forecast too; with `ways` the mean over eight ways to part the logs; with `write` it learns from all sixty and writes `core/src/heat/learned.rs`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 #[path = "../tests/cooks/mod.rs"]
@@ -18,6 +18,9 @@ fn main() {
         std::fs::write(concat!(env!("CARGO_MANIFEST_DIR"), "/src/heat/learned.rs"), written(&learned)).unwrap();
         return;
     }
+    if what == "ways" {
+        return ways(&logs);
+    }
     let shots = learn::cross_validated(&logs);
     println!("{}", score::HEADER);
     score::table("carvetime, cross-validated", &shots);
@@ -31,6 +34,23 @@ fn main() {
             );
         }
     }
+}
+
+/// The mean score over several ways to part the logs: what one way flatters, another doesn't.
+fn ways(logs: &[cooks::Log]) {
+    const WAYS: u64 = 8;
+    let scores: Vec<score::Score> = std::thread::scope(|scope| {
+        let half = |from| {
+            scope.spawn(move || {
+                let seeds = (from..WAYS).step_by(2);
+                seeds.map(|seed| score::score(&learn::cross_validated_in(logs, seed).iter().collect::<Vec<_>>())).collect()
+            })
+        };
+        let halves: [std::thread::ScopedJoinHandle<'_, Vec<score::Score>>; 2] = [half(0), half(1)];
+        halves.into_iter().flat_map(|half| half.join().unwrap()).collect()
+    });
+    println!("{}", score::HEADER);
+    println!("{}", score::line("mean of eight ways", &score::mean_of(&scores)));
 }
 
 fn written(learned: &Learned) -> String {

@@ -16,18 +16,39 @@ const COEFFICIENT_WORTH: f64 = 1.0;
 
 /// Every log's forecasts under a prior learned from the other parts' logs.
 pub fn cross_validated(logs: &[Log]) -> Vec<Shot> {
+    cross_validated_in(logs, 0)
+}
+
+/// The same for one of many ways to part the logs: 0 as they stand, else shuffled by `seed`.
+pub fn cross_validated_in(logs: &[Log], seed: u64) -> Vec<Shot> {
+    let parts = parts(logs.len(), seed);
     let mut out = Vec::new();
     for fold in 0..FOLDS {
-        let others: Vec<&Log> = logs.iter().enumerate().filter(|(i, _)| i % FOLDS != fold).map(|(_, l)| l).collect();
+        let (own, others): (Vec<_>, Vec<_>) = logs.iter().zip(&parts).partition(|(_, part)| **part == fold);
+        let others: Vec<&Log> = others.into_iter().map(|(log, _)| log).collect();
         let learned = learn(&others);
-        for log in logs.iter().skip(fold).step_by(FOLDS) {
+        for (log, _) in own {
             out.extend(shots(log, |cook, readings, now| {
                 let done = forecast_with(&learned, cook, readings, now).done;
                 [done.p10, done.p50, done.p90].map(minutes)
             }));
         }
     }
+    // Scores look at a log's forecasts together.
+    out.sort_by(|a, b| a.id.cmp(&b.id).then(a.now.total_cmp(&b.now)));
     out
+}
+
+/// A part for each of `count` logs, all of nearly one size.
+fn parts(count: usize, seed: u64) -> Vec<usize> {
+    let mut parts: Vec<usize> = (0..count).map(|i| i % FOLDS).collect();
+    let mut state = seed;
+    for i in (1..count).rev().filter(|_| seed != 0) {
+        // Knuth's linear congruential generator is good enough to shuffle sixty.
+        state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        parts.swap(i, (state >> 33) as usize % (i + 1));
+    }
+    parts
 }
 
 /// Expectation and maximisation in turn: fit every cook under the prior, then fit the prior to the cooks.

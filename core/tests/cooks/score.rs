@@ -134,6 +134,21 @@ pub fn score(shots: &[&Shot]) -> Score {
     out
 }
 
+/// The mean of several scores.
+pub fn mean_of(scores: &[Score]) -> Score {
+    let mean = |of: &dyn Fn(&Score) -> f64| scores.iter().map(of).sum::<f64>() / scores.len() as f64;
+    let four = |of: fn(&Score) -> [f64; 4]| std::array::from_fn(|i| mean(&|s: &Score| of(s)[i]));
+    Score {
+        coverage: mean(&|s| s.coverage),
+        bucket_coverage: four(|s| s.bucket_coverage),
+        bucket_error: four(|s| s.bucket_error),
+        bucket_bias: four(|s| s.bucket_bias),
+        width: mean(&|s| s.width),
+        pinball: mean(&|s| s.pinball),
+        half_time: mean(&|s| s.half_time),
+    }
+}
+
 /// Head of the table.
 pub const HEADER: &str = "| forecaster | coverage (by time to go: > 120 / 60-120 / 30-60 / < 30 min) | median error | width | pinball | half-time p50 within 15 min | bias |";
 
