@@ -166,7 +166,10 @@ impl Pen<'_> {
             }
             taken.push(y);
             let label = format!("{} {}", word(name), self.degrees(self.degree(*value)));
-            self.write(field, (x, y), (-14, -10), &label, color, HPos::Right, VPos::Bottom)?;
+            // At the left edge there is no room before the point.
+            let early = x < 0.3 * self.minute(self.chart.to);
+            let (off, hang) = if early { ((14, -10), HPos::Left) } else { ((-14, -10), HPos::Right) };
+            self.write(field, (x, y), off, &label, color, hang, VPos::Bottom)?;
         }
         let right = self.minute(self.chart.to).max(30.0);
         let dinner = self.minute(self.chart.dinner);

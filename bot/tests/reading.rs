@@ -474,6 +474,7 @@ fn a_short_text_reports_a_job_done_or_not() {
             ("hecho", "due"),
             ("ya está", "due"),
             ("ya está en el horno", "on"),
+            ("el pavo está al calor", "on"),
             ("la he salado", "salt"),
             ("ya lo he salado", "salt"),
             ("cambiada el agua", "water"),

@@ -513,9 +513,12 @@ fn spots_of(reading: &StoredReading) -> Spots {
     }
 }
 
-/// Readings come, and nobody has said that the bird is on.
+/// The first readings come, and nobody has said that the bird is on. Asked once: the readings themselves say that it is.
 fn on_unsaid(sitting: &Sitting<'_>) -> Option<Action> {
     let plan = sitting.room.plan.as_ref()?;
+    if plan.readings.iter().any(|reading| reading.told_at.is_some_and(|told| told < sitting.now)) {
+        return None;
+    }
     let on = plan.job(Step::On, 0).filter(|job| job.state == JobState::Waiting)?;
     Some(Action::Done(JobRef { serial: plan.serial, step: Step::On, nth: on.nth }))
 }
