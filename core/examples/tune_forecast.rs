@@ -43,7 +43,9 @@ fn ways(logs: &[cooks::Log]) {
         let half = |from| {
             scope.spawn(move || {
                 let seeds = (from..WAYS).step_by(2);
-                seeds.map(|seed| score::score(&learn::cross_validated_in(logs, seed).iter().collect::<Vec<_>>())).collect()
+                seeds
+                    .map(|seed| score::score(&learn::cross_validated_in(logs, seed).iter().collect::<Vec<_>>()))
+                    .collect()
             })
         };
         let halves: [std::thread::ScopedJoinHandle<'_, Vec<score::Score>>; 2] = [half(0), half(1)];

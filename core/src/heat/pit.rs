@@ -54,7 +54,9 @@ impl Air {
             });
         }
         let dying = dying(readings, setting, now);
-        pit.push(dying.map_or_else(|| level(readings, setting, now), |fire| fire.last + FED * (fire.usual - fire.last)));
+        pit.push(
+            dying.map_or_else(|| level(readings, setting, now), |fire| fire.last + FED * (fire.usual - fire.last)),
+        );
         Self { pit, ahead, doubt: if dying.is_some() { DYING } else { STEADY }, dying: dying.map(|fire| fire.last) }
     }
 
