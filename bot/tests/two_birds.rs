@@ -326,3 +326,36 @@ fn spanish_names_them_too() {
     let board = kitchen.say("Li", "/board Rosa");
     assert!(board.contains("Pavo de Rosa: ") && !board.contains("Pato de Tom: "), "{board}");
 }
+
+#[test]
+fn the_question_which_bird_can_be_answered_in_words() {
+    let mut kitchen = both_on();
+    kitchen.say("Li", "breast 85, thigh 88");
+    let noted = kitchen.say("Li", "the duck");
+    assert!(noted.contains("Tom's duck: Noted"), "{noted}");
+    assert_eq!((breast(&kitchen, ROSA), breast(&kitchen, TOM)), (vec![], vec![85.0]));
+    assert!(kitchen.scene.room.unsure.is_empty());
+}
+
+#[test]
+fn numbers_of_two_birds_in_one_message_are_not_guessed() {
+    let mut kitchen = both_on();
+    for text in
+        ["turkey 90, duck 75", "Rosa's breast 90, Tom's breast 75", "breast 90 in the oven, thigh 75 in the smoker"]
+    {
+        let said = kitchen.say("Tom", text);
+        assert!(said.contains("One bird at a time"), "{text}: {said}");
+    }
+    assert_eq!((breast(&kitchen, ROSA), breast(&kitchen, TOM)), (vec![], vec![]));
+}
+
+#[test]
+fn a_dinner_that_is_over_makes_room() {
+    let mut kitchen = both_on();
+    kitchen.run_to("2027-12-20 09:00");
+    let offered = kitchen.say("Li", "/plan 14 lb fresh turkey, dinner Saturday 5 pm, 11 people, oven at 325");
+    assert!(offered.contains("[Accept]") && !offered.contains("Planned here already"), "{offered}");
+    kitchen.press("Li", "Accept");
+    let plans = kitchen.scene.room.plans();
+    assert_eq!((plans.len(), plans[0].beside), (1, false));
+}

@@ -34,4 +34,5 @@ birds-most = Con { $most } aves en un chat no doy para más. Termina antes una c
 birds-beside = También en este chat: { $birds }.
 
 birds-which = ¿Qué ave? «{ $text }»
+birds-each = Un ave cada vez: mándame los números de una y luego los de la otra.
 birds-which-gone = Ya no tengo lo que dijiste. ¿Me lo repites, con el nombre del ave?

@@ -10,8 +10,13 @@ use super::state::{LivePlan, Room};
 use super::turn::{Bell, BellKind, Button, Say};
 use super::{PersonId, RoomKind, bells, board, may, order};
 use crate::words::{Arg, Text};
+use carvetime_core::plan::Moment;
 use carvetime_core::quantity::grams;
 use carvetime_core::roast::Cooker;
+use chrono::TimeDelta;
+
+/// A dinner so long ago is past.
+const AFTER: TimeDelta = TimeDelta::hours(6);
 
 /// As many plans as a room holds: more boards than that nobody reads.
 pub(super) const MOST: usize = 4;
@@ -180,9 +185,31 @@ pub(super) fn named(bird: Option<Text>, what: Text) -> Text {
 
 // ---- planning one more
 
+/// Its dinner is past; leftovers may still be called for.
+pub(super) fn is_past(plan: &LivePlan, now: Moment) -> bool {
+    plan.wish.dinner.is_some_and(|dinner| dinner + AFTER < now)
+}
+
+/// Nothing more will come of it.
+fn is_over(plan: &LivePlan, now: Moment) -> bool {
+    is_past(plan, now) && plan.jobs.iter().all(|job| job.at < now && job.call_at.is_none_or(|at| at < now))
+}
+
+/// The plans that stand.
+pub(super) fn standing(sitting: &Sitting<'_>) -> Vec<u32> {
+    sitting.room.plans().iter().filter(|plan| !is_over(plan, sitting.now)).map(|plan| plan.serial).collect()
+}
+
+/// Plans that are over make room for the next.
+pub(super) fn drop_over(sitting: &mut Sitting<'_>) {
+    let now = sitting.now;
+    sitting.room.plan.take_if(|plan| is_over(plan, now));
+    sitting.room.others.retain(|plan| !is_over(plan, now));
+}
+
 /// Something is planned already: what to say of it, and a button to join it or take its place.
 pub(super) fn choice(sitting: &mut Sitting<'_>, who: PersonId) -> Option<(Text, Vec<Button>)> {
-    let serials: Vec<u32> = sitting.room.plans().iter().map(|plan| plan.serial).collect();
+    let serials = standing(sitting);
     if serials.is_empty() {
         return None;
     }

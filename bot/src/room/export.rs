@@ -138,6 +138,7 @@ fn everything(sitting: &Sitting<'_>) -> Value {
     if let Some(person) = own.and_then(|id| sitting.people.get(&id)) {
         all["you"] = you(person);
         all["draft"] = json!(room.drafts.get(&person.id).map(|draft: &Draft| &draft.wish));
+        all["said_of_some_bird"] = json!(room.unsure.iter().map(|unsure| &unsure.text).collect::<Vec<_>>());
         all["last_question"] = json!(room.questions.get(&person.id));
     }
     all

@@ -291,21 +291,23 @@ pub(super) fn is_proposed(sitting: &Sitting<'_>, who: PersonId) -> bool {
 
 /// `Accept`. Where something is planned already, whether it joins that or takes its place is asked first.
 pub(super) fn accept(sitting: &mut Sitting<'_>, who: PersonId) {
-    if sitting.room.drafts.contains_key(&who) && !sitting.room.plans().is_empty() {
+    if sitting.room.drafts.contains_key(&who) && !birds::standing(sitting).is_empty() {
         return go_on(sitting, who, How::New);
     }
     let Some(plan) = accepted(sitting, who) else { return };
+    birds::drop_over(sitting);
     sitting.room.plan = Some(plan);
     begin(sitting, who);
 }
 
 /// One more bird.
 pub(super) fn beside(sitting: &mut Sitting<'_>, who: PersonId) {
-    let standing = sitting.room.plans().len();
+    let standing = birds::standing(sitting).len();
     if standing >= birds::MOST {
         return sitting.notice(birds::too_many());
     }
     let Some(mut plan) = accepted(sitting, who) else { return };
+    birds::drop_over(sitting);
     plan.beside = standing > 0;
     sitting.hold(None);
     sitting.room.plan = Some(plan);

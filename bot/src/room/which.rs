@@ -11,7 +11,7 @@ use super::turn::{How, Say, To};
 use super::{BellKind, PersonId, Sitting, amend, birds, calls, jobs, logs, may, moves, planning, readings, reports};
 use crate::reading::command::{Address, read_command};
 use crate::reading::sentence::Sentence;
-use crate::reading::{self, Report, fold};
+use crate::reading::{self, Problem, Report, fold};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use carvetime_core::roast::Cooker;
@@ -64,7 +64,16 @@ pub(super) fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply
         return super::said(sitting, text, addressed, bare, edited);
     }
     let named = names(sitting, text);
+    if let Some((number, serial)) = named.as_deref().and_then(|named| answers(sitting, text, named)) {
+        return told(sitting, number, serial);
+    }
+    let several = named.is_none() && names_several(sitting, text);
     let (topic, text) = topic(sitting, text, addressed, edited, named.is_some());
+    if several && (matches!(topic, Topic::Readings { .. }) || reads_twice(sitting, &text)) {
+        // Whose number is whose is not for guessing.
+        sitting.answer(Text::new("birds-each"));
+        return;
+    }
     let serials = match which(sitting, &topic, named) {
         Which::One(serial) => vec![serial],
         Which::Each(serials) => serials,
@@ -199,6 +208,15 @@ fn key(number: u32) -> String {
     format!("which-{number}")
 }
 
+/// "The duck", from one who was asked which: the question, and the plan.
+fn answers(sitting: &Sitting<'_>, text: &str, named: &[u32]) -> Option<(u32, u32)> {
+    let speaker = sitting.speaker();
+    let [serial] = *named else { return None };
+    let asked = sitting.room.unsure.iter().rev().find(|unsure| Some(unsure.by) == speaker)?;
+    let only = !text.trim_start().starts_with('/') && unnamed(sitting, text).split_whitespace().count() <= 1;
+    only.then_some((asked.number, serial))
+}
+
 /// Told which: what was said is heard now, as of when it was said.
 pub(super) fn told(sitting: &mut Sitting<'_>, number: u32, serial: u32) {
     let now = sitting.now;
@@ -304,6 +322,9 @@ fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>) -> W
         }
     };
     let speaker = sitting.speaker();
+    if !matches!(topic, Topic::Report(_) | Topic::Undo) {
+        keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| !birds::is_past(plan, sitting.now)));
+    }
     match topic {
         Topic::Readings { bare, edited } => {
             if *edited {
@@ -353,18 +374,9 @@ fn is_on(plan: &LivePlan, now: Moment) -> bool {
 
 /// The plans the words name, if they tell some from others: by host, by bird, by cooker.
 fn names(sitting: &Sitting<'_>, text: &str) -> Option<Vec<u32>> {
-    let words: Vec<String> = text.split_whitespace().map(word).collect();
-    let sentence = Sentence::read(&words.join(" "), sitting.lexicon());
-    let plans = sitting.room.plans();
-    let mut left: Vec<u32> = plans.iter().map(|plan| plan.serial).collect();
+    let mut left = all(sitting);
     let all = left.len();
-    let by_host = |plan: &LivePlan| words.iter().any(|word| is_name_of(sitting, plan.host, word));
-    let by_bird = |plan: &LivePlan| {
-        (0..sentence.len()).any(|at| sentence.of(at, "bird-") == Some(super::order::kind(&plan.wish).name()))
-    };
-    let by_cooker = |plan: &LivePlan| (0..sentence.len()).any(|at| cooks_in(&sentence, at, plan));
-    for by in [&by_host as &dyn Fn(&LivePlan) -> bool, &by_bird, &by_cooker] {
-        let named: Vec<u32> = plans.iter().filter(|plan| by(plan)).map(|plan| plan.serial).collect();
+    for named in named_by(sitting, text) {
         if !named.is_empty() {
             left.retain(|serial| named.contains(serial));
         }
@@ -373,11 +385,50 @@ fn names(sitting: &Sitting<'_>, text: &str) -> Option<Vec<u32>> {
     (!left.is_empty() && left.len() < all).then_some(left)
 }
 
+/// Whether the words tell of several birds, each by its name: "turkey 150, duck 140".
+fn names_several(sitting: &Sitting<'_>, text: &str) -> bool {
+    let alike = |of: fn(&LivePlan) -> String, serials: &[u32]| {
+        let plans = sitting.room.plans();
+        let mut kinds = plans.iter().filter(|plan| serials.contains(&plan.serial)).map(|plan| of(plan));
+        let first = kinds.next();
+        kinds.all(|kind| Some(kind) == first)
+    };
+    let [by_host, by_bird, by_cooker] = named_by(sitting, text);
+    let host: fn(&LivePlan) -> String = |plan| plan.host.0.to_string();
+    let bird: fn(&LivePlan) -> String = |plan| super::order::kind(&plan.wish).name().into();
+    let cooker: fn(&LivePlan) -> String = |plan| is_smoked(plan).to_string();
+    !alike(host, &by_host) || !alike(bird, &by_bird) || !alike(cooker, &by_cooker)
+}
+
+/// Two numbers for one place: no one bird has them.
+fn reads_twice(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let twice = matches!(reading::read_log(text, &sitting.ground()), Err(Problem::TooManyReadings));
+    twice && any(sitting, readings::expected)
+}
+
+/// The plans whose host, whose bird, whose cooker is named.
+fn named_by(sitting: &Sitting<'_>, text: &str) -> [Vec<u32>; 3] {
+    let words: Vec<String> = text.split_whitespace().map(word).collect();
+    let sentence = Sentence::read(&words.join(" "), sitting.lexicon());
+    let by_host = |plan: &LivePlan| words.iter().any(|word| is_name_of(sitting, plan.host, word));
+    let by_bird = |plan: &LivePlan| {
+        (0..sentence.len()).any(|at| sentence.of(at, "bird-") == Some(super::order::kind(&plan.wish).name()))
+    };
+    let by_cooker = |plan: &LivePlan| (0..sentence.len()).any(|at| cooks_in(&sentence, at, plan));
+    [&by_host as &dyn Fn(&LivePlan) -> bool, &by_bird, &by_cooker].map(|by| {
+        let plans = sitting.room.plans();
+        plans.iter().filter(|plan| by(plan)).map(|plan| plan.serial).collect()
+    })
+}
+
+fn is_smoked(plan: &LivePlan) -> bool {
+    plan.wish.cooker.as_deref() == Some(Cooker::Smoker.name())
+}
+
 /// Whether the piece names the cooker of the plan. "Pit" is the air of any of them.
 fn cooks_in(sentence: &Sentence, at: usize, plan: &LivePlan) -> bool {
-    let smoker = plan.wish.cooker.as_deref() == Some(Cooker::Smoker.name());
     let named = sentence.of(at, "cooker-").filter(|_| fold(sentence.raw(at)) != reading::Place::Pit.name());
-    named.is_some_and(|cooker| smoker == (cooker == Cooker::Smoker.name()))
+    named.is_some_and(|cooker| is_smoked(plan) == (cooker == Cooker::Smoker.name()))
 }
 
 /// A word as names are compared: folded, without signs around it or the ending of a genitive.
