@@ -359,3 +359,15 @@ fn a_dinner_that_is_over_makes_room() {
     let plans = kitchen.scene.room.plans();
     assert_eq!((plans.len(), plans[0].beside), (1, false));
 }
+
+#[test]
+fn a_number_alone_answers_the_look_that_was_asked_for_and_a_logged_one_is_the_hosts_own() {
+    let mut kitchen = both_on();
+    kitchen.run_to("2027-11-25 15:02");
+    let looks = |host| plan(&kitchen, host).jobs.iter().any(|job| job.step == "check" && job.calls > 0);
+    assert!(looks(ROSA) && !looks(TOM), "only the turkey's look has been asked for");
+    kitchen.say("Tom", "/log 81");
+    assert_eq!((breast(&kitchen, ROSA), breast(&kitchen, TOM)), (vec![], vec![81.0]));
+    kitchen.say("Li", "105");
+    assert_eq!((breast(&kitchen, ROSA), breast(&kitchen, TOM)), (vec![105.0], vec![81.0]));
+}

@@ -7,7 +7,7 @@
 use super::action::Action;
 use super::sitting::{Sitting, labelled};
 use super::state::{LivePlan, Room};
-use super::turn::{Bell, BellKind, Button, Say};
+use super::turn::{Bell, BellKind, Button, How, Say, To};
 use super::{PersonId, RoomKind, bells, board, may, order};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
@@ -81,6 +81,11 @@ impl Sitting<'_> {
         let key = say.key.as_deref().unwrap_or_default();
         if !self.about && key != "board" || is_of_no_plan(key) {
             return;
+        }
+        // With a name it can be replied to.
+        let replied_to = self.hand.label.is_some() && matches!(say.to, To::Room(_)) && say.how == How::New;
+        if say.key.is_none() && replied_to {
+            say.key = Some("said".into());
         }
         if let Some(serial) = self.hand.beside {
             say.key = say.key.take().map(|key| marked(&key, serial));

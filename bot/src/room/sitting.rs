@@ -77,6 +77,8 @@ impl<'a> Sitting<'a> {
         }
         if !self.room.members.contains(&id) {
             self.room.members.push(id);
+            // Kept from now on, even if nothing about them is new to this turn: the others see their name.
+            self.touched.insert(id);
         }
         if self.room.taste.language.is_none() {
             self.room.taste.language = person.taste.language;

@@ -254,7 +254,8 @@ fn topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: bool, n
     let name = command.name.to_ascii_lowercase();
     let rest = if named { unnamed(sitting, command.rest) } else { command.rest.to_owned() };
     let topic = match name.as_str() {
-        "log" => return (Topic::Readings { bare: true, edited }, text.to_owned()),
+        // Whoever logs a number need not have been asked for it.
+        "log" => return (Topic::Readings { bare: false, edited }, text.to_owned()),
         "when" | "board" => Topic::Look,
         "move" | "stop" => Topic::Steer,
         "undo" => Topic::Undo,
