@@ -177,6 +177,8 @@ room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })
 room-board-assumed = I take it: { $jobs }. Nobody said so.
 room-board-skipped = no “{ $what }”
+room-pin-how = I can't pin the board here. If you'd like it at the top, make me an admin who may pin; /board brings it down here any time.
+room-left = { $name } has left. Free again: { $jobs }.
 room-board-all-done = All done. Enjoy.
 
 # ---- jobs

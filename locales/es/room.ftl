@@ -194,6 +194,8 @@ room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })
 room-board-assumed = Lo doy por hecho: { $jobs }. Nadie lo ha dicho.
 room-board-skipped = sin «{ $what }»
+room-pin-how = Aquí no puedo fijar el tablero. Si lo queréis arriba, hacedme administrador con permiso para fijar; con /board lo traigo aquí abajo cuando haga falta.
+room-left = { $name } se ha ido. Quedan libres: { $jobs }.
 room-board-all-done = Todo hecho. Buen provecho.
 
 # ---- tareas

@@ -91,7 +91,8 @@ impl Kitchen {
                     let press = self.telegram.press(name, chat, "Accept");
                     self.telegram.answer(&press);
                     self.telegram.settle();
-                    return self.telegram.said(chat).pop().expect("a plan was accepted");
+                    let boards = self.telegram.said(chat).into_iter().rev().find(|message| !message.buttons.is_empty());
+                    return boards.expect("a plan was accepted");
                 }
                 Some(message) if !zone_told => {
                     zone_told = true;

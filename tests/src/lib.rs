@@ -9,3 +9,4 @@ pub mod fill;
 pub mod kitchen;
 pub mod loopback;
 pub mod program;
+pub mod stage;

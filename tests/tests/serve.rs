@@ -85,6 +85,7 @@ fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
             Document::Lost => format!("{name}: lost"),
         })),
         What::Unreadable => turn.says.push(say("can't read that")),
+        What::Left { .. } | What::NotPinned => {}
         What::Migrated { to } => turn.moved = Some(*to),
     }
     turn

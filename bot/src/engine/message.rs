@@ -37,6 +37,9 @@ pub struct Message {
     /// Pin it where possible.
     #[serde(default)]
     pub pin: bool,
+    /// The older message of its name goes: deleted, or at least without its buttons.
+    #[serde(default)]
+    pub sole: bool,
     /// A file to go with it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub file: Option<Attachment>,

@@ -33,11 +33,11 @@ impl Engine {
     }
 
     /// Takes the next message to send among chats that `may` be written to now: the most urgent, and of equals the chat
-    /// that has waited longest. Report its end with [`Self::sent`] or [`Self::failed`]; until then its chat waits.
+    /// that has waited longest. `may` is also told whether it is only a board that wants to be brought up to date. Report its end with [`Self::sent`] or [`Self::failed`]; until then its chat waits.
     ///
     /// # Errors
     /// When the book cannot be read.
-    pub fn claim(&self, mut may: impl FnMut(RoomId) -> bool) -> Result<Option<Outgoing>, BookError> {
+    pub fn claim(&self, mut may: impl FnMut(RoomId, bool) -> bool) -> Result<Option<Outgoing>, BookError> {
         let mut desk = self.desk();
         if desk.unsynced {
             self.settle(&mut desk)?;
@@ -140,11 +140,37 @@ impl Engine {
             Failure::Gone => self.gone(&mut desk, id, chat, now)?,
             Failure::Migrated(to) => {
                 desk.queue.put_back(id);
-                let what = What::Migrated { to };
-                self.tell(&mut desk, chat, what, Writes::default(), now)?;
+                if self.pages.now_at(chat)? == chat {
+                    let what = What::Migrated { to };
+                    self.tell(&mut desk, chat, what, Writes::default(), now)?;
+                } else {
+                    self.follow(&mut desk, chat)?; // it was on its way when the group moved
+                }
             }
         }
         Ok(())
+    }
+
+    /// What waits for a chat that has moved goes after it.
+    fn follow(&self, desk: &mut Desk, from: RoomId) -> Result<(), BookError> {
+        let (mut writes, to) = (Writes::default(), self.pages.now_at(from)?);
+        let under_way = desk.queue.under_way();
+        let mut staging = Staging::new(&self.pages, desk);
+        let done = staging.redirect(from, to).and_then(|()| staging.finish(&mut writes));
+        let done = done.and_then(|()| self.pages.book().commit(&writes.changes));
+        if done.is_err() {
+            desk.queue = read_queue(&self.pages, &under_way)?;
+        }
+        done
+    }
+
+    /// The board was sent, and may not be pinned.
+    ///
+    /// # Errors
+    /// When the book cannot be read or written.
+    pub fn not_pinned(&self, chat: RoomId, now: DateTime<Utc>) -> Result<(), BookError> {
+        let room = self.pages.now_at(chat)?;
+        self.tell(&mut self.desk(), room, What::NotPinned, Writes::default(), now)
     }
 
     /// The chat is lost. What a person had to be told there goes to the room that said it; the rest is dropped.
@@ -276,6 +302,7 @@ impl<'a> Staging<'a> {
                 how,
                 urgency: earlier.urgency,
                 pin: earlier.pin || message.pin,
+                sole: earlier.sole || message.sole,
                 file: message.file.clone().or(earlier.file),
                 ..message.clone()
             },

@@ -4,7 +4,7 @@
 //! urgent goes first, and of equals the lane that has waited longest: one chat never delays another.
 
 use crate::book::OutboxKey;
-use crate::room::RoomId;
+use crate::room::{RoomId, Urgency};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// One line of messages that keep their order.
@@ -81,10 +81,10 @@ impl Queue {
     }
 
     /// The next message whose chat may be written to now (answers to presses always may).
-    pub fn next(&self, may: &mut dyn FnMut(RoomId) -> bool) -> Option<OutboxKey> {
-        let (.., id) = self.ready.iter().find(|(.., id)| match id {
+    pub fn next(&self, may: &mut dyn FnMut(RoomId, bool) -> bool) -> Option<OutboxKey> {
+        let (.., id) = self.ready.iter().find(|(rank, .., id)| match id {
             LaneId::Press(_) => true,
-            LaneId::Chat(room) => may(*room),
+            LaneId::Chat(room) => may(*room, *rank == OutboxKey::rank(Urgency::Board)),
         })?;
         self.lanes.get(id)?.waiting.first().copied()
     }
@@ -163,7 +163,7 @@ impl Queue {
 mod tests {
     use super::*;
 
-    const ANY: fn(RoomId) -> bool = |_| true;
+    const ANY: fn(RoomId, bool) -> bool = |_, _| true;
 
     fn key(rank: u8, sequence: u64) -> OutboxKey {
         OutboxKey { rank, sequence }
@@ -196,7 +196,7 @@ mod tests {
         queue.add(key(3, 2), Some(RoomId(2)), None);
         queue.start(key(2, 0));
         assert_eq!(queue.next(&mut { ANY }), Some(key(3, 2)));
-        assert_eq!(queue.next(&mut |room| room != RoomId(2)), None);
+        assert_eq!(queue.next(&mut |room, _| room != RoomId(2)), None);
         queue.put_back(key(2, 0));
         assert_eq!(queue.next(&mut { ANY }), Some(key(2, 0)));
     }

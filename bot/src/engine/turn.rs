@@ -118,8 +118,8 @@ impl Engine {
         if let Some(by) = &heard.by
             && !scene.people.contains_key(&by.id)
         {
-            let person = self.pages.person(by.id)?.unwrap_or_else(|| Person::new(by));
-            scene.people.insert(by.id, person);
+            // Someone new is left to the room: it notes who it meets.
+            scene.people.extend(self.pages.person(by.id)?.map(|person| (by.id, person)));
         }
         Ok(scene)
     }
@@ -147,7 +147,11 @@ impl Engine {
             let moving = room.get_or_insert_with(|| scene.room.clone());
             moving.id = to;
             id = to;
-            self.move_room(staging, writes, here, to, turn.bells.is_none())?;
+            // The new group may have been heard before anyone said that it is the old one.
+            let early = self.pages.room(to)?;
+            let bells_stay = early.as_ref().is_some_and(|early| early.plan.is_some()) && moving.plan.is_none();
+            moving.absorb(early);
+            self.move_room(staging, writes, here, to, turn.bells.is_none(), bells_stay)?;
             for message in messages.iter_mut().filter(|message| message.to == To::Room(here)) {
                 message.to = To::Room(to);
             }
@@ -203,7 +207,13 @@ impl Engine {
         from: RoomId,
         to: RoomId,
         with_bells: bool,
+        theirs_stay: bool,
     ) -> Result<(), BookError> {
+        if !theirs_stay {
+            for key in self.pages.bells_of(to)? {
+                writes.no_bell(key);
+            }
+        }
         writes.alias(from, to)?;
         writes.no_room(from);
         writes.topic(from, None)?;
@@ -300,6 +310,7 @@ impl Engine {
             reply_to: None,
             step: say.step.map(|step| step.name().to_owned()),
             pin: say.pin,
+            sole: say.sole,
             file: say.file.as_ref().and_then(|file| self.attachment(file, audience, now)),
             ask_reply: say.ask_reply,
             ask_place: say.ask_place.then(|| self.voice.label(&Text::new("telegram-share-place"), audience, now)),
@@ -377,6 +388,7 @@ fn answer_press(messages: &mut Vec<Message>, press: &str, room: &Room, now: Date
         urgency: Urgency::Answer,
         step: None,
         pin: false,
+        sole: false,
         file: None,
         ask_reply: false,
         ask_place: None,
@@ -398,6 +410,8 @@ fn name_of(what: &What) -> &'static str {
         What::Unreadable => "unreadable",
         What::Welcomed => "welcomed",
         What::Removed => "removed",
+        What::Left { .. } => "left",
+        What::NotPinned => "not pinned",
         What::Migrated { .. } => "migrated",
         What::Rang { .. } => "rang",
     }

@@ -263,6 +263,18 @@ pub(super) fn beside_line(sitting: &Sitting<'_>) -> Option<Text> {
     (!others.is_empty()).then(|| Text::new("birds-beside").with("birds", Arg::List(others)))
 }
 
+/// Does it for each plan, first to last, in hand.
+pub(super) fn each(sitting: &mut Sitting<'_>, mut act: impl FnMut(&mut Sitting<'_>)) {
+    let hand = sitting.room.plan.as_ref().map(|plan| plan.serial);
+    let serials: Vec<u32> = sitting.room.plans().iter().map(|plan| plan.serial).collect();
+    for serial in serials {
+        sitting.hold(Some(serial));
+        sitting.about = true;
+        act(sitting);
+    }
+    sitting.hold(hand);
+}
+
 /// A bird has come or gone: what the boards of the others say of it changes.
 pub(super) fn refresh_others(sitting: &mut Sitting<'_>) {
     let hand = sitting.room.plan.as_ref().map(|plan| plan.serial);

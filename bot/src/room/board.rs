@@ -34,6 +34,7 @@ fn show(sitting: &mut Sitting<'_>, how: How) {
     say.buttons = rows;
     // One message is pinned: the board of the bird that was planned first.
     say.pin = how == How::Quiet && sitting.room.kind == RoomKind::Group && birds::is_first(sitting);
+    say.sole = how == How::Quiet;
     // A board someone asked for is an answer; one that only follows what happened can wait.
     let urgency = if how == How::Quiet { Urgency::Answer } else { Urgency::Board };
     say.key("board").how(how).urgency(urgency);

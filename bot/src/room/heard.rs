@@ -105,6 +105,13 @@ pub enum What {
     Welcomed,
     /// The bot was removed from the room or blocked.
     Removed,
+    /// Someone has left the group or was removed from it.
+    Left {
+        /// Who.
+        who: PersonId,
+    },
+    /// The board could not be pinned: the bot may not.
+    NotPinned,
     /// The group has become another one; everything moves there.
     Migrated {
         /// Its new id.

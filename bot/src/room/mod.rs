@@ -12,6 +12,7 @@ mod bells;
 mod birds;
 mod board;
 mod calls;
+mod comings;
 mod dose;
 mod export;
 mod farewell;
@@ -52,7 +53,7 @@ use sitting::Sitting;
 use state::{Person, Room};
 use std::collections::BTreeMap;
 
-/// The state a turn concerns: the room, and what is known of the people in it (the speaker included).
+/// The state a turn concerns: the room, and what is known of the people in it. A speaker met for the first time is not among them.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Scene {
     /// The room. A room nobody has spoken in yet comes as [`Room::new`].
@@ -72,9 +73,11 @@ pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
         What::Located { latitude, longitude } => settings::located(&mut sitting, *latitude, *longitude),
         What::Document { name, content } => which::sent(&mut sitting, name, content),
         What::Unreadable => unreadable(&mut sitting),
-        What::Welcomed => help::start(&mut sitting, How::New),
-        What::Removed => removed(&mut sitting),
-        What::Migrated { to } => migrated(&mut sitting, *to),
+        What::Welcomed => comings::welcomed(&mut sitting),
+        What::Removed => comings::removed(&mut sitting),
+        What::Left { who } => comings::left(&mut sitting, *who),
+        What::NotPinned => comings::not_pinned(&mut sitting),
+        What::Migrated { to } => comings::migrated(&mut sitting, *to),
         What::Rang { bells } => which::rang(&mut sitting, bells),
     }
     sitting.rise()
@@ -296,18 +299,4 @@ fn unreadable(sitting: &mut Sitting<'_>) {
     if sitting.room.kind == RoomKind::Private {
         sitting.answer(Text::new("room-unreadable"));
     }
-}
-
-/// The bot can't speak here any more: nothing rings until it is let in again; the plan is kept.
-fn removed(sitting: &mut Sitting<'_>) {
-    sitting.room.gone = true;
-    if sitting.room.kind == RoomKind::Private {
-        let who = PersonId(sitting.room.id.0);
-        sitting.change_person(who, |person| person.reachable = false);
-    }
-}
-
-fn migrated(sitting: &mut Sitting<'_>, to: RoomId) {
-    sitting.room.id = to;
-    sitting.moved = Some(to);
 }

@@ -50,9 +50,12 @@ pub struct Room {
     /// How many plans this room has had: the next plan's serial.
     #[serde(default)]
     pub plans_made: u32,
-    /// The bot can't speak here at present (removed, blocked).
+    /// The bot can't speak here at present (removed, blocked, muted).
     #[serde(default)]
     pub gone: bool,
+    /// It was said here that the board can't be pinned.
+    #[serde(default)]
+    pub pin_told: bool,
 }
 
 impl Room {
@@ -71,11 +74,43 @@ impl Room {
             questions: BTreeMap::new(),
             plans_made: 0,
             gone: false,
+            pin_told: false,
         }
     }
 }
 
 impl Room {
+    /// The chat has this id from now on; what calls stand in it stands under the new one.
+    pub fn rename(&mut self, to: RoomId) {
+        let from = std::mem::replace(&mut self.id, to);
+        for plan in self.plan.iter_mut().chain(&mut self.others) {
+            let before = plan.history.iter_mut().flat_map(|change| &mut change.jobs);
+            for chat in plan.jobs.iter_mut().chain(before).flat_map(|job| &mut job.called_in) {
+                if *chat == from {
+                    *chat = to;
+                }
+            }
+        }
+    }
+
+    /// Takes over what was noted under the new id before it was known to be the same chat. What stands here goes first.
+    pub fn absorb(&mut self, other: Option<Room>) {
+        let Some(other) = other else { return };
+        let new = other.members.into_iter().filter(|member| !self.members.contains(member));
+        self.members.extend(new.collect::<Vec<_>>());
+        for (who, draft) in other.drafts {
+            self.drafts.entry(who).or_insert(draft);
+        }
+        for (who, question) in other.questions {
+            self.questions.entry(who).or_insert(question);
+        }
+        if self.plan.is_none() {
+            (self.plan, self.others) = (other.plan, other.others);
+        }
+        self.plans_made = self.plans_made.max(other.plans_made);
+        self.gone = other.gone;
+    }
+
     /// Takes everything out that says who `person` was: what they did stays done, by nobody. A plan they answered for goes
     /// to whoever came next.
     pub fn forget_person(&mut self, person: PersonId) {

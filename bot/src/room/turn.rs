@@ -137,6 +137,8 @@ pub struct Say {
     pub step: Option<Step>,
     /// Pin it where the bot may.
     pub pin: bool,
+    /// A new message under its key takes the older one's place: that one goes.
+    pub sole: bool,
     /// A file to go with it.
     pub file: Option<File>,
     /// Asks the platform to open a reply field for the person it is for.
@@ -217,6 +219,7 @@ impl Say {
             urgency: Urgency::Answer,
             step: None,
             pin: false,
+            sole: false,
             file: None,
             ask_reply: false,
             ask_place: false,

@@ -5,8 +5,8 @@
 use crate::engine::{Arrival, Topic, UpdateId};
 use crate::room::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
 use teloxide::types::{
-    CallbackQuery, Chat, ChatMemberUpdated, Document as TelegramDocument, MediaKind, Message, MessageKind, Update,
-    UpdateKind, User,
+    CallbackQuery, Chat, ChatMember, ChatMemberKind, ChatMemberUpdated, Document as TelegramDocument, MediaKind,
+    Message, MessageKind, Update, UpdateKind, User,
 };
 
 /// Longest name kept.
@@ -127,6 +127,12 @@ impl Ear<'_> {
         if let Some(moved) = migration(message, room) {
             return Some(moved);
         }
+        if let Some(user) = message.left_chat_member() {
+            // Our own going is told by a change of our membership.
+            let who = PersonId(user.id.0.cast_signed());
+            let heard = Heard { room, kind, by: None, what: What::Left { who } };
+            return (!user.is_bot).then(|| Arrival::from(heard));
+        }
         if message.is_automatic_forward()
             || message.via_bot.as_ref().is_some_and(|bot| bot.id.0.cast_signed() == self.me.id)
         {
@@ -218,7 +224,7 @@ impl Ear<'_> {
 
     fn membership(&self, change: &ChatMemberUpdated) -> Option<Arrival> {
         let (room, kind) = (RoomId(change.chat.id.0), kind_of(&change.chat)?);
-        let what = match (change.old_chat_member.is_present(), change.new_chat_member.is_present()) {
+        let what = match (may_speak(&change.old_chat_member), may_speak(&change.new_chat_member)) {
             (false, true) => What::Welcomed,
             (true, false) => What::Removed,
             _ => return None,
@@ -238,6 +244,12 @@ impl Ear<'_> {
             admin: kind == RoomKind::Group && self.lookup.is_admin(room, id),
         }
     }
+}
+
+/// A member who is muted might as well be away.
+fn may_speak(member: &ChatMember) -> bool {
+    let muted = matches!(&member.kind, ChatMemberKind::Restricted(rights) if !rights.can_send_messages);
+    member.is_present() && !muted
 }
 
 fn topic(message: &Message) -> Topic {
@@ -421,7 +433,30 @@ mod tests {
     #[test]
     fn coming_and_going_is_heard_and_a_promotion_is_not() {
         let me = json!({"id": 1, "is_bot": true, "first_name": "Carvetime"});
-        let member = |status: &str| json!({"user": me, "status": status, "until_date": 0});
+        let member = |status: &str| {
+            let mut member = json!({"user": me, "status": status, "until_date": 0});
+            if status == "restricted" {
+                let rights = [
+                    "can_send_messages",
+                    "can_send_audios",
+                    "can_send_documents",
+                    "can_send_photos",
+                    "can_send_videos",
+                    "can_send_video_notes",
+                    "can_send_voice_notes",
+                    "can_send_polls",
+                    "can_send_other_messages",
+                    "can_add_web_page_previews",
+                    "can_change_info",
+                    "can_invite_users",
+                    "can_pin_messages",
+                    "can_manage_topics",
+                ];
+                rights.iter().for_each(|right| member[*right] = json!(false));
+                member["is_member"] = json!(true);
+            }
+            member
+        };
         let change = |old: &str, new: &str| {
             let change = json!({
                 "chat": {"id": -9, "type": "supergroup", "title": "D"}, "date": 1_000,
@@ -433,5 +468,11 @@ mod tests {
         assert_eq!(change("left", "member"), Some(What::Welcomed));
         assert_eq!(change("member", "kicked"), Some(What::Removed));
         assert_eq!(change("member", "member"), None);
+        assert_eq!(change("member", "restricted"), Some(What::Removed), "muted");
+        assert_eq!(change("restricted", "member"), Some(What::Welcomed));
+        let gone = json!({"left_chat_member": {"id": 8, "is_bot": false, "first_name": "Tom"}});
+        assert_eq!(heard("message", message(-9, gone)).unwrap().heard.what, What::Left { who: PersonId(8) });
+        let us = json!({"left_chat_member": me});
+        assert!(heard("message", message(-9, us)).is_none());
     }
 }

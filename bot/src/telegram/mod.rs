@@ -30,7 +30,7 @@ use crate::room::decide;
 use crate::words::{Arg, Text, Voice};
 use hear::Identity;
 use intake::Intake;
-pub use pace::Pace;
+pub use pace::{BOARD_EVERY, Pace};
 use refusal::Refusal;
 use std::net::SocketAddr;
 use std::path::Path;

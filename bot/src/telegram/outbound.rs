@@ -2,7 +2,7 @@
 
 use super::pace::Pace;
 use super::refusal::Refusal;
-use super::send::deliver;
+use super::send::{self, deliver};
 use super::{ServeError, Serving, blocking};
 use crate::engine::{Failure, Outgoing};
 use crate::room::{How, RoomId, To};
@@ -21,7 +21,7 @@ const LOOK_AGAIN: Duration = Duration::from_millis(50);
 /// How long a shutdown waits for the outbox.
 const LAST_CALL: Duration = Duration::from_secs(5);
 
-type Delivered = (Outgoing, Result<Option<i64>, Refusal>);
+type Delivered = (Outgoing, Result<send::Delivered, Refusal>);
 
 /// Sends until `ending` turns true, then what can go within [`LAST_CALL`].
 pub async fn run(serving: Serving, pace: Pace, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
@@ -46,6 +46,11 @@ pub async fn run(serving: Serving, pace: Pace, mut ending: watch::Receiver<bool>
     }
 }
 
+/// The name of a board; a chat with two birds has two.
+fn is_board(key: &str) -> bool {
+    key == "board" || key.starts_with("board@")
+}
+
 async fn until_true(ending: &mut watch::Receiver<bool>) {
     let _ = ending.wait_for(|ending| *ending).await; // the other end is gone: that is an ending too
 }
@@ -66,9 +71,12 @@ impl Sender {
             let (engine, pace) = (Arc::clone(&self.serving.engine), Arc::clone(&self.pace));
             let claim = move || {
                 let pace = pace.lock().unwrap_or_else(PoisonError::into_inner);
-                engine.claim(|room| pace.may(room))
+                engine.claim(|room, board| pace.may(room, board))
             };
             let Some(out) = blocking(claim).await? else { break };
+            if let Some(chat) = out.message.chat().filter(|_| out.message.key.as_deref().is_some_and(is_board)) {
+                self.pace().board(chat);
+            }
             let bot = self.serving.bot.clone();
             let overall = self.pace().overall();
             tasks.spawn(async move {
@@ -85,9 +93,13 @@ impl Sender {
     async fn report(&self, (out, done): Delivered) -> Result<(), ServeError> {
         let chat = out.message.chat();
         let refusal = match done {
-            Ok(number) => {
+            Ok(done) => {
                 self.pace().up();
-                return self.sent(&out, number).await;
+                self.sent(&out, done.number).await?;
+                return match chat.filter(|_| done.not_pinned) {
+                    Some(chat) => self.not_pinned(chat).await,
+                    None => Ok(()),
+                };
             }
             Err(Refusal::Taken(number)) => return self.sent(&out, number.or(out.shown)).await,
             Err(refusal) => refusal,
@@ -120,6 +132,11 @@ impl Sender {
         let Some(chat) = chat else { return Failure::Refused };
         self.pace().pause(chat, wait);
         Failure::Later
+    }
+
+    async fn not_pinned(&self, chat: RoomId) -> Result<(), ServeError> {
+        let (engine, now) = (Arc::clone(&self.serving.engine), self.serving.clock.now());
+        blocking(move || engine.not_pinned(chat, now)).await
     }
 
     async fn sent(&self, out: &Outgoing, number: Option<i64>) -> Result<(), ServeError> {

@@ -26,6 +26,9 @@ const CHAT: Quota = Quota::per_second(count(1)).allow_burst(count(3));
 /// A group: 5 at once, then 15 a minute.
 const GROUP: Quota = Quota::per_minute(count(15)).allow_burst(count(5));
 
+/// Between two changes of one chat's board: people read it, they don't watch it.
+pub const BOARD_EVERY: Duration = Duration::from_secs(4);
+
 /// No limit that could be met.
 const NONE: Quota = Quota::per_second(count(1_000_000));
 
@@ -37,6 +40,9 @@ pub struct Pace {
     overall: Arc<DefaultDirectRateLimiter>,
     chats: DefaultKeyedRateLimiter<RoomId>,
     groups: DefaultKeyedRateLimiter<RoomId>,
+    /// When a board may be changed again, where one was changed lately.
+    boards: HashMap<RoomId, Instant>,
+    board_every: Duration,
     paused: HashMap<RoomId, Instant>,
     all_paused: Option<Instant>,
     failures: u32,
@@ -44,21 +50,29 @@ pub struct Pace {
 
 impl Default for Pace {
     fn default() -> Self {
-        Self::new(OVERALL, CHAT, GROUP)
+        Self::new(OVERALL, CHAT, GROUP, BOARD_EVERY)
     }
 }
 
 impl Pace {
     /// As fast as it goes; the platform's own refusals still count. For a server of one's own, and for measuring.
     pub fn unlimited() -> Self {
-        Self::new(NONE, NONE, NONE)
+        Self::new(NONE, NONE, NONE, Duration::ZERO)
     }
 
-    fn new(overall: Quota, chat: Quota, group: Quota) -> Self {
+    /// The same, with so long between two changes of a board.
+    #[must_use]
+    pub fn boards_every(self, board_every: Duration) -> Self {
+        Self { board_every, ..self }
+    }
+
+    fn new(overall: Quota, chat: Quota, group: Quota, board_every: Duration) -> Self {
         Self {
             overall: Arc::new(RateLimiter::direct(overall)),
             chats: RateLimiter::keyed(chat),
             groups: RateLimiter::keyed(group),
+            boards: HashMap::new(),
+            board_every,
             paused: HashMap::new(),
             all_paused: None,
             failures: 0,
@@ -75,11 +89,21 @@ impl Pace {
         Arc::clone(&self.overall)
     }
 
-    /// Whether a message may go to `chat` now. Uses up one of its allowance.
-    pub fn may(&self, chat: RoomId) -> bool {
+    /// Whether a message may go to `chat` now; `board`: it only brings the board up to date. Uses up one of its allowance.
+    pub fn may(&self, chat: RoomId, board: bool) -> bool {
+        if board && self.boards.get(&chat).is_some_and(|again| Instant::now() < *again) {
+            return false;
+        }
         self.paused.get(&chat).is_none_or(|until| Instant::now() >= *until)
             && self.chats.check_key(&chat).is_ok()
             && (chat.0 > 0 || self.groups.check_key(&chat).is_ok())
+    }
+
+    /// The board of `chat` is being sent or changed.
+    pub fn board(&mut self, chat: RoomId) {
+        let now = Instant::now();
+        self.boards.retain(|_, again| *again > now);
+        self.boards.insert(chat, now + self.board_every);
     }
 
     /// `chat` waits this long.
@@ -124,17 +148,26 @@ mod tests {
     #[test]
     fn a_burst_is_cut_off_in_that_chat_alone() {
         let pace = Pace::default();
-        let taken = |chat| (0..50).filter(|_| pace.may(RoomId(chat))).count();
+        let taken = |chat| (0..50).filter(|_| pace.may(RoomId(chat), false)).count();
         assert_eq!((taken(7), taken(-7)), (3, 3));
         assert_eq!(taken(8), 3);
+    }
+
+    #[test]
+    fn a_board_just_changed_waits_and_holds_up_nothing_else() {
+        let mut pace = Pace::default();
+        pace.board(RoomId(-7));
+        assert!(!pace.may(RoomId(-7), true));
+        assert!(pace.may(RoomId(-7), false));
+        assert!(pace.may(RoomId(-8), true));
     }
 
     #[test]
     fn one_chats_pause_is_its_own() {
         let mut pace = Pace::default();
         pace.pause(RoomId(7), Duration::from_secs(3600));
-        assert!(!pace.may(RoomId(7)));
-        assert!(pace.may(RoomId(8)));
+        assert!(!pace.may(RoomId(7), false));
+        assert!(pace.may(RoomId(8), false));
         pace.down();
         assert!(pace.is_down());
         pace.up();

@@ -55,6 +55,10 @@ fn taken(raw: &str) -> Refusal {
     }
 }
 
+/// The bot is in the chat and may not write.
+const MUTED: &[&str] =
+    &["not enough rights to send text messages", "have no rights to send a message", "chat_write_forbidden"];
+
 fn api(error: &ApiError) -> Refusal {
     match error {
         ApiError::InvalidToken => return Refusal::BadToken,
@@ -78,6 +82,7 @@ fn api(error: &ApiError) -> Refusal {
     } else if text.starts_with("unauthorized: ")
         || text.starts_with("forbidden")
         || has(&["chat not found", "group is deactivated", "group chat was deleted", "user is deactivated"])
+        || has(MUTED)
     {
         Refusal::Gone
     } else if text == "unauthorized" {
@@ -145,7 +150,9 @@ mod tests {
             ("Bad Gateway", Refusal::Down),
             ("Bad Request: reply markup is too long", Refusal::Malformed),
             ("Bad Request: BUTTON_DATA_INVALID", Refusal::Malformed),
-            ("Bad Request: not enough rights to send text messages to the chat", Refusal::Malformed),
+            ("Bad Request: not enough rights to send text messages to the chat", Refusal::Gone),
+            ("Bad Request: CHAT_WRITE_FORBIDDEN", Refusal::Gone),
+            ("Bad Request: not enough rights to manage pinned messages in the chat", Refusal::Malformed),
             ("Bad Request: can't parse entities: unsupported start tag", Refusal::Malformed),
         ];
         for (text, expected) in table {

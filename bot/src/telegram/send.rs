@@ -26,10 +26,25 @@ pub const NO_PREVIEW: LinkPreviewOptions = LinkPreviewOptions {
     show_above_text: false,
 };
 
-/// Sends `out`; the number of the message it is now.
+/// What became of a message.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Delivered {
+    /// Its number now.
+    pub number: Option<i64>,
+    /// It stands, but the platform does not let the bot pin it.
+    pub not_pinned: bool,
+}
+
+impl Delivered {
+    fn at(number: Option<i64>) -> Self {
+        Self { number, not_pinned: false }
+    }
+}
+
+/// Sends `out`.
 ///
 /// What the platform finds malformed goes once more without markup and buttons: the words matter most.
-pub async fn deliver(bot: &Bot, out: &Outgoing) -> Result<Option<i64>, Refusal> {
+pub async fn deliver(bot: &Bot, out: &Outgoing) -> Result<Delivered, Refusal> {
     let first = attempt(bot, out, Dress::Full).await.map_err(|error| refusal::read(&error));
     if first != Err(Refusal::Malformed) || matches!(out.message.to, To::Press(_)) {
         return first;
@@ -47,10 +62,10 @@ enum Dress {
     Bare,
 }
 
-async fn attempt(bot: &Bot, out: &Outgoing, dress: Dress) -> Result<Option<i64>, RequestError> {
+async fn attempt(bot: &Bot, out: &Outgoing, dress: Dress) -> Result<Delivered, RequestError> {
     let message = &out.message;
     let chat = match &message.to {
-        To::Press(press) => return answer(bot, press, &message.html).await,
+        To::Press(press) => return answer(bot, press, &message.html).await.map(|()| Delivered::default()),
         To::Room(room) => ChatId(room.0),
         To::Person(person) => ChatId(person.0),
     };
@@ -58,31 +73,36 @@ async fn attempt(bot: &Bot, out: &Outgoing, dress: Dress) -> Result<Option<i64>,
     match (message.how, shown) {
         (How::Close, Some(old)) => {
             bot.edit_message_reply_markup(chat, old).await?;
-            Ok(out.shown)
+            Ok(Delivered::at(out.shown))
         }
-        (How::Close, None) => Ok(None),
+        (How::Close, None) => Ok(Delivered::default()),
         (How::Edit, Some(old)) if message.file.is_none() => {
             edit(bot, chat, old, message, dress).await?;
-            Ok(out.shown)
+            Ok(Delivered::at(out.shown))
         }
         (_, shown) => {
             let new = Sending { bot, chat, thread: out.topic, message, dress }.send().await?;
-            if let Some(new) = new.filter(|_| message.pin) {
-                pin(bot, chat, new, shown).await;
+            let mut delivered = Delivered::at(new.map(|new| new.0.into()));
+            if let Some(new) = new {
+                let old = shown.filter(|old| *old != new);
+                delivered.not_pinned = message.pin && !pin(bot, chat, new).await;
+                if let Some(old) = old.filter(|_| message.sole) {
+                    retire(bot, chat, old, message.pin).await;
+                }
             }
-            Ok(new.map(|new| new.0.into()))
+            Ok(delivered)
         }
     }
 }
 
-async fn answer(bot: &Bot, press: &str, html: &str) -> Result<Option<i64>, RequestError> {
+async fn answer(bot: &Bot, press: &str, html: &str) -> Result<(), RequestError> {
     let request = bot.answer_callback_query(CallbackQueryId(press.to_owned()));
     if html.is_empty() {
         request.await?;
     } else {
         request.text(shorten(&plain(html), MAX_NOTICE)).await?;
     }
-    Ok(None)
+    Ok(())
 }
 
 async fn edit(bot: &Bot, chat: ChatId, old: MessageId, message: &Message, dress: Dress) -> Result<(), RequestError> {
@@ -100,12 +120,21 @@ async fn edit(bot: &Bot, chat: ChatId, old: MessageId, message: &Message, dress:
     request.await.map(drop)
 }
 
-/// Not everywhere may the bot pin, and nothing depends on it.
-async fn pin(bot: &Bot, chat: ChatId, new: MessageId, old: Option<MessageId>) {
-    if let Some(old) = old.filter(|old| *old != new) {
-        let _ = bot.unpin_chat_message(chat).message_id(old).await;
+/// Whether it is pinned, or may be for all we know: nothing depends on it.
+async fn pin(bot: &Bot, chat: ChatId, new: MessageId) -> bool {
+    let pinned = bot.pin_chat_message(chat, new).disable_notification(true).await;
+    !matches!(pinned.map_err(|error| refusal::read(&error)), Err(Refusal::Malformed))
+}
+
+/// A message that a newer one has replaced: gone, so that nobody reads old times or presses old buttons. What is older than
+/// 48 hours can't be deleted, and stays without its buttons and its pin.
+async fn retire(bot: &Bot, chat: ChatId, old: MessageId, pinned: bool) {
+    if bot.delete_message(chat, old).await.is_err() {
+        let _ = bot.edit_message_reply_markup(chat, old).await;
+        if pinned {
+            let _ = bot.unpin_chat_message(chat).message_id(old).await;
+        }
     }
-    let _ = bot.pin_chat_message(chat, new).disable_notification(true).await;
 }
 
 /// A new message.

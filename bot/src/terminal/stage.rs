@@ -172,7 +172,7 @@ impl Stage {
     /// When the book cannot be read or written.
     pub fn listen(&mut self) -> Result<Vec<Spoken>, BookError> {
         let mut said = Vec::new();
-        while let Some(outgoing) = self.engine.claim(|_| true)? {
+        while let Some(outgoing) = self.engine.claim(|_, _| true)? {
             let (number, spoken) = self.show(outgoing.message, outgoing.shown);
             self.engine.sent(outgoing.id, number)?;
             said.extend(spoken);

@@ -5,7 +5,7 @@
 use super::fault::{Fault, Rule};
 use super::http::{self, Shared};
 use super::schema::Upload;
-use super::world::{Answer, BOT, BOT_USERNAME, Call, Chat, ChatId, Inline, Message, Press, User, World};
+use super::world::{Answer, BOT, BOT_USERNAME, Call, Chat, ChatId, Event, Inline, Message, Press, User, World};
 use chrono::{DateTime, Utc};
 use serde_json::{Value, json};
 use std::collections::{BTreeMap, BTreeSet};
@@ -19,7 +19,7 @@ pub const TOKEN: &str = "4242:loopback-token-for-tests_only";
 
 /// A running server. Dropping it stops it and, if the test is not failing already, fails it for any violation.
 pub struct Loopback {
-    shared: Arc<Shared>,
+    pub(super) shared: Arc<Shared>,
     address: SocketAddr,
     handle: tokio::runtime::Handle,
     stop: Option<oneshot::Sender<()>>,
@@ -64,11 +64,11 @@ impl Loopback {
         format!("http://{}", self.address)
     }
 
-    fn world(&self) -> MutexGuard<'_, World> {
+    pub(super) fn world(&self) -> MutexGuard<'_, World> {
         self.shared.world()
     }
 
-    fn changed(&self) {
+    pub(super) fn changed(&self) {
         self.shared.news.notify_waiters();
         self.shared.changed.notify_all();
     }
@@ -147,12 +147,13 @@ impl Loopback {
         self.membership(name, id, "member", "kicked");
     }
 
-    fn membership(&self, name: &str, chat: ChatId, from: &str, to: &str) {
+    pub(super) fn membership(&self, name: &str, chat: ChatId, from: &str, to: &str) {
         let by = self.id(name);
         let mut world = self.world();
-        let inside = to == "member";
+        let (inside, muted) = (to != "kicked" && to != "left", to == "restricted");
         if let Some(chat) = world.chats.get_mut(&chat) {
             chat.bot_in = inside;
+            chat.bot_muted = muted;
         }
         if let Some(user) = world.users.get_mut(&chat) {
             user.blocked = !inside;
@@ -162,6 +163,13 @@ impl Loopback {
             if status == "kicked" {
                 json["until_date"] = json!(0);
             }
+            if status == "restricted" {
+                json["until_date"] = json!(0);
+                json["is_member"] = json!(true);
+                for right in RIGHTS {
+                    json[*right] = json!(false);
+                }
+            }
             json
         };
         let update = json!({
@@ -169,7 +177,12 @@ impl Loopback {
             "old_chat_member": member(from), "new_chat_member": member(to),
         });
         world.push("my_chat_member", update);
-        let verb = if inside { "added" } else { "removed" };
+        let verb = match (from, to) {
+            (_, "restricted") => "muted",
+            ("restricted", _) => "unmuted",
+            _ if inside => "added",
+            _ => "removed",
+        };
         world.event(chat, false, None, format!("{name} {verb} carvetime"), String::new());
         drop(world);
         self.changed();
@@ -185,36 +198,6 @@ impl Loopback {
     /// Switches the bot's privacy mode (on at first).
     pub fn set_privacy(&self, on: bool) {
         self.world().privacy = on;
-    }
-
-    /// The group becomes a supergroup with another id. Both service messages are delivered.
-    pub fn migrate(&self, old: ChatId) -> ChatId {
-        let mut world = self.world();
-        let new = -1_000_000_000_000 - world.fresh_id();
-        let mut chat = world.chats.get(&old).expect("the group exists").clone();
-        chat.id = new;
-        chat.kind = "supergroup";
-        chat.messages = BTreeMap::new();
-        let owner = chat.admins.first().copied().unwrap_or(BOT);
-        world.chats.insert(new, chat);
-        if let Some(chat) = world.chats.get_mut(&old) {
-            chat.migrated_to = Some(new);
-        }
-        let service = |world: &mut World, chat: ChatId, key: &str, other: ChatId| {
-            let message = Message::new(chat, owner, "", world.now());
-            let message = world.put(message);
-            let mut json = world.message_json(&message);
-            if let Some(json) = json.as_object_mut() {
-                json.remove("text");
-            }
-            json[key] = json!(other);
-            world.push("message", json);
-        };
-        service(&mut world, old, "migrate_to_chat_id", new);
-        service(&mut world, new, "migrate_from_chat_id", old);
-        drop(world);
-        self.changed();
-        new
     }
 
     // What people do.
@@ -425,6 +408,30 @@ impl Loopback {
         transcript(&self.world(), chat)
     }
 
+    /// The bot's new messages in `chat` so far, with their times; edits and notices don't count.
+    pub fn heard(&self, chat: ChatId) -> Vec<(DateTime<Utc>, String)> {
+        let world = self.world();
+        let new = |event: &&Event| event.chat == chat && event.by_bot && event.line.starts_with("carvetime: ");
+        world.events.iter().filter(new).map(|event| (event.at, event.text.clone())).collect()
+    }
+
+    /// When each message with that id in `chat` was changed.
+    pub fn edits(&self, chat: ChatId, id: i64) -> Vec<Instant> {
+        let world = self.world();
+        let of = |call: &&Call| {
+            call.method == "editMessageText"
+                && call.args.get("chat_id") == Some(&json!(chat))
+                && call.args.get("message_id") == Some(&json!(id))
+        };
+        world.calls.iter().filter(of).map(|call| call.at).collect()
+    }
+
+    /// Whether nothing is delivered, answered or called for at this moment.
+    pub fn is_at_rest(&self) -> bool {
+        let world = self.world();
+        world.updates.is_empty() && world.in_flight == 0 && world.presses.values().all(|press| press.answer.is_some())
+    }
+
     /// The messages that stand in `chat` now.
     pub fn messages(&self, chat: ChatId) -> Vec<Message> {
         self.world().chats.get(&chat).map(|chat| chat.messages.values().cloned().collect()).unwrap_or_default()
@@ -536,7 +543,7 @@ impl Loopback {
         self.find(name).unwrap_or_else(|| panic!("nobody is called {name}"))
     }
 
-    fn find(&self, name: &str) -> Option<i64> {
+    pub(super) fn find(&self, name: &str) -> Option<i64> {
         self.world().users.values().find(|user| user.name == name).map(|user| user.id)
     }
 }
@@ -553,6 +560,26 @@ impl Drop for Loopback {
     }
 }
 
+/// What a muted member may not.
+const RIGHTS: &[&str] = &[
+    "can_send_messages",
+    "can_send_audios",
+    "can_send_documents",
+    "can_send_photos",
+    "can_send_videos",
+    "can_send_video_notes",
+    "can_send_voice_notes",
+    "can_send_polls",
+    "can_send_other_messages",
+    "can_add_web_page_previews",
+    "can_react_to_messages",
+    "can_edit_tag",
+    "can_change_info",
+    "can_invite_users",
+    "can_pin_messages",
+    "can_manage_topics",
+];
+
 fn chat(id: ChatId, kind: &'static str, title: &str, members: BTreeSet<i64>) -> Chat {
     Chat {
         id,
@@ -561,7 +588,9 @@ fn chat(id: ChatId, kind: &'static str, title: &str, members: BTreeSet<i64>) -> 
         members,
         admins: BTreeSet::new(),
         bot_in: kind == "private",
+        bot_muted: false,
         bot_admin: false,
+        closed: BTreeSet::new(),
         forum: false,
         migrated_to: None,
         messages: BTreeMap::new(),
@@ -574,6 +603,11 @@ fn event_time(world: &World) -> DateTime<Utc> {
 }
 
 fn transcript(world: &World, chat: ChatId) -> String {
-    let lines = world.events.iter().filter(|event| chat == 0 || event.chat == chat);
-    lines.map(|event| format!("{}\n", event.line)).collect()
+    let events = world.events.iter().filter(|event| chat == 0 || event.chat == chat);
+    let line = |event: &Event| {
+        let private = world.users.get(&event.chat).filter(|_| chat == 0).map(|user| format!("[{}] ", user.name));
+        let at = event.at.format("%m-%d %H:%M");
+        format!("{at} {}{}\n", private.unwrap_or_default(), event.line)
+    };
+    events.map(line).collect()
 }

@@ -1,7 +1,7 @@
 //! What each Bot API method does to the world. `getUpdates` waits and stands in [`super::http`].
 
 use super::html;
-use super::world::{Answer, BOT, Call, Chat, ChatId, INLINE_LIVES, Message, PRESS_LIVES, Refusal, World};
+use super::world::{Answer, BOT, Call, Chat, ChatId, DELETABLE, INLINE_LIVES, Message, PRESS_LIVES, Refusal, World};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 
@@ -188,6 +188,9 @@ fn send(world: &mut World, call: &Call) -> Result<Value, Refusal> {
     if thread.is_some() && !known(world, id)?.forum {
         return Err(Refusal::bad("message thread not found"));
     }
+    if thread.is_some_and(|thread| known(world, id).is_ok_and(|chat| chat.closed.contains(&thread))) {
+        return Err(Refusal::bad("TOPIC_CLOSED"));
+    }
     let reply = call.args.get("reply_parameters");
     let reply_to = reply.and_then(|reply| reply["message_id"].as_i64());
     let lenient = reply.is_some_and(|reply| reply["allow_sending_without_reply"] == json!(true));
@@ -277,6 +280,10 @@ fn delete(world: &mut World, call: &Call) -> Result<Value, Refusal> {
     let id = chat(call)?;
     world.may_write(id)?;
     let message_id = call.args.get("message_id").and_then(Value::as_i64).unwrap_or_default();
+    let old = known(world, id)?.messages.get(&message_id).is_some_and(|message| world.now() - message.date > DELETABLE);
+    if old {
+        return Err(Refusal::bad("message can't be deleted"));
+    }
     let removed = world.chats.get_mut(&id).and_then(|chat| chat.messages.remove(&message_id));
     removed.ok_or_else(|| Refusal::bad("message to delete not found"))?;
     world.event(id, true, Some(message_id), format!("carvetime deleted {message_id}"), String::new());

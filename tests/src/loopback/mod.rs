@@ -7,6 +7,7 @@
 //! | file | what |
 //! |---|---|
 //! | `driver` | what a test does and sees: say, press, expect, transcript |
+//! | `groups` | what happens to a group and its members |
 //! | `world` | people, chats, messages, updates |
 //! | `http` | routing, the four ways to pass parameters, faults of the wire |
 //! | `methods` | what each Bot API method does to the world |
@@ -24,6 +25,7 @@
 
 mod driver;
 mod fault;
+mod groups;
 mod html;
 mod http;
 mod limits;
@@ -33,6 +35,7 @@ mod world;
 
 pub use driver::{Loopback, TOKEN};
 pub use fault::{Fault, Rule};
+pub use groups::Told;
 pub use html::{Entity, parse as parse_html};
 pub use schema::{Upload, check_type};
 pub use world::{Answer, Call, ChatId, Message};

@@ -20,6 +20,8 @@ pub(super) const BOT: i64 = 4242;
 pub(super) const BOT_USERNAME: &str = "carvetime_test_bot";
 /// How long a press can be answered and delivered.
 pub(super) const PRESS_LIVES: TimeDelta = TimeDelta::seconds(150);
+/// How long a message can be deleted.
+pub(super) const DELETABLE: TimeDelta = TimeDelta::hours(48);
 /// How long an inline query is delivered and can be answered.
 pub(super) const INLINE_LIVES: TimeDelta = TimeDelta::seconds(30);
 /// How long any other update is kept.
@@ -134,7 +136,10 @@ pub(super) struct Chat {
     pub members: BTreeSet<i64>,
     pub admins: BTreeSet<i64>,
     pub bot_in: bool,
+    pub bot_muted: bool,
     pub bot_admin: bool,
+    /// Topics closed for writing.
+    pub closed: BTreeSet<i64>,
     pub forum: bool,
     pub migrated_to: Option<ChatId>,
     pub messages: BTreeMap<i64, Message>,
@@ -159,6 +164,7 @@ pub(super) struct Inline {
 /// What happened in a chat, in order.
 #[derive(Debug, Clone)]
 pub(super) struct Event {
+    pub at: DateTime<Utc>,
     pub chat: ChatId,
     pub by_bot: bool,
     pub message: Option<i64>,
@@ -419,7 +425,8 @@ impl World {
     }
 
     pub(super) fn event(&mut self, chat: ChatId, by_bot: bool, message: Option<i64>, line: String, text: String) {
-        self.events.push(Event { chat, by_bot, message, line, text });
+        let at = self.now();
+        self.events.push(Event { at, chat, by_bot, message, line, text });
     }
 
     /// Drops what the platform would have given up on.
@@ -451,6 +458,7 @@ impl World {
             None if !chat.bot_in => {
                 Err(Refusal::new(403, format!("Forbidden: bot was kicked from the {} chat", chat.kind)))
             }
+            None if chat.bot_muted => Err(Refusal::bad("not enough rights to send text messages to the chat")),
             _ => Ok(()),
         }
     }

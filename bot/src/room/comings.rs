@@ -1,0 +1,75 @@
+//! Who comes and goes, the bot included, and a group that becomes another.
+
+use super::heard::{PersonId, RoomId, RoomKind};
+use super::state::JobState;
+use super::turn::{How, Urgency};
+use super::{Sitting, birds, board, help, plan_words};
+use crate::words::{Arg, Text};
+
+/// The bot was added, or may speak again. What stands goes on; what fell due meanwhile is said by its bells, in one line.
+pub(super) fn welcomed(sitting: &mut Sitting<'_>) {
+    sitting.room.gone = false;
+    if sitting.room.plan.is_some() {
+        birds::each(sitting, board::repost);
+    } else {
+        help::start(sitting, How::New);
+    }
+}
+
+/// The bot can't speak here any more: nothing rings until it is let in again; the plan is kept.
+pub(super) fn removed(sitting: &mut Sitting<'_>) {
+    sitting.room.gone = true;
+    if sitting.room.kind == RoomKind::Private {
+        let who = PersonId(sitting.room.id.0);
+        sitting.change_person(who, |person| person.reachable = false);
+    }
+}
+
+/// Someone has left: they have no say and no jobs here any more. Their jobs are offered, in one line.
+pub(super) fn left(sitting: &mut Sitting<'_>, who: PersonId) {
+    let name = super::sitting::name(sitting, who);
+    sitting.room.members.retain(|member| *member != who);
+    sitting.room.drafts.remove(&who);
+    sitting.room.questions.remove(&who);
+    birds::each(sitting, |sitting| leave(sitting, who, &name));
+}
+
+fn leave(sitting: &mut Sitting<'_>, who: PersonId, name: &Arg) {
+    let heir = sitting.room.members.first().copied();
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    if plan.host == who {
+        plan.host = heir.unwrap_or(who);
+    }
+    let mut free = Vec::new();
+    for job in plan.jobs.iter_mut().filter(|job| job.owner == Some(who)) {
+        job.owner = None;
+        // A call in their private chat is none of theirs any more.
+        job.called_in.retain(|chat| *chat != who.private_room());
+        if let Some(step) = job.step().filter(|step| job.state == JobState::Waiting && !free.contains(step)) {
+            free.push(step);
+        }
+    }
+    if free.is_empty() {
+        return;
+    }
+    let jobs = free.into_iter().map(|step| plan_words::step_name(step, 0)).collect();
+    let text = Text::new("room-left").with("name", name.clone()).with("jobs", Arg::List(jobs));
+    sitting.answer(text).urgency(Urgency::Due);
+    board::refresh(sitting);
+}
+
+/// The board can't be pinned: said once in a room's life, and never a reproach.
+pub(super) fn not_pinned(sitting: &mut Sitting<'_>) {
+    if std::mem::replace(&mut sitting.room.pin_told, true) || sitting.room.kind == RoomKind::Private {
+        return;
+    }
+    sitting.answer(Text::new("room-pin-how")).how(How::Quiet).urgency(Urgency::Board);
+}
+
+/// The group has become another: everything goes there, and the messages of the old one can't be changed any more, so a
+/// new board stands in the new one.
+pub(super) fn migrated(sitting: &mut Sitting<'_>, to: RoomId) {
+    sitting.room.rename(to);
+    sitting.moved = Some(to);
+    birds::each(sitting, board::repost);
+}
