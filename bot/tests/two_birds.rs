@@ -5,7 +5,7 @@
 mod kitchen;
 
 use carvetime::room::state::{JobState, LivePlan, Room};
-use carvetime::room::{BellKind, Document, PersonId, RoomKind, What};
+use carvetime::room::{BellKind, Document, How, PersonId, RoomKind, What};
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
@@ -246,6 +246,9 @@ fn one_plan_takes_the_place_of_another() {
     assert_eq!(kitchen.scene.room.plans().len(), 2);
     assert_eq!(plan(&kitchen, ROSA).wish.adults, Some(12));
     assert_eq!(plan(&kitchen, TOM), toms);
+    assert_eq!(kitchen.scene.room.plans()[0].host, ROSA, "it stands where the old one stood");
+    let board = kitchen.said.iter().rev().find(|say| say.key.as_deref() == Some("board")).unwrap();
+    assert!(board.pin || board.how != How::Quiet);
 }
 
 #[test]
@@ -370,4 +373,70 @@ fn a_number_alone_answers_the_look_that_was_asked_for_and_a_logged_one_is_the_ho
     assert_eq!((breast(&kitchen, ROSA), breast(&kitchen, TOM)), (vec![], vec![81.0]));
     kitchen.say("Li", "105");
     assert_eq!((breast(&kitchen, ROSA), breast(&kitchen, TOM)), (vec![105.0], vec![81.0]));
+}
+
+#[test]
+fn a_job_is_taken_where_it_is_free_and_handed_back_where_it_is_ones_own() {
+    let mut kitchen = both();
+    let owners = |kitchen: &Kitchen| {
+        [ROSA, TOM].map(|host| plan(kitchen, host).jobs.iter().find(|job| job.step == "carve").unwrap().owner)
+    };
+    let li = Some(PersonId(3));
+    kitchen.say("Li", "/take carve duck");
+    assert_eq!(owners(&kitchen), [None, li]);
+    kitchen.say("Li", "/take carve");
+    assert_eq!(owners(&kitchen), [li, li]);
+    assert!(kitchen.say("Rosa", "/take carve").contains("Rosa's turkey: "), "a host means the own bird");
+    assert_eq!(owners(&kitchen), [li, li]);
+    let asked = kitchen.say("Li", "/drop carve");
+    assert!(asked.contains("Which bird?"), "{asked}");
+    kitchen.press("Li", "Rosa's turkey");
+    assert_eq!(owners(&kitchen), [None, li]);
+    kitchen.say("Li", "/drop carve");
+    assert_eq!(owners(&kitchen), [None, None]);
+}
+
+#[test]
+fn no_words_change_two_birds_at_once() {
+    const SAID: [&str; 26] = [
+        "breast 90, thigh 95",
+        "120",
+        "pit 300",
+        "/log 90 95 325",
+        "/log duck 90",
+        "it's off",
+        "done",
+        "not yet",
+        "both are off",
+        "the turkey and the duck are off",
+        "carved",
+        "Tom, Rosa's turkey is off",
+        "12 people now",
+        "make it 6 instead",
+        "the duck is 5 lb",
+        "dinner at 7",
+        "/move +30 min",
+        "/move 4 pm duck",
+        "/take carve",
+        "/drop carve",
+        "undo",
+        "/undo",
+        "ok",
+        "/board",
+        "/when",
+        "how much salt for the duck?",
+    ];
+    let mut touched = [0, 0];
+    for text in SAID {
+        for who in ["Rosa", "Tom", "Li"] {
+            let mut kitchen = both_on();
+            let before = [plan(&kitchen, ROSA), plan(&kitchen, TOM)];
+            kitchen.say(who, text);
+            let changed = [plan(&kitchen, ROSA) != before[0], plan(&kitchen, TOM) != before[1]];
+            assert!(changed != [true, true], "{who}: {text}");
+            assert!(!(text.contains("duck") && !text.contains("turkey") && changed[0]), "{who}: {text}");
+            (0..2).for_each(|nth| touched[nth] += u32::from(changed[nth]));
+        }
+    }
+    assert!(touched[0] > 5 && touched[1] > 10, "{touched:?} of these words are understood");
 }

@@ -31,10 +31,10 @@ pub(super) struct Hand {
 }
 
 impl Room {
-    /// Every plan, the first one first.
+    /// Every plan, the first one first: the one without marks, then those beside it as they came.
     pub fn plans(&self) -> Vec<&LivePlan> {
         let mut plans: Vec<&LivePlan> = self.plan.iter().chain(&self.others).collect();
-        plans.sort_by_key(|plan| plan.serial);
+        plans.sort_by_key(|plan| (plan.beside, plan.serial));
         plans
     }
 
@@ -44,7 +44,7 @@ impl Room {
             return;
         }
         self.others.extend(self.plan.take());
-        self.others.sort_by_key(|plan| plan.serial);
+        self.others.sort_by_key(|plan| (plan.beside, plan.serial));
         self.plan = Some(self.others.remove(0));
     }
 }

@@ -28,8 +28,8 @@ enum Topic {
     Readings { bare: bool, edited: bool },
     /// A job done or not done.
     Report(Report),
-    /// A job to take or to hand back.
-    Job(Option<(Step, Option<u8>)>),
+    /// A job to take, or to hand back.
+    Job { step: Option<(Step, Option<u8>)>, take: bool },
     /// The last change is taken back.
     Undo,
     /// Dinner moves, or the plan ends.
@@ -259,7 +259,7 @@ fn topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: bool, n
         "when" | "board" => Topic::Look,
         "move" | "stop" => Topic::Steer,
         "undo" => Topic::Undo,
-        "take" | "drop" => Topic::Job(reading::read_step(&rest, sitting.lexicon())),
+        "take" | "drop" => Topic::Job { step: reading::read_step(&rest, sitting.lexicon()), take: name == "take" },
         _ => return (Topic::Free, text.to_owned()),
     };
     (topic, format!("/{name} {rest}"))
@@ -338,7 +338,12 @@ fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>) -> W
             }
         }
         Topic::Report(report) => keep(sitting, &|sitting| reports::means(sitting, report)),
-        Topic::Job(Some((step, nth))) => keep(sitting, &|sitting| jobs::by_step(sitting, *step, *nth).is_some()),
+        Topic::Job { step: Some((step, nth)), take } => {
+            keep(sitting, &|sitting| jobs::by_step(sitting, *step, *nth).is_some());
+            if !take {
+                keep(sitting, &|sitting| owner_of(sitting, *step, *nth) == Some(speaker));
+            }
+        }
         Topic::Undo => {
             let own = |plan: &&&LivePlan| plan.history.last().is_some_and(|last| last.by == speaker);
             let plans = sitting.room.plans();
@@ -348,12 +353,17 @@ fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>) -> W
             keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| !plan.history.is_empty()));
         }
         Topic::Steer => keep(sitting, &may::steer),
-        Topic::Job(None) | Topic::Amend | Topic::Look | Topic::Free => {}
+        Topic::Job { step: None, .. } | Topic::Amend | Topic::Look | Topic::Free => {}
     }
     keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| Some(plan.host) == speaker));
-    keep(sitting, &|sitting| {
-        hand(sitting).is_some_and(|plan| plan.waiting().any(|job| job.owner.is_some() && job.owner == speaker))
-    });
+    match topic {
+        Topic::Job { step: Some((step, nth)), take: true } => {
+            keep(sitting, &|sitting| owner_of(sitting, *step, *nth) == Some(None));
+        }
+        _ => keep(sitting, &|sitting| {
+            hand(sitting).is_some_and(|plan| plan.waiting().any(|job| job.owner.is_some() && job.owner == speaker))
+        }),
+    }
     match (left.as_slice(), topic) {
         ([one], _) => Which::One(*one),
         ([first, ..], Topic::Free) => Which::One(*first),
@@ -364,6 +374,12 @@ fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>) -> W
 
 fn hand<'a>(sitting: &'a Sitting<'_>) -> Option<&'a LivePlan> {
     sitting.room.plan.as_ref()
+}
+
+/// Who has the job of the plan in hand.
+fn owner_of(sitting: &Sitting<'_>, step: Step, nth: Option<u8>) -> Option<Option<PersonId>> {
+    let it = jobs::by_step(sitting, step, nth)?;
+    Some(hand(sitting)?.job(it.step, it.nth)?.owner)
 }
 
 /// Over the heat now.
