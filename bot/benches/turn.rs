@@ -36,7 +36,7 @@ fn planned() -> Scene {
     let mut room = Room::new(RoomId(-100), RoomKind::Group);
     room.taste.language = Some("en-US".into());
     room.taste.zone = Some("America/Chicago".into());
-    let mut scene = Scene { room, people: BTreeMap::new() };
+    let mut scene = Scene { room, people: BTreeMap::new(), chance: 0 };
     for heard in [said(WISH), pressed("accept.1")] {
         let turn = decide(&scene, &heard, now());
         scene.room = turn.room.unwrap_or(scene.room);

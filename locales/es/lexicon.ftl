@@ -300,6 +300,7 @@ lexicon-talk-did-travel = en camino, camino, salido, salimos, vamos, vamos en ca
 lexicon-talk-did-reheat = recalentado, recalentada, recalentando, calentado, calentada
 lexicon-talk-did-serve = servido, servida, en la mesa, en mesa, comiendo, comido, cenando, cenado
 lexicon-talk-did-leftovers = sobras acabadas, acabado sobras, acabado las sobras, tirado sobras, tirado las sobras, no quedan sobras
+lexicon-talk-give = da, dale, pasa, pásale, pide, pídele, asigna, encarga, puede, puedes, pregunta, pregúntale
 lexicon-talk-undo = deshacer, deshaz, deshazlo, deshaz eso, deshacer eso, me equivoqué, me he equivocado, me equivoque, botón equivocado, no era eso, atrás, retíralo, quita eso
 lexicon-talk-greeting = hola, buenas, buenos días, buen día, buenas tardes, buenas noches, qué tal, hola qué tal, hola a todos, hola buenas, muy buenas, ey, feliz navidad, hola buenos días, hola buenas tardes
 lexicon-talk-assent = ok, okey, vale, de acuerdo, sí, sí por favor, claro, claro que sí, perfecto, genial, bien, muy bien, está bien, me parece bien, adelante, venga, dale, acepto, aceptado, aceptar, trato hecho, hagámoslo, estupendo, bueno, suena bien, por mí bien, vale perfecto, ok perfecto, sí vale, hazlo, así está bien

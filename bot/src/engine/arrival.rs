@@ -24,6 +24,9 @@ pub struct Arrival {
     /// When it was said, if the platform tells.
     #[serde(default)]
     pub sent: Option<DateTime<Utc>>,
+    /// What the group it was said in is called.
+    #[serde(default)]
+    pub title: Option<String>,
     /// How often the program was started with this still undecided.
     #[serde(default)]
     pub starts: u8,
@@ -40,7 +43,7 @@ pub enum Topic {
 
 impl From<Heard> for Arrival {
     fn from(heard: Heard) -> Self {
-        Self { update: None, heard, message: None, topic: None, sent: None, starts: 0 }
+        Self { update: None, heard, message: None, topic: None, sent: None, title: None, starts: 0 }
     }
 }
 

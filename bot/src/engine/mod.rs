@@ -192,7 +192,7 @@ impl Engine {
         mut writes: Writes,
         now: DateTime<Utc>,
     ) -> Result<(), BookError> {
-        let Arrival { mut heard, message, topic, sent, starts, .. } = arrival;
+        let Arrival { mut heard, message, topic, sent, title, starts, .. } = arrival;
         let room = self.pages.now_at(heard.room)?;
         if matches!(heard.what, What::Migrated { .. }) && room != heard.room {
             return self.pages.book().commit(&writes.changes); // told twice, moved once
@@ -205,7 +205,7 @@ impl Engine {
         }
         let as_of = sent.filter(|sent| now - *sent > STALE).unwrap_or(now);
         let decide = (starts <= MAX_STARTS).then_some(self.decide);
-        self.turn(desk, turn::Occasion { heard, message, as_of, now, decide }, writes)
+        self.turn(desk, turn::Occasion { heard, message, title, as_of, now, decide }, writes)
     }
 
     /// Rings what is due at `now`, a turn a room. Returns the number of rooms.
@@ -238,7 +238,11 @@ impl Engine {
             }
         }
         let heard = Heard { room, kind: self.kind_of(room), by: None, what: What::Rang { bells } };
-        self.turn(desk, turn::Occasion { heard, message: None, as_of: now, now, decide: Some(self.decide) }, writes)
+        self.turn(
+            desk,
+            turn::Occasion { heard, message: None, title: None, as_of: now, now, decide: Some(self.decide) },
+            writes,
+        )
     }
 
     /// When the next bell is due.

@@ -223,7 +223,11 @@ impl Engine {
         now: DateTime<Utc>,
     ) -> Result<(), BookError> {
         let heard = Heard { room, kind: self.kind_of(room), by: None, what };
-        self.turn(desk, Occasion { heard, message: None, as_of: now, now, decide: Some(self.decide) }, writes)
+        self.turn(
+            desk,
+            Occasion { heard, message: None, title: None, as_of: now, now, decide: Some(self.decide) },
+            writes,
+        )
     }
 }
 

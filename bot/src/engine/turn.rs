@@ -19,6 +19,8 @@ pub struct Occasion {
     pub heard: Heard,
     /// The platform's number of the message heard.
     pub message: Option<i64>,
+    /// What the group is called, where the platform tells.
+    pub title: Option<String>,
     /// The time it is decided for.
     pub as_of: DateTime<Utc>,
     /// The time it is.
@@ -41,12 +43,19 @@ impl Engine {
     }
 
     fn try_turn(&self, desk: &mut Desk, occasion: Occasion, mut writes: Writes) -> Result<(), BookError> {
-        let Occasion { heard, message, as_of, now, decide } = occasion;
+        let Occasion { heard, message, title, as_of, now, decide } = occasion;
         let heard = self.route(heard)?;
         let decided = match (self.scene(&heard), decide) {
-            (Ok(scene), Some(decide)) => {
+            (Ok(mut scene), Some(decide)) => {
+                let renamed = title.is_some() && title != scene.room.title;
+                if renamed {
+                    scene.room.title = title;
+                }
                 let attempt = AssertUnwindSafe(|| {
-                    let turn = decide(&scene, &heard, as_of);
+                    let mut turn = decide(&scene, &heard, as_of);
+                    if renamed && turn.room.is_none() {
+                        turn.room = Some(scene.room.clone());
+                    }
                     let messages = self.messages(&scene, &turn, &heard, now);
                     (turn, messages)
                 });
@@ -88,7 +97,7 @@ impl Engine {
         Ok(())
     }
 
-    /// A press on a private message that concerns a group is heard there.
+    /// A press on a private message that concerns a group is heard there, and so is a link followed from it.
     fn route(&self, mut heard: Heard) -> Result<Heard, BookError> {
         if let What::Pressed { data, .. } = &mut heard.what
             && let Some((room, rest)) = addressed(data)
@@ -102,12 +111,19 @@ impl Engine {
                 heard.by.iter_mut().for_each(|by| by.admin = false);
             }
         }
+        if let What::Said { text, .. } = &heard.what
+            && heard.kind == RoomKind::Private
+            && let Some((room, _)) = crate::room::payload(text)
+            && let Some(room) = self.pages.room(self.pages.now_at(room)?)?
+        {
+            heard.room = room.id;
+        }
         Ok(heard)
     }
 
     fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {
         let room = self.pages.room(heard.room)?.unwrap_or_else(|| Room::new(heard.room, self.kind_of(heard.room)));
-        let mut scene = Scene { people: std::collections::BTreeMap::new(), room };
+        let mut scene = Scene { people: std::collections::BTreeMap::new(), room, chance: chance() };
         for id in scene.room.members.clone() {
             match self.pages.person(id) {
                 Ok(person) => scene.people.extend(person.map(|person| (id, person))),
@@ -369,6 +385,18 @@ fn addressed(data: &str) -> Option<(RoomId, &str)> {
     Some((RoomId(room.parse().ok()?), rest))
 }
 
+/// What nobody can guess; 0 where the system has none to give.
+fn chance() -> u128 {
+    let mut bytes = [0; 16];
+    match getrandom::fill(&mut bytes) {
+        Ok(()) => u128::from_be_bytes(bytes),
+        Err(error) => {
+            tracing::warn!(%error, "the system gives no chance: no private links");
+            0
+        }
+    }
+}
+
 /// Every press is answered, with words or without: the button stops waiting.
 fn answer_press(messages: &mut Vec<Message>, press: &str, room: &Room, now: DateTime<Utc>) {
     let to = To::Press(press.to_owned());
@@ -397,7 +425,7 @@ fn answer_press(messages: &mut Vec<Message>, press: &str, room: &Room, now: Date
 
 fn blank_scene(heard: &Heard) -> Scene {
     let people = heard.by.iter().map(|by| (by.id, Person::new(by))).collect();
-    Scene { room: Room::new(heard.room, heard.kind), people }
+    Scene { room: Room::new(heard.room, heard.kind), people, chance: 0 }
 }
 
 /// For logs: what was heard, without any of it.

@@ -179,7 +179,7 @@ impl Lexicon {
     }
 
     /// Whether the folded words are, as a whole, a phrase of that `talk-` entry.
-    pub(super) fn talk(&self, words: &str, name: &str) -> bool {
+    pub(crate) fn talk(&self, words: &str, name: &str) -> bool {
         self.talk.get(words).is_some_and(|names| names.contains(&name))
     }
 

@@ -56,6 +56,16 @@ pub enum Action {
     Take(JobRef),
     /// Hand it back.
     Drop(JobRef),
+    /// Show whom the job could be given to.
+    Give(JobRef),
+    /// Ask that person to take it.
+    AskFor(JobRef, PersonId),
+    /// The one who was asked takes it.
+    Willing(JobRef),
+    /// The one who was asked does not.
+    Unwilling(JobRef),
+    /// Show the jobs one by one, to give them to someone.
+    Giving(u32),
     /// Take back the change of that index in that plan.
     Undo(u32, u16),
     /// Show the jobs one by one, to take them.
@@ -107,6 +117,11 @@ impl Action {
             Action::Skip(it) => job("skip", it),
             Action::Take(it) => job("take", it),
             Action::Drop(it) => job("drop", it),
+            Action::Give(it) => job("give", it),
+            Action::AskFor(it, who) => format!("{}.{}", job("askfor", it), who.0),
+            Action::Willing(it) => job("willing", it),
+            Action::Unwilling(it) => job("unwilling", it),
+            Action::Giving(serial) => format!("giving.{serial}"),
             Action::Undo(serial, index) => format!("undo.{serial}.{index}"),
             Action::Jobs(serial) => format!("jobs.{serial}"),
             Action::Why(serial) => format!("why.{serial}"),
@@ -130,6 +145,7 @@ impl Action {
             | Action::Held(serial)
             | Action::Undo(serial, _)
             | Action::Jobs(serial)
+            | Action::Giving(serial)
             | Action::Why(serial)
             | Action::Dinner(serial, _)
             | Action::Hotter(serial, _) => Some(*serial),
@@ -138,6 +154,10 @@ impl Action {
             | Action::Later(it)
             | Action::Skip(it)
             | Action::Take(it)
+            | Action::Give(it)
+            | Action::AskFor(it, _)
+            | Action::Willing(it)
+            | Action::Unwilling(it)
             | Action::Drop(it) => Some(it.serial),
             Action::Accept(_)
             | Action::Beside(_)
@@ -181,7 +201,13 @@ impl Action {
             "pick" => Action::Pick(person(next()?)?, next()?.to_owned(), next()?.to_owned()),
             "offer" => Action::Offer(person(next()?)?, next()?.parse().ok()?),
             "mend" => Action::Mend(next()?.parse().ok()?, next()?.parse().ok()?),
-            "done" | "sure" | "later" | "skip" | "take" | "drop" => {
+            "askfor" => {
+                let (serial, step) = (next()?.parse().ok()?, Step::from_name(next()?)?);
+                let (nth, who) = next()?.split_once('.')?;
+                Action::AskFor(JobRef { serial, step, nth: nth.parse().ok()? }, person(who)?)
+            }
+            "giving" => Action::Giving(next()?.parse().ok()?),
+            "done" | "sure" | "later" | "skip" | "take" | "drop" | "give" | "willing" | "unwilling" => {
                 let job = JobRef {
                     serial: next()?.parse().ok()?,
                     step: Step::from_name(next()?)?,
@@ -193,6 +219,9 @@ impl Action {
                     "later" => Action::Later(job),
                     "skip" => Action::Skip(job),
                     "take" => Action::Take(job),
+                    "give" => Action::Give(job),
+                    "willing" => Action::Willing(job),
+                    "unwilling" => Action::Unwilling(job),
                     _ => Action::Drop(job),
                 }
             }
@@ -240,6 +269,11 @@ mod tests {
             Action::Skip(job),
             Action::Take(job),
             Action::Drop(job),
+            Action::Give(job),
+            Action::AskFor(job, who),
+            Action::Willing(job),
+            Action::Unwilling(job),
+            Action::Giving(3),
             Action::Undo(3, 900),
             Action::Jobs(1),
             Action::Reply(who, 1),

@@ -1,12 +1,12 @@
 //! Which bells a room needs: worked out afresh from its state, so that none can be forgotten or left over.
 
-use super::alarms;
 use super::state::{JobState, LiveJob, Room};
 use super::turn::{Bell, BellKind};
-use carvetime_core::plan::Step;
+use super::{alarms, offering};
+use carvetime_core::plan::{Moment, Step};
 
 /// Every bell of the room, in no particular order.
-pub(super) fn of(room: &Room) -> Vec<Bell> {
+pub(super) fn of(room: &Room, now: Moment) -> Vec<Bell> {
     let Some(plan) = room.plan.as_ref().filter(|_| !room.gone) else { return Vec::new() };
     let calls = plan.jobs.iter().filter_map(|job| {
         let kind = BellKind::Job { step: job.step.clone(), nth: job.nth, call: job.calls };
@@ -18,7 +18,7 @@ pub(super) fn of(room: &Room) -> Vec<Bell> {
         open.then_some(Bell { at: job.latest, kind: BellKind::Limit { name } })
     });
     let hold = alarms::limit_at(plan).map(|at| Bell { at, kind: BellKind::Limit { name: alarms::HOLD.into() } });
-    calls.chain(limits).chain(hold).collect()
+    calls.chain(limits).chain(hold).chain(offering::bells(room, plan, now)).collect()
 }
 
 /// The limit that runs out with a job: food not in the fridge in time.

@@ -94,7 +94,9 @@ impl Sitting<'_> {
             }
         }
         // A name called stands alone, before the bird.
-        let called = say.text.first().is_some_and(|text| text.id == "room-call-name" || text.id == "room-call-from");
+        let called = say.text.first().is_some_and(|text| {
+            ["room-call-name", "room-call-from", "sharing-call-from-titled"].contains(&text.id.as_ref())
+        });
         if let Some(first) = say.text.get_mut(usize::from(called)) {
             *first = named(self.hand.label.clone(), first.clone());
         }
@@ -287,10 +289,10 @@ pub(super) fn refresh_others(sitting: &mut Sitting<'_>) {
 }
 
 /// Every bell of the room, those of plans beside the first marked.
-pub(super) fn bells(room: &Room) -> Vec<Bell> {
+pub(super) fn bells(room: &Room, now: Moment) -> Vec<Bell> {
     let of = |plan: Option<&LivePlan>| {
         let alone = Room { plan: plan.cloned(), others: Vec::new(), ..room.clone() };
-        bells::of(&alone)
+        bells::of(&alone, now)
     };
     let mut bells = Vec::new();
     for plan in room.plans() {

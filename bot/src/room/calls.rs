@@ -1,7 +1,8 @@
 //! Calling people when a job falls due, and what is said after the bot was away.
 //!
-//! A due job calls its owner privately where that works, else it is said in the room. Not acknowledged, it is called once
-//! more; then the board has to do. After a downtime what is still useful is said, the rest is folded into one line.
+//! A due job calls its owner privately where that works, else it is said in the room. Not acknowledged, it goes up a ladder: the owner
+//! once more, the other helpers, the host, each once and faster for what food safety hangs on. After a downtime what is still
+//! useful is said, the rest is folded into one line.
 
 use super::action::{Action, JobRef};
 use super::live::runs_by_itself;
@@ -15,14 +16,10 @@ use chrono::{DateTime, TimeDelta, Utc};
 
 /// A call this late was missed, not delayed.
 const MISSED: TimeDelta = TimeDelta::minutes(20);
-/// A job nobody answered is called again after this.
-const AGAIN: TimeDelta = TimeDelta::minutes(20);
-/// The same for what food safety hangs on.
+/// A job nobody answered goes to the next rung after this: the whole ladder within the time after which it is taken for done.
+const AGAIN: TimeDelta = TimeDelta::minutes(14);
+/// The same for what food safety hangs on: the host knows while there is still time.
 const AGAIN_SAFETY: TimeDelta = TimeDelta::minutes(8);
-/// How often a job is called in all.
-const CALLS: u8 = 2;
-/// The same for what food safety hangs on.
-const CALLS_SAFETY: u8 = 3;
 
 /// The message key of a job's call.
 pub(super) fn key(step: Step, nth: u8) -> String {
@@ -36,6 +33,9 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     }
     let due = due(sitting, bells);
     limits(sitting, bells);
+    if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Offer { .. })) {
+        super::offering::rang(sitting);
+    }
     if due.is_empty() {
         return;
     }
@@ -119,35 +119,117 @@ fn silence(sitting: &mut Sitting<'_>, step: Step, nth: u8) {
     }
 }
 
-/// Says that a job is due, to whom it concerns.
+/// Whom a call goes to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Rung {
+    /// Whoever has the job.
+    Owner,
+    /// The room.
+    Room,
+    /// The one who has it, or the room, once more.
+    Again,
+    /// The other people in the room.
+    Helpers,
+    /// Who answers for the dinner.
+    Host,
+}
+
+/// The calls of a job, first to last. Shopping, looks, water and leftovers are called once: the next comes by itself or a second
+/// call would be a nag.
+fn ladder(sitting: &Sitting<'_>, job: &LiveJob, step: Step) -> Vec<Rung> {
+    let first = if job.owner.is_some() { Rung::Owner } else { Rung::Room };
+    if matches!(step, Step::Leftovers | Step::Check | Step::Buy | Step::Water) {
+        return vec![first];
+    }
+    if sitting.room.kind == RoomKind::Private {
+        let more = if step.is_safety() { 2 } else { 1 };
+        return std::iter::once(Rung::Room).chain(std::iter::repeat_n(Rung::Again, more)).collect();
+    }
+    let mut rungs = vec![first];
+    if job.owner.is_some() {
+        rungs.push(Rung::Again);
+    }
+    if !helpers(sitting, job, step).is_empty() {
+        rungs.push(Rung::Helpers);
+    }
+    let host = sitting.room.plan.as_ref().map(|plan| plan.host);
+    if host.is_some_and(|host| job.owner != Some(host) && may_call(sitting, host, step)) {
+        rungs.push(Rung::Host);
+    }
+    rungs
+}
+
+/// Who else could do it: not its owner, not the host, and not asleep unless food safety hangs on it.
+fn helpers(sitting: &Sitting<'_>, job: &LiveJob, step: Step) -> Vec<PersonId> {
+    let host = sitting.room.plan.as_ref().map(|plan| plan.host);
+    let others = sitting.room.members.iter().copied().filter(|who| Some(*who) != host && Some(*who) != job.owner);
+    others.filter(|who| may_call(sitting, *who, step)).collect()
+}
+
+fn may_call(sitting: &Sitting<'_>, person: PersonId, step: Step) -> bool {
+    step.is_safety() || !is_quiet(sitting, person)
+}
+
+/// Says that a job is due, to whom the next rung names.
 fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
-    let calls = job.calls.saturating_add(1);
+    let ladder = ladder(sitting, job, step);
+    let place = usize::from(job.calls).min(ladder.len().saturating_sub(1));
+    let Some(rung) = ladder.get(place).copied() else { return };
     let wait = if step.is_safety() { AGAIN_SAFETY } else { AGAIN };
-    let again = (calls < most_calls(step)).then(|| sitting.now + wait);
-    let to = addressee(sitting, job, calls);
+    let again = (place + 1 < ladder.len()).then(|| sitting.now + wait);
+    let calls = job.calls.saturating_add(1);
+    let targets = targets(sitting, job, step, rung);
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let serial = plan.serial;
+    if let Some(live) = plan.job_mut(step, job.nth) {
+        live.calls = calls;
+        live.call_at = again;
+    }
+    for (to, named) in targets {
+        say_call(sitting, step, job, rung, JobRef { serial, step, nth: job.nth }, (to, named));
+    }
+}
+
+/// One message of a call: to a person, or to the room with the people it names.
+fn say_call(
+    sitting: &mut Sitting<'_>,
+    step: Step,
+    job: &LiveJob,
+    rung: Rung,
+    it: JobRef,
+    (to, named): (To, Vec<PersonId>),
+) {
+    let private = matches!(to, To::Person(_));
     let chat = match &to {
         To::Person(person) => person.private_room(),
         _ => sitting.room.id,
     };
-    let Some(plan) = sitting.room.plan.as_mut() else { return };
-    let it = JobRef { serial: plan.serial, step, nth: job.nth };
-    if let Some(live) = plan.job_mut(step, job.nth) {
-        live.calls = calls;
-        live.call_at = again;
-        if !live.called_in.contains(&chat) {
-            live.called_in.push(chat);
+    if let Some(live) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(step, job.nth))
+        && !live.called_in.contains(&chat)
+    {
+        live.called_in.push(chat);
+    }
+    let mut text: Vec<Text> = Vec::new();
+    if private {
+        text.extend(from(sitting));
+    } else if !named.is_empty() {
+        let names =
+            named.iter().map(|person| Text::new("sharing-name").with("name", mention_of(sitting, *person))).collect();
+        text.push(Text::new("room-call-name").with("name", Arg::List(names)));
+    }
+    let what = Arg::from(plan_words::step_name(step, job.nth));
+    match rung {
+        Rung::Owner | Rung::Room => text.extend(what_to_do(sitting, step, job)),
+        Rung::Again => {
+            text.push(Text::new("room-call-again").with("what", what).with("since", Arg::Clock(job.at)));
+        }
+        Rung::Helpers | Rung::Host => {
+            let id = if rung == Rung::Helpers { "sharing-call-helpers" } else { "sharing-call-host" };
+            text.push(Text::new(id).with("what", what).with("since", Arg::Clock(job.at)));
         }
     }
-    let mut text = Vec::new();
-    if let Some(person) = mention(sitting, job, calls, &to) {
-        text.push(person);
-    }
-    if calls > 1 {
-        let what = Arg::from(plan_words::step_name(step, job.nth));
-        text.push(Text::new("room-call-again").with("what", what).with("since", Arg::Clock(job.at)));
-    } else {
-        text.extend(what_to_do(sitting, step, job));
-    }
+    let unheard = named.iter().any(|who| !is_reachable(sitting, *who));
+    let link = if unheard { super::invites::button(sitting) } else { None };
     let mut say = Say::of(to, text);
     say.step = Some(step);
     say.key(key(step, job.nth)).urgency(if step.is_safety() { Urgency::Safety } else { Urgency::Due });
@@ -156,9 +238,10 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
         button("room-button-later", &Action::Later(it)),
         button("room-button-skip", &Action::Skip(it)),
     ]);
-    if sitting.room.kind == RoomKind::Group && job.owner.is_none() {
+    if sitting.room.kind == RoomKind::Group && (job.owner.is_none() || rung == Rung::Helpers || rung == Rung::Host) {
         say.row([button("room-button-take", &Action::Take(it))]);
     }
+    say.row(link);
     sitting.say(say);
 }
 
@@ -178,28 +261,41 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
     text
 }
 
-/// The owner, privately where that works; everyone in the room where the first call went unheard.
-fn addressee(sitting: &Sitting<'_>, job: &LiveJob, calls: u8) -> To {
-    let reachable = job.owner.filter(|owner| sitting.people.get(owner).is_some_and(|person| person.reachable));
-    match reachable {
-        Some(owner) if sitting.room.kind == RoomKind::Group && calls < 2 => To::Person(owner),
-        _ => To::Room(sitting.room.id),
+/// Where a rung's call goes, and whom it names there: privately where that works, else one message in the room.
+fn targets(sitting: &Sitting<'_>, job: &LiveJob, step: Step, rung: Rung) -> Vec<(To, Vec<PersonId>)> {
+    let room = To::Room(sitting.room.id);
+    let group = sitting.room.kind == RoomKind::Group;
+    let people: Vec<PersonId> = match rung {
+        Rung::Room => return vec![(room, Vec::new())],
+        // Where one message went unseen, another beside it would too.
+        Rung::Again => return vec![(room, job.owner.into_iter().filter(|_| group).collect())],
+        Rung::Owner => job.owner.into_iter().collect(),
+        Rung::Helpers => helpers(sitting, job, step),
+        Rung::Host => sitting.room.plan.as_ref().map(|plan| plan.host).into_iter().collect(),
+    };
+    let (private, named): (Vec<PersonId>, Vec<PersonId>) =
+        people.into_iter().partition(|who| group && is_reachable(sitting, *who));
+    let mut all: Vec<(To, Vec<PersonId>)> = private.into_iter().map(|who| (To::Person(who), Vec::new())).collect();
+    if !named.is_empty() {
+        all.push((room, if group { named } else { Vec::new() }));
     }
+    all
 }
 
-/// Whom the room's message names: the owner, and the host when a call went unanswered.
-fn mention(sitting: &Sitting<'_>, job: &LiveJob, calls: u8, to: &To) -> Option<Text> {
+/// Which room, and which dinner, a private message speaks of.
+pub(super) fn from(sitting: &Sitting<'_>) -> Option<Text> {
     if sitting.room.kind == RoomKind::Private {
         return None;
     }
-    if let To::Person(_) = to {
-        return Some(Text::new("room-call-from").with("what", Arg::from(proposal_dinner(sitting)?)));
-    }
-    let host = sitting.room.plan.as_ref().map(|plan| plan.host);
-    let safety = job.step().is_some_and(Step::is_safety);
-    let host = host.filter(|host| safety || !is_quiet(sitting, *host));
-    let person = if calls > 1 { job.owner.or(host) } else { job.owner }?;
-    Some(Text::new("room-call-name").with("name", mention_of(sitting, person)))
+    let dinner = Arg::from(proposal_dinner(sitting)?);
+    Some(match sitting.room.title.clone() {
+        Some(title) => Text::new("sharing-call-from-titled").with("what", dinner).with("title", Arg::Verbatim(title)),
+        None => Text::new("room-call-from").with("what", dinner),
+    })
+}
+
+fn is_reachable(sitting: &Sitting<'_>, person: PersonId) -> bool {
+    sitting.people.get(&person).is_some_and(|person| person.reachable)
 }
 
 /// Whether it is a person's quiet hour. What they took at that hour, and what safety hangs on, is called all the same.
@@ -209,7 +305,7 @@ fn is_quiet(sitting: &Sitting<'_>, person: PersonId) -> bool {
     if from <= to { (from..to).contains(&time) } else { time >= from || time < to }
 }
 
-fn mention_of(sitting: &Sitting<'_>, person: PersonId) -> Arg {
+pub(super) fn mention_of(sitting: &Sitting<'_>, person: PersonId) -> Arg {
     match name(sitting, person) {
         Arg::Verbatim(name) => Arg::Mention { person, name },
         other => other,
@@ -219,15 +315,6 @@ fn mention_of(sitting: &Sitting<'_>, person: PersonId) -> Arg {
 fn proposal_dinner(sitting: &Sitting<'_>) -> Option<Text> {
     let dinner = sitting.room.plan.as_ref()?.wish.dinner?;
     Some(Text::new("room-known-dinner").with("when", Arg::DayClock(dinner)))
-}
-
-/// Leftovers, checks and shopping are said once; the next water change comes by itself. A second call would be a nag.
-fn most_calls(step: Step) -> u8 {
-    match step {
-        Step::Leftovers | Step::Check | Step::Buy | Step::Water => 1,
-        _ if step.is_safety() => CALLS_SAFETY,
-        _ => CALLS,
-    }
 }
 
 /// One line for all that fell into the time away.

@@ -31,23 +31,32 @@ pub(super) fn left(sitting: &mut Sitting<'_>, who: PersonId) {
     sitting.room.members.retain(|member| *member != who);
     sitting.room.drafts.remove(&who);
     sitting.room.questions.remove(&who);
+    sitting.room.invites.retain(|invite| invite.used != Some(who));
     birds::each(sitting, |sitting| leave(sitting, who, &name));
 }
 
 fn leave(sitting: &mut Sitting<'_>, who: PersonId, name: &Arg) {
     let heir = sitting.room.members.first().copied();
     let Some(plan) = sitting.room.plan.as_mut() else { return };
-    if plan.host == who {
-        plan.host = heir.unwrap_or(who);
+    let heir = heir.filter(|_| plan.host == who);
+    plan.host = heir.unwrap_or(plan.host);
+    for job in &mut plan.jobs {
+        job.asked.take_if(|asked| asked.by == who || asked.of == who);
     }
     let mut free = Vec::new();
     for job in plan.jobs.iter_mut().filter(|job| job.owner == Some(who)) {
         job.owner = None;
+        job.offered = 0;
         // A call in their private chat is none of theirs any more.
         job.called_in.retain(|chat| *chat != who.private_room());
         if let Some(step) = job.step().filter(|step| job.state == JobState::Waiting && !free.contains(step)) {
             free.push(step);
         }
+    }
+    if let Some(heir) = heir {
+        let text = Text::new("sharing-left-host").with("name", name.clone());
+        let text = text.with("heir", super::sitting::name(sitting, heir));
+        sitting.answer(text).urgency(Urgency::Due);
     }
     if free.is_empty() {
         return;

@@ -22,6 +22,8 @@ const LATER_SAFETY: TimeDelta = TimeDelta::minutes(5);
 const NEARLY_DUE: TimeDelta = TimeDelta::minutes(30);
 /// Between the dish in the fridge and the word of it.
 const CHILL_GRACE: TimeDelta = TimeDelta::minutes(10);
+/// A job called so often without a word from the one who has it may be taken by another.
+const SILENT: u8 = 2;
 /// As many moved jobs as anyone reads.
 const MOST_SHIFTS: usize = 6;
 
@@ -189,18 +191,37 @@ pub(super) fn take(sitting: &mut Sitting<'_>, it: JobRef) {
     }
     match job.owner {
         Some(owner) if owner == who => sitting.notice(Text::new("room-take-yours")),
+        // Called twice and not heard of: someone else may.
+        Some(_) if job.calls >= SILENT => {
+            own(sitting, it, Some(who), "take");
+            sitting.notice(taken(it, &job));
+        }
         Some(owner) => {
             let text = Text::new("room-take-theirs").with("name", name(sitting, owner));
             sitting.notice(text);
         }
         None => {
             own(sitting, it, Some(who), "take");
-            let text = Text::new("room-taken")
-                .with("what", Arg::from(plan_words::step_name(it.step, it.nth)))
-                .with("when", Arg::DayClock(job.at));
-            sitting.notice(text);
+            tell_taken(sitting, it, &job, who);
         }
     }
+}
+
+/// Says that it is theirs, with the way into the private chat where calls can't reach them yet.
+fn tell_taken(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, who: PersonId) {
+    let pressed = matches!(sitting.heard.what, super::What::Pressed { .. });
+    let reachable = sitting.people.get(&who).is_some_and(|person| person.reachable);
+    if pressed || reachable {
+        return sitting.notice(taken(it, job));
+    }
+    let link = super::invites::button(sitting);
+    sitting.answer(taken(it, job)).row(link);
+}
+
+fn taken(it: JobRef, job: &LiveJob) -> Text {
+    Text::new("room-taken")
+        .with("what", Arg::from(plan_words::step_name(it.step, it.nth)))
+        .with("when", Arg::DayClock(job.at))
 }
 
 /// `Drop`, or `/drop`.
@@ -215,7 +236,8 @@ pub(super) fn drop(sitting: &mut Sitting<'_>, it: JobRef) {
     sitting.notice(Text::new("room-dropped").with("what", Arg::from(plan_words::step_name(it.step, it.nth))));
 }
 
-fn own(sitting: &mut Sitting<'_>, it: JobRef, owner: Option<PersonId>, change: &str) {
+/// The job is `owner`'s from now on, or nobody's.
+pub(super) fn own(sitting: &mut Sitting<'_>, it: JobRef, owner: Option<PersonId>, change: &str) {
     let (now, by) = (sitting.now, sitting.speaker());
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember(change, Some(it.step), by, now);
@@ -225,8 +247,16 @@ fn own(sitting: &mut Sitting<'_>, it: JobRef, owner: Option<PersonId>, change: &
         let same = job.step == it.step.name() && (together || job.nth == it.nth);
         if same && job.state == JobState::Waiting {
             job.owner = owner;
+            job.asked = None;
+            if job.calls > 0 {
+                // Due already: who takes it has heard of it, and one it is handed back by calls the others again.
+                let wait = if it.step.is_safety() { LATER_SAFETY } else { LATER };
+                job.calls = u8::from(owner.is_some());
+                job.call_at = Some(if owner.is_some() { now + wait } else { now });
+            }
         }
     }
+    super::offering::refresh(sitting, it);
     board::refresh(sitting);
 }
 
@@ -240,6 +270,17 @@ pub(super) fn by_step(sitting: &Sitting<'_>, step: Step, nth: Option<u8>) -> Opt
 
 /// The jobs still ahead, each with a button to take it or hand it back.
 pub(super) fn list(sitting: &mut Sitting<'_>, serial: u32) {
+    // From a page of its own it is a way back.
+    let back = matches!(&sitting.heard.what, super::What::Pressed { on: Some(on), .. } if on == "jobs");
+    show_list(sitting, serial, if back { How::Edit } else { How::New });
+}
+
+/// The same, in the place of the page that was shown.
+pub(super) fn list_again(sitting: &mut Sitting<'_>, serial: u32) {
+    show_list(sitting, serial, How::Edit);
+}
+
+fn show_list(sitting: &mut Sitting<'_>, serial: u32, how: How) {
     let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial) else {
         return sitting.notice(Text::new("room-stale"));
     };
@@ -257,9 +298,13 @@ pub(super) fn list(sitting: &mut Sitting<'_>, serial: u32) {
         let action = if job.owner.is_some() { Action::Drop(it) } else { Action::Take(it) };
         rows.push(super::sitting::labelled(label, &action));
     }
-    let say = sitting.answer(Text::new("room-jobs")).key("jobs");
+    let group = sitting.room.kind == RoomKind::Group && sitting.room.members.len() > 1;
+    let say = sitting.answer(Text::new("room-jobs")).key("jobs").how(how);
     for label in rows {
         say.row([label]);
+    }
+    if group {
+        say.row([button("sharing-button-give", &Action::Giving(serial))]);
     }
 }
 
@@ -344,7 +389,7 @@ pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
 }
 
 /// The job, if the press speaks of the plan that stands.
-fn standing(sitting: &mut Sitting<'_>, it: JobRef) -> Option<LiveJob> {
+pub(super) fn standing(sitting: &mut Sitting<'_>, it: JobRef) -> Option<LiveJob> {
     let plan = sitting.room.plan.as_ref().filter(|plan| plan.serial == it.serial);
     let job = plan.and_then(|plan| plan.job(it.step, it.nth)).cloned();
     if job.is_none() {
@@ -353,7 +398,7 @@ fn standing(sitting: &mut Sitting<'_>, it: JobRef) -> Option<LiveJob> {
     job
 }
 
-fn already(sitting: &mut Sitting<'_>, by: Option<PersonId>, job: &LiveJob) {
+pub(super) fn already(sitting: &mut Sitting<'_>, by: Option<PersonId>, job: &LiveJob) {
     let at = match job.state {
         JobState::Done { at, .. } | JobState::Skipped { at, .. } => at,
         JobState::Waiting => job.at,

@@ -173,6 +173,8 @@ impl LivePlan {
             calls: 0,
             called_in,
             denied: false,
+            asked: None,
+            offered: 0,
         });
         self.jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
     }
@@ -311,11 +313,15 @@ fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
         calls: 0,
         called_in: Vec::new(),
         denied: false,
+        asked: None,
+        offered: 0,
     };
     let Some(old) = kept else { return live };
     live.owner = old.owner;
     live.state = old.state;
     live.denied = old.denied;
+    live.asked = old.asked;
+    live.offered = old.offered;
     live.called_in.clone_from(&old.called_in);
     let called_and_not_moved_on = old.calls > 0 && job.at <= now.max(old.at) + TimeDelta::minutes(5);
     if old.state != JobState::Waiting || called_and_not_moved_on {

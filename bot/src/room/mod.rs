@@ -17,12 +17,15 @@ mod dose;
 mod export;
 mod farewell;
 mod forecast;
+mod hands;
 mod help;
+mod invites;
 mod jobs;
 mod live;
 mod logs;
 mod may;
 mod moves;
+mod offering;
 mod order;
 pub(crate) mod plan_words;
 mod planning;
@@ -42,6 +45,7 @@ pub mod turn;
 
 pub use forecast::why_wide;
 pub use heard::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
+pub use invites::{LINK, payload};
 pub use turn::{Bell, BellKind, Button, How, Say, To, Turn, Urgency};
 
 use crate::reading::command::{Address, Command, read_command};
@@ -60,12 +64,19 @@ pub struct Scene {
     pub room: Room,
     /// Its people.
     pub people: BTreeMap<PersonId, Person>,
+    /// Chance for what nobody may guess; fresh every turn. 0: there is none, and nothing is handed out that needs it.
+    pub chance: u128,
 }
 
 /// What the room does about `heard`. Reads no clock, opens no file, sends nothing.
 pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
     let mut sitting = Sitting::new(scene, heard, now);
     match &heard.what {
+        What::Said { text, .. } if sitting.routed() => {
+            if let Some((_, secret)) = invites::payload(text) {
+                invites::followed(&mut sitting, secret);
+            }
+        }
         What::Said { text, addressed, reply_to, edited } => {
             which::said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
         }
@@ -129,7 +140,10 @@ fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>, edited: bool) {
         "log" => readings::ordered(sitting, rest, edited),
         "when" => readings::when(sitting),
         "move" => moves::told(sitting, rest),
-        "take" => step_named(sitting, rest, jobs::take),
+        "take" => match hands::named(sitting, rest) {
+            Some(person) => step_named(sitting, rest, move |sitting, it| hands::ask(sitting, it, person)),
+            None => step_named(sitting, rest, jobs::take),
+        },
         "drop" => step_named(sitting, rest, jobs::drop),
         "undo" => undo::last(sitting),
         "export" => export::all(sitting),
@@ -152,7 +166,7 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
     planning::told(sitting, who, wish, &problems);
 }
 
-fn step_named(sitting: &mut Sitting<'_>, rest: &str, act: fn(&mut Sitting<'_>, action::JobRef)) {
+fn step_named(sitting: &mut Sitting<'_>, rest: &str, act: impl FnOnce(&mut Sitting<'_>, action::JobRef)) {
     let Some(plan) = &sitting.room.plan else {
         sitting.answer(Text::new("room-no-plan"));
         return;
@@ -195,6 +209,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     let Some(who) = sitting.speaker() else { return };
     if planning::is_wish(sitting, text) {
         return plan(sitting, text);
+    }
+    if addressed && hands::told(sitting, text) {
+        return;
     }
     if reports::told(sitting, text) {
         return;
@@ -277,6 +294,11 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Skip(it) => jobs::skip(sitting, it),
         Action::Take(it) => jobs::take(sitting, it),
         Action::Drop(it) => jobs::drop(sitting, it),
+        Action::Giving(serial) => hands::giving(sitting, serial),
+        Action::Give(it) => hands::give(sitting, it),
+        Action::AskFor(it, who) => hands::ask(sitting, it, who),
+        Action::Willing(it) => hands::answered(sitting, it, true),
+        Action::Unwilling(it) => hands::answered(sitting, it, false),
         Action::Undo(serial, index) => undo::pressed(sitting, serial, index),
         Action::Reply(who, place) => questions::reply(sitting, who, place),
         Action::Sources(who) => questions::sources(sitting, who),

@@ -23,6 +23,8 @@ pub(super) struct Sitting<'a> {
     pub says: Vec<Say>,
     pub forget: Option<Forget>,
     pub moved: Option<RoomId>,
+    /// Chance not yet used this turn; see [`Scene::chance`].
+    pub chance: u128,
     /// The plan in hand, as its messages are marked.
     pub hand: Hand,
     /// The turn is about the plan in hand; its messages are marked.
@@ -43,6 +45,7 @@ impl<'a> Sitting<'a> {
             says: Vec::new(),
             forget: None,
             moved: None,
+            chance: scene.chance,
             hand: Hand::default(),
             about: false,
             sealed: Vec::new(),
@@ -197,7 +200,7 @@ impl<'a> Sitting<'a> {
         self.room.put_in_order();
         let people = self.touched.iter().filter_map(|id| self.people.get(id).cloned()).collect();
         let changed = self.room != self.before.room;
-        let bells = changed.then(|| birds::bells(&self.room));
+        let bells = changed.then(|| birds::bells(&self.room, self.now));
         Turn {
             bells,
             room: changed.then_some(self.room),

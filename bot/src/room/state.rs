@@ -56,6 +56,23 @@ pub struct Room {
     /// It was said here that the board can't be pinned.
     #[serde(default)]
     pub pin_told: bool,
+    /// What the group is called, where the platform tells. Untrusted text.
+    #[serde(default)]
+    pub title: Option<String>,
+    /// Ways into the private chat that have been handed out.
+    #[serde(default)]
+    pub invites: Vec<Invite>,
+}
+
+/// A link that takes one person from a group to the private chat, once.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Invite {
+    /// What nobody can guess.
+    pub secret: String,
+    /// Good until then.
+    pub until: Moment,
+    /// Who has come by it.
+    pub used: Option<PersonId>,
 }
 
 impl Room {
@@ -75,6 +92,8 @@ impl Room {
             plans_made: 0,
             gone: false,
             pin_told: false,
+            title: None,
+            invites: Vec::new(),
         }
     }
 }
@@ -115,6 +134,7 @@ impl Room {
     /// to whoever came next.
     pub fn forget_person(&mut self, person: PersonId) {
         self.members.retain(|member| *member != person);
+        self.invites.retain(|invite| invite.used != Some(person));
         self.drafts.remove(&person);
         self.questions.remove(&person);
         self.unsure.retain(|unsure| unsure.by != person);
@@ -143,6 +163,7 @@ impl LivePlan {
         for job in jobs.into_iter().flatten() {
             nobody(&mut job.owner);
             job.called_in.retain(|chat| *chat != person.private_room());
+            job.asked.take_if(|asked| asked.by == person || asked.of == person);
             if let JobState::Done { by, .. } | JobState::Skipped { by, .. } = &mut job.state {
                 nobody(by);
             }
@@ -441,6 +462,21 @@ pub struct LiveJob {
     /// Chats in which a call stands.
     #[serde(default)]
     pub called_in: Vec<RoomId>,
+    /// Someone has been asked to take it and has not answered.
+    #[serde(default)]
+    pub asked: Option<Asked>,
+    /// How often it was offered while nobody had it.
+    #[serde(default)]
+    pub offered: u8,
+}
+
+/// A question to one person whether they take a job.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Asked {
+    /// Who asks.
+    pub by: PersonId,
+    /// Who is asked.
+    pub of: PersonId,
 }
 
 impl LiveJob {

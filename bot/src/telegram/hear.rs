@@ -41,8 +41,15 @@ pub fn hear(update: &Update, me: &Identity, lookup: &dyn Lookup) -> Option<Arriv
         UpdateKind::MyChatMember(change) => ear.membership(change),
         _ => None,
     }?;
+    arrival.title = title_of(update);
     arrival.update = Some(UpdateId(update.id.0.into()));
     Some(arrival)
+}
+
+/// What the group an update comes from is called.
+fn title_of(update: &Update) -> Option<String> {
+    let chat = update.chat().filter(|chat| kind_of(chat) == Some(RoomKind::Group))?;
+    Some(chat.title()?.chars().take(MAX_NAME).collect())
 }
 
 /// The groups whose administrators have to be known before `update` is heard.

@@ -264,9 +264,10 @@ impl Server {
         let (end_out, ending_out) = watch::channel(false);
         let menu_bot = serving.bot.clone();
         let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice).await });
+        let home = me.username.clone();
         let mut inbound = receive(&serving, me, webhook, ending_in.clone())?;
         let mut turns = tokio::spawn(turns(serving.clone(), ending_in));
-        let mut outbound = tokio::spawn(outbound::run(serving, pace, ending_out));
+        let mut outbound = tokio::spawn(outbound::run(serving, home, pace, ending_out));
         let all = [inbound.abort_handle(), turns.abort_handle(), outbound.abort_handle(), menu.abort_handle()];
         // Whichever ends first says why. A task that panics is as good as ended: nothing confirmed is lost by stopping.
         let early = tokio::select! {

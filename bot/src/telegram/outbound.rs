@@ -5,7 +5,7 @@ use super::refusal::Refusal;
 use super::send::{self, deliver};
 use super::{ServeError, Serving, blocking};
 use crate::engine::{Failure, Outgoing};
-use crate::room::{How, RoomId, To};
+use crate::room::{How, LINK, RoomId, To};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::Duration;
 use tokio::sync::watch;
@@ -23,9 +23,14 @@ const LAST_CALL: Duration = Duration::from_secs(5);
 
 type Delivered = (Outgoing, Result<send::Delivered, Refusal>);
 
-/// Sends until `ending` turns true, then what can go within [`LAST_CALL`].
-pub async fn run(serving: Serving, pace: Pace, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
-    let sender = Sender { serving, pace: Arc::new(Mutex::new(pace)) };
+/// Sends as the bot called `home` until `ending` turns true, then what can go within [`LAST_CALL`].
+pub async fn run(
+    serving: Serving,
+    home: String,
+    pace: Pace,
+    mut ending: watch::Receiver<bool>,
+) -> Result<(), ServeError> {
+    let sender = Sender { serving, home, pace: Arc::new(Mutex::new(pace)) };
     let mut tasks: JoinSet<Delivered> = JoinSet::new();
     let mut deadline = None;
     loop {
@@ -51,12 +56,22 @@ fn is_board(key: &str) -> bool {
     key == "board" || key.starts_with("board@")
 }
 
+/// Buttons that open the private chat get their address.
+fn lead_home(out: &mut Outgoing, home: &str) {
+    for key in out.message.buttons.iter_mut().flatten() {
+        if let Some(payload) = key.data.strip_prefix(LINK) {
+            key.data = format!("https://t.me/{home}?start={payload}");
+        }
+    }
+}
+
 async fn until_true(ending: &mut watch::Receiver<bool>) {
     let _ = ending.wait_for(|ending| *ending).await; // the other end is gone: that is an ending too
 }
 
 struct Sender {
     serving: Serving,
+    home: String,
     pace: Arc<Mutex<Pace>>,
 }
 
@@ -73,7 +88,8 @@ impl Sender {
                 let pace = pace.lock().unwrap_or_else(PoisonError::into_inner);
                 engine.claim(|room, board| pace.may(room, board))
             };
-            let Some(out) = blocking(claim).await? else { break };
+            let Some(mut out) = blocking(claim).await? else { break };
+            lead_home(&mut out, &self.home);
             if let Some(chat) = out.message.chat().filter(|_| out.message.key.as_deref().is_some_and(is_board)) {
                 self.pace().board(chat);
             }

@@ -250,7 +250,11 @@ impl Sending<'_> {
 
 fn keyboard(rows: &[Vec<Key>]) -> InlineKeyboardMarkup {
     let row = |row: &Vec<Key>| -> Vec<InlineKeyboardButton> {
-        row.iter().map(|key| InlineKeyboardButton::callback(&key.label, &key.data)).collect()
+        let button = |key: &Key| match key.data.starts_with("https://").then(|| key.data.parse()) {
+            Some(Ok(address)) => InlineKeyboardButton::url(&key.label, address),
+            _ => InlineKeyboardButton::callback(&key.label, &key.data),
+        };
+        row.iter().map(button).collect()
     };
     InlineKeyboardMarkup::new(rows.iter().map(row))
 }

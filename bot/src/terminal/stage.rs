@@ -6,7 +6,7 @@
 use crate::book::{BookError, Writes};
 use crate::engine::{Arrival, Attachment, Engine, Key, Message};
 use crate::room::state::{Person, Room, Taste};
-use crate::room::{Heard, How, PersonId, RoomId, RoomKind, Speaker, To, What};
+use crate::room::{Heard, How, LINK, PersonId, RoomId, RoomKind, Speaker, To, What};
 use crate::words::plain;
 use carvetime_core::plan::Moment;
 use std::collections::BTreeMap;
@@ -144,6 +144,12 @@ impl Stage {
         let by = self.enter(name)?;
         let press = format!("press-{}", self.next_number);
         self.pressed = Some((press.clone(), by));
+        if let Some(payload) = button.data.strip_prefix(LINK) {
+            // On a phone it opens the private chat, which says this.
+            let text = format!("/start {payload}");
+            let what = What::Said { text, addressed: true, reply_to: None, edited: false };
+            return self.hear(by, by.private_room(), what, now);
+        }
         let key = self.engine.key_of(on.chat, on.number)?;
         self.hear(by, on.chat, What::Pressed { press, data: button.data.clone(), on: key }, now)
     }

@@ -29,7 +29,7 @@ impl Kitchen {
         room.taste.language = Some(language.to_owned());
         room.taste.zone = Some(zone.name().to_owned());
         let mut kitchen = Self {
-            scene: Scene { room, people: BTreeMap::<PersonId, Person>::new() },
+            scene: Scene { room, people: BTreeMap::<PersonId, Person>::new(), chance: 0x5eed },
             now: Utc::now(),
             said: Vec::new(),
             zone,

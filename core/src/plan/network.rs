@@ -390,11 +390,16 @@ impl<'a> Network<'a> {
         self.rule(
             CARVE,
             SERVE,
-            Some(spans::CARVING_LEAST),
+            Some(self.carving_left()),
             Some(spans::CARVED_MOST),
             Reason::Carving { about: spans::CARVING },
         );
         self.dinner();
+    }
+
+    /// What carving takes from its point on: said to be done, it is over.
+    fn carving_left(&self) -> TimeDelta {
+        if self.is_open(CARVE) { spans::CARVING_LEAST } else { TimeDelta::zero() }
     }
 
     /// Carved and chilled when it has stood, then (carried and) reheated.
@@ -402,7 +407,7 @@ impl<'a> Network<'a> {
         let stand = Reason::Stand { least: spans::STAND_LEAST };
         let carving = Reason::Carving { about: spans::CARVING };
         self.at_least(READY, CARVE, spans::STAND_LEAST, stand);
-        self.at_least(CARVE, CHILL, spans::CARVING_LEAST, carving);
+        self.at_least(CARVE, CHILL, self.carving_left(), carving);
         // Once it is off the heat the limit is a call for today, not a bound on the plan.
         if self.is_open(READY) {
             self.at_most(READY, CHILL, spans::FRIDGE_WITHIN, Reason::TwoHours { most: spans::FRIDGE_WITHIN });

@@ -1,0 +1,108 @@
+//! Ways into the private chat: a link that one person follows once, so that calls for them reach them there.
+//!
+//! The link carries the room's number and a secret of 128 bits. It is good for two days. Whoever follows it belongs to the room from then
+//! on; following it again does nothing more.
+
+use super::state::Invite;
+use super::turn::{Button, Say, To};
+use super::{PersonId, RoomId, RoomKind, Sitting, calls, plan_words};
+use crate::words::{Arg, Text};
+use chrono::TimeDelta;
+
+/// What the data of a button begins with that opens the private chat instead of being pressed.
+pub const LINK: &str = "start:";
+
+/// How long a link is good.
+const GOOD_FOR: TimeDelta = TimeDelta::hours(48);
+/// As many links as a room remembers.
+const MOST: usize = 40;
+/// Length of a link's payload: the room's number and the secret in hexadecimal.
+const LENGTH: usize = 48;
+
+/// The room and the secret of "/start PAYLOAD".
+pub fn payload(text: &str) -> Option<(RoomId, &str)> {
+    let (command, payload) = text.trim().split_once(char::is_whitespace)?;
+    command.eq_ignore_ascii_case("/start").then(|| read(payload.trim())).flatten()
+}
+
+/// The room a payload speaks of and the secret in it. Both may be made up.
+fn read(payload: &str) -> Option<(RoomId, &str)> {
+    let plain = payload.len() == LENGTH && payload.bytes().all(|byte| byte.is_ascii_hexdigit());
+    let (room, secret) = payload.split_at_checked(16).filter(|_| plain)?;
+    Some((RoomId(u64::from_str_radix(room, 16).ok()?.cast_signed()), secret))
+}
+
+/// A button that takes whoever follows it to the private chat. `None`: there is no chance to make it of, or one was made this turn.
+pub(super) fn button(sitting: &mut Sitting<'_>) -> Option<Button> {
+    if sitting.room.kind != RoomKind::Group || sitting.chance == 0 {
+        return None;
+    }
+    let secret = format!("{:032x}", std::mem::take(&mut sitting.chance));
+    let (now, room) = (sitting.now, sitting.room.id);
+    let invites = &mut sitting.room.invites;
+    invites.retain(|invite| invite.until > now);
+    let beyond = (invites.len() + 1).saturating_sub(MOST);
+    invites.drain(..beyond);
+    invites.push(Invite { secret: secret.clone(), until: now + GOOD_FOR, used: None });
+    let data = format!("{LINK}{:016x}{secret}", room.0.cast_unsigned());
+    Some(Button { label: Text::new("sharing-button-private"), data })
+}
+
+/// Someone has followed a link to this room.
+pub(super) fn followed(sitting: &mut Sitting<'_>, secret: &str) {
+    let Some(who) = sitting.speaker() else { return };
+    let now = sitting.now;
+    let invite = sitting.room.invites.iter_mut().find(|invite| invite.secret == secret);
+    let good = match invite {
+        Some(invite) if invite.used == Some(who) => true,
+        Some(invite) if invite.used.is_none() && invite.until > now => {
+            invite.used = Some(who);
+            true
+        }
+        _ => false,
+    };
+    let to = To::Person(who);
+    if !good {
+        sitting.say(Say::new(to, Text::new("sharing-link-over")));
+        return;
+    }
+    sitting.change_person(who, |person| person.reachable = true);
+    if !sitting.room.members.contains(&who) {
+        sitting.room.members.push(who);
+    }
+    let mut lines = vec![match sitting.room.title.clone() {
+        Some(title) => Text::new("sharing-link-titled").with("title", Arg::Verbatim(title)),
+        None => Text::new("sharing-link"),
+    }];
+    lines.extend(calls::from(sitting).filter(|_| sitting.room.title.is_none()));
+    lines.extend(own_jobs(sitting, who));
+    sitting.say(Say::of(to, lines));
+}
+
+/// What they have taken so far.
+fn own_jobs(sitting: &Sitting<'_>, who: PersonId) -> Vec<Text> {
+    const MOST_JOBS: usize = 6;
+    let plans = sitting.room.plans();
+    let jobs = plans.iter().flat_map(|plan| plan.waiting()).filter(|job| job.owner == Some(who));
+    jobs.filter_map(|job| {
+        let what = Arg::from(plan_words::step_name(job.step()?, job.nth));
+        Some(Text::new("sharing-link-job").with("when", Arg::DayClock(job.at)).with("what", what))
+    })
+    .take(MOST_JOBS)
+    .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_payload_is_read_back_and_made_up_ones_are_not() {
+        let payload = format!("{:016x}{:032x}", (-1_002_003_004_005_i64).cast_unsigned(), u128::MAX);
+        assert!(payload.len() <= 64);
+        assert_eq!(read(&payload), Some((RoomId(-1_002_003_004_005), "f".repeat(32).as_str())));
+        for made_up in ["", "plan", &"g".repeat(LENGTH), &"0".repeat(LENGTH - 1), &"é".repeat(LENGTH / 2)] {
+            assert_eq!(read(made_up), None, "{made_up}");
+        }
+    }
+}

@@ -1,0 +1,114 @@
+//! Jobs nobody has: offered together the evening before, and again when they come near.
+//!
+//! One message for all of them, with a button each. A job someone takes is gone from it.
+
+use super::action::{Action, JobRef};
+use super::live::runs_by_itself;
+use super::sitting::labelled;
+use super::state::{JobState, LiveJob, LivePlan, Room};
+use super::turn::{Bell, BellKind, Button, How, Urgency};
+use super::{RoomKind, Sitting, plan_words};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::clock::at_hour;
+use carvetime_core::plan::{Moment, Step};
+use chrono::{Days, TimeDelta, Timelike};
+use chrono_tz::Tz;
+
+/// The evening hour at which the next day's free jobs are offered, when people look at their phones and are not yet in bed.
+const EVENING: u32 = 18;
+/// How long before its time a free job is offered again.
+const NEAR: TimeDelta = TimeDelta::hours(2);
+/// Nobody is asked for a free job outside these hours; a job of the early morning is offered late the evening before.
+const AWAKE: std::ops::Range<u32> = 8..21;
+/// Jobs within this time of the nearest go into the same message.
+const TOGETHER: TimeDelta = TimeDelta::hours(4);
+/// As many as one message lists.
+const MOST: usize = 6;
+/// The message's key.
+const KEY: &str = "offer";
+
+/// The bells for free jobs still to be offered.
+pub(super) fn bells(room: &Room, plan: &LivePlan, now: Moment) -> Vec<Bell> {
+    let Some(zone) = room.taste.zone().filter(|_| room.kind == RoomKind::Group && room.members.len() > 1) else {
+        return Vec::new();
+    };
+    let bell = |job: &LiveJob| {
+        let at = due(job, zone).into_iter().skip(usize::from(job.offered)).find(|at| *at > now)?;
+        Some(Bell { at, kind: BellKind::Offer { step: job.step.clone(), nth: job.nth } })
+    };
+    plan.jobs.iter().filter(|job| is_free(job)).filter_map(bell).collect()
+}
+
+/// When a job is offered: the evening before, and near its time.
+fn due(job: &LiveJob, zone: Tz) -> [Moment; 2] {
+    let evening = |hour: u32, minute: u32| {
+        let day = job.at.with_timezone(&zone).date_naive().checked_sub_days(Days::new(1));
+        day.map_or(job.at - NEAR, |day| at_hour(zone, day, hour, minute))
+    };
+    let near = job.at - NEAR;
+    let awake = AWAKE.contains(&near.with_timezone(&zone).hour());
+    [evening(EVENING, 0), if awake { near } else { evening(AWAKE.end - 1, 30) }]
+}
+
+/// Ahead, and nobody has it. Looks, water and leftovers go with what else is going on.
+fn is_free(job: &LiveJob) -> bool {
+    let alone = job.step().is_some_and(|step| {
+        !runs_by_itself(step) && !matches!(step, Step::Check | Step::Water | Step::Leftovers | Step::Chill)
+    });
+    alone && job.state == JobState::Waiting && job.owner.is_none() && job.calls == 0
+}
+
+/// Bells rang for free jobs.
+pub(super) fn rang(sitting: &mut Sitting<'_>) {
+    let (now, zone) = (sitting.now, sitting.zone_or_utc());
+    let tomorrow = now.with_timezone(&zone).date_naive().checked_add_days(Days::new(1));
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let mut any = false;
+    for job in plan.jobs.iter_mut().filter(|job| is_free(job) && job.at > now) {
+        let [ahead, near] = due(job, zone);
+        let soon = job.offered < 2 && (near <= now || job.at - now <= TOGETHER);
+        let day = Some(job.at.with_timezone(&zone).date_naive()) <= tomorrow;
+        if soon {
+            job.offered = 2;
+            any = true;
+        } else if job.offered < 1 && (ahead <= now || day) {
+            job.offered = 1;
+            any = true;
+        }
+    }
+    if any {
+        show(sitting, How::New);
+    }
+}
+
+/// A job has been taken or handed back: the offer that stands shows what is left.
+pub(super) fn refresh(sitting: &mut Sitting<'_>, it: JobRef) {
+    let stands =
+        sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).is_some_and(|job| job.offered > 0);
+    if stands {
+        show(sitting, How::Edit);
+    }
+}
+
+fn show(sitting: &mut Sitting<'_>, how: How) {
+    let Some(plan) = &sitting.room.plan else { return };
+    let serial = plan.serial;
+    let free: Vec<&LiveJob> = plan.jobs.iter().filter(|job| is_free(job) && job.offered > 0).take(MOST).collect();
+    let line = |job: &&LiveJob| {
+        let what = Arg::from(plan_words::step_name(job.step()?, job.nth));
+        Some(Text::new("sharing-offer-job").with("when", Arg::DayClock(job.at)).with("what", what))
+    };
+    let take = |job: &&LiveJob| {
+        let step = job.step()?;
+        let label = Text::new("sharing-offer-take").with("what", Arg::from(plan_words::step_name(step, job.nth)));
+        Some(labelled(label, &Action::Take(JobRef { serial, step, nth: job.nth })))
+    };
+    let lines: Vec<Text> = free.iter().filter_map(line).collect();
+    let buttons: Vec<Button> = free.iter().filter_map(take).collect();
+    let head = Text::new(if lines.is_empty() { "sharing-offer-none" } else { "sharing-offer" });
+    let say = sitting.answer(head).key(KEY).how(how).urgency(Urgency::Due);
+    say.lines(lines);
+    for button in buttons {
+        say.row([button]);
+    }
+}

@@ -1,0 +1,221 @@
+//! Several people share the jobs of one dinner: asking, offering, calling on, coming and going.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+#[path = "common/kitchen.rs"]
+mod kitchen;
+
+use carvetime::room::{LINK, PersonId, RoomKind, Say, To, What};
+use chrono_tz::America::Chicago;
+use kitchen::Kitchen;
+
+const ROSA: PersonId = PersonId(1);
+const TOM: PersonId = PersonId(2);
+const LI: PersonId = PersonId(3);
+
+/// Rosa's dinner; Tom and Li are in the group.
+fn shared() -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Tom", "/board");
+    kitchen.say("Li", "/board");
+    kitchen
+}
+
+fn reachable(kitchen: &mut Kitchen, who: PersonId) {
+    kitchen.scene.people.get_mut(&who).unwrap().reachable = true;
+}
+
+fn owner(kitchen: &Kitchen, step: &str) -> Option<PersonId> {
+    kitchen.scene.room.plan.as_ref().unwrap().jobs.iter().find(|job| job.step == step).unwrap().owner
+}
+
+/// The data of the newest button that opens the private chat.
+fn link(said: &[Say]) -> String {
+    let buttons = said.iter().rev().flat_map(|say| say.buttons.iter().flatten());
+    buttons.map(|button| button.data.clone()).find(|data| data.starts_with(LINK)).expect("a link")
+}
+
+fn follow(kitchen: &mut Kitchen, who: &str, data: &str) -> String {
+    let text = format!("/start {}", data.strip_prefix(LINK).unwrap());
+    kitchen.hear_privately(who, What::Said { text, addressed: true, reply_to: None, edited: false })
+}
+
+#[test]
+fn whoever_is_asked_has_the_job_only_when_they_say_yes() {
+    let mut kitchen = shared();
+    let asked = kitchen.say("Rosa", "/take carve Tom");
+    assert!(asked.contains("Tom:") && asked.contains("Rosa asks: can you do this? Carve"), "{asked}");
+    assert_eq!(owner(&kitchen, "carve"), None);
+    let refused = kitchen.press("Li", "Yes");
+    assert!(
+        refused.starts_with("[") && refused.contains("(notice)") && refused.contains("That's for Tom"),
+        "{refused}"
+    );
+    assert_eq!(owner(&kitchen, "carve"), None);
+    let yes = kitchen.press("Tom", "Yes");
+    assert!(yes.contains("Tom does it: Carve"), "{yes}");
+    assert_eq!(owner(&kitchen, "carve"), Some(TOM));
+    assert!(kitchen.press("Tom", "No").contains("settled already"));
+    assert_eq!(owner(&kitchen, "carve"), Some(TOM));
+}
+
+#[test]
+fn words_ask_as_well_and_a_no_changes_nothing() {
+    let mut kitchen = shared();
+    kitchen.say("Rosa", "/take fire");
+    kitchen.say("Rosa", "give the fire to Li");
+    assert_eq!(owner(&kitchen, "fire"), Some(ROSA));
+    assert!(kitchen.press("Li", "No").contains("Li can't"));
+    assert_eq!(owner(&kitchen, "fire"), Some(ROSA));
+}
+
+#[test]
+fn one_s_own_job_is_given_away_by_oneself_or_the_host_alone() {
+    let mut kitchen = shared();
+    kitchen.say("Tom", "/take fire");
+    let refused = kitchen.say("Li", "/take fire Rosa");
+    assert!(refused.contains("Only they, the host or an admin"), "{refused}");
+    assert!(kitchen.say("Rosa", "/take fire Li").contains("Rosa asks"));
+    kitchen.press("Li", "Yes");
+    assert_eq!(owner(&kitchen, "fire"), Some(LI));
+}
+
+#[test]
+fn the_pages_lead_from_the_jobs_to_a_person_and_back() {
+    let mut kitchen = shared();
+    reachable(&mut kitchen, TOM);
+    kitchen.press("Rosa", "Share the jobs");
+    kitchen.press("Rosa", "Ask someone…");
+    let people = kitchen.press("Rosa", "Carve");
+    assert!(people.contains("[Tom] [Li]") && people.contains("[Back]"), "{people}");
+    let asked = kitchen.press("Rosa", "Tom");
+    assert!(asked.contains("(to 2)") && asked.contains("I'll ask Tom"), "{asked}");
+    assert!(!asked.contains("(to 3)"), "{asked}");
+    let data = kitchen.said.iter().flat_map(|say| say.buttons.iter().flatten()).rfind(|b| b.data.contains("willing."));
+    let data = data.unwrap().data.rsplit_once(':').unwrap().1.replace("unwilling", "willing");
+    let yes = kitchen.hear_privately("Tom", What::Pressed { press: "p".into(), data, on: None });
+    assert!(yes.contains("(to 2)") && owner(&kitchen, "carve") == Some(TOM), "{yes}");
+}
+
+#[test]
+fn free_jobs_are_offered_together_and_vanish_from_the_offer_when_taken() {
+    let mut kitchen = shared();
+    kitchen.run_to("2027-11-23 12:00");
+    kitchen.say("Tom", "/take salt");
+    let offers = kitchen.run_to("2027-11-25 09:00");
+    let evening = offers.lines().filter(|line| line.contains("Nobody has these yet")).count();
+    assert_eq!(evening, 1, "{offers}");
+    assert!(!offers.contains("[Take: Salt the bird]"), "{offers}");
+    let left = kitchen.press("Li", "Take: Carve");
+    assert!(left.contains("Edit: Nobody has these yet") && !left.contains("[Take: Carve]"), "{left}");
+}
+
+#[test]
+fn a_group_of_one_is_offered_nothing() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
+    kitchen.press("Rosa", "Accept");
+    assert!(!kitchen.run_to("2027-11-25 23:00").contains("Nobody has these yet"));
+}
+
+#[test]
+fn a_call_goes_up_the_ladder_each_rung_once_and_ends_with_an_answer() {
+    let mut kitchen = shared();
+    for who in [ROSA, TOM, LI] {
+        reachable(&mut kitchen, who);
+    }
+    kitchen.run_to("2027-11-25 09:00");
+    kitchen.say("Tom", "/take carve");
+    kitchen.run_to("2027-11-25 16:00");
+    let carve = kitchen.scene.room.plan.as_ref().unwrap().jobs.iter().find(|job| job.step == "carve").unwrap().at;
+    let until = |minutes| {
+        (carve + chrono::TimeDelta::minutes(minutes)).with_timezone(&Chicago).format("%Y-%m-%d %H:%M").to_string()
+    };
+    let from = kitchen.said.len();
+    kitchen.run_to(&until(50));
+    let calls: Vec<&To> = kitchen.said[from..]
+        .iter()
+        .filter(|say| say.key.as_deref() == Some("job-carve-0"))
+        .map(|say| &say.to)
+        .collect();
+    let room = To::Room(kitchen.scene.room.id);
+    assert_eq!(calls, [&To::Person(TOM), &room, &To::Person(LI), &To::Person(ROSA)]);
+
+    let mut kitchen = shared();
+    kitchen.run_to("2027-11-25 09:00");
+    kitchen.say("Tom", "/take carve");
+    kitchen.run_to(&until(5));
+    kitchen.say("Tom", "carved");
+    let from = kitchen.said.len();
+    kitchen.run_to(&until(50));
+    assert!(kitchen.said[from..].iter().all(|say| say.key.as_deref() != Some("job-carve-0")));
+}
+
+#[test]
+fn a_job_its_owner_does_not_answer_for_may_be_taken_by_another() {
+    let mut kitchen = shared();
+    kitchen.run_to("2027-11-25 09:00");
+    kitchen.say("Tom", "/take carve");
+    assert!(kitchen.say("Li", "/take carve").contains("Tom has that one"));
+    let carve = kitchen.scene.room.plan.as_ref().unwrap().jobs.iter().find(|job| job.step == "carve").unwrap().at;
+    let late = (carve + chrono::TimeDelta::minutes(29)).with_timezone(&Chicago).format("%Y-%m-%d %H:%M").to_string();
+    kitchen.run_to(&late);
+    kitchen.say("Li", "/take carve");
+    assert_eq!(owner(&kitchen, "carve"), Some(LI));
+}
+
+#[test]
+fn a_link_reaches_one_person_once() {
+    let mut kitchen = shared();
+    kitchen.scene.room.title = Some("Thursday table".into());
+    assert!(kitchen.say("Tom", "/take carve").contains("[Remind me privately]"));
+    let data = link(&kitchen.said);
+    let came = follow(&mut kitchen, "Ana", &data);
+    assert!(came.contains("(to 4)") && came.contains("Thursday table"), "{came}");
+    assert!(kitchen.scene.room.members.contains(&PersonId(4)));
+    assert!(kitchen.scene.people[&PersonId(4)].reachable);
+    assert!(follow(&mut kitchen, "Ana", &data).contains("From now on"), "following it again does no harm");
+    assert!(follow(&mut kitchen, "Eve", &data).contains("used or is too old"));
+    assert!(!kitchen.scene.room.members.contains(&PersonId(5)));
+}
+
+#[test]
+fn a_link_ends_after_two_days_and_a_made_up_one_opens_nothing() {
+    let mut kitchen = shared();
+    kitchen.say("Tom", "/take carve");
+    let data = link(&kitchen.said);
+    let made_up = format!("{}{}", &data[..data.len() - 32], "0".repeat(32));
+    assert!(follow(&mut kitchen, "Eve", &made_up).contains("too old"));
+    kitchen.now += chrono::TimeDelta::hours(49);
+    assert!(follow(&mut kitchen, "Eve", &data).contains("too old"));
+    assert!(kitchen.scene.room.members.iter().all(|who| *who != PersonId(4)));
+}
+
+#[test]
+fn without_chance_nothing_is_handed_out_that_could_be_guessed() {
+    let mut kitchen = shared();
+    kitchen.scene.chance = 0;
+    assert!(!kitchen.say("Tom", "/take carve").contains("Remind me privately"));
+}
+
+#[test]
+fn what_someone_had_is_free_when_they_leave_and_their_buttons_are_dead() {
+    let mut kitchen = shared();
+    kitchen.say("Tom", "/take carve");
+    let said = kitchen.hear(None, What::Left { who: TOM });
+    assert!(said.contains("Tom has left"), "{said}");
+    assert_eq!(owner(&kitchen, "carve"), None);
+    let data = format!("take.{}.carve.0", kitchen.scene.room.plan.as_ref().unwrap().serial);
+    let refused = kitchen.hear_privately("Tom", What::Pressed { press: "p".into(), data, on: None });
+    assert!(refused.contains("(notice)") && owner(&kitchen, "carve").is_none(), "{refused}");
+    assert_eq!(kitchen.hear(None, What::Left { who: TOM }), "", "told twice, said once");
+}
+
+#[test]
+fn a_plan_whose_host_leaves_goes_to_the_next() {
+    let mut kitchen = shared();
+    let said = kitchen.hear(None, What::Left { who: ROSA });
+    assert!(said.contains("Rosa has left. Tom answers for the dinner now."), "{said}");
+    assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().host, TOM);
+}

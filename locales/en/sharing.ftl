@@ -1,0 +1,29 @@
+# Sharing the work: asking, offering, calling on, people who come and go.
+
+sharing-name = { $name }
+sharing-button-private = Remind me privately
+sharing-button-give = Ask someone…
+sharing-call-from-titled = { $title }, { $what }:
+sharing-call-helpers = Nobody has answered: { $what }, due since { $since }. Can you?
+sharing-call-host = Nobody has done it yet: { $what }, due since { $since }.
+sharing-offer = Nobody has these yet:
+sharing-offer-none = Everything is taken.
+sharing-offer-job = { $when } · { $what }
+sharing-offer-take = Take: { $what }
+sharing-giving = Which job should someone else do?
+sharing-give-whom = Who should do it: { $what }?
+sharing-give-nobody = Nobody else has spoken here yet.
+sharing-give-gone = They are not in this chat any more.
+sharing-give-ask = { $name } asks: can you do this? { $what }, { $when }.
+sharing-give-asked = I'll ask { $name }.
+sharing-give-waiting = { $name } has been asked already.
+sharing-give-theirs = That's for { $name } to answer.
+sharing-give-over = That is settled already.
+sharing-give-not-yours = { $name } has that one. Only they, the host or an admin can pass it on.
+sharing-give-yes = { $name } does it: { $what }, { $when }.
+sharing-give-no = { $name } can't: { $what }, { $when }.
+sharing-link = From now on I call you here for your jobs.
+sharing-link-titled = From now on I call you here for your jobs in { $title }.
+sharing-link-job = { $when } · { $what }
+sharing-link-over = That link has been used or is too old. Take a job in the group and I'll give you a new one.
+sharing-left-host = { $name } has left. { $heir } answers for the dinner now.

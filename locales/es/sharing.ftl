@@ -1,0 +1,29 @@
+# Repartir el trabajo: pedir, ofrecer, avisar, quienes llegan y se van.
+
+sharing-name = { $name }
+sharing-button-private = Avísame en privado
+sharing-button-give = Pedírselo a alguien…
+sharing-call-from-titled = { $title }, { $what }:
+sharing-call-helpers = Nadie ha contestado: { $what }, pendiente desde las { $since }. ¿Puedes tú?
+sharing-call-host = Nadie lo ha hecho todavía: { $what }, pendiente desde las { $since }.
+sharing-offer = Nadie tiene aún estas tareas:
+sharing-offer-none = Ya están todas repartidas.
+sharing-offer-job = { $when } · { $what }
+sharing-offer-take = Lo hago yo: { $what }
+sharing-giving = ¿Qué tarea debería hacer otra persona?
+sharing-give-whom = ¿Quién lo hace? { $what }
+sharing-give-nobody = Aquí no ha hablado nadie más todavía.
+sharing-give-gone = Ya no está en este chat.
+sharing-give-ask = { $name } pregunta si puedes hacer esto: { $what }, { $when }.
+sharing-give-asked = Se lo pregunto a { $name }.
+sharing-give-waiting = Ya se lo he preguntado a { $name }.
+sharing-give-theirs = Eso lo contesta { $name }.
+sharing-give-over = Eso ya está resuelto.
+sharing-give-not-yours = Esa la tiene { $name }. Solo esa persona, quien organiza o un admin puede pasarla.
+sharing-give-yes = Lo hace { $name }: { $what }, { $when }.
+sharing-give-no = { $name } no puede: { $what }, { $when }.
+sharing-link = Desde ahora te aviso aquí de tus tareas.
+sharing-link-titled = Desde ahora te aviso aquí de tus tareas en { $title }.
+sharing-link-job = { $when } · { $what }
+sharing-link-over = Ese enlace ya se usó o es demasiado viejo. Toma una tarea en el grupo y te doy otro.
+sharing-left-host = { $name } se ha ido. Ahora { $heir } responde por la cena.
