@@ -150,6 +150,8 @@ ask-own-density = No salt is that light or heavy: a teaspoon weighs 1.5 to 8 g. 
 
 # ---- the bird
 ask-thaw = { $bird }: { $fridge } in the fridge, or { $water } in cold water changed every { $every }.
+# $at is what the person's own fridge shows, $cold the most it may.
+ask-fridge-warm = Your fridge is at { $at }: above { $cold } none of that holds. Turn it colder, and check before the bird goes in.
 ask-thaw-care = Thawed in the fridge it keeps { $keeps }; thawed in water, cook it at once. Never on the counter.
 ask-roast = { $bird }, { $cooker ->
     [fan-oven] fan oven

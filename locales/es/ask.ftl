@@ -150,6 +150,8 @@ ask-own-density = Ninguna sal es tan ligera o pesada: una cucharadita pesa de 1,
 
 # ---- the bird
 ask-thaw = Para { $bird }: { $fridge } en la nevera, o { $water } en agua fría cambiada cada { $every }.
+# $at is what the person's own fridge shows, $cold the most it may.
+ask-fridge-warm = Tu nevera está a { $at }: por encima de { $cold } nada de eso vale. Ponla más fría y compruébalo antes de meter el ave.
 ask-thaw-care = Descongelada en la nevera aguanta { $keeps }; en agua, cocínala enseguida. Nunca en la encimera.
 ask-roast = Para { $bird }, { $cooker ->
     [fan-oven] horno con ventilador

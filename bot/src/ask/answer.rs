@@ -70,6 +70,11 @@ impl Answer {
         self
     }
 
+    pub(super) fn say_all(mut self, texts: impl IntoIterator<Item = Text>) -> Self {
+        self.texts.extend(texts);
+        self
+    }
+
     pub(super) fn say_if(self, condition: bool, text: impl FnOnce() -> Text) -> Self {
         if condition { self.say(text()) } else { self }
     }

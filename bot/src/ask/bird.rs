@@ -1,8 +1,10 @@
 //! Answers about the bird: how long it thaws and cooks, how big for how many, and what the fire eats.
 
+use super::Asker;
 use super::answer::{Answer, Choice, USUAL, bird_text, how_heavy, mass_value};
 use super::question::BirdSaid;
 use super::read::NotUnderstood;
+use super::safety::fridge_too_warm;
 use crate::room::plan_words;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{Condition, Diners, Kind, Leftovers, feeds, mass_for, portion};
@@ -20,7 +22,7 @@ fn impossible(error: RoastError) -> NotUnderstood {
     NotUnderstood::Impossible(Text::new("ask-impossible").with("reason", Arg::from(why)))
 }
 
-pub(super) fn thaw(said: &BirdSaid) -> Result<Answer, NotUnderstood> {
+pub(super) fn thaw(said: &BirdSaid, asker: &Asker) -> Result<Answer, NotUnderstood> {
     let kind = "thaw-time";
     let Some(mut bird) = said.bird(Condition::Frozen) else { return Ok(how_heavy(kind)) };
     if bird.condition == Condition::Fresh {
@@ -31,6 +33,7 @@ pub(super) fn thaw(said: &BirdSaid) -> Result<Answer, NotUnderstood> {
     let (Some(fridge), Some(water)) = (thaw::fridge(&bird), thaw::cold_water(&bird)) else {
         return Err(NotUnderstood::Unknown);
     };
+    let warm = fridge_too_warm(asker.fridge);
     Ok(Answer::new(kind)
         .say(
             Text::new("ask-thaw")
@@ -40,6 +43,7 @@ pub(super) fn thaw(said: &BirdSaid) -> Result<Answer, NotUnderstood> {
                 .with("every", Arg::Span(water.change_every)),
         )
         .say(Text::new("ask-thaw-care").with("keeps", Arg::SpanRange(KEEPS_AFTER_FRIDGE.low, KEEPS_AFTER_FRIDGE.high)))
+        .say_all(warm)
         .span_value("fridge-low", fridge.time.low, "h")
         .span_value("fridge-high", fridge.time.high, "h")
         .span_value("water-low", water.thaw.time.low, "h")

@@ -19,11 +19,12 @@ pub use answer::{Answer, AskBack, Choice, Value, source_line};
 pub use line::{Printed, answer_line};
 pub use question::{BirdSaid, Question, SaltSaid};
 pub use read::{NotUnderstood, read_question};
+pub use safety::fridge_too_warm;
 
 use crate::reading::Ground;
 use crate::words::{Reader, UnitSystem};
 use carvetime_core::plan::Moment;
-use carvetime_core::quantity::SpoonSystem;
+use carvetime_core::quantity::{SpoonSystem, Temperature};
 use carvetime_core::safety::Jurisdiction;
 use carvetime_core::salt::OwnSalt;
 use chrono_tz::Tz;
@@ -39,6 +40,8 @@ pub struct Asker {
     pub spoons: SpoonSystem,
     /// The salt they told of once.
     pub own_salt: Option<OwnSalt>,
+    /// What their fridge's thermometer shows, where they told.
+    pub fridge: Option<Temperature>,
     /// Whose food-safety rules.
     pub jurisdiction: Jurisdiction,
 }
@@ -58,6 +61,7 @@ impl Asker {
             units: reader.units,
             spoons: reader.spoons,
             own_salt: None,
+            fridge: None,
             jurisdiction: jurisdiction(&reader.locale),
         }
     }
@@ -96,7 +100,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::SaltDepth { rest } => salt::depth(*rest),
         Question::Sodium { bird, people, salt } => salt::sodium(bird, *people, *salt, asker),
         Question::OwnSalt { volume, mass, sodium } => salt::own(*volume, *mass, *sodium, asker),
-        Question::ThawTime { bird } => bird::thaw(bird),
+        Question::ThawTime { bird } => bird::thaw(bird, asker),
         Question::RoastTime { bird, heat } => bird::roast(bird, *heat),
         Question::BirdFor { kind, diners } => bird::bird_for(*kind, diners),
         Question::PeopleFor { bird } => bird::people_for(bird),

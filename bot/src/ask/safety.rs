@@ -157,6 +157,7 @@ pub(super) fn keeps(food: Food, place: Place, age: Option<TimeDelta>, asker: &As
                         .with("days", Arg::from(range("ask-days", "ask-days-range", days.low, days.high))),
                 )
                 .say_if(!over, || Text::new("ask-keeps-care").with("cold", degrees(40.0)))
+                .say_all(fridge_too_warm(asker.fridge).filter(|_| place == Place::Fridge))
                 .value("days-low", f64::from(days.low), "d")
                 .value("days-high", f64::from(days.high), "d")
         }
@@ -169,6 +170,12 @@ pub(super) fn keeps(food: Food, place: Place, age: Option<TimeDelta>, asker: &As
             .value("months-low", f64::from(months.low), "month")
             .value("months-high", f64::from(months.high), "month"),
     })
+}
+
+/// What is to be said of a fridge whose thermometer shows more than the 40 °F that every keeping time counts on.
+pub fn fridge_too_warm(at: Option<Temperature>) -> Option<Text> {
+    let at = at.filter(|at| in_fahrenheit(*at) > 40.0)?;
+    Some(Text::new("ask-fridge-warm").with("at", Arg::Temperature(at)).with("cold", degrees(40.0)))
 }
 
 /// `3 to 4 days`, or `2 days` where both ends are one.

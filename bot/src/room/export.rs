@@ -150,6 +150,8 @@ fn you(person: &Person) -> Value {
         "username": person.username,
         "settings": taste(&person.taste),
         "own_salt_grams_per_ml": person.own_salt.map(|OwnSalt { grams_per_ml }| grams_per_ml),
+        "cooker": person.cooker,
+        "fridge_c": person.fridge_c,
         "quiet": person.quiet.map(|(from, to)| json!({ "from": from, "to": to })),
     })
 }

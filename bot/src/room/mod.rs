@@ -27,6 +27,7 @@ mod may;
 mod moves;
 mod offering;
 mod order;
+pub(crate) mod own_kitchen;
 pub(crate) mod plan_words;
 mod planning;
 mod proposal;

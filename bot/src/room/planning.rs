@@ -7,7 +7,7 @@ use super::order::{self, gap};
 use super::sitting::{button, labelled};
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
-use super::{PersonId, Sitting, birds, board, calls, may, plan_words, proposal};
+use super::{PersonId, Sitting, birds, board, calls, may, own_kitchen, plan_words, proposal};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
@@ -123,6 +123,7 @@ fn complete_dinner(sitting: &Sitting<'_>, wish: &mut Wish) {
 pub(super) fn go_on(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let Some(mut draft) = sitting.room.drafts.get(&who).cloned() else { return };
     complete_dinner(sitting, &mut draft.wish);
+    own_kitchen::fill(sitting, who, &mut draft.wish);
     draft.suggestion = None;
     draft.asked = if sitting.zone().is_none() { Some(Question::Zone) } else { gap(&draft.wish) };
     let asked = draft.asked;
@@ -180,7 +181,12 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, question: Question, wish: &Wish
         Question::Zone => say.ask_place = private,
         _ => {}
     }
-    say.ask_reply = matches!(question, Question::Zone | Question::Dinner | Question::DinnerHour | Question::Size);
+    let typed = matches!(question, Question::Zone | Question::Dinner | Question::DinnerHour | Question::Size);
+    // The platform takes a reply field or buttons, not both. In a private chat everything typed is read anyway.
+    say.ask_reply = typed && !private;
+    if question != Question::Zone && !say.ask_reply {
+        say.row([button("room-button-discard", &Action::Discard(who))]);
+    }
 }
 
 /// The proposal; where the wish as told can't be met, what stands against it and the nearest plan that works.
@@ -209,6 +215,8 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
         Ok(None) => return,
         Err(error) => return complain_of(sitting, who, vec![of_order(error)]),
     };
+    let mut text = text;
+    text.extend(sitting.people.get(&who).and_then(own_kitchen::too_warm));
     let hopeless = offers.as_ref().is_some_and(Vec::is_empty);
     let standing = if hopeless { None } else { birds::choice(sitting, who) };
     let say = sitting.answer_all(text).key(draft_key(who)).how(how);

@@ -6,7 +6,7 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::OwnSalt;
 use super::turn::How;
-use super::{PersonId, Sitting, help, order};
+use super::{PersonId, Sitting, help, order, own_kitchen};
 use crate::ask::{self, Answer, Asker, NotUnderstood};
 use crate::words::Text;
 use carvetime_core::salt;
@@ -135,8 +135,10 @@ fn last(sitting: &Sitting<'_>, who: PersonId) -> Option<(String, Answer)> {
 
 /// The asker behind the speaker: the room's units and language, their own salt.
 fn asker(sitting: &Sitting<'_>) -> Asker {
-    let own = sitting.speaker().and_then(|id| sitting.people.get(&id)?.own_salt);
+    let person = sitting.speaker().and_then(|id| sitting.people.get(&id));
+    let own = person.and_then(|person| person.own_salt);
     let mut asker = Asker::of_reader(&sitting.reader());
+    asker.fridge = person.and_then(own_kitchen::fridge);
     asker.own_salt = own.and_then(|own| salt::OwnSalt::new(None, own.grams_per_ml).ok());
     asker
 }

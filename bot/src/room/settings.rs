@@ -6,7 +6,7 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{Question, Taste};
 use super::turn::{Button, How};
-use super::{RoomKind, Sitting, may};
+use super::{RoomKind, Sitting, may, own_kitchen};
 use crate::reading::{self, Zones};
 use crate::words::{Arg, Text, UnitSystem};
 use carvetime_core::quantity::SpoonSystem;
@@ -61,11 +61,17 @@ pub(super) fn show(sitting: &mut Sitting<'_>, how: How) {
             None => Text::new("room-settings-quiet-none"),
         });
     }
+    if let Some(person) = sitting.speaker().and_then(|id| sitting.people.get(&id)).filter(|_| private) {
+        lines.extend(own_kitchen::lines(person, reader.spoons));
+    }
     let say = sitting.answer(Text::new(if private { "room-settings-yours" } else { "room-settings-rooms" }));
     say.key("settings").how(how).lines(lines);
     say.row([page("room-settings-button-language", "language"), page("room-settings-button-units", "units")])
         .row([page("room-settings-button-spoons", "spoons"), page("room-settings-button-zone", "zone")]);
     if private {
+        for row in own_kitchen::rows() {
+            say.row(row);
+        }
         say.row([page("room-settings-button-quiet", "quiet")]);
     }
 }
@@ -77,30 +83,30 @@ pub(super) fn page(sitting: &mut Sitting<'_>, page: &str) {
     }
     let choice = |setting: &str, value: &str, label: Text| labelled(label, &Action::Set(setting.into(), value.into()));
     let back = button("room-button-back", &Action::Settings("all".into()));
-    let (title, rows): (&'static str, Vec<Vec<Button>>) = match page {
+    let (title, rows): (Text, Vec<Vec<Button>>) = match page {
         "language" => (
-            "room-settings-pick-language",
+            Text::new("room-settings-pick-language"),
             crate::words::locales::languages()
                 .iter()
                 .map(|tag| vec![choice("language", tag, Text::named("room-language", tag))])
                 .collect(),
         ),
         "units" => (
-            "room-settings-pick-units",
+            Text::new("room-settings-pick-units"),
             UnitSystem::ALL
                 .iter()
                 .map(|units| vec![choice("units", units.name(), Text::named("room-units", units.name()))])
                 .collect(),
         ),
         "spoons" => (
-            "room-settings-pick-spoons",
+            Text::new("room-settings-pick-spoons"),
             SpoonSystem::ALL
                 .iter()
                 .map(|spoons| vec![choice("spoons", spoons.name(), Text::named("room-spoons", spoons.name()))])
                 .collect(),
         ),
         "quiet" => (
-            "room-settings-pick-quiet",
+            Text::new("room-settings-pick-quiet"),
             QUIET
                 .iter()
                 .map(|(value, _, _)| vec![choice("quiet", value, Text::named("room-quiet", value))])
@@ -108,9 +114,15 @@ pub(super) fn page(sitting: &mut Sitting<'_>, page: &str) {
                 .collect(),
         ),
         "zone" => return ask_zone(sitting),
-        _ => return show(sitting, How::Edit),
+        other => match own_kitchen::page(sitting, other).filter(|_| sitting.room.kind == RoomKind::Private) {
+            Some(page) => page,
+            None => {
+                forget_question(sitting);
+                return show(sitting, How::Edit);
+            }
+        },
     };
-    let say = sitting.answer(Text::new(title)).key("settings").how(How::Edit);
+    let say = sitting.answer(title).key("settings").how(How::Edit);
     for row in rows {
         say.row(row);
     }
@@ -120,10 +132,25 @@ pub(super) fn page(sitting: &mut Sitting<'_>, page: &str) {
 fn ask_zone(sitting: &mut Sitting<'_>) {
     let Some(who) = sitting.speaker() else { return };
     sitting.room.drafts.entry(who).or_default().asked = Some(Question::Zone);
-    let private = sitting.room.kind == RoomKind::Private;
-    let say = sitting.answer(Text::new("room-ask-zone"));
-    say.ask_reply = true;
-    say.ask_place = private;
+    let back = button("room-button-back", &Action::Settings("all".into()));
+    let id = if sitting.room.kind == RoomKind::Private {
+        "room-settings-pick-zone"
+    } else {
+        "room-settings-pick-zone-group"
+    };
+    sitting.answer(Text::new(id)).key("settings").how(How::Edit).row([back]);
+}
+
+/// Back from a question that the settings asked: what is said next is no answer to it.
+fn forget_question(sitting: &mut Sitting<'_>) {
+    let Some(who) = sitting.speaker() else { return };
+    let zone_known = sitting.zone().is_some();
+    let Some(draft) = sitting.room.drafts.get_mut(&who) else { return };
+    if draft.wish == reading::Wish::default() {
+        sitting.room.drafts.remove(&who);
+    } else if draft.asked == Some(Question::Zone) && zone_known {
+        draft.asked = super::order::gap(&draft.wish);
+    }
 }
 
 /// A value was picked.
@@ -158,7 +185,12 @@ pub(super) fn set(sitting: &mut Sitting<'_>, setting: &str, value: &str) {
                 sitting.change_person(who, |person| person.quiet = hours);
             }
         }
-        _ => return,
+        _ => {
+            let Some(who) = sitting.speaker().filter(|_| sitting.room.kind == RoomKind::Private) else { return };
+            if !own_kitchen::set(sitting, who, setting, value) {
+                return;
+            }
+        }
     }
     show(sitting, How::Edit);
 }

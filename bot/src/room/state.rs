@@ -251,6 +251,12 @@ pub struct Person {
     /// Salt from their own packet.
     #[serde(default)]
     pub own_salt: Option<OwnSalt>,
+    /// [`carvetime_core::roast::Cooker`] by name: what a plan that names none is for.
+    #[serde(default)]
+    pub cooker: Option<String>,
+    /// What their fridge's thermometer shows, °C.
+    #[serde(default)]
+    pub fridge_c: Option<f64>,
     /// No calls between these local times, except safety and what they took at that hour.
     #[serde(default)]
     pub quiet: Option<(NaiveTime, NaiveTime)>,
@@ -271,6 +277,8 @@ impl Person {
             username: speaker.username.clone(),
             taste: Taste { language: speaker.language.clone(), ..Taste::default() },
             own_salt: None,
+            cooker: None,
+            fridge_c: None,
             quiet: None,
             reachable: false,
             profiles: BTreeMap::new(),

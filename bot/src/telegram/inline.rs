@@ -7,8 +7,8 @@ use super::Serving;
 use super::send::NO_PREVIEW;
 use super::split::{MAX_TEXT, shorten, split};
 use crate::ask::{self, Answer, Asker, NotUnderstood, Question, SaltSaid};
-use crate::room::PersonId;
 use crate::room::state::{Person, Taste};
+use crate::room::{PersonId, own_kitchen};
 use crate::words::{Reader, Text, Voice, plain};
 use carvetime_core::salt::{Grain, OwnSalt};
 use chrono::{DateTime, Utc};
@@ -108,6 +108,7 @@ pub fn offers(
     let reader = taste.reader(now);
     let mut asker = Asker::of_reader(&reader);
     let own = person.and_then(|person| person.own_salt);
+    asker.fridge = person.and_then(own_kitchen::fridge);
     asker.own_salt = own.and_then(|own| OwnSalt::new(None, own.grams_per_ml).ok());
     let desk = Desk { asker, reader, voice };
     let query = query.trim();
