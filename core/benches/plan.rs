@@ -2,7 +2,7 @@
 #![allow(missing_docs, clippy::unwrap_used, clippy::expect_used)]
 
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
-use carvetime_core::plan::{Carry, Fact, Moment, Order, Step, Thawing, clock, solve};
+use carvetime_core::plan::{Carry, Dish, DishHeat, Fact, Moment, Order, Step, Thawing, clock, solve};
 use carvetime_core::quantity::{fahrenheit, pounds};
 use carvetime_core::roast::{Cooker, Heat};
 use chrono::{NaiveDate, TimeDelta};
@@ -65,4 +65,30 @@ fn a_wish_that_cannot_be_met_and_its_offers(bencher: Bencher<'_, '_>) {
     let now = day(22, 18);
     assert!(solve(&order, &[], now).is_err());
     bencher.bench(|| solve(black_box(&order), &[], black_box(now)));
+}
+
+/// A bird and eight dishes that share its oven and the stove. The aim is 2 ms.
+#[divan::bench]
+fn a_plan_with_eight_dishes(bencher: Bencher<'_, '_>) {
+    let dish = |heat, minutes| Some(Dish { heat, takes: TimeDelta::minutes(minutes), ahead: false });
+    let oven = |f| DishHeat::Oven(fahrenheit(f));
+    let heats = [
+        (oven(325.0), 30),
+        (oven(350.0), 40),
+        (oven(400.0), 20),
+        (oven(425.0), 15),
+        (DishHeat::Stove, 40),
+        (DishHeat::Stove, 25),
+        (DishHeat::Stove, 15),
+        (DishHeat::None, 10),
+    ];
+    let mut order = carried();
+    order.carry = None;
+    order.heat.cooker = Cooker::Oven;
+    for (place, (heat, minutes)) in (0..).zip(heats) {
+        order.dishes.set(place, dish(heat, minutes));
+    }
+    let now = day(15, 18);
+    assert_eq!(solve(&order, &[], now).unwrap().count(Step::Dish), 8);
+    bencher.bench(|| solve(black_box(&order), &[], now));
 }

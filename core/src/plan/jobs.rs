@@ -27,6 +27,7 @@ pub(super) fn schedule(network: &Network<'_>, placed: &Placed) -> Schedule {
         list.same_day()
     }
     list.after_dinner();
+    list.dishes();
     let mut jobs = list.jobs;
     jobs.sort_by_key(|job| (job.at, job.step, job.nth));
     let salted_rest = matches!(network.salted, Salted::Dry | Salted::Wet)
@@ -301,6 +302,22 @@ impl List<'_, '_> {
         let reasons = [Reason::Reheat { about: spans::REHEATING }, Reason::ReheatWithin { most: spans::REHEAT_MOST }];
         let lasts = (placed.at(SERVE) - placed.at(REHEAT)).max(TimeDelta::zero());
         self.point(Step::Reheat, REHEAT, lasts, &reasons);
+    }
+
+    /// What else is on the table.
+    fn dishes(&mut self) {
+        let (network, placed) = (self.network, self.placed);
+        for (place, dish) in network.order.dishes.iter() {
+            let point = network.dish(place);
+            if !network.is_present(point) {
+                continue;
+            }
+            let why = match dish.ahead {
+                true => Reason::DishAhead { dish: place },
+                false => Reason::DishHot { dish: place, most: spans::DISH_WAITS },
+            };
+            self.job(Step::Dish, place, placed.at(point), dish.takes, placed.window(point), &[why]);
+        }
     }
 
     /// Dinner, the fridge within two hours, the leftovers' last day.

@@ -6,6 +6,7 @@
 //! values, and the same arguments give the same plan, so taking back a fact gives back the plan before it.
 
 pub mod clock;
+pub mod dish;
 mod jobs;
 mod method;
 mod network;
@@ -15,10 +16,12 @@ mod past;
 mod place;
 mod reason;
 mod schedule;
+mod seating;
 pub mod spans;
 mod step;
 pub mod stn;
 
+pub use dish::{Dish, DishHeat, Dishes, MOST_DISHES};
 pub use offers::{Change, hottest};
 pub use order::{Carry, Fact, Finish, Order, Salting, Thawing};
 pub use reason::Reason;
@@ -67,7 +70,8 @@ impl From<Reason> for Failure {
 /// One try at exactly this order.
 fn attempt(order: &Order, facts: &[Fact], finish: Option<Finish>, now: Moment) -> Result<Schedule, Failure> {
     let past = Past::new(order, facts);
-    let network = Network::build(order, past, finish, now)?;
+    let mut network = Network::build(order, past, finish, now)?;
+    seating::seat(&mut network)?;
     let placed = place::place(&network)?;
     Ok(jobs::schedule(&network, &placed))
 }

@@ -4,8 +4,8 @@
 
 use super::method::{Before, Salted, Thawed, in_water_since, salted_of, thaw_of};
 use super::past::Past;
-use super::stn::{Cycle, ORIGIN, Point, Stn};
-use super::{Caution, Failure, Finish, Moment, Order, Reason, Step, Thawing, spans};
+use super::stn::{Constraint, Cycle, ORIGIN, Point, Stn};
+use super::{Caution, Failure, Finish, MOST_DISHES, Moment, Order, Reason, Step, Thawing, spans};
 use crate::bird::Condition;
 use crate::roast::{self, Cooker, Estimate, Spread};
 use crate::source::Source;
@@ -57,7 +57,7 @@ pub(super) struct Network<'a> {
     /// The forecast, if it counts.
     pub forecast: Option<Finish>,
     pub cautions: Vec<Caution>,
-    known: [Known; POINTS],
+    known: Vec<Known>,
     stn: Stn<Reason>,
 }
 
@@ -79,8 +79,8 @@ impl<'a> Network<'a> {
             cooking_source: estimate.source,
             forecast: finish.filter(|_| on && past.passed(Step::Pull, 0).is_none()),
             cautions: estimate.cautions.into_iter().map(Caution::Cooking).collect(),
-            known: [Known::Absent; POINTS],
-            stn: Stn::new(POINTS),
+            known: vec![Known::Absent; POINTS + MOST_DISHES],
+            stn: Stn::new(POINTS + MOST_DISHES),
         };
         network.know();
         network.before_the_heat();
@@ -98,11 +98,34 @@ impl<'a> Network<'a> {
         &self.stn
     }
 
-    /// The same without the dinner hour: when could it be?
-    pub fn without_dinner(&self) -> Stn<Reason> {
-        let mut stn = self.stn.clone();
-        stn.relax(|constraint| constraint.why != Reason::Dinner);
-        stn
+    /// The point at which the dish of that place is begun.
+    pub fn dish(&self, place: u8) -> Point {
+        POINTS + usize::from(place)
+    }
+
+    /// How many points there are, the origin among them.
+    pub fn points(&self) -> usize {
+        self.known.len()
+    }
+
+    /// How many constraints there are.
+    pub fn len(&self) -> usize {
+        self.stn.constraints().len()
+    }
+
+    /// Adds a constraint.
+    pub fn add(&mut self, constraint: Constraint<Reason>) {
+        self.stn.add(constraint);
+    }
+
+    /// Takes the newest constraints away until `len` are left.
+    pub fn truncate(&mut self, len: usize) {
+        self.stn.truncate(len);
+    }
+
+    /// Lets dinner be at any hour: when could it be?
+    pub fn free_dinner(&mut self) {
+        self.stn.relax(|constraint| constraint.why != Reason::Dinner);
     }
 
     pub fn known(&self, point: Point) -> Known {
@@ -204,7 +227,14 @@ impl<'a> Network<'a> {
         {
             self.known[THAWED] = Known::Absent;
         }
-        for point in 1..POINTS {
+        for (place, _) in order.dishes.iter() {
+            self.known[POINTS + usize::from(place)] = match self.past.done(Step::Dish, place) {
+                Some(at) => Known::At(at),
+                None if self.past.skipped(Step::Dish, place) || self.past.overtaken(Step::Dish, place) => Known::Absent,
+                None => Known::Open,
+            };
+        }
+        for point in 1..self.known.len() {
             match self.known[point] {
                 Known::Open => self.stn.at_least(ORIGIN, point, 0, Reason::Now),
                 Known::At(at) if point == THAWED => {
@@ -235,7 +265,14 @@ impl<'a> Network<'a> {
     /// `from` to `to` takes between `least` and `most`, where both are part of the plan.
     ///
     /// Between two facts there is nothing to plan: there a broken limit becomes a caution.
-    fn rule(&mut self, from: Point, to: Point, least: Option<TimeDelta>, most: Option<TimeDelta>, why: Reason) {
+    pub(super) fn rule(
+        &mut self,
+        from: Point,
+        to: Point,
+        least: Option<TimeDelta>,
+        most: Option<TimeDelta>,
+        why: Reason,
+    ) {
         match (self.known[from], self.known[to]) {
             (Known::Absent, _) | (_, Known::Absent) => {}
             (Known::At(earlier), Known::At(later)) => {
@@ -243,7 +280,7 @@ impl<'a> Network<'a> {
                     self.cautions.push(Caution::Overrun(why));
                 }
             }
-            _ => self.stn.add(super::stn::Constraint {
+            _ => self.stn.add(Constraint {
                 from,
                 to,
                 least: least.map(|span| span.num_seconds()),

@@ -46,6 +46,12 @@ pub enum Change {
     BuyFresh,
     /// Buy another one nearer the day.
     BuyLater,
+    /// The dish of that place goes in with the bird, at the bird's setting.
+    DishBeside(u8),
+    /// The dish of that place is made ahead.
+    DishAhead(u8),
+    /// The dish of that place is left out.
+    DishOut(u8),
 }
 
 impl Change {
@@ -72,6 +78,16 @@ impl Change {
             }
             Self::BuyFresh => order.bird.condition = Condition::Fresh,
             Self::BuyLater => order.at_home = false,
+            Self::DishBeside(place) => {
+                let setting = order.heat.setting;
+                order.dishes.set(place, order.dishes.get(place).map(|dish| dish.beside(setting)));
+            }
+            Self::DishAhead(place) => {
+                order.dishes.set(place, order.dishes.get(place).map(|dish| super::Dish { ahead: true, ..dish }));
+            }
+            Self::DishOut(place) => {
+                order.dishes.set(place, None);
+            }
         }
         order
     }
@@ -89,6 +105,9 @@ impl Change {
                 let moved = u32::try_from((at - order.dinner).num_minutes().abs()).unwrap_or(u32::MAX);
                 20 + (moved / 2).min(500)
             }
+            Self::DishBeside(_) => 5,
+            Self::DishAhead(_) => 12,
+            Self::DishOut(_) => 60,
             Self::Unstuffed => 30,
             Self::NoSalt => 40,
             Self::FinishInWater => 45,
@@ -134,7 +153,7 @@ pub(super) fn conflict(
             offers.extend(search.offer(Change::Dinner(dinner)));
             short_by = missing;
         }
-        for change in search.candidates() {
+        for change in search.candidates().into_iter().chain(search.dishes()) {
             offers.extend(search.offer(change));
         }
         offers.extend(search.hotter());
@@ -181,11 +200,13 @@ impl Search<'_> {
 
     /// The dinner hour nearest to the one wished at which everything fits, and how far the bare minimum is away.
     fn other_dinner(&self) -> Option<(Moment, TimeDelta)> {
-        let network = Network::build(self.order, self.past(), self.finish, self.now).ok()?;
+        let mut network = Network::build(self.order, self.past(), self.finish, self.now).ok()?;
         if network.known(SERVE) != Known::Open {
             return None;
         }
-        let window = *network.without_dinner().solve().ok()?.get(SERVE)?;
+        network.free_dinner();
+        super::seating::seat(&mut network).ok()?;
+        let window = *network.stn().solve().ok()?.get(SERVE)?;
         let quarter = TimeDelta::minutes(15);
         let earliest = window.earliest.map_or(self.now, |at| network.moment(at));
         if earliest > self.order.dinner {
@@ -258,6 +279,17 @@ impl Search<'_> {
         .into_iter()
         .filter_map(|(change, applies)| applies.then_some(change))
         .collect()
+    }
+
+    /// What can be done with the dishes that are still to be made.
+    fn dishes(&self) -> Vec<Change> {
+        let open = |place: &u8| self.past().done(Step::Dish, *place).is_none();
+        let places: Vec<u8> = self.order.dishes.iter().map(|(place, _)| place).filter(open).collect();
+        let cooks = |place: &&u8| {
+            self.order.dishes.get(**place).is_some_and(|dish| dish.heat.setting().is_some() && !dish.ahead)
+        };
+        let own = places.iter().filter(cooks).flat_map(|place| [Change::DishBeside(*place), Change::DishAhead(*place)]);
+        own.chain(places.iter().map(|place| Change::DishOut(*place))).collect()
     }
 
     /// The least hotter setting that does.

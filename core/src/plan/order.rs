@@ -1,6 +1,6 @@
 //! What is wanted, complete and checked, and what has really happened since.
 
-use super::{Moment, Step};
+use super::{Dishes, Moment, Step};
 use crate::bird::{Bird, Diners};
 use crate::roast::Heat;
 use chrono::TimeDelta;
@@ -64,6 +64,8 @@ pub struct Order {
     pub ahead: bool,
     /// The bird is already in the house.
     pub at_home: bool,
+    /// What else is on the table.
+    pub dishes: Dishes,
 }
 
 impl Order {
@@ -82,6 +84,7 @@ impl Order {
             carry: None,
             ahead: false,
             at_home: false,
+            dishes: Dishes::default(),
         }
     }
 

@@ -111,13 +111,13 @@ fn place(step: Step, nth: u8, ahead: bool) -> u8 {
         Step::Pack => 13,
         Step::Travel => 14,
         Step::Reheat => 15,
-        Step::Serve => 16,
+        Step::Serve | Step::Dish => 16,
         Step::Chill => 17,
         Step::Leftovers => 18,
     }
 }
 
-/// The place up to which a step done settles what came before. A fire may be lit while the bird still thaws.
+/// The place up to which a step done settles what came before. A fire may be lit while the bird still thaws, and a dish made at any time.
 fn settles(step: Step, nth: u8, ahead: bool) -> u8 {
-    if step == Step::Fire { 0 } else { place(step, nth, ahead) }
+    if matches!(step, Step::Fire | Step::Dish) { 0 } else { place(step, nth, ahead) }
 }

@@ -6,8 +6,8 @@
 use super::clock;
 use super::method::Salted;
 use super::network::{
-    BUY, CARVE, CHILL, FIRE, FRIDGE, Known, Network, ON, PACK, POINTS, READY, REHEAT, SALT, SERVE, TEMPER, THAW,
-    THAWED, TRAVEL, heats,
+    BUY, CARVE, CHILL, FIRE, FRIDGE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, TEMPER, THAW, THAWED,
+    TRAVEL, heats,
 };
 use super::stn::{Minimal, Point, Window};
 use super::{Failure, Moment, Order, Thawing, spans};
@@ -20,6 +20,8 @@ const SALT_HOUR: (u32, u32) = (18, 30);
 const AHEAD_BY: (u32, u32) = (18, 0);
 /// Hour at which one goes shopping. Common practice, no source.
 const SHOP_HOUR: (u32, u32) = (11, 0);
+/// A hot dish is ready this long before the table, if it can choose. Common practice, no source.
+const DISH_EARLY: TimeDelta = TimeDelta::minutes(5);
 /// Times chosen freely fall on a multiple of this.
 const ROUND: TimeDelta = TimeDelta::minutes(5);
 
@@ -44,8 +46,8 @@ impl Placed {
 /// Places all points.
 pub(super) fn place(network: &Network<'_>) -> Result<Placed, Failure> {
     let minimal = network.stn().minimal().map_err(|cycle| network.failure(cycle))?;
-    let windows = (0..POINTS).map(|point| bounds(network, minimal.window(point))).collect();
-    let mut hand = Hand { network, minimal, at: vec![network.now; POINTS] };
+    let windows = (0..network.points()).map(|point| bounds(network, minimal.window(point))).collect();
+    let mut hand = Hand { network, minimal, at: vec![network.now; network.points()] };
     hand.after_known();
     if network.order.cooks_ahead() {
         hand.ahead()
@@ -55,6 +57,7 @@ pub(super) fn place(network: &Network<'_>) -> Result<Placed, Failure> {
     hand.heat();
     hand.salt_and_thaw();
     hand.shop();
+    hand.dishes();
     Ok(Placed { at: hand.at, windows })
 }
 
@@ -87,7 +90,7 @@ struct Hand<'a, 'b> {
 impl Hand<'_, '_> {
     /// What has happened stands where it happened.
     fn after_known(&mut self) {
-        for point in 1..POINTS {
+        for point in 1..self.network.points() {
             if let Known::At(at) = self.network.known(point) {
                 self.at[point] = at;
             }
@@ -179,6 +182,27 @@ impl Hand<'_, '_> {
         }
         let (earliest, _) = self.left(THAWED);
         self.fix(THAWED, earliest);
+    }
+
+    /// Hot dishes as late as goes, ready a little before the table; the others the evening before if they can be.
+    fn dishes(&mut self) {
+        let order = self.network.order;
+        for (place, dish) in order.dishes.iter() {
+            let point = self.network.dish(place);
+            if !self.network.is_open(point) {
+                continue;
+            }
+            if !dish.ahead {
+                self.fix(point, clock::floor(self.at[SERVE] - dish.takes - DISH_EARLY, ROUND));
+                continue;
+            }
+            let (earliest, latest) = self.left(point);
+            let (hour, minute) = AHEAD_BY;
+            match clock::last_hour_within(order.zone, hour, minute, earliest, latest) {
+                Some(at) => self.fix(point, at),
+                None => self.fix_awake(point, clock::floor(latest, ROUND)),
+            }
+        }
     }
 
     fn shop(&mut self) {

@@ -167,6 +167,23 @@ pub enum Reason {
         /// At most.
         most: TimeDelta,
     },
+    /// A dish is hot when it comes to the table.
+    DishHot {
+        /// Its place in the order.
+        dish: u8,
+        /// How long it waits at most.
+        most: TimeDelta,
+    },
+    /// A dish is made in good time and kept in the fridge.
+    DishAhead {
+        /// Its place in the order.
+        dish: u8,
+    },
+    /// A dish wants a heat that something else has.
+    HeatTaken {
+        /// Its place in the order.
+        dish: u8,
+    },
     /// At an hour when people are up.
     Sociable,
     /// Dinner was before now.
@@ -196,7 +213,7 @@ impl Reason {
             Self::SaltAtMost { .. } => SALT_LIMIT,
             Self::RoomTemperature { .. } | Self::TwoHours { .. } | Self::HotHold { .. } => source::DANGER_ZONE,
             Self::ColdThrough { .. } | Self::ReheatWithin { .. } => source::FOOD_CODE,
-            Self::CookedKeeps { .. } => source::LEFTOVERS,
+            Self::CookedKeeps { .. } | Self::DishAhead { .. } => source::LEFTOVERS,
             Self::Stand { .. } => source::TURKEY_STUFFING,
             Self::NotCookedSo(RoastError::ThawBeforeSmoking) => source::SMOKING,
             Self::WaterFinish { .. }
@@ -208,6 +225,8 @@ impl Reason {
             | Self::Carving { .. }
             | Self::PackedCold { .. }
             | Self::Reheat { .. }
+            | Self::DishHot { .. }
+            | Self::HeatTaken { .. }
             | Self::DriveTooLong { .. } => PLAN_PRACTICE,
             Self::Dinner
             | Self::Now
@@ -242,7 +261,7 @@ impl Reason {
             Self::Follows { .. } | Self::PackedCold { .. } => 11,
             Self::Drive { .. } | Self::DriveTooLong { .. } => 12,
             Self::Reheat { .. } | Self::ReheatWithin { .. } => 13,
-            Self::Sociable => 14,
+            Self::Sociable | Self::DishHot { .. } | Self::DishAhead { .. } | Self::HeatTaken { .. } => 14,
             Self::Dinner => 15,
         }
     }

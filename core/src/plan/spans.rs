@@ -88,5 +88,9 @@ pub const REHEAT_MOST: TimeDelta = hours(2);
 pub const COOKED_PLANNED: TimeDelta = TimeDelta::days(3);
 /// The end of it.
 pub const COOKED_KEEPS: TimeDelta = TimeDelta::days(4);
+/// A hot dish waits this long for the table, covered. Practice.
+pub const DISH_WAITS: TimeDelta = minutes(30);
+/// An oven from one setting to another. Practice.
+pub const CHANGE_SETTING: TimeDelta = minutes(10);
 /// The dinner may be this far ahead.
 pub const FARTHEST: TimeDelta = TimeDelta::days(366);

@@ -39,6 +39,8 @@ pub enum Step {
     Serve,
     /// Last day of the leftovers.
     Leftovers,
+    /// Start a dish that goes with the bird; `nth` is its place in the order.
+    Dish,
 }
 
 impl Step {
@@ -75,4 +77,5 @@ names!(Step {
     Reheat => "reheat",
     Serve => "serve",
     Leftovers => "leftovers",
+    Dish => "dish",
 });

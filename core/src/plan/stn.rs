@@ -96,6 +96,11 @@ impl<R: Copy> Stn<R> {
         self.constraints.retain(keep);
     }
 
+    /// Takes the newest constraints away until `len` are left.
+    pub fn truncate(&mut self, len: usize) {
+        self.constraints.truncate(len);
+    }
+
     /// The constraints.
     pub fn constraints(&self) -> &[Constraint<R>] {
         &self.constraints

@@ -1,0 +1,206 @@
+//! Who has the oven when: the bird's heat and the burners shared with the dishes.
+//!
+//! Two uses of one heat that don't agree can't overlap: one comes first. Which one is a choice, and the choices are searched here
+//! in a fixed order, the network telling after each whether anything still fits. Eight dishes make few choices; the search is bounded.
+
+use super::dish::{Dish, DishHeat};
+use super::network::{FIRE, Network, ON, READY, SERVE};
+use super::stn::{Constraint, Point};
+use super::{Failure, Reason, spans};
+use crate::quantity::{celsius, fahrenheit, in_celsius};
+use crate::roast::Cooker;
+use chrono::TimeDelta;
+
+/// Arrangements tried before giving up. Far more than sensible dinners need.
+const MOST_TRIES: usize = 3000;
+
+/// How a dish stands to the bird on the same heat.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Turn {
+    /// It does not share with the bird.
+    Apart,
+    /// In with the bird, whose setting suits it.
+    Beside,
+    /// When the bird is out.
+    After,
+    /// Before the bird's fire is lit.
+    Before,
+}
+
+/// A dish of the network.
+#[derive(Debug, Clone, Copy)]
+struct Seat {
+    place: u8,
+    point: Point,
+    dish: Dish,
+    turn: Turn,
+}
+
+/// Finds an order in which every dish has its heat, and puts it into the network.
+///
+/// # Errors
+/// The dish that finds no place.
+pub(super) fn seat(network: &mut Network<'_>) -> Result<(), Failure> {
+    let dishes: Vec<Seat> = network
+        .order
+        .dishes
+        .iter()
+        .map(|(place, dish)| Seat { place, point: network.dish(place), dish, turn: Turn::Apart })
+        .filter(|seat| network.is_open(seat.point))
+        .collect();
+    if dishes.is_empty() || network.stn().solve().is_err() {
+        return Ok(()); // without a dinner that works there is nothing to share
+    }
+    for seat in &dishes {
+        network.dish_at_table(seat.point, seat.place, seat.dish);
+        if let Err(cycle) = network.stn().solve() {
+            return Err(network.failure(cycle));
+        }
+    }
+    let mut search = Search { network, dishes, tries: 0, deepest: 0 };
+    let mut seated = Vec::new();
+    if search.next(&mut seated) {
+        return Ok(());
+    }
+    let blocked = search.dishes.get(search.deepest).or(search.dishes.last()).map_or(0, |seat| seat.place);
+    Err(Reason::HeatTaken { dish: blocked }.into())
+}
+
+struct Search<'a, 'b> {
+    network: &'a mut Network<'b>,
+    dishes: Vec<Seat>,
+    tries: usize,
+    deepest: usize,
+}
+
+impl Search<'_, '_> {
+    /// Seats the next dish and all after it. `false`: there is no way, and the network is as it was.
+    fn next(&mut self, seated: &mut Vec<Seat>) -> bool {
+        let Some(seat) = self.dishes.get(seated.len()).copied() else { return true };
+        self.deepest = self.deepest.max(seated.len());
+        for turn in self.turns(&seat) {
+            let seat = Seat { turn, ..seat };
+            let before = self.network.len();
+            if self.take(&self.to_the_bird(&seat)) {
+                let rivals: Vec<Seat> = rivals(&seat, seated);
+                seated.push(seat);
+                if self.order(&seat, &rivals, seated) {
+                    return true;
+                }
+                seated.pop();
+            }
+            self.network.truncate(before);
+        }
+        false
+    }
+
+    /// Puts the dish before or after each of its rivals, then seats the others.
+    fn order(&mut self, seat: &Seat, rivals: &[Seat], seated: &mut Vec<Seat>) -> bool {
+        let Some((rival, rest)) = rivals.split_first() else { return self.next(seated) };
+        for (first, second) in [(seat, rival), (rival, seat)] {
+            let before = self.network.len();
+            let after = first.dish.takes + change(first.dish.heat, second.dish.heat);
+            if self.take(&[at_least(first.point, second.point, after, first.place)]) && self.order(seat, rest, seated) {
+                return true;
+            }
+            self.network.truncate(before);
+        }
+        false
+    }
+
+    /// Adds constraints if something still fits with them.
+    fn take(&mut self, constraints: &[Constraint<Reason>]) -> bool {
+        self.tries += 1;
+        if self.tries > MOST_TRIES {
+            return false;
+        }
+        constraints.iter().for_each(|constraint| self.network.add(*constraint));
+        constraints.is_empty() || self.network.stn().solve().is_ok()
+    }
+
+    /// The ways a dish can stand to the bird, the least trouble first.
+    fn turns(&self, seat: &Seat) -> Vec<Turn> {
+        let order = self.network.order;
+        let bird = match order.heat.cooker {
+            Cooker::Smoker => DishHeat::Smoker(order.heat.setting),
+            Cooker::Oven | Cooker::FanOven => DishHeat::Oven(order.heat.setting),
+        };
+        let (ahead, dish) = (order.cooks_ahead(), seat.dish);
+        // Cooked ahead, it is the reheating that wants an oven at the table's hour.
+        let bird = if ahead && !dish.ahead { DishHeat::Oven(reheating()) } else { bird };
+        if !dish.heat.is_same_place(bird) {
+            return vec![Turn::Apart];
+        }
+        let beside = dish.heat.agrees(bird).then_some(Turn::Beside);
+        let alone: &[Turn] = match (ahead, dish.ahead) {
+            (_, true) => &[Turn::Before, Turn::After],
+            (false, false) => &[Turn::After],
+            (true, false) => &[],
+        };
+        beside.into_iter().chain(alone.iter().copied()).collect()
+    }
+
+    fn to_the_bird(&self, seat: &Seat) -> Vec<Constraint<Reason>> {
+        let bird = self.network.order.heat.setting;
+        let change = seat.dish.heat.setting().map_or(TimeDelta::zero(), |own| {
+            if in_celsius(own) == in_celsius(bird) { TimeDelta::zero() } else { spans::CHANGE_SETTING }
+        });
+        let pair = match seat.turn {
+            Turn::Apart | Turn::Beside => return Vec::new(),
+            Turn::After => at_least(READY, seat.point, change, seat.place),
+            Turn::Before => {
+                let first = if self.network.is_present(FIRE) { FIRE } else { ON };
+                at_least(seat.point, first, seat.dish.takes, seat.place)
+            }
+        };
+        let known = self.network.is_present(pair.from) && self.network.is_present(pair.to);
+        if known { vec![pair] } else { Vec::new() }
+    }
+}
+
+/// Setting of the oven while the bird is reheated: the middle of 325 to 350 °F.
+fn reheating() -> crate::quantity::Temperature {
+    celsius((in_celsius(fahrenheit(325.0)) + in_celsius(fahrenheit(350.0))) / 2.0)
+}
+
+/// The dishes seated already that can't be on the heat at the same time.
+fn rivals(seat: &Seat, seated: &[Seat]) -> Vec<Seat> {
+    let same = seated.iter().filter(|other| other.dish.heat.is_same_place(seat.dish.heat));
+    let mut room = seat.dish.heat.room();
+    let mut rivals = Vec::new();
+    for other in same.rev() {
+        let beside = seat.turn == Turn::Beside && other.turn == Turn::Beside;
+        if beside || !other.dish.heat.agrees(seat.dish.heat) {
+            rivals.push(*other);
+        } else if room <= 1 {
+            rivals.push(*other);
+        } else {
+            room -= 1;
+        }
+    }
+    rivals
+}
+
+fn change(from: DishHeat, to: DishHeat) -> TimeDelta {
+    match (from.setting(), to.setting()) {
+        (Some(one), Some(other)) if in_celsius(one) != in_celsius(other) => spans::CHANGE_SETTING,
+        _ => TimeDelta::zero(),
+    }
+}
+
+fn at_least(from: Point, to: Point, span: TimeDelta, dish: u8) -> Constraint<Reason> {
+    Constraint { from, to, least: Some(span.num_seconds()), most: None, why: Reason::HeatTaken { dish } }
+}
+
+impl Network<'_> {
+    /// A dish is hot on the table, or made in good time and cold.
+    fn dish_at_table(&mut self, point: Point, place: u8, dish: Dish) {
+        let (least, most, why) = if dish.ahead {
+            let least = dish.takes + spans::COLD_THROUGH;
+            (least, spans::COOKED_PLANNED, Reason::DishAhead { dish: place })
+        } else {
+            (dish.takes, dish.takes + spans::DISH_WAITS, Reason::DishHot { dish: place, most: spans::DISH_WAITS })
+        };
+        self.rule(point, SERVE, Some(least), Some(most), why);
+    }
+}
