@@ -20,6 +20,7 @@ plan-step-travel = Leave
 plan-step-reheat = Reheat
 plan-step-serve = Dinner
 plan-step-leftovers = Leftovers’ last day
+plan-step-dish = { $name }
 
 # ---- the same, done
 plan-done-buy = Bird bought
@@ -41,6 +42,7 @@ plan-done-travel = On the road
 plan-done-reheat = Reheated
 plan-done-serve = Dinner served
 plan-done-leftovers = Leftovers dealt with
+plan-done-dish = { $name } started
 
 # ---- calls: what to do now, with the care it needs. Two or three short sentences.
 plan-call-buy = { $condition ->
@@ -76,6 +78,11 @@ plan-call-travel = Time to leave. The cooler stays shut until the fridge or the 
 plan-call-reheat = Reheat it covered, with a little broth, in a { $low } to { $high } oven until it’s { $target } all through.
 plan-call-serve = Dinner. Enjoy it; I’ll call for the fridge later.
 plan-call-leftovers = Leftovers: eat or freeze them today. Three to four days in the fridge is all they have.
+plan-call-dish = Time for { $name }.
+plan-call-dish-oven = { $name }: into the oven at { $setting }, { $takes }.
+plan-call-dish-smoker = { $name }: into the smoker at { $setting }, { $takes }.
+plan-call-dish-stove = { $name }: onto the stove, { $takes }.
+plan-call-dish-made = { $name }: start now, { $takes }.
 
 # ---- reasons: halves of sentences in lists, no capital, no full stop.
 plan-reason-dinner = dinner is at that hour
@@ -128,6 +135,9 @@ plan-reason-stuffed-kind = a duck isn’t stuffed
 plan-reason-form-for-kind = a turkey breast is cooked as it is
 plan-reason-mass-for-kind = such a bird weighs { $low } to { $high }
 plan-reason-solution = the label’s percentage goes from 0 to 50
+plan-reason-dish-hot = { $name } is hot on the table and waits { $most } at most
+plan-reason-dish-ahead = { $name } is made ahead and kept in the fridge
+plan-reason-heat-taken = { $name } wants a heat that something else has then
 
 # ---- changes on offer: labels of buttons, under 28 characters.
 plan-change-cold-water = Thaw in cold water
@@ -145,6 +155,9 @@ plan-change-smaller-bird = A bird of { $mass }
 plan-change-two-birds = Two birds of { $mass }
 plan-change-buy-fresh = Buy a fresh one instead
 plan-change-buy-later = Buy a fresh one later
+plan-change-dish-beside = { $name } in with the bird
+plan-change-dish-ahead = { $name } ahead
+plan-change-dish-out = Without { $name }
 
 # ---- what a change costs: halves of sentences after a colon.
 plan-cost-cold-water = { $changes ->
@@ -168,6 +181,9 @@ plan-cost-smaller-bird = enough for everyone, little left over
 plan-cost-two-birds = they thaw and cook quicker than one big one
 plan-cost-buy-fresh = nothing to thaw; buy it { $when }
 plan-cost-buy-later = the one at home won’t keep; buy it { $when }
+plan-cost-dish-beside = at the bird’s setting: { $takes }, in at { $when }
+plan-cost-dish-ahead = { $when }, then into the fridge; warmed to { $target } at the table
+plan-cost-dish-out = the rest stays as it is
 
 # ---- cautions of a plan that works: whole sentences.
 plan-caution-odd-hours = “{ $step }” falls into the night.

@@ -20,6 +20,7 @@ plan-step-travel = Salir
 plan-step-reheat = Recalentar
 plan-step-serve = Cena
 plan-step-leftovers = Último día de las sobras
+plan-step-dish = { $name }
 
 # ---- lo mismo, hecho
 plan-done-buy = Ave comprada
@@ -41,6 +42,7 @@ plan-done-travel = De camino
 plan-done-reheat = Recalentada
 plan-done-serve = Cena servida
 plan-done-leftovers = Sobras resueltas
+plan-done-dish = { $name } en marcha
 
 # ---- avisos: qué hacer ahora, con el cuidado que pide. Dos o tres frases cortas.
 plan-call-buy = { $condition ->
@@ -76,6 +78,11 @@ plan-call-travel = Hora de salir. La nevera portátil sigue cerrada hasta la nev
 plan-call-reheat = Recalienta tapada, con un poco de caldo, en horno de { $low } a { $high }, hasta { $target } en todas partes.
 plan-call-serve = A cenar. Que aproveche; luego te aviso para la nevera.
 plan-call-leftovers = Sobras: cómelas o congélalas hoy. En la nevera aguantan tres o cuatro días, no más.
+plan-call-dish = Toca { $name }.
+plan-call-dish-oven = { $name }: al horno a { $setting }, { $takes }.
+plan-call-dish-smoker = { $name }: al ahumador a { $setting }, { $takes }.
+plan-call-dish-stove = { $name }: al fuego, { $takes }.
+plan-call-dish-made = { $name }: empieza ya, { $takes }.
 
 # ---- motivos: medias frases en listas, sin mayúscula ni punto.
 plan-reason-dinner = la cena es a esa hora
@@ -127,6 +134,9 @@ plan-reason-stuffed-kind = el pato no se rellena
 plan-reason-form-for-kind = la pechuga de pavo se asa tal cual
 plan-reason-mass-for-kind = un ave así pesa de { $low } a { $high }
 plan-reason-solution = el porcentaje de la etiqueta va de 0 a 50
+plan-reason-dish-hot = { $name } llega caliente a la mesa y espera { $most } como mucho
+plan-reason-dish-ahead = { $name } se hace antes y va a la nevera
+plan-reason-heat-taken = { $name } necesita un calor que entonces está ocupado
 
 # ---- cambios que se ofrecen: textos de botón, menos de 28 caracteres.
 plan-change-cold-water = Descongelar en agua fría
@@ -144,6 +154,9 @@ plan-change-smaller-bird = Un ave de { $mass }
 plan-change-two-birds = Dos aves de { $mass }
 plan-change-buy-fresh = Comprar una fresca
 plan-change-buy-later = Comprar otra más tarde
+plan-change-dish-beside = { $name } junto al ave
+plan-change-dish-ahead = { $name } antes
+plan-change-dish-out = Sin { $name }
 
 # ---- lo que cuesta un cambio: medias frases tras dos puntos.
 plan-cost-cold-water = { $changes ->
@@ -167,6 +180,9 @@ plan-cost-smaller-bird = llega para todos, sobra poco
 plan-cost-two-birds = se descongelan y asan antes que una grande
 plan-cost-buy-fresh = nada que descongelar; cómprala { $when }
 plan-cost-buy-later = la de casa no aguanta; cómprala { $when }
+plan-cost-dish-beside = a la temperatura del ave: { $takes }, dentro el { $when }
+plan-cost-dish-ahead = { $when }, luego a la nevera; en la mesa, recalentado a { $target }
+plan-cost-dish-out = lo demás queda igual
 
 # ---- advertencias de un plan que funciona: frases enteras.
 plan-caution-odd-hours = «{ $step }» cae de noche.

@@ -5,6 +5,7 @@
 
 pub mod command;
 mod csv;
+mod dish;
 mod fold;
 mod ground;
 mod lexicon;
@@ -20,6 +21,7 @@ pub mod zone;
 
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, read_csv, read_table};
+pub use dish::{DishOrder, DishProblem, WishDish, read_dish};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};

@@ -59,6 +59,9 @@ pub struct Wish {
     pub birds: Option<u8>,
     /// A salted rest shorter than usual is all right.
     pub short_rest: Option<bool>,
+    /// What else is on the table. A dish keeps its place when another goes.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub dishes: Vec<Option<super::WishDish>>,
 }
 
 impl Wish {

@@ -64,6 +64,8 @@ pub enum Action {
     Willing(JobRef),
     /// The one who was asked does not.
     Unwilling(JobRef),
+    /// Take the offer of that rank for the dish that did not fit.
+    Seat(u32, u8),
     /// Show the jobs one by one, to give them to someone.
     Giving(u32),
     /// Take back the change of that index in that plan.
@@ -122,6 +124,7 @@ impl Action {
             Action::Willing(it) => job("willing", it),
             Action::Unwilling(it) => job("unwilling", it),
             Action::Giving(serial) => format!("giving.{serial}"),
+            Action::Seat(serial, rank) => format!("seat.{serial}.{rank}"),
             Action::Undo(serial, index) => format!("undo.{serial}.{index}"),
             Action::Jobs(serial) => format!("jobs.{serial}"),
             Action::Why(serial) => format!("why.{serial}"),
@@ -142,6 +145,7 @@ impl Action {
     pub fn serial(&self) -> Option<u32> {
         match self {
             Action::Mend(serial, _)
+            | Action::Seat(serial, _)
             | Action::Held(serial)
             | Action::Undo(serial, _)
             | Action::Jobs(serial)
@@ -206,6 +210,7 @@ impl Action {
                 let (nth, who) = next()?.split_once('.')?;
                 Action::AskFor(JobRef { serial, step, nth: nth.parse().ok()? }, person(who)?)
             }
+            "seat" => Action::Seat(next()?.parse().ok()?, next()?.parse().ok()?),
             "giving" => Action::Giving(next()?.parse().ok()?),
             "done" | "sure" | "later" | "skip" | "take" | "drop" | "give" | "willing" | "unwilling" => {
                 let job = JobRef {
@@ -274,6 +279,7 @@ mod tests {
             Action::Willing(job),
             Action::Unwilling(job),
             Action::Giving(3),
+            Action::Seat(3, 1),
             Action::Undo(3, 900),
             Action::Jobs(1),
             Action::Reply(who, 1),

@@ -8,7 +8,7 @@ use super::action::Action;
 use super::sitting::{Sitting, labelled};
 use super::state::{LivePlan, Room};
 use super::turn::{Bell, BellKind, Button, How, Say, To};
-use super::{PersonId, RoomKind, bells, board, may, order};
+use super::{PersonId, RoomKind, bells, board, dishes, may, order};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::grams;
@@ -78,6 +78,10 @@ impl Sitting<'_> {
     }
 
     fn mark(&self, say: &mut Say) {
+        if let Some(plan) = &self.room.plan {
+            let pending = plan.adding.as_ref().filter(|_| say.key.as_deref() == Some("dish"));
+            dishes::put_names(say, pending.unwrap_or(&plan.wish.dishes));
+        }
         let key = say.key.as_deref().unwrap_or_default();
         if !self.about && key != "board" || is_of_no_plan(key) {
             return;

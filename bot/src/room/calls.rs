@@ -251,6 +251,10 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
     let of =
         sitting.room.plan.as_ref().map_or(0, |plan| plan.jobs.iter().filter(|other| other.step == job.step).count());
     let mut text = plan_words::step_call(step, job.nth, of, order.as_ref(), job.latest);
+    let dish = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dishes.get(usize::from(job.nth))?.as_ref());
+    if step == Step::Dish && dish.is_some_and(|dish| dish.hot_through) {
+        text.push(Text::new("dish-hot-through").with("target", Arg::Temperature(super::target())));
+    }
     if let (Step::Salt, Some(order)) = (step, &order) {
         let own = job
             .owner

@@ -9,6 +9,7 @@ use super::turn::{Button, How, Say, To, Urgency};
 use super::{PersonId, Sitting, calls, jobs, may, plan_words};
 use crate::reading::fold;
 use crate::words::{Arg, Text};
+use carvetime_core::plan::Step;
 
 /// As many people as a page shows.
 const MOST_PEOPLE: usize = 12;
@@ -21,7 +22,7 @@ pub(super) fn giving(sitting: &mut Sitting<'_>, serial: u32) {
     let mut seen = Vec::new();
     let mut rows: Vec<Button> = Vec::new();
     for job in plan.waiting() {
-        let Some(step) = job.step().filter(|step| !seen.contains(step)) else { continue };
+        let Some(step) = job.step().filter(|step| *step == Step::Dish || !seen.contains(step)) else { continue };
         seen.push(step);
         if may_give(sitting, job) {
             let what = Arg::from(plan_words::step_name(step, job.nth));

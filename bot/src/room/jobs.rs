@@ -287,7 +287,7 @@ fn show_list(sitting: &mut Sitting<'_>, serial: u32, how: How) {
     let mut rows = Vec::new();
     let mut seen = Vec::new();
     for job in plan.waiting() {
-        let Some(step) = job.step().filter(|step| !seen.contains(step)) else { continue };
+        let Some(step) = job.step().filter(|step| *step == Step::Dish || !seen.contains(step)) else { continue };
         seen.push(step);
         let it = JobRef { serial, step, nth: job.nth };
         let label = match job.owner {
@@ -338,9 +338,11 @@ pub(super) fn mend(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
         return sitting.notice(Text::new("room-stale"));
     };
     plan.remember("mended", None, by, now);
+    let mut change = plan_words::change(&offer.change);
+    super::dishes::put_name(&mut change, &plan.wish.dishes);
     super::order::absorb(&mut plan.wish, &offer.change.apply(&order));
     plan.adopt(&offer.schedule, now);
-    let text = Text::new("room-mended").with("change", Arg::from(plan_words::change(&offer.change)));
+    let text = Text::new("room-mended").with("change", Arg::from(change));
     sitting.answer(text).key("conflict").how(How::Edit);
     board::refresh(sitting);
 }

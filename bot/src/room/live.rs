@@ -56,6 +56,7 @@ impl LivePlan {
             told: None,
             doubted: Vec::new(),
             alarms: Vec::new(),
+            adding: None,
             learned: false,
         };
         plan.adopt(schedule, now);
@@ -276,7 +277,10 @@ impl LivePlan {
 
 /// Called, not answered, and long past.
 fn is_assumed(job: &LiveJob, now: Moment) -> bool {
-    let kind = matches!(job.step(), Some(Step::Buy | Step::Thaw | Step::Salt | Step::Temper | Step::Fire | Step::On));
+    let kind = matches!(
+        job.step(),
+        Some(Step::Buy | Step::Thaw | Step::Salt | Step::Temper | Step::Fire | Step::On | Step::Dish)
+    );
     kind && !job.denied && job.state == JobState::Waiting && job.calls > 0 && now - job.at > TAKEN_FOR_DONE
 }
 

@@ -13,6 +13,7 @@ mod birds;
 mod board;
 mod calls;
 mod comings;
+mod dishes;
 mod dose;
 mod export;
 mod farewell;
@@ -159,6 +160,9 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
     if rest.is_empty() {
         return planning::asked(sitting, who);
     }
+    if dishes::told(sitting, rest) {
+        return;
+    }
     let (wish, problems) = planning::read(sitting, rest);
     if wish == crate::reading::Wish::default() && problems.is_empty() {
         sitting.answer(Text::new("room-plan-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
@@ -177,7 +181,7 @@ fn step_named(sitting: &mut Sitting<'_>, rest: &str, act: impl FnOnce(&mut Sitti
         return jobs::list(sitting, serial);
     }
     let step = crate::reading::read_step(rest, sitting.lexicon());
-    match step.and_then(|(step, nth)| jobs::by_step(sitting, step, nth)) {
+    match dishes::job(sitting, rest).or_else(|| step.and_then(|(step, nth)| jobs::by_step(sitting, step, nth))) {
         Some(it) => act(sitting, it),
         None => {
             sitting.answer(Text::new("room-step-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
@@ -211,7 +215,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if planning::is_wish(sitting, text) {
         return plan(sitting, text);
     }
-    if addressed && hands::told(sitting, text) {
+    if addressed && (hands::told(sitting, text) || sitting.room.plan.is_some() && dishes::told(sitting, text)) {
         return;
     }
     if reports::told(sitting, text) {
@@ -295,6 +299,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Skip(it) => jobs::skip(sitting, it),
         Action::Take(it) => jobs::take(sitting, it),
         Action::Drop(it) => jobs::drop(sitting, it),
+        Action::Seat(serial, rank) => dishes::seat(sitting, serial, rank),
         Action::Giving(serial) => hands::giving(sitting, serial),
         Action::Give(it) => hands::give(sitting, it),
         Action::AskFor(it, who) => hands::ask(sitting, it, who),

@@ -3,7 +3,7 @@
 use super::state::Question;
 use crate::reading::Wish;
 use carvetime_core::bird::{self, Bird, BirdMass, BirdMassError, Condition, Diners, Form, Kind};
-use carvetime_core::plan::{Carry, Order, Salting, Thawing};
+use carvetime_core::plan::{Carry, DishHeat, Dishes, Order, Salting, Thawing};
 use carvetime_core::quantity::{Mass, Temperature, celsius, fahrenheit, grams, in_pounds, pounds};
 use carvetime_core::range::Range;
 use carvetime_core::roast::{Cooker, Heat};
@@ -101,7 +101,12 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
     };
     let heat = Heat { cooker, setting: wish.setting_c.map_or_else(|| usual_setting(kind, cooker), celsius) };
     let drive = TimeDelta::minutes(i64::from(wish.drive_min.unwrap_or(USUAL_DRIVE_MIN)));
+    let mut dishes = Dishes::default();
+    for (place, dish) in (0_u8..).zip(&wish.dishes) {
+        dishes.set(place, dish.as_ref().map(|dish| super::dishes::stored(dish, heat)));
+    }
     Ok(Some(Order {
+        dishes,
         birds: u8::try_from(birds).map_err(|_| OrderError::TooManyGuests(guests(wish)))?,
         salting: named(&wish.salting, Salting::from_name).unwrap_or(Salting::Dry),
         short_rest: wish.short_rest.unwrap_or(false),
@@ -134,6 +139,18 @@ pub fn absorb(wish: &mut Wish, order: &Order) {
     wish.birds = Some(order.birds);
     wish.short_rest = Some(order.short_rest);
     wish.elsewhere = Some(order.carry.is_some());
+    for (place, told) in (0_u8..).zip(&mut wish.dishes) {
+        match (order.dishes.get(place), told.as_mut()) {
+            (Some(dish), Some(told)) => {
+                told.minutes = u32::try_from(dish.takes.num_minutes()).unwrap_or(told.minutes);
+                told.ahead = dish.ahead;
+                if let DishHeat::Oven(setting) | DishHeat::Smoker(setting) = dish.heat {
+                    told.setting_c = Some(carvetime_core::quantity::in_celsius(setting));
+                }
+            }
+            _ => *told = None,
+        }
+    }
 }
 
 fn named<T>(name: &Option<String>, from_name: fn(&str) -> Option<T>) -> Option<T> {

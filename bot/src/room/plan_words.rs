@@ -6,7 +6,7 @@
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{BirdError, Condition};
 use carvetime_core::plan::{
-    Caution, Change, Moment, Need, Offer, Order, Reason, Salting, Schedule, Step, Thawing, spans,
+    Caution, Change, DishHeat, Moment, Need, Offer, Order, Reason, Salting, Schedule, Step, Thawing, spans,
 };
 use carvetime_core::quantity::fahrenheit;
 use carvetime_core::roast::{self, Cooker, RoastError};
@@ -34,12 +34,17 @@ fn fahrenheit_arg(degrees: f64) -> Arg {
 
 /// What the `nth` (from 0) of a step is called on the board.
 pub fn step_name(step: Step, nth: u8) -> Text {
-    Text::named("plan-step", named(step, nth))
+    of_dish(Text::named("plan-step", named(step, nth)), step, nth)
 }
 
 /// What it is called once it is done.
 pub fn step_done(step: Step, nth: u8) -> Text {
-    Text::named("plan-done", named(step, nth))
+    of_dish(Text::named("plan-done", named(step, nth)), step, nth)
+}
+
+/// A dish is called by the name its cook gave it.
+fn of_dish(text: Text, step: Step, nth: u8) -> Text {
+    if step == Step::Dish { text.with("name", Arg::Dish(nth)) } else { text }
 }
 
 /// A second thawing is the move from the fridge into cold water: it has a name of its own.
@@ -94,6 +99,7 @@ pub fn step_call(step: Step, nth: u8, of: usize, order: Option<&Order>, latest: 
             .with("target", safe()),
         Step::Serve => Text::new("plan-call-serve"),
         Step::Leftovers => Text::new("plan-call-leftovers"),
+        Step::Dish => dish_call(nth, order),
     };
     vec![text]
 }
@@ -105,6 +111,19 @@ fn fire_call(order: Option<&Order>) -> Text {
     };
     let setting = order.map_or_else(|| fahrenheit(roast::OVEN_AUTHORITY_F), |order| order.heat.setting);
     text.with("setting", Arg::Temperature(setting))
+}
+
+fn dish_call(nth: u8, order: Option<&Order>) -> Text {
+    let Some(dish) = order.and_then(|order| order.dishes.get(nth)) else {
+        return Text::new("plan-call-dish").with("name", Arg::Dish(nth));
+    };
+    let text = match dish.heat {
+        DishHeat::Oven(setting) => Text::new("plan-call-dish-oven").with("setting", Arg::Temperature(setting)),
+        DishHeat::Smoker(setting) => Text::new("plan-call-dish-smoker").with("setting", Arg::Temperature(setting)),
+        DishHeat::Stove => Text::new("plan-call-dish-stove"),
+        DishHeat::None => Text::new("plan-call-dish-made"),
+    };
+    text.with("name", Arg::Dish(nth)).with("takes", Arg::Span(dish.takes))
 }
 
 fn cooker(order: Option<&Order>) -> Cooker {
@@ -166,6 +185,11 @@ pub fn reason(reason: &Reason) -> Text {
             Text::new("plan-reason-reheat-within").with("most", Arg::Span(most)).with("target", safe())
         }
         Reason::CookedKeeps { most } => Text::new("plan-reason-cooked-keeps").with("most", Arg::Span(most)),
+        Reason::DishHot { dish, most } => {
+            Text::new("plan-reason-dish-hot").with("name", Arg::Dish(dish)).with("most", Arg::Span(most))
+        }
+        Reason::DishAhead { dish } => Text::new("plan-reason-dish-ahead").with("name", Arg::Dish(dish)),
+        Reason::HeatTaken { dish } => Text::new("plan-reason-heat-taken").with("name", Arg::Dish(dish)),
         Reason::Sociable => Text::new("plan-reason-sociable"),
         Reason::DinnerPast => Text::new("plan-reason-dinner-past"),
         Reason::DinnerTooFar => Text::new("plan-reason-dinner-too-far"),
@@ -210,6 +234,9 @@ pub fn change(change: &Change) -> Text {
         Change::TwoBirds(mass) => Text::new("plan-change-two-birds").with("mass", Arg::Mass(mass.get())),
         Change::BuyFresh => Text::new("plan-change-buy-fresh"),
         Change::BuyLater => Text::new("plan-change-buy-later"),
+        Change::DishBeside(dish) => Text::new("plan-change-dish-beside").with("name", Arg::Dish(dish)),
+        Change::DishAhead(dish) => Text::new("plan-change-dish-ahead").with("name", Arg::Dish(dish)),
+        Change::DishOut(dish) => Text::new("plan-change-dish-out").with("name", Arg::Dish(dish)),
     }
 }
 
@@ -246,6 +273,16 @@ pub fn offer_cost(offer: &Offer) -> Text {
         Change::TwoBirds(_) => Text::new("plan-cost-two-birds"),
         Change::BuyFresh => Text::new("plan-cost-buy-fresh").with("when", when(Step::Buy)),
         Change::BuyLater => Text::new("plan-cost-buy-later").with("when", when(Step::Buy)),
+        Change::DishBeside(dish) => {
+            let takes = schedule.job(Step::Dish, dish).map_or(TimeDelta::zero(), |job| job.lasts);
+            let at = schedule.job(Step::Dish, dish).map_or(schedule.finish.p50, |job| job.at);
+            Text::new("plan-cost-dish-beside").with("takes", Arg::Span(takes)).with("when", Arg::DayClock(at))
+        }
+        Change::DishAhead(dish) => {
+            let at = schedule.job(Step::Dish, dish).map_or(schedule.finish.p50, |job| job.at);
+            Text::new("plan-cost-dish-ahead").with("when", Arg::DayClock(at)).with("target", safe())
+        }
+        Change::DishOut(_) => Text::new("plan-cost-dish-out"),
     }
 }
 
@@ -347,7 +384,7 @@ mod tests {
 
     #[test]
     fn every_step_has_a_name_that_fits_a_line_and_a_word_for_done() {
-        for &step in Step::ALL {
+        for &step in Step::ALL.iter().filter(|step| **step != Step::Dish) {
             for nth in 0..2 {
                 for text in said(&step_name(step, nth)).into_iter().chain(said(&step_done(step, nth))) {
                     assert!(text.chars().count() < 29, "{text}");
@@ -365,7 +402,7 @@ mod tests {
         let carried =
             Order { carry: Some(Carry { drive: TimeDelta::hours(1) }), ..order(Condition::Fresh, Cooker::Smoker) };
         for order in [None, Some(&water), Some(&wet), Some(&stuffed), Some(&carried)] {
-            for &step in Step::ALL {
+            for &step in Step::ALL.iter().filter(|step| **step != Step::Dish) {
                 for text in step_call(step, 1, 3, order, monday_evening()).iter().flat_map(said) {
                     assert!(text.chars().count() > 10, "{text}");
                 }

@@ -386,6 +386,9 @@ pub struct LivePlan {
     /// Alarms raised and not over, by name.
     #[serde(default)]
     pub alarms: Vec<String>,
+    /// The dishes with one more that does not fit, until a way out is picked.
+    #[serde(default)]
+    pub adding: Option<Vec<Option<crate::reading::WishDish>>>,
     /// The cooker's profile has learned from this cook.
     #[serde(default)]
     pub learned: bool,
@@ -632,6 +635,7 @@ mod tests {
             told: None,
             doubted: Vec::new(),
             alarms: Vec::new(),
+            adding: None,
             learned: false,
         };
         let mut room = Room::new(RoomId(-1), RoomKind::Group);

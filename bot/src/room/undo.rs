@@ -89,6 +89,6 @@ fn what(sitting: &Sitting<'_>, change: &Change) -> Text {
 
 /// The stored name as a word Fluent may select by.
 fn choice(name: &str) -> &'static str {
-    const NAMES: [&str; 7] = ["done", "skipped", "take", "drop", "moved", "mended", "logged"];
+    const NAMES: [&str; 8] = ["done", "skipped", "take", "drop", "moved", "mended", "logged", "dish"];
     NAMES.into_iter().find(|known| *known == name).unwrap_or("other")
 }

@@ -64,6 +64,8 @@ fn written(tongue: &Tongue, arg: &Arg, reader: &Reader) -> String {
             // A year is said only where it could be mistaken: January is near to December.
             formats.day(local, (local - now).num_days().abs() > 300)
         }
+        // Nobody has put its name in: better a gap than a number that means nothing to anyone.
+        Arg::Dish(_) => String::new(),
         Arg::Text(text) => tongue.say(text, reader),
         Arg::List(texts) => formats.list(&texts.iter().map(|text| tongue.say(text, reader)).collect::<Vec<_>>()),
         Arg::Lines(texts) => texts.iter().map(|text| tongue.say(text, reader)).collect::<Vec<_>>().join("\n"),

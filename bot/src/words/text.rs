@@ -53,6 +53,8 @@ pub enum Arg {
     DayClock(DateTime<Utc>),
     /// A day: `Thursday, November 25`.
     Day(DateTime<Utc>),
+    /// The name of the dish at that place of the plan; put in before a message leaves the room.
+    Dish(u8),
     /// Another message.
     Text(Box<Text>),
     /// Several messages, joined by the locale's list rules (`a, b and c`).

@@ -326,7 +326,9 @@ impl<'a> Network<'a> {
         }
         if self.order.bird.condition == Condition::Fresh {
             let keeps = Reason::RawKeeps { most: spans::RAW_KEEPS };
-            self.at_most(BUY, ON, spans::RAW_KEEPS, keeps);
+            // What is still to be bought leaves room for a fire lit late.
+            let most = if self.is_open(BUY) { spans::RAW_KEEPS - spans::RAW_SLACK } else { spans::RAW_KEEPS };
+            self.at_most(BUY, ON, most, keeps);
             if self.order.at_home && self.past.done(Step::Buy, 0).is_none() && self.is_open(ON) {
                 self.stn.at_most(ORIGIN, ON, spans::RAW_KEEPS.num_seconds(), keeps);
             }

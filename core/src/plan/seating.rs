@@ -170,9 +170,7 @@ fn rivals(seat: &Seat, seated: &[Seat]) -> Vec<Seat> {
     let mut rivals = Vec::new();
     for other in same.rev() {
         let beside = seat.turn == Turn::Beside && other.turn == Turn::Beside;
-        if beside || !other.dish.heat.agrees(seat.dish.heat) {
-            rivals.push(*other);
-        } else if room <= 1 {
+        if beside || !other.dish.heat.agrees(seat.dish.heat) || room <= 1 {
             rivals.push(*other);
         } else {
             room -= 1;

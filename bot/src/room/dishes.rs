@@ -1,0 +1,251 @@
+//! What else is on the table: dishes added to the plan and taken from it, in the one solver with the bird.
+//!
+//! Anyone here may add a dish: it is a job more. Where it doesn't fit, nothing changes until someone picks a way out.
+
+use super::action::{Action, JobRef};
+use super::live;
+use super::sitting::{button, labelled};
+use super::state::LivePlan;
+use super::turn::{FileContent, How, Say};
+use super::{Sitting, board, jobs, plan_words, proposal};
+use crate::reading::{DishOrder, DishProblem, WishDish, fold, read_dish};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Conflict, MOST_DISHES, Schedule, Step};
+use carvetime_core::quantity::{celsius, fahrenheit};
+use chrono::TimeDelta;
+
+/// Words that add a dish or take one away. `false`: they do neither.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some(read) = read_dish(text, &sitting.ground()) else { return false };
+    let Some(plan) = &sitting.room.plan else {
+        sitting.answer(Text::new("dish-no-plan"));
+        return true;
+    };
+    match read {
+        Ok(DishOrder::Add(dish)) => {
+            let mut dishes = plan.wish.dishes.clone();
+            let free = dishes.iter().position(Option::is_none).unwrap_or(dishes.len());
+            if free >= MOST_DISHES {
+                sitting.answer(Text::new("dish-too-many").with("most", Arg::Count(MOST_DISHES as i64)));
+                return true;
+            }
+            if free == dishes.len() {
+                dishes.push(None);
+            }
+            if let Some(slot) = dishes.get_mut(free) {
+                *slot = Some(dish);
+            }
+            add(sitting, dishes, free);
+        }
+        Ok(DishOrder::Remove(name)) => remove(sitting, &name),
+        Err(problem) => {
+            sitting.answer(complaint(problem));
+        }
+    }
+    true
+}
+
+fn complaint(problem: DishProblem) -> Text {
+    match problem {
+        DishProblem::NoName => Text::new("dish-no-name"),
+        DishProblem::NoTime(name) => Text::new("dish-no-time").with("name", Arg::Verbatim(name)),
+        DishProblem::Time(name) => Text::new("dish-time").with("name", Arg::Verbatim(name)),
+        DishProblem::Setting(setting) => Text::new("dish-setting")
+            .with("setting", Arg::Temperature(setting))
+            .with("low", Arg::Temperature(fahrenheit(150.0)))
+            .with("high", Arg::Temperature(fahrenheit(550.0))),
+    }
+}
+
+fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize) {
+    let light = sitting.light();
+    let standing = sitting.room.plan.as_ref().and_then(|plan| plan.solve(&light));
+    if let Some(Err(conflict)) = standing {
+        // One thing after the other: with the dinner in doubt no dish can be placed.
+        return jobs::tell_conflict(sitting, &conflict);
+    }
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let changed =
+        LivePlan { wish: crate::reading::Wish { dishes: dishes.clone(), ..plan.wish.clone() }, ..plan.clone() };
+    match changed.solve(&light) {
+        Some(Ok(schedule)) => {
+            adopt(sitting, dishes, &schedule);
+            let nth = u8::try_from(place).unwrap_or(0);
+            say_added(sitting, nth, &schedule);
+        }
+        Some(Err(conflict)) => {
+            plan.adding = Some(dishes);
+            clash(sitting, &conflict);
+        }
+        None => {}
+    }
+}
+
+/// It does not fit as it stands: why, and what would do.
+fn clash(sitting: &mut Sitting<'_>, conflict: &Conflict) {
+    let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
+    let mut lines = proposal::clash(conflict);
+    lines.extend(proposal::all_offers(conflict));
+    let offers: Vec<_> = (0_u8..)
+        .zip(conflict.offers.iter().take(proposal::MOST_OFFERS))
+        .map(|(rank, offer)| labelled(plan_words::change(&offer.change), &Action::Seat(serial, rank)))
+        .collect();
+    let say = sitting.answer_all(lines).key("dish");
+    for offer in offers {
+        say.row([offer]);
+    }
+}
+
+/// A way out is picked for the dish that did not fit.
+pub(super) fn seat(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
+    let light = sitting.light();
+    let pending = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial);
+    let Some((plan, dishes)) = pending.and_then(|plan| plan.adding.clone().map(|dishes| (plan, dishes))) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    let changed = LivePlan { wish: crate::reading::Wish { dishes, ..plan.wish.clone() }, ..plan.clone() };
+    let (Some(order), Some(Err(conflict))) = (changed.order(light.zone), changed.solve(&light)) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    let Some(offer) = conflict.offers.get(usize::from(rank)) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    if moves_the_dinner(&offer.change) && !super::may::steer(sitting) {
+        return super::may::refuse(sitting);
+    }
+    // The name is put in now: a dish left out has none afterwards.
+    let mut change = plan_words::change(&offer.change);
+    put_name(&mut change, &changed.wish.dishes);
+    let mut wish = changed.wish.clone();
+    super::order::absorb(&mut wish, &offer.change.apply(&order));
+    let (now, by) = (sitting.now, sitting.speaker());
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    plan.remember("dish", None, by, now);
+    plan.wish = wish;
+    plan.adding = None;
+    plan.adopt(&offer.schedule, now);
+    let text = Text::new("room-mended").with("change", Arg::from(change));
+    sitting.answer(text).key("dish").how(How::Edit);
+    board::refresh(sitting);
+}
+
+fn moves_the_dinner(change: &carvetime_core::plan::Change) -> bool {
+    use carvetime_core::plan::Change;
+    !matches!(change, Change::DishBeside(_) | Change::DishAhead(_) | Change::DishOut(_))
+}
+
+fn adopt(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, schedule: &Schedule) {
+    let (now, by) = (sitting.now, sitting.speaker());
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    plan.remember("dish", None, by, now);
+    let before = plan.jobs.clone();
+    plan.wish.dishes = dishes;
+    plan.adding = None;
+    plan.adopt(schedule, now);
+    let shifts = live::shifts(&before, plan);
+    jobs::tell_shifts(sitting, &shifts);
+    board::refresh(sitting);
+}
+
+fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule) {
+    let Some(plan) = &sitting.room.plan else { return };
+    let undo = Action::Undo(plan.serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
+    let hot = plan.wish.dishes.get(usize::from(nth)).and_then(Option::as_ref).is_some_and(|dish| dish.hot_through);
+    let Some(job) = schedule.job(Step::Dish, nth) else { return };
+    let text = Text::new("dish-added")
+        .with("what", Arg::from(plan_words::step_name(Step::Dish, nth)))
+        .with("when", Arg::DayClock(job.at));
+    let caution = hot.then(|| Text::new("dish-hot-through").with("target", Arg::Temperature(super::target())));
+    sitting.answer(text).lines(caution).key("dish").row([button("room-button-undo", &undo)]);
+}
+
+fn remove(sitting: &mut Sitting<'_>, name: &str) {
+    let Some(place) = named(sitting, name) else {
+        let known = names(sitting).into_iter().map(|name| Text::new("dish-name").with("name", Arg::Verbatim(name)));
+        let known: Vec<Text> = known.collect();
+        let text = if known.is_empty() {
+            Text::new("dish-none")
+        } else {
+            Text::new("dish-unknown").with("known", Arg::List(known))
+        };
+        sitting.answer(text.with("name", Arg::Verbatim(name.to_owned())));
+        return;
+    };
+    let light = sitting.light();
+    let Some(plan) = &sitting.room.plan else { return };
+    let mut dishes = plan.wish.dishes.clone();
+    let gone = dishes.get_mut(usize::from(place)).and_then(Option::take);
+    let changed =
+        LivePlan { wish: crate::reading::Wish { dishes: dishes.clone(), ..plan.wish.clone() }, ..plan.clone() };
+    let (Some(gone), Some(Ok(schedule))) = (gone, changed.solve(&light)) else {
+        sitting.answer(Text::new("dish-stays"));
+        return;
+    };
+    adopt(sitting, dishes, &schedule);
+    sitting.answer(Text::new("dish-removed").with("name", Arg::Verbatim(gone.name)));
+}
+
+fn names(sitting: &Sitting<'_>) -> Vec<String> {
+    let dishes = sitting.room.plan.iter().flat_map(|plan| plan.wish.dishes.iter().flatten());
+    dishes.map(|dish| dish.name.clone()).collect()
+}
+
+/// The dish these words name.
+pub(super) fn named(sitting: &Sitting<'_>, text: &str) -> Option<u8> {
+    let text = format!(" {} ", fold(text));
+    let dishes = (0_u8..).zip(sitting.room.plan.as_ref()?.wish.dishes.iter());
+    dishes
+        .filter_map(|(place, dish)| Some((place, dish.as_ref()?)))
+        .find_map(|(place, dish)| text.contains(&format!(" {} ", fold(&dish.name))).then_some(place))
+}
+
+/// The dish's job these words name, if it is still to be done.
+pub(super) fn job(sitting: &Sitting<'_>, text: &str) -> Option<JobRef> {
+    jobs::by_step(sitting, Step::Dish, Some(named(sitting, text)?))
+}
+
+/// How the stored dishes go into an order.
+pub(super) fn stored(dish: &WishDish, bird: carvetime_core::roast::Heat) -> carvetime_core::plan::Dish {
+    use carvetime_core::plan::{Dish, DishHeat};
+    let heat = match dish.heat.as_deref() {
+        Some("oven") => DishHeat::Oven(dish.setting_c.map_or_else(|| fahrenheit(350.0), celsius)),
+        Some("smoker") => DishHeat::Smoker(dish.setting_c.map_or(bird.setting, celsius)),
+        Some("stove") => DishHeat::Stove,
+        _ => DishHeat::None,
+    };
+    Dish { heat, takes: TimeDelta::minutes(i64::from(dish.minutes)), ahead: dish.ahead }
+}
+
+// ---- names
+
+/// Puts the names of dishes where a text only has their place in the plan.
+pub(super) fn put_names(say: &mut Say, dishes: &[Option<WishDish>]) {
+    if dishes.is_empty() {
+        return;
+    }
+    let labels = say.buttons.iter_mut().flatten().map(|button| &mut button.label);
+    for text in say.text.iter_mut().chain(labels) {
+        put_name(text, dishes);
+    }
+    if let Some(FileContent::Calendar(calendar)) = say.file.as_mut().map(|file| &mut file.content) {
+        for event in &mut calendar.events {
+            put_name(&mut event.summary, dishes);
+            event.description.iter_mut().for_each(|text| put_name(text, dishes));
+        }
+    }
+}
+
+/// The same in one text.
+pub(super) fn put_name(text: &mut Text, dishes: &[Option<WishDish>]) {
+    for (_, arg) in &mut text.args {
+        match arg {
+            Arg::Dish(place) => {
+                let dish = dishes.get(usize::from(*place)).and_then(Option::as_ref);
+                *arg = Arg::Verbatim(dish.map(|dish| dish.name.clone()).unwrap_or_default());
+            }
+            Arg::Text(text) => put_name(text, dishes),
+            Arg::List(texts) | Arg::Lines(texts) => texts.iter_mut().for_each(|text| put_name(text, dishes)),
+            _ => {}
+        }
+    }
+}

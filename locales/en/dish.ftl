@@ -1,0 +1,14 @@
+# Dishes beside the bird.
+dish-added = Added: { $what }, { $when }.
+dish-hot-through = { $target } in the middle before it's eaten.
+dish-removed = { $name } is off the plan.
+dish-none = There are no dishes on the plan.
+dish-unknown = No { $name } on the plan. There is { $known }.
+dish-name = { $name }
+dish-stays = That doesn't work just now. Nothing has changed.
+dish-no-plan = The bird first: tell me about the dinner with /plan, then the rest of the table.
+dish-no-name = What is it, and how long does it take? Like this: /plan add stuffing in the oven 45 min at 375
+dish-no-time = How long does { $name } take? Like this: /plan add { $name } in the oven 45 min at 375
+dish-time = { $name } may take 1 min to 12 h.
+dish-setting = { $setting } is no setting for a dish: { $low } to { $high }.
+dish-too-many = That's { $most } dishes already. Take one away first: /plan remove …
