@@ -132,6 +132,7 @@ fn clip(text: &str) -> String {
 }
 
 #[cfg(test)]
+#[allow(clippy::panic)]
 mod tests {
     use super::*;
     use chrono::{TimeZone, Utc};
