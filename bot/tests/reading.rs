@@ -589,3 +589,35 @@ fn a_weekday_moves_dinner_to_the_one_nearest_it() {
     let tuesday = carvetime::reading::read_shift("tuesday 5 pm", dinner, &ground).unwrap().applied(dinner).unwrap();
     assert_eq!(tuesday, at("2027-12-07 17:00"));
 }
+
+#[test]
+fn a_dinner_in_another_city_is_at_that_city_s_hour() {
+    let ground = |tag| Ground::new(tag, tag != "en", chrono_tz::America::Chicago, at_noon());
+    let table = [
+        (
+            "en",
+            "14 lb fresh turkey, dinner Thursday 5 pm at my sister's in Denver, 3 h drive",
+            Some(("Denver", "America/Denver")),
+        ),
+        ("en", "dinner Thursday 5 pm, 40 min drive to San Diego", Some(("San Diego", "America/Los_Angeles"))),
+        ("en", "dinner Thursday 5 pm at my sister's, 40 min drive", None),
+        ("en", "dinner Thursday 5 pm in the oven", None),
+        (
+            "es",
+            "cena el jueves a las 17:00 en casa de mi hermana en Denver, 3 h en coche",
+            Some(("Denver", "America/Denver")),
+        ),
+    ];
+    for (tag, text, expected) in table {
+        let (wish, problems) = read_wish(text, &ground(tag));
+        let there = wish.there.as_ref().map(|there| (there.place.as_str(), there.zone.as_str()));
+        assert_eq!(there, expected, "{text} {problems:?}");
+        let zone = wish.there.as_ref().and_then(|there| there.zone()).unwrap_or(chrono_tz::America::Chicago);
+        let hour = wish.dinner.unwrap().with_timezone(&zone).format("%H:%M").to_string();
+        assert_eq!(hour, "17:00", "{text}");
+    }
+}
+
+fn at_noon() -> chrono::DateTime<chrono::Utc> {
+    chrono::TimeZone::with_ymd_and_hms(&chrono::Utc, 2027, 11, 20, 18, 0, 0).unwrap()
+}

@@ -300,6 +300,7 @@ lexicon-talk-did-travel = on the way, on our way, on my way, on way, left, leavi
 lexicon-talk-did-reheat = reheated, reheating, warmed
 lexicon-talk-did-serve = served, on the table, on table, eating, ate, eaten
 lexicon-talk-did-leftovers = finished leftovers, leftovers gone, leftovers finished, ate leftovers, threw leftovers away, threw leftovers out
+lexicon-talk-toward = in, to, near, at
 lexicon-talk-give = give, hand, ask, pass, assign, can, could, takes
 lexicon-talk-dish-add = add, also, plus
 lexicon-talk-dish-remove = remove, delete, without

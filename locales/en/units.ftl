@@ -47,3 +47,5 @@ units-day-clock = { $day } { $clock }
 
 # Said in place of a message that could not be put together.
 units-unsaid = I couldn't put that into words. That is my fault, not yours; /board shows where things stand.
+# A time by the clock of another place.
+units-there = { $when } ({ $place })

@@ -301,6 +301,7 @@ lexicon-talk-did-travel = en camino, camino, salido, salimos, vamos, vamos en ca
 lexicon-talk-did-reheat = recalentado, recalentada, recalentando, calentado, calentada
 lexicon-talk-did-serve = servido, servida, en la mesa, en mesa, comiendo, comido, cenando, cenado
 lexicon-talk-did-leftovers = sobras acabadas, acabado sobras, acabado las sobras, tirado sobras, tirado las sobras, no quedan sobras
+lexicon-talk-toward = en, a, hasta, cerca
 lexicon-talk-give = da, dale, pasa, pásale, pide, pídele, asigna, encarga, puede, puedes, pregunta, pregúntale
 lexicon-talk-dish-add = añade, añadir, agrega, agregar, además, también, suma
 lexicon-talk-dish-remove = quita, quitar, elimina, borra, sin

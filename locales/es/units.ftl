@@ -47,3 +47,5 @@ units-day-clock = { $day } { $clock }
 
 # Said in place of a message that could not be put together.
 units-unsaid = No he sabido decirlo. Es fallo mío, no tuyo; /board muestra cómo va todo.
+# A time by the clock of another place.
+units-there = { $when } ({ $place })

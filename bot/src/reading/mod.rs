@@ -31,5 +31,5 @@ pub use shift::{Shift, read_shift};
 pub use step::{Answer, is_done, read_answer, read_step};
 pub use talk::{Report, ReportKind, is_assent, is_greeting, is_help, is_thanks, is_undo, read_language, read_report};
 pub use when::{Lean, When, easter, read_when};
-pub use wish::{Wish, next_dinner, read_dinner_time, read_wish};
+pub use wish::{There, Wish, next_dinner, read_dinner_time, read_wish};
 pub use zone::{Zones, read_zone, zone_at};

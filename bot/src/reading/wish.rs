@@ -3,10 +3,11 @@
 //! Owns the sentence grammar of a plan: `14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325`. Start at
 //! [`read_wish`]. Order does not matter: what has a unit or a word beside it is taken first, bare numbers last.
 
-use super::ground::Ground;
+use super::ground::{Ground, settle};
 use super::problem::{FARTHEST_DINNER, GUESTS, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
 use super::sentence::Sentence;
 use super::when::{Lean, When, next_at, read_when, take};
+use super::zone::{Zones, read_zone};
 use carvetime_core::quantity::{Measure, Unit, in_celsius, in_grams, in_kilograms};
 use serde::{Deserialize, Serialize};
 
@@ -51,6 +52,9 @@ pub struct Wish {
     pub elsewhere: Option<bool>,
     /// Drive, minutes.
     pub drive_min: Option<u32>,
+    /// Where it is eaten, if clocks may differ there: the place as it was told and its IANA zone. The dinner hour is that place's.
+    #[serde(default)]
+    pub there: Option<There>,
     /// Cooked the day before.
     pub ahead: Option<bool>,
     /// The bird is already in the house.
@@ -64,7 +68,29 @@ pub struct Wish {
     pub dishes: Vec<Option<super::WishDish>>,
 }
 
+/// A place whose clock counts for the dinner.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct There {
+    /// As it was told. Untrusted text.
+    pub place: String,
+    /// IANA zone name.
+    pub zone: String,
+}
+
+impl There {
+    /// The zone, if it is still known.
+    pub fn zone(&self) -> Option<chrono_tz::Tz> {
+        self.zone.parse().ok()
+    }
+}
+
 impl Wish {
+    /// The ground on which the dinner's hour is read: the clock of the house it is eaten in.
+    pub fn table_ground(&self, ground: &Ground) -> Ground {
+        let zone = self.there.as_ref().and_then(There::zone).unwrap_or(ground.zone);
+        Ground { zone, ..*ground }
+    }
+
     /// What `newer` says replaces what was said before; the rest stays. A day told first and an hour told later make a
     /// moment only in [`Wish::settle`], for that takes a zone.
     pub fn merge(&mut self, newer: Wish) {
@@ -98,6 +124,7 @@ impl Wish {
             thawing,
             elsewhere,
             drive_min,
+            there,
             ahead,
             at_home,
             birds,
@@ -108,6 +135,7 @@ impl Wish {
     /// Puts a day and an hour told apart together: with a dinner told before, a new day keeps its hour and a new hour its
     /// day.
     pub fn settle(&mut self, ground: &Ground) {
+        let ground = &self.table_ground(ground);
         let before = self.dinner.map(|at| at.with_timezone(&ground.zone).naive_local());
         let day = self.dinner_day.or(before.map(|at| at.date()));
         let hour = self.dinner_hour.or(before.map(|at| at.time()));
@@ -143,6 +171,7 @@ pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     reader.words();
     reader.when();
     reader.bare_numbers();
+    reader.by_the_table_s_clock();
     (reader.wish, reader.problems)
 }
 
@@ -213,6 +242,40 @@ impl Reader<'_> {
             self.wish.elsewhere = Some(true);
         } else if self.s.has("here") && self.wish.elsewhere.is_none() {
             self.wish.elsewhere = Some(false);
+        }
+        if self.wish.elsewhere == Some(true) {
+            self.there();
+        }
+    }
+
+    /// `in Denver`, `to my sister's in San Diego`: another house with a clock of its own.
+    fn there(&mut self) {
+        const LONGEST_NAME: usize = 3;
+        let lexicon = self.ground.lexicon;
+        let toward = |at: usize| lexicon.talk(&super::fold(self.s.raw(at)), "toward");
+        let found = self.places().filter(|at| *at > 0 && self.free(*at) && toward(at - 1)).find_map(|at| {
+            let last = (at + LONGEST_NAME).min(self.s.len());
+            let words =
+                |at: usize| self.s.number(at).is_none() && self.s.amount(at).is_none() && self.s.mark(at).is_none();
+            let named = (at..last).take_while(|end| words(*end));
+            let mut named = named.map(|end| (end, self.s.quote(at, end)));
+            named.find_map(|(end, name)| match read_zone(name) {
+                Zones::One(zone) => Some((at, end, name.to_owned(), zone)),
+                _ => None,
+            })
+        });
+        if let Some((from, to, place, zone)) = found {
+            self.take(from, to);
+            if zone != self.ground.zone {
+                self.wish.there = Some(There { place, zone: zone.name().to_owned() });
+            }
+        }
+    }
+
+    /// The hour that was read on the kitchen's clock is the table's.
+    fn by_the_table_s_clock(&mut self) {
+        if let (Some(dinner), Some(zone)) = (self.wish.dinner, self.wish.there.as_ref().and_then(There::zone)) {
+            self.wish.dinner = Some(settle(zone, dinner.with_timezone(&self.ground.zone).naive_local()));
         }
     }
 

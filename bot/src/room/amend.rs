@@ -126,7 +126,7 @@ fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Mo
     let dinner = sitting.room.plan.as_ref()?.wish.dinner?;
     let bare = text.trim().chars().all(|c| c.is_ascii_digit());
     let hour = is_brief(text) || is_of_the_hour(&Sentence::read(text, sitting.lexicon()));
-    let shift = (hour && !bare).then(|| reading::read_shift(text, dinner, &sitting.ground())).flatten()?;
+    let shift = (hour && !bare).then(|| reading::read_shift(text, dinner, &sitting.table_ground())).flatten()?;
     shift.applied(dinner).filter(|to| *to > sitting.now)
 }
 

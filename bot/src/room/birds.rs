@@ -78,6 +78,7 @@ impl Sitting<'_> {
     }
 
     fn mark(&self, say: &mut Say) {
+        self.tell_by_the_table(say);
         if let Some(plan) = &self.room.plan {
             let pending = plan.adding.as_ref().filter(|_| say.key.as_deref() == Some("dish"));
             dishes::put_names(say, pending.unwrap_or(&plan.wish.dishes));

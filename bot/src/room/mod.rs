@@ -37,6 +37,7 @@ mod readings;
 mod reports;
 mod settings;
 mod sitting;
+mod there;
 mod undo;
 mod which;
 

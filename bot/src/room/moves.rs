@@ -45,7 +45,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
 }
 
 fn target(sitting: &Sitting<'_>, text: &str, dinner: Moment) -> Option<Moment> {
-    reading::read_shift(text, dinner, &sitting.ground())?.applied(dinner)
+    reading::read_shift(text, dinner, &sitting.table_ground())?.applied(dinner)
 }
 
 pub(super) fn to_then(sitting: &mut Sitting<'_>, to: Moment) {

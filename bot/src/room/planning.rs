@@ -105,7 +105,7 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
 
 /// Before the zone is known an hour is only an hour on the kitchen's wall.
 fn by_the_clock(sitting: &Sitting<'_>, mut wish: Wish) -> Wish {
-    if let (None, Some(dinner)) = (sitting.zone(), wish.dinner) {
+    if let (None, Some(dinner), None) = (sitting.zone(), wish.dinner, &wish.there) {
         let wall = dinner.naive_utc();
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, Some(wall.date()), Some(wall.time()));
     }

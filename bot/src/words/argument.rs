@@ -3,7 +3,7 @@
 //! Unit names are messages of `locales/*/units.ftl` like any other; this module decides which of them and how a number is
 //! rounded. Rounds for reading only: a number to act on has been rounded by core before.
 
-use super::formats::days_apart;
+use super::formats::{Formats, days_apart};
 use super::html::escape;
 use super::reader::{Reader, UnitSystem};
 use super::text::{Arg, Text};
@@ -12,7 +12,8 @@ use carvetime_core::quantity::{
     Mass, SpoonSystem, Temperature, TemperatureInterval, Volume, in_celsius, in_fahrenheit, in_grams, in_kilograms,
     in_milliliters, in_pounds, round_spoons,
 };
-use chrono::TimeDelta;
+use chrono::{DateTime, TimeDelta, Utc};
+use chrono_tz::Tz;
 use fluent_bundle::FluentValue;
 use uom::si::temperature_interval::{degree_celsius, degree_fahrenheit};
 
@@ -47,17 +48,10 @@ fn written(tongue: &Tongue, arg: &Arg, reader: &Reader) -> String {
         Arg::Span(span) => say(self::span(*span)),
         Arg::SpanRange(from, to) => say(span_range(*from, *to)),
         Arg::Clock(at) => formats.clock(at.with_timezone(&reader.zone).time()),
-        Arg::DayClock(at) => {
-            let local = at.with_timezone(&reader.zone).naive_local();
-            let now = reader.now.with_timezone(&reader.zone).naive_local();
-            let day = if days_apart(local, now) > 6 {
-                formats.short_day(local.date())
-            } else {
-                formats.weekday(local.date())
-            };
-            let clock = formats.clock(local.time());
-            say(Text::new("units-day-clock").with("day", Arg::Verbatim(day)).with("clock", Arg::Verbatim(clock)))
-        }
+        Arg::DayClock(at) => say(day_clock(*at, reader.zone, reader, formats)),
+        Arg::There(at, zone, place) => say(Text::new("units-there")
+            .with("when", Arg::from(day_clock(*at, *zone, reader, formats)))
+            .with("place", Arg::Verbatim(place.clone()))),
         Arg::Day(at) => {
             let local = at.with_timezone(&reader.zone).date_naive();
             let now = reader.now.with_timezone(&reader.zone).date_naive();
@@ -71,6 +65,15 @@ fn written(tongue: &Tongue, arg: &Arg, reader: &Reader) -> String {
         Arg::Lines(texts) => texts.iter().map(|text| tongue.say(text, reader)).collect::<Vec<_>>().join("\n"),
         Arg::Mention { person, name } => format!("<a href=\"tg://user?id={}\">{}</a>", person.0, escape(name)),
     }
+}
+
+/// A day and a time of day by a zone's clock.
+fn day_clock(at: DateTime<Utc>, zone: Tz, reader: &Reader, formats: &Formats) -> Text {
+    let local = at.with_timezone(&zone).naive_local();
+    let now = reader.now.with_timezone(&zone).naive_local();
+    let day = if days_apart(local, now) > 6 { formats.short_day(local.date()) } else { formats.weekday(local.date()) };
+    let clock = formats.clock(local.time());
+    Text::new("units-day-clock").with("day", Arg::Verbatim(day)).with("clock", Arg::Verbatim(clock))
 }
 
 /// `value` with at most `decimals` decimals; never minus zero.

@@ -51,6 +51,8 @@ pub enum Arg {
     Clock(DateTime<Utc>),
     /// A day and a time of day: `Thu 5:00 PM`; the date too when more than six days away.
     DayClock(DateTime<Utc>),
+    /// A day and a time of day by the clock of another place, with its name: `Thu 5:00 PM (Denver)`.
+    There(DateTime<Utc>, chrono_tz::Tz, String),
     /// A day: `Thursday, November 25`.
     Day(DateTime<Utc>),
     /// The name of the dish at that place of the plan; put in before a message leaves the room.
