@@ -106,6 +106,7 @@ cook-log-noted = { $count ->
 }
 cook-log-nothing = Nothing new in it since the bird went on at { $on }.
 cook-log-not-on = When did the bird go on? Tell me that first, then send the log again.
+cook-log-full = I keep { $most } readings for a bird, and they are full. From here read the thermometer yourself: { $target } everywhere.
 cook-log-large = That file is too large: 2 MB is the most. Cut the log down to this cook.
 cook-log-lost = I couldn't fetch that file. Send it once more.
 # Readings of the past that can't be right.

@@ -5,7 +5,7 @@
 
 use crate::words::{Arg, Text};
 use carvetime_core::heat::Reading;
-use carvetime_core::quantity::{Temperature, celsius, fahrenheit};
+use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius};
 use chrono::{NaiveTime, TimeDelta};
 
 /// Why a log can't be read: where and what.
@@ -41,12 +41,17 @@ pub enum CsvFault {
 /// Lines taken at most: a reading a second for a day.
 const LONGEST: usize = 86_400;
 
+/// Columns looked at: no thermometer writes more, and a file of nothing but commas has a million.
+const WIDEST: usize = 64;
+
+/// As many readings as a log is thinned to: a forecast gains nothing from more.
+pub const MOST: usize = 240;
+
 impl CsvProblem {
     /// What is wrong and what to do.
     pub fn text(&self) -> Text {
         let line = Arg::Count(i64::try_from(self.line).unwrap_or(i64::MAX));
-        let given =
-            |id: &'static str, cell: &str| Text::new(id).with("given", Arg::Verbatim(cell.chars().take(40).collect()));
+        let given = |id: &'static str, cell: &str| Text::new(id).with("given", Arg::Verbatim(shown(cell)));
         match &self.fault {
             CsvFault::Empty => Text::new("forecast-csv-empty"),
             CsvFault::NoTime => Text::new("forecast-csv-no-time"),
@@ -58,6 +63,24 @@ impl CsvProblem {
             CsvFault::TooLong => Text::new("forecast-csv-too-long"),
         }
         .with("line", line)
+    }
+}
+
+/// The start of a cell, without what no screen can show.
+fn shown(cell: &str) -> String {
+    cell.chars().filter(|c| !c.is_control()).take(40).collect()
+}
+
+/// The text of a file: UTF-8, or UTF-16 where its mark stands first, as some spreadsheets write it. Bytes that are neither
+/// show as marks and are refused where they stand.
+pub fn decode(bytes: &[u8]) -> String {
+    let units = |of: fn([u8; 2]) -> u16| -> Vec<u16> {
+        bytes.chunks_exact(2).skip(1).filter_map(|pair| Some(of(pair.try_into().ok()?))).collect()
+    };
+    match bytes {
+        [0xff, 0xfe, ..] => String::from_utf16_lossy(&units(u16::from_le_bytes)),
+        [0xfe, 0xff, ..] => String::from_utf16_lossy(&units(u16::from_be_bytes)),
+        _ => String::from_utf8_lossy(bytes).into_owned(),
     }
 }
 
@@ -86,6 +109,37 @@ pub struct Table {
     pub first: Option<NaiveTime>,
 }
 
+impl Table {
+    /// Evenly less of a long log, its last line kept.
+    pub fn thinned(&self) -> impl Iterator<Item = &Reading> {
+        let step = self.readings.len().div_ceil(MOST).max(1);
+        let last = self.readings.len().saturating_sub(1);
+        self.readings
+            .iter()
+            .enumerate()
+            .filter(move |(place, _)| (last - place).is_multiple_of(step))
+            .map(|(_, reading)| reading)
+    }
+
+    /// The log thinned, in the same form whatever it came in: what is kept while someone is asked about it.
+    pub fn to_text(&self) -> String {
+        let mut text = String::from(if self.first.is_some() { "time" } else { "minutes" });
+        text.push_str(",pit_c,breast_c,thigh_c\n");
+        for reading in self.thinned() {
+            match self.first {
+                Some(first) => text.push_str(&(first + reading.at).format("%H:%M:%S").to_string()),
+                None => text.push_str(&(reading.at.num_milliseconds() as f64 / 60_000.0).to_string()),
+            }
+            for spot in [reading.pit, reading.breast, reading.thigh] {
+                text.push(',');
+                text.push_str(&spot.map(|spot| format!("{:.2}", in_celsius(spot))).unwrap_or_default());
+            }
+            text.push('\n');
+        }
+        text
+    }
+}
+
 /// Reads a log. Minutes count from the bird meeting the heat; with times of day the first line does.
 ///
 /// # Errors
@@ -112,7 +166,7 @@ pub fn read_table(text: &str) -> Result<Table, CsvProblem> {
             return Err(fail(CsvFault::TooLong));
         }
         let mut reading = Reading { at: TimeDelta::zero(), pit: None, breast: None, thigh: None, sure: false };
-        let cells: Vec<&str> = line.split(separator).map(|c| c.trim().trim_matches('"').trim()).collect();
+        let cells: Vec<&str> = line.split(separator).take(WIDEST).map(|c| c.trim().trim_matches('"').trim()).collect();
         for (column, cell) in columns.iter().zip(cells.iter().copied().chain(std::iter::repeat(""))) {
             match column {
                 Column::Minutes => {
@@ -157,7 +211,7 @@ impl Spot {
 
 fn columns(header: &str, separator: char) -> Result<Vec<Column>, CsvFault> {
     let mut columns = Vec::new();
-    for name in header.split(separator) {
+    for name in header.split(separator).take(WIDEST) {
         let name = name.trim().trim_matches('"').trim().to_lowercase();
         let column = column(&name);
         let twin = |c: &Column| match (c, &column) {
@@ -266,6 +320,53 @@ mod tests {
             "\u{feff}Time;Breast (°C)\n23:50;4,5\n00:10;5,0\n",
             Ok(&[(0, None, Some(40.1), None), (1200, None, Some(41.0), None)]),
         );
+    }
+
+    #[test]
+    fn a_file_is_read_in_either_encoding() {
+        let text = "minutes,breast_c\n5,4.5\n";
+        let (mut little, mut big) = (vec![0xff, 0xfe], vec![0xfe, 0xff]);
+        little.extend(text.encode_utf16().flat_map(u16::to_le_bytes));
+        big.extend(text.encode_utf16().flat_map(u16::to_be_bytes));
+        for bytes in [text.as_bytes(), &little, &big] {
+            assert_eq!(decode(bytes), text);
+        }
+        // Without its mark, or cut in two, it is refused where it stands.
+        check(&decode(&little[2..]), Err((1, CsvFault::NoTime)));
+        little.pop();
+        assert_eq!(decode(&little), text[..text.len() - 1]);
+    }
+
+    #[test]
+    fn a_log_written_down_reads_back_thinned() {
+        let long: String = (0..5000)
+            .map(|n| format!("{}:{:02}:{:02},{},\n", 22 + n / 3600, n / 60 % 60, n % 60, 40 + n / 100))
+            .collect();
+        for (header, body) in
+            [("minutes,breast_f,thigh_f\n", "0,40,\n2.5,41,42\n".to_owned()), ("time,breast_f,thigh_f\n", long)]
+        {
+            let table = read_table(&format!("{header}{body}")).unwrap();
+            let text = table.to_text();
+            let again = read_table(&text).unwrap();
+            assert!(again.readings.len() <= MOST && text.len() < 10_000, "{}", text.len());
+            let last = |table: &Table| *table.readings.last().unwrap();
+            let (was, is) = (last(&table), last(&again));
+            let shift = table.readings.len() as i64; // thinned from its end: the first kept line is a little later
+            assert!((was.at - is.at).num_seconds().abs() <= shift, "{was:?} {is:?}");
+            assert!((in_fahrenheit(was.breast.unwrap()) - in_fahrenheit(is.breast.unwrap())).abs() < 0.02);
+        }
+    }
+
+    #[test]
+    fn what_no_thermometer_writes_is_refused_and_costs_little() {
+        check("minutes,breast_f\n\u{0},40\n", Err((2, CsvFault::NoNumber("\u{0}".into()))));
+        assert!(!format!("{:?}", read_csv("minutes,breast_f\n\u{0}\u{7}x,40").unwrap_err().text()).contains("\\0"));
+        let commas = ",".repeat(2 << 20);
+        check(&commas, Err((1, CsvFault::NoTime)));
+        check(&format!("minutes,breast_f{commas}\n1,40{commas}\n"), Ok(&[(60, None, Some(40.0), None)]));
+        check(&"[".repeat(2 << 20), Err((1, CsvFault::NoTime)));
+        let rows = format!("minutes,breast_f\n{}", "1,40\n".repeat(1_000_000));
+        check(&rows, Err((86_402, CsvFault::TooLong)));
     }
 
     #[test]

@@ -20,7 +20,7 @@ mod wish;
 pub mod zone;
 
 pub use command::{Address, Command, read_command};
-pub use csv::{CsvFault, CsvProblem, Table, read_csv, read_table};
+pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
 pub use dish::{DishOrder, DishProblem, WishDish, read_dish};
 pub use fold::fold;
 pub use ground::{Ground, settle};

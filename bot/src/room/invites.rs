@@ -67,9 +67,7 @@ pub(super) fn followed(sitting: &mut Sitting<'_>, secret: &str) {
         return;
     }
     sitting.change_person(who, |person| person.reachable = true);
-    if !sitting.room.members.contains(&who) {
-        sitting.room.members.push(who);
-    }
+    sitting.room.admit(who);
     let mut lines = vec![match sitting.room.title.clone() {
         Some(title) => Text::new("sharing-link-titled").with("title", Arg::Verbatim(title)),
         None => Text::new("sharing-link"),

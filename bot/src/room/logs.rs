@@ -10,8 +10,6 @@ use carvetime_core::plan::Moment;
 use carvetime_core::quantity::in_celsius;
 use chrono::TimeDelta;
 
-/// As many readings as a log is thinned to: a forecast gains nothing from more.
-const MOST: usize = 240;
 /// Closer than this to a reading there is already, a line of the log is the same reading.
 const SAME: TimeDelta = TimeDelta::seconds(45);
 /// Another clock may be this far ahead.
@@ -48,7 +46,8 @@ pub(super) fn sent(sitting: &mut Sitting<'_>, name: &str, content: &Document) {
     };
     let start = begins(sitting, &table, on);
     let known: Vec<Moment> = plan.counted().iter().map(|reading| reading.at).collect();
-    let new: Vec<StoredReading> = thinned(&table)
+    let new: Vec<StoredReading> = table
+        .thinned()
         .map(|reading| StoredReading {
             at: start + reading.at,
             pit_c: reading.pit.map(in_celsius),
@@ -63,6 +62,9 @@ pub(super) fn sent(sitting: &mut Sitting<'_>, name: &str, content: &Document) {
         .filter(|reading| reading.at >= on && reading.at <= sitting.now + AHEAD)
         .filter(|reading| known.iter().all(|at| (*at - reading.at).abs() > SAME))
         .collect();
+    if readings::too_many(sitting, new.len()) {
+        return;
+    }
     let (Some(first), Some(last)) = (new.first().cloned(), new.last().cloned()) else {
         sitting.answer(Text::new("cook-log-nothing").with("on", Arg::Clock(on)));
         return;
@@ -85,16 +87,4 @@ fn begins(sitting: &Sitting<'_>, table: &Table, on: Moment) -> Moment {
     let days = [day.pred_opt(), Some(day), day.succ_opt()];
     let starts = days.into_iter().flatten().map(|day| settle(zone, day.and_time(first)));
     starts.min_by_key(|start| (*start - on).abs()).unwrap_or(on)
-}
-
-/// Evenly less of a long log, its last line kept.
-fn thinned(table: &Table) -> impl Iterator<Item = &carvetime_core::heat::Reading> {
-    let step = table.readings.len().div_ceil(MOST).max(1);
-    let last = table.readings.len().saturating_sub(1);
-    table
-        .readings
-        .iter()
-        .enumerate()
-        .filter(move |(place, _)| (last - place).is_multiple_of(step))
-        .map(|(_, reading)| reading)
 }

@@ -288,10 +288,29 @@ fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
 }
 
 fn note(sitting: &mut Sitting<'_>, who: PersonId, reading: &StoredReading) {
+    if too_many(sitting, 1) {
+        return;
+    }
     let spots = spots_of(reading);
     keep(sitting, who, [reading.clone()]);
     let noted = Text::new("room-log-noted").with("parts", parts(&spots));
     answer(sitting, noted, &spots);
+}
+
+/// As many readings as one bird's plan keeps: one a minute for sixteen hours.
+const MOST: usize = 1000;
+
+/// Whether so many more would be too many; says so.
+pub(super) fn too_many(sitting: &mut Sitting<'_>, more: usize) -> bool {
+    let full = sitting.room.plan.as_ref().is_some_and(|plan| plan.readings.len() + more > MOST);
+    if full {
+        sitting.answer(
+            Text::new("cook-log-full")
+                .with("most", Arg::Count(MOST as i64))
+                .with("target", Arg::Temperature(super::target())),
+        );
+    }
+    full
 }
 
 /// Adds readings to the plan as one change, and settles the looks that asked for them.

@@ -78,8 +78,7 @@ impl<'a> Sitting<'a> {
             // Whoever presses elsewhere is no member for it.
             return;
         }
-        if !self.room.members.contains(&id) {
-            self.room.members.push(id);
+        if self.room.admit(id) {
             // Kept from now on, even if nothing about them is new to this turn: the others see their name.
             self.touched.insert(id);
         }
@@ -198,6 +197,7 @@ impl<'a> Sitting<'a> {
         self.says = std::mem::take(&mut self.sealed);
         self.address_private_buttons();
         self.room.put_in_order();
+        self.room.keep_few();
         let people = self.touched.iter().filter_map(|id| self.people.get(id).cloned()).collect();
         let changed = self.room != self.before.room;
         let bells = changed.then(|| birds::bells(&self.room, self.now));

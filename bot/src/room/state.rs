@@ -98,7 +98,29 @@ impl Room {
     }
 }
 
+/// As many people as a room remembers: a dinner has fewer, and a large public group must not weigh on every turn.
+const MOST_MEMBERS: usize = 200;
+
 impl Room {
+    /// Notes that `person` belongs here; beyond the most that are remembered they are heard and not noted.
+    pub fn admit(&mut self, person: PersonId) -> bool {
+        let new = !self.members.contains(&person) && self.members.len() < MOST_MEMBERS;
+        if new {
+            self.members.push(person);
+        }
+        new
+    }
+
+    /// Half-told wishes and questions of no more people than are remembered.
+    pub fn keep_few(&mut self) {
+        while self.drafts.len() > MOST_MEMBERS {
+            self.drafts.pop_first();
+        }
+        while self.questions.len() > MOST_MEMBERS {
+            self.questions.pop_first();
+        }
+    }
+
     /// The chat has this id from now on; what calls stand in it stands under the new one.
     pub fn rename(&mut self, to: RoomId) {
         let from = std::mem::replace(&mut self.id, to);

@@ -125,15 +125,21 @@ pub(super) fn sent(sitting: &mut Sitting<'_>, name: &str, content: &Document) {
         return logs::sent(sitting, name, content);
     }
     match (which(sitting, &Topic::Readings { bare: false, edited: false }, None), content) {
-        (Which::Unclear(serials), Document::Text(text)) => ask(sitting, &serials, |number, by, at| Unsure {
-            number,
-            by,
-            at,
-            text: text.clone(),
-            log: Some(name.to_owned()),
-            addressed: true,
-            edited: false,
-        }),
+        // What waits is kept thinned: a file may be large.
+        (Which::Unclear(serials), Document::Text(text)) => match reading::read_table(text) {
+            Ok(table) => ask(sitting, &serials, |number, by, at| Unsure {
+                number,
+                by,
+                at,
+                text: table.to_text(),
+                log: Some(name.to_owned()),
+                addressed: true,
+                edited: false,
+            }),
+            Err(problem) => {
+                sitting.answer(problem.text());
+            }
+        },
         (Which::One(serial), _) => {
             about(sitting, serial);
             logs::sent(sitting, name, content);
