@@ -10,6 +10,7 @@ pub mod engine;
 pub mod forecast_cli;
 pub mod picture;
 pub mod reading;
+pub mod redact;
 pub mod rehearse;
 pub mod room;
 pub mod telegram;

@@ -8,6 +8,7 @@ use carvetime::book::{self, BookError, SledBook};
 use carvetime::cli::{self, Cli, Command};
 use carvetime::engine::Engine;
 use carvetime::forecast_cli::{self, Flags, ForecastStop};
+use carvetime::redact;
 use carvetime::rehearse::{self, PlayError, Script};
 use carvetime::room::decide;
 use carvetime::room::state::Taste;
@@ -56,7 +57,7 @@ fn main() -> ExitCode {
         Err(Stop::Failed(texts)) => (1, said(&texts)),
         Err(Stop::Said(said)) => (1, said),
     };
-    let _ = writeln!(io::stderr(), "{}", said.replace('\n', " ")); // nowhere left to complain
+    let _ = writeln!(redact::stderr(), "{}", said.replace('\n', " ")); // nowhere left to complain
     ExitCode::from(status)
 }
 
@@ -70,7 +71,7 @@ fn log_to_stderr(cli: &Cli) {
     tracing_subscriber::fmt()
         .with_env_filter(filter)
         .with_ansi(io::stderr().is_terminal())
-        .with_writer(io::stderr)
+        .with_writer(redact::stderr)
         .init();
 }
 

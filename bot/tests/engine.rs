@@ -380,6 +380,62 @@ fn a_private_press_about_a_group_is_heard_in_the_group_without_a_crown() {
 }
 
 #[test]
+fn data_and_links_lead_from_one_s_own_private_chat_into_a_group_and_nowhere_else() {
+    let engine = Engine::new(Arc::new(SledBook::temporary().unwrap()), Arc::new(Plain), |scene, heard, _| {
+        let what = match &heard.what {
+            What::Pressed { data, .. } => data,
+            What::Said { text, .. } => text,
+            _ => panic!(),
+        };
+        let text = format!("{} {what}", scene.room.id.0);
+        let room = Room { plans_made: 1, ..scene.room.clone() };
+        Turn { room: Some(room), says: vec![Say::new(To::Room(scene.room.id), words(&text))], ..Turn::default() }
+    })
+    .unwrap();
+    let tom = RoomId(8);
+    for room in [GROUP, OTHER, tom, ROSA.private_room()] {
+        hear(&engine, said(room, "known from now on"));
+    }
+    drain_from(&engine, 1);
+    let link = |room: RoomId| format!("/start {:016x}{}", room.0.cast_unsigned(), "0".repeat(32));
+    let table = [
+        (pressed(ROSA.private_room(), "r-100:x"), "-100 x"),
+        (pressed(ROSA.private_room(), "r-100:r-200:x"), "-100 r-200:x"), // one step, and the rest means nothing
+        (pressed(ROSA.private_room(), "r7:x"), "7 x"),
+        (pressed(ROSA.private_room(), "r8:x"), "7 r8:x"),
+        (pressed(ROSA.private_room(), "r9223372036854775808:x"), "7 r9223372036854775808:x"),
+        (pressed(OTHER, "r-100:x"), "-200 r-100:x"),
+        (pressed(OTHER, "r-200:x"), "-200 x"),
+        (pressed(OTHER, "r8:x"), "-200 r8:x"),
+    ];
+    for (heard, expected) in table {
+        hear(&engine, heard);
+        assert_eq!(texts(&engine), ["", expected]);
+    }
+    for (from, to, expected) in
+        [(ROSA.private_room(), GROUP, GROUP), (ROSA.private_room(), tom, RoomId(7)), (OTHER, GROUP, OTHER)]
+    {
+        hear(&engine, said(from, &link(to)));
+        assert_eq!(texts(&engine), [format!("{} {}", expected.0, link(to))]);
+    }
+}
+
+#[test]
+fn a_book_is_kept_by_one_bot() {
+    let dir = tempfile::tempdir().unwrap();
+    let book = Arc::new(SledBook::open(&dir.path().join("one")).unwrap());
+    let engine = engine_over(book.clone());
+    assert!(engine.is_kept_by(4242).unwrap() && engine.is_kept_by(4242).unwrap());
+    assert!(!engine.is_kept_by(5151).unwrap());
+    let file = dir.path().join("backup");
+    engine.backup(&file).unwrap();
+    carvetime::book::restore(&file, &dir.path().join("two")).unwrap();
+    let restored = engine_over(Arc::new(SledBook::open(&dir.path().join("two")).unwrap()));
+    assert!(!restored.is_kept_by(5151).unwrap());
+    assert!(restored.is_kept_by(4242).unwrap());
+}
+
+#[test]
 fn buttons_sent_privately_about_a_group_say_which_group() {
     let engine = engine();
     hear(&engine, said(GROUP, "tell come here"));

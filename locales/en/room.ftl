@@ -51,6 +51,7 @@ room-no-plan = No plan yet. Start one with a sentence, like “/plan 14 lb froze
 room-stale = That button is from an earlier plan. /board shows how things stand.
 room-not-yours = That one is for somebody else to answer.
 room-not-here = You're not in that chat, so I can't change its plan.
+room-flooded = Too much at once: I've stopped reading. Give me a minute.
 room-need-person = I can't tell who you are in here. Post as yourself and try again.
 room-may-host = Only { $name }, who started the plan, or an admin can do that.
 room-may-not = Only an admin of this chat can do that.

@@ -20,6 +20,8 @@ telegram-no-token = There is no bot token.
 telegram-no-token-do = Set TELOXIDE_TOKEN to the one you got for your bot.
 telegram-bad-token = Telegram doesn't accept the bot token.
 telegram-bad-token-do = Check TELOXIDE_TOKEN, or have a new one made.
+telegram-other-bot = This data belongs to another bot.
+telegram-other-bot-do = Start with that bot's token, or choose an empty folder with --data.
 telegram-conflict = Another program is running as this bot.
 telegram-conflict-do = Stop one of the two; they would take each other's messages.
 # $url is what was set.

@@ -51,6 +51,7 @@ room-no-plan = Todavía no hay plan. Empieza uno con una frase, como «/plan pav
 room-stale = Ese botón es de un plan anterior. /board enseña cómo va todo.
 room-not-yours = Eso le toca contestarlo a otra persona.
 room-not-here = No estás en ese chat, así que no puedo cambiar su plan.
+room-flooded = Demasiado de golpe: he dejado de leer. Dame un minuto.
 room-need-person = Aquí no sé quién eres. Escribe con tu nombre y prueba otra vez.
 room-may-host = Eso solo puede hacerlo { $name }, que empezó el plan, o un administrador.
 room-may-not = Eso solo puede hacerlo un administrador del chat.

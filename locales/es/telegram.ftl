@@ -20,6 +20,8 @@ telegram-no-token = No hay token del bot.
 telegram-no-token-do = Pon en TELOXIDE_TOKEN el que recibiste para tu bot.
 telegram-bad-token = Telegram no acepta el token del bot.
 telegram-bad-token-do = Revisa TELOXIDE_TOKEN, o pide uno nuevo.
+telegram-other-bot = Estos datos son de otro bot.
+telegram-other-bot-do = Arranca con el token de ese bot o elige una carpeta vacía con --data.
 telegram-conflict = Otro programa está funcionando como este bot.
 telegram-conflict-do = Para uno de los dos; se quitarían los mensajes el uno al otro.
 # $url is what was set.

@@ -25,7 +25,7 @@ use carvetime::book::SledBook;
 use carvetime::engine::Engine;
 use carvetime::rehearse::{Act, Script};
 use carvetime::room::{RoomId, decide};
-use carvetime::telegram::{Options, Pace, ServeError, Server};
+use carvetime::telegram::{Options, Pace, Patience, ServeError, Server};
 use carvetime::words::Voice;
 use chrono::{DateTime, TimeDelta, Utc};
 use chrono_tz::Tz;
@@ -124,6 +124,7 @@ impl Scene {
         let shown = Arc::clone(&clock);
         server.clock = Arc::new(move || moment(shown.load(Ordering::SeqCst)));
         server.pace = Pace::unlimited();
+        server.patience = Patience::endless();
         let set = Arc::clone(&server.set);
         let serving = std::thread::spawn(move || {
             let runtime = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build();

@@ -85,6 +85,9 @@ fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
             Document::Lost => format!("{name}: lost"),
         })),
         What::Unreadable => turn.says.push(say("can't read that")),
+        What::Flooded { press } => {
+            turn.says.push(Say::new(press.clone().map_or(here.clone(), To::Press), words("too much")));
+        }
         What::Left { .. } | What::NotPinned => {}
         What::Migrated { to } => turn.moved = Some(*to),
     }
@@ -498,5 +501,24 @@ fn a_log_sent_as_a_file_is_fetched_and_a_large_one_is_not() {
     server.expect(rosa, "cook.csv: 3 lines");
     server.upload("Rosa", rosa, "long.csv", &vec![b'1'; (2 << 20) + 1]);
     server.expect(rosa, "long.csv: too large");
+    running.stop().unwrap();
+}
+
+#[test]
+fn whoever_floods_is_told_once_and_the_others_are_heard() {
+    let (server, _dir, running) = start();
+    let (rosa, tom) = (server.person("Rosa"), server.person("Tom"));
+    for n in 0..150 {
+        server.tell("Rosa", &format!("/wake {n}"));
+    }
+    let began = std::time::Instant::now();
+    server.tell("Tom", "/say in time");
+    server.expect(tom, "in time");
+    assert!(began.elapsed() < Duration::from_secs(5), "{:?}", began.elapsed());
+    wait(|| server.pending() == 0);
+    server.expect(rosa, "too much");
+    drained(&running);
+    let told = server.said(rosa).iter().filter(|said| said.text.contains("too much")).count();
+    assert_eq!(told, 1);
     running.stop().unwrap();
 }

@@ -34,6 +34,7 @@ const fn small(version: u32) -> u8 {
 
 const SCHEMA: &[u8] = b"schema";
 const NEXT: &[u8] = b"next";
+const BOT: &[u8] = b"bot";
 
 /// Rows read at a time where all are wanted.
 const CHUNK: usize = 500;
@@ -72,6 +73,15 @@ impl Pages {
     /// The book itself.
     pub fn book(&self) -> &dyn Book {
         self.book.as_ref()
+    }
+
+    /// Id of the bot the book is kept by, if one has kept it.
+    ///
+    /// # Errors
+    /// When the book cannot be read.
+    pub fn bot(&self) -> Result<Option<i64>, BookError> {
+        let bytes = self.book.get(Shelf::Meta, BOT)?;
+        bytes.map(|bytes| unpack(version::META, "meta", &bytes)).transpose()
     }
 
     /// The room, if it is known.
@@ -311,6 +321,12 @@ impl Writes {
             Some(topic) => self.changes.put(Shelf::Topics, keys::signed(room.0), pack(version::TOPIC, &topic)?),
             None => self.changes.remove(Shelf::Topics, keys::signed(room.0)),
         }
+        Ok(())
+    }
+
+    /// The book is kept by this bot.
+    pub fn bot(&mut self, bot: i64) -> Result<(), BookError> {
+        self.changes.put(Shelf::Meta, BOT, pack(version::META, &bot)?);
         Ok(())
     }
 

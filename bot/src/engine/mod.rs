@@ -262,6 +262,23 @@ impl Engine {
         self.pages.key_of(self.pages.now_at(room)?, message)
     }
 
+    /// Whether the bot of this id may go on with the book: one that nobody has kept yet is its own from now on. Another
+    /// bot's people have not let this one write to them, and its update numbers mean other things.
+    ///
+    /// # Errors
+    /// When the book cannot be read or written.
+    pub fn is_kept_by(&self, bot: i64) -> Result<bool, BookError> {
+        let mut desk = self.desk();
+        if let Some(keeper) = self.pages.bot()? {
+            return Ok(keeper == bot);
+        }
+        let mut writes = Writes::default();
+        writes.bot(bot)?;
+        self.pages.book().commit(&writes.changes)?;
+        self.settle(&mut desk)?;
+        Ok(true)
+    }
+
     /// What the book holds: for reading.
     pub fn pages(&self) -> &Pages {
         &self.pages

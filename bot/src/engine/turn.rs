@@ -97,14 +97,18 @@ impl Engine {
         Ok(())
     }
 
-    /// A press on a private message that concerns a group is heard there, and so is a link followed from it.
+    /// A press on a private message that concerns a group is heard there, and so is a link followed from it. Both are
+    /// data anyone can make up: they lead from the speaker's own private chat into a group and nowhere else, never into
+    /// someone's private room and never from one group into another. What leads elsewhere is left as it is, and unread.
     fn route(&self, mut heard: Heard) -> Result<Heard, BookError> {
         if let What::Pressed { data, .. } = &mut heard.what
             && let Some((room, rest)) = addressed(data)
         {
-            *data = rest.to_owned();
             let room = self.pages.now_at(room)?;
-            if room != heard.room {
+            if room == heard.room {
+                *data = rest.to_owned(); // a call that could not reach its person privately
+            } else if heard.kind == RoomKind::Private && self.kind_of(room) == RoomKind::Group {
+                *data = rest.to_owned();
                 // The kind stays that of the chat it was pressed in: that is how the room knows to ask for membership.
                 heard.room = room;
                 // What the platform said of them is true of the private chat only.
@@ -115,6 +119,7 @@ impl Engine {
             && heard.kind == RoomKind::Private
             && let Some((room, _)) = crate::room::payload(text)
             && let Some(room) = self.pages.room(self.pages.now_at(room)?)?
+            && room.kind == RoomKind::Group
         {
             heard.room = room.id;
         }
@@ -442,5 +447,6 @@ fn name_of(what: &What) -> &'static str {
         What::NotPinned => "not pinned",
         What::Migrated { .. } => "migrated",
         What::Rang { .. } => "rang",
+        What::Flooded { .. } => "flooded",
     }
 }

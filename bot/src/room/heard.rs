@@ -101,6 +101,11 @@ pub enum What {
     },
     /// Something came that cannot be read (a picture, a voice message).
     Unreadable,
+    /// Someone says more than is listened to; what they said was left out.
+    Flooded {
+        /// Id to answer to, where it was a press.
+        press: Option<String>,
+    },
     /// The bot was added to the room or let in again.
     Welcomed,
     /// The bot was removed from the room or blocked.

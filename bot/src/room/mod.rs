@@ -87,6 +87,7 @@ pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
         What::Located { latitude, longitude } => settings::located(&mut sitting, *latitude, *longitude),
         What::Document { name, content } => which::sent(&mut sitting, name, content),
         What::Unreadable => unreadable(&mut sitting),
+        What::Flooded { press } => flooded(&mut sitting, press.clone()),
         What::Welcomed => comings::welcomed(&mut sitting),
         What::Removed => comings::removed(&mut sitting),
         What::Left { who } => comings::left(&mut sitting, *who),
@@ -322,6 +323,12 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Set(setting, value) => settings::set(sitting, &setting, &value),
         Action::Help(page) => help::page(sitting, &page),
     }
+}
+
+/// Said once, to the one who floods.
+fn flooded(sitting: &mut Sitting<'_>, press: Option<String>) {
+    let to = press.map_or(To::Room(sitting.room.id), To::Press);
+    sitting.say(Say::new(to, Text::new("room-flooded")));
 }
 
 fn unreadable(sitting: &mut Sitting<'_>) {

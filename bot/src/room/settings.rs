@@ -233,6 +233,9 @@ pub(super) fn zone_told(sitting: &mut Sitting<'_>, text: &str) {
 
 /// A place on the map: its zone is kept, the point is not.
 pub(super) fn located(sitting: &mut Sitting<'_>, latitude: f64, longitude: f64) {
+    if sitting.room.taste.zone.is_some() && !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
     match reading::zone_at(latitude, longitude) {
         Some(zone) => zone_is(sitting, zone.name()),
         None => {

@@ -75,6 +75,31 @@ pub fn needs_key(update: &Update) -> Option<(RoomId, i64)> {
     Some((RoomId(chat.id.0), message.0.into()))
 }
 
+/// Who says something where, and whether they send a file. `None` for what the platform itself tells.
+pub fn speech(update: &Update) -> Option<(i64, i64, bool)> {
+    let (from, chat, file) = match &update.kind {
+        UpdateKind::Message(message) | UpdateKind::EditedMessage(message) => {
+            let told = matches!(message.kind, MessageKind::Common(_) | MessageKind::Empty {});
+            let file = table(message).is_some();
+            (message.from.as_ref().filter(|_| told)?, message.chat.id, file)
+        }
+        UpdateKind::CallbackQuery(query) => (&query.from, query.message.as_ref()?.chat().id, false),
+        _ => return None,
+    };
+    Some((from.id.0.cast_signed(), chat.0, file))
+}
+
+/// In place of what someone said too much: that it was too much, where anyone waits for an answer.
+pub fn flooded(mut arrival: Arrival) -> Option<Arrival> {
+    let press = match arrival.heard.what {
+        What::Said { addressed: false, .. } => return None,
+        What::Pressed { press, .. } => Some(press),
+        _ => None,
+    };
+    arrival.heard.what = What::Flooded { press };
+    Some(arrival)
+}
+
 /// The file that has to be fetched before `update` is heard: its id and size.
 pub fn needs_document(update: &Update, me: &Identity) -> Option<(String, u32)> {
     let UpdateKind::Message(message) = &update.kind else { return None };

@@ -61,6 +61,9 @@ pub fn take(serving: &Serving, updates: Vec<Update>) -> Vec<Update> {
     let mut rest = Vec::new();
     for update in updates {
         match update.kind {
+            UpdateKind::InlineQuery(query) if !serving.patience.answers(PersonId(query.from.id.0.cast_signed())) => {
+                tracing::debug!("more queries than are answered");
+            }
             UpdateKind::InlineQuery(query) => {
                 let serving = serving.clone();
                 tokio::spawn(async move { answer(&serving, query).await });

@@ -1,6 +1,7 @@
 //! What both ways of receiving share: an update becomes durable here, and only then may it be confirmed.
 
 use super::hear::{self, Identity, Lookup};
+use super::patience::Verdict;
 use super::{ServeError, Serving, blocking, inline};
 use crate::engine::{Arrival, Engine};
 use crate::room::{Document, PersonId, RoomId};
@@ -65,21 +66,49 @@ impl Intake {
     /// Makes `updates` durable. When this returns, they may be confirmed.
     pub async fn take(&mut self, updates: Vec<Update>) -> Result<(), ServeError> {
         let updates = inline::take(&self.serving, updates);
+        let mut flooded = HashSet::new();
+        let updates = self.listened_to(updates, &mut flooded);
         if updates.is_empty() {
             return Ok(());
         }
         self.learn_admins(&updates).await;
         self.learn_numbers(&updates).await;
-        let documents = self.learn_documents(&updates).await;
+        let documents = self.learn_documents(updates.iter().filter(|update| !flooded.contains(&update.id.0))).await;
         let (engine, admins, me) = (Arc::clone(&self.serving.engine), Arc::clone(&self.admins), self.me.clone());
         blocking(move || {
             let known = Known { engine: &engine, admins: &admins, documents: &documents };
-            let arrivals: Vec<Arrival> = updates.iter().filter_map(|update| hear::hear(update, &me, &known)).collect();
+            let arrivals: Vec<Arrival> = updates
+                .iter()
+                .filter_map(|update| {
+                    let arrival = hear::hear(update, &me, &known)?;
+                    if flooded.contains(&update.id.0) { hear::flooded(arrival) } else { Some(arrival) }
+                })
+                .collect();
             engine.accept(arrivals)
         })
         .await?;
         self.serving.turns.notify_one();
         Ok(())
+    }
+
+    /// What is within the limits of whoever said it; what goes beyond is left out, and `flooded` notes where that has to
+    /// be said.
+    fn listened_to(&self, updates: Vec<Update>, flooded: &mut HashSet<u32>) -> Vec<Update> {
+        let mut heard = Vec::new();
+        for update in updates {
+            let verdict = hear::speech(&update).map_or(Verdict::Listen, |(person, room, file)| {
+                self.serving.patience.of(PersonId(person), RoomId(room), file)
+            });
+            match verdict {
+                Verdict::Listen => heard.push(update),
+                Verdict::Refuse => {
+                    flooded.insert(update.id.0);
+                    heard.push(update);
+                }
+                Verdict::Ignore => tracing::debug!("more than is listened to"),
+            }
+        }
+        heard
     }
 
     /// A quick finger presses before the platform has told us the number of the message: that is worth a moment.
@@ -97,9 +126,9 @@ impl Intake {
     }
 
     /// Fetches the files that were sent to be read. One that can't be had is no reason to hold up the rest.
-    async fn learn_documents(&self, updates: &[Update]) -> Documents {
+    async fn learn_documents(&self, updates: impl Iterator<Item = &Update>) -> Documents {
         let mut documents = Documents::new();
-        for (id, size) in updates.iter().filter_map(|update| hear::needs_document(update, &self.me)) {
+        for (id, size) in updates.filter_map(|update| hear::needs_document(update, &self.me)) {
             let document = if size > LARGEST {
                 Document::TooLarge
             } else {
@@ -135,7 +164,7 @@ impl Intake {
     }
 }
 
-/// The text of a file; bytes that are no UTF-8 show as marks and are refused where they stand.
+/// The text of a file.
 async fn fetch(bot: &Bot, id: &str) -> Option<Document> {
     let file = bot.get_file(FileId(id.to_owned())).await.ok()?;
     if file.size > LARGEST {
@@ -143,7 +172,7 @@ async fn fetch(bot: &Bot, id: &str) -> Option<Document> {
     }
     let mut bytes = Vec::new();
     bot.download_file(&file.path, &mut bytes).await.ok()?;
-    Some(Document::Text(String::from_utf8_lossy(&bytes).into_owned()))
+    Some(Document::Text(crate::reading::decode(&bytes)))
 }
 
 struct Known<'a> {

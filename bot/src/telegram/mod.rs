@@ -17,6 +17,7 @@ mod intake;
 mod menu;
 mod outbound;
 mod pace;
+mod patience;
 mod polling;
 mod refusal;
 mod send;
@@ -31,6 +32,7 @@ use crate::words::{Arg, Text, Voice};
 use hear::Identity;
 use intake::Intake;
 pub use pace::{BOARD_EVERY, Pace};
+pub use patience::Patience;
 use refusal::Refusal;
 use std::net::SocketAddr;
 use std::path::Path;
@@ -121,6 +123,9 @@ pub enum ServeError {
     /// Another process serves with this token.
     #[error("another process asks for updates with this token")]
     Conflict,
+    /// The book was kept by another bot: a folder or a backup of its.
+    #[error("the data belong to another bot")]
+    OtherBot,
     /// The base URL is none.
     #[error("{url:?} is no base URL")]
     BadUrl {
@@ -160,6 +165,7 @@ impl ServeError {
             Self::NoToken => pair("telegram-no-token", "telegram-no-token-do"),
             Self::BadToken => pair("telegram-bad-token", "telegram-bad-token-do"),
             Self::Conflict => pair("telegram-conflict", "telegram-conflict-do"),
+            Self::OtherBot => pair("telegram-other-bot", "telegram-other-bot-do"),
             Self::BadUrl { url } => (
                 Text::new("telegram-bad-url").with("url", Arg::Verbatim(url.clone())),
                 Text::new("telegram-bad-url-do"),
@@ -191,6 +197,8 @@ struct Serving {
     turns: Arc<Notify>,
     /// There may be something to send.
     outbound: Arc<Notify>,
+    /// How much is listened to.
+    patience: Arc<Patience>,
 }
 
 /// Serves with the book in `data` until SIGINT or SIGTERM. Blocks.
@@ -236,6 +244,8 @@ pub struct Server {
     pub set: Arc<Notify>,
     /// How fast messages may go.
     pub pace: Pace,
+    /// How much of what one person or chat says is listened to.
+    pub patience: Patience,
     /// Where the platform delivers; without it, it is asked.
     pub webhook: Option<Webhook>,
 }
@@ -244,7 +254,7 @@ impl Server {
     /// By the system's clock and long polling, at the platform's pace.
     pub fn new(bot: Bot, engine: Arc<Engine>, voice: Arc<Voice>) -> Self {
         let (clock, set, pace) = (Arc::new(SystemClock), Arc::default(), Pace::default());
-        Self { bot, engine, voice, clock, set, pace, webhook: None }
+        Self { bot, engine, voice, clock, set, pace, patience: Patience::default(), webhook: None }
     }
 
     /// Serves until `shutdown` is done.
@@ -252,13 +262,18 @@ impl Server {
     /// # Errors
     /// See [`serve`].
     pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
-        let Self { bot, engine, voice, clock, set, pace, webhook } = self;
-        let serving = Serving { bot, engine, voice: Arc::clone(&voice), clock, turns: set, outbound: Arc::default() };
+        let Self { bot, engine, voice, clock, set, pace, patience, webhook } = self;
+        let (outbound, patience) = (Arc::default(), Arc::new(patience));
+        let serving = Serving { bot, engine, voice: Arc::clone(&voice), clock, turns: set, outbound, patience };
         tokio::pin!(shutdown);
         let me = tokio::select! {
             me = introduce(&serving.bot) => me?,
             () = &mut shutdown => return Ok(()),
         };
+        let (engine, id) = (Arc::clone(&serving.engine), me.id);
+        if !blocking(move || engine.is_kept_by(id)).await? {
+            return Err(ServeError::OtherBot);
+        }
         tracing::info!(name = me.username, "serving");
         let (end_in, ending_in) = watch::channel(false);
         let (end_out, ending_out) = watch::channel(false);

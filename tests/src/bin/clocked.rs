@@ -8,7 +8,7 @@
 use carvetime::book::SledBook;
 use carvetime::engine::Engine;
 use carvetime::room::decide;
-use carvetime::telegram::{Options, Pace, Server};
+use carvetime::telegram::{Options, Pace, Patience, Server};
 use carvetime::words::Voice;
 use carvetime_tests::clock::{CLOCK_FILE, read};
 use chrono::Utc;
@@ -31,6 +31,7 @@ async fn main() {
     server.clock = Arc::new(move || read(&file).unwrap_or_else(Utc::now));
     server.set = set;
     server.pace = Pace::unlimited();
+    server.patience = Patience::endless();
     let served = server.run(terminated()).await;
     if let Err(error) = served {
         eprintln!("{error}");

@@ -504,6 +504,11 @@ impl Loopback {
         self.world().token_good = good;
     }
 
+    /// The server knows the token as another bot's.
+    pub fn set_bot(&self, id: i64) {
+        self.world().me = id;
+    }
+
     /// Closes every connection at once until told otherwise.
     pub fn set_offline(&self, offline: bool) {
         self.world().offline = offline;

@@ -11,6 +11,8 @@ pub enum Fault {
     TooMany(u32),
     /// Any other refusal: HTTP status and description. Not applied.
     Refuse(u16, &'static str),
+    /// Not applied; the answer is no JSON but a page that quotes the address asked for, as proxies write them.
+    Page(u16),
     /// The connection closes before the call is applied.
     Reset,
     /// The call is applied; its reply is lost.
@@ -28,6 +30,7 @@ impl fmt::Debug for Fault {
         match self {
             Fault::TooMany(seconds) => write!(f, "TooMany({seconds})"),
             Fault::Refuse(status, text) => write!(f, "Refuse({status}, {text})"),
+            Fault::Page(status) => write!(f, "Page({status})"),
             Fault::Reset => write!(f, "Reset"),
             Fault::LoseReply => write!(f, "LoseReply"),
             Fault::Delay(time) => write!(f, "Delay({time:?})"),

@@ -123,6 +123,10 @@ async fn answer(shared: &Arc<Shared>, call: &Call, fault: Option<Fault>) -> Resp
             return refuse(refusal);
         }
         Some(Fault::Refuse(code, description)) => return refuse(Refusal::new(code, description)),
+        Some(Fault::Page(status)) => {
+            let page = format!("<html>Cannot GET http://127.0.0.1/bot{}/{}</html>", shared.token, call.method);
+            return (StatusCode::from_u16(status).unwrap_or(StatusCode::BAD_GATEWAY), page).into_response();
+        }
         Some(Fault::Reset) => return broken(),
         Some(Fault::Before(hook)) => {
             hook();

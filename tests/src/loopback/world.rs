@@ -226,6 +226,8 @@ pub(super) struct World {
     pub privacy: bool,
     pub limits: bool,
     pub sent_at: VecDeque<(Instant, ChatId)>,
+    /// Who it says the bot is.
+    pub me: i64,
     pub token_good: bool,
     pub offline: bool,
 }
@@ -259,6 +261,7 @@ impl World {
             privacy: true,
             limits: false,
             sent_at: VecDeque::new(),
+            me: BOT,
             token_good: true,
             offline: false,
         }
@@ -277,7 +280,7 @@ impl World {
 
     pub(super) fn bot_json(&self) -> Value {
         json!({
-            "id": BOT, "is_bot": true, "first_name": "Carvetime", "username": BOT_USERNAME,
+            "id": self.me, "is_bot": true, "first_name": "Carvetime", "username": BOT_USERNAME,
             "can_join_groups": true, "can_read_all_group_messages": !self.privacy, "supports_inline_queries": true,
             "can_connect_to_business": false, "has_main_web_app": false, "has_topics_enabled": false,
             "allows_users_to_create_topics": false, "can_manage_bots": false, "supports_guest_queries": false,
