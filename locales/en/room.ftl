@@ -231,7 +231,7 @@ room-undo-late = I can't take that back any more. The plan stays as it is.
 room-stop-sure = End the plan for { $dinner }? I'd stop calling.
 room-stopped = Ended. I won't call any more.
 room-kept-going = Good, nothing changes.
-room-forget-sure-me = I keep your name, your settings, your salt and what you plan here with me. Delete all of it?
+room-forget-sure-me = I keep your name, your settings, your salt, notes on past dinners and what you plan here with me. Delete all of it?
 room-forget-sure-group = I keep this chat's plan, readings and settings. Delete all of it, for everyone?
 room-forgotten = Deleted.
 

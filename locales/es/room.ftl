@@ -247,7 +247,7 @@ room-undo-late = Eso ya no se puede deshacer. El plan se queda como está.
 room-stop-sure = ¿Terminar el plan de { $dinner }? Dejaría de avisar.
 room-stopped = Terminado. Ya no aviso más.
 room-kept-going = Bien, todo sigue igual.
-room-forget-sure-me = Guardo tu nombre, tus ajustes, tu sal y lo que planeas aquí conmigo. ¿Lo borro todo?
+room-forget-sure-me = Guardo tu nombre, tus ajustes, tu sal, notas de cenas pasadas y lo que planeas aquí conmigo. ¿Lo borro todo?
 room-forget-sure-group = Guardo el plan, las lecturas y los ajustes de este chat. ¿Lo borro todo, para todos?
 room-forgotten = Borrado.
 

@@ -63,6 +63,9 @@ pub struct Wish {
     pub birds: Option<u8>,
     /// A salted rest shorter than usual is all right.
     pub short_rest: Option<bool>,
+    /// [`carvetime_core::salt::Strength`].
+    #[serde(default)]
+    pub strength: Option<String>,
     /// What else is on the table. A dish keeps its place when another goes.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub dishes: Vec<Option<super::WishDish>>,
@@ -128,7 +131,8 @@ impl Wish {
             ahead,
             at_home,
             birds,
-            short_rest
+            short_rest,
+            strength
         );
     }
 

@@ -64,6 +64,8 @@ pub enum Action {
     Willing(JobRef),
     /// The one who was asked does not.
     Unwilling(JobRef),
+    /// How it was: what is judged, and how.
+    Rate(u32, String, String),
     /// Take the offer of that rank for the dish that did not fit.
     Seat(u32, u8),
     /// Show the jobs one by one, to give them to someone.
@@ -124,6 +126,7 @@ impl Action {
             Action::Willing(it) => job("willing", it),
             Action::Unwilling(it) => job("unwilling", it),
             Action::Giving(serial) => format!("giving.{serial}"),
+            Action::Rate(serial, what, answer) => format!("rate.{serial}.{what}.{answer}"),
             Action::Seat(serial, rank) => format!("seat.{serial}.{rank}"),
             Action::Undo(serial, index) => format!("undo.{serial}.{index}"),
             Action::Jobs(serial) => format!("jobs.{serial}"),
@@ -146,6 +149,7 @@ impl Action {
         match self {
             Action::Mend(serial, _)
             | Action::Seat(serial, _)
+            | Action::Rate(serial, ..)
             | Action::Held(serial)
             | Action::Undo(serial, _)
             | Action::Jobs(serial)
@@ -210,6 +214,7 @@ impl Action {
                 let (nth, who) = next()?.split_once('.')?;
                 Action::AskFor(JobRef { serial, step, nth: nth.parse().ok()? }, person(who)?)
             }
+            "rate" => Action::Rate(next()?.parse().ok()?, next()?.to_owned(), next()?.to_owned()),
             "seat" => Action::Seat(next()?.parse().ok()?, next()?.parse().ok()?),
             "giving" => Action::Giving(next()?.parse().ok()?),
             "done" | "sure" | "later" | "skip" | "take" | "drop" | "give" | "willing" | "unwilling" => {
@@ -280,6 +285,7 @@ mod tests {
             Action::Unwilling(job),
             Action::Giving(3),
             Action::Seat(3, 1),
+            Action::Rate(3, "meat".into(), "underdone".into()),
             Action::Undo(3, 900),
             Action::Jobs(1),
             Action::Reply(who, 1),

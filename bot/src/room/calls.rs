@@ -12,6 +12,7 @@ use super::turn::{BellKind, How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, plan_words};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
+use carvetime_core::salt::Strength;
 use chrono::{DateTime, TimeDelta, Utc};
 
 /// A call this late was missed, not delayed.
@@ -33,6 +34,7 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     }
     let due = due(sitting, bells);
     limits(sitting, bells);
+    bells.iter().for_each(|(_, kind)| super::feedback::rang(sitting, kind));
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Offer { .. })) {
         super::offering::rang(sitting);
     }
@@ -260,7 +262,8 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
             .owner
             .or(sitting.room.plan.as_ref().map(|plan| plan.host))
             .and_then(|id| sitting.people.get(&id)?.own_salt);
-        text.extend(dose::lines(order, own));
+        let strength = sitting.room.plan.as_ref().map_or(Strength::Usual, |plan| dose::strength(&plan.wish));
+        text.extend(dose::lines(order, own, strength));
     }
     text
 }

@@ -1,13 +1,14 @@
 //! The salt for a bird, place by place, in the salt of the one who does it.
 
 use super::state::OwnSalt;
+use crate::reading::Wish;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Order, Salting};
 use carvetime_core::salt::{self, Dose, Grain, HeldBack, Place, Salt, Strength, dose};
 
 /// The amount for the shopping line.
-pub(super) fn needed(order: &Order) -> Option<Text> {
-    let dose = dry(order)?;
+pub(super) fn needed(order: &Order, strength: Strength) -> Option<Text> {
+    let dose = dry(order, strength)?;
     let total = dose.total * f64::from(order.birds);
     let flakes = Salt::from(Grain::FlakeKosher);
     Some(
@@ -18,8 +19,8 @@ pub(super) fn needed(order: &Order) -> Option<Text> {
 }
 
 /// The lines of a dose: how much in all, where it goes, and why it may be less. None where nothing is salted dry.
-pub(super) fn lines(order: &Order, own: Option<OwnSalt>) -> Vec<Text> {
-    let Some(dose) = dry(order) else { return Vec::new() };
+pub(super) fn lines(order: &Order, own: Option<OwnSalt>, strength: Strength) -> Vec<Text> {
+    let Some(dose) = dry(order, strength) else { return Vec::new() };
     if let Some(HeldBack::Nothing { percent }) = dose.held_back {
         return vec![Text::new("room-dose-none").with("percent", Arg::Number(percent, 1))];
     }
@@ -55,6 +56,11 @@ fn places(dose: &Dose, salt: &Salt) -> Vec<Text> {
         .collect()
 }
 
-fn dry(order: &Order) -> Option<Dose> {
-    (order.salting == Salting::Dry).then(|| dose(&order.bird, Strength::Usual).ok()).flatten()
+fn dry(order: &Order, strength: Strength) -> Option<Dose> {
+    (order.salting == Salting::Dry).then(|| dose(&order.bird, strength).ok()).flatten()
+}
+
+/// How salty a wish wants it.
+pub(super) fn strength(wish: &Wish) -> Strength {
+    wish.strength.as_deref().and_then(Strength::from_name).unwrap_or(Strength::Usual)
 }

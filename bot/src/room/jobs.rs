@@ -124,6 +124,15 @@ fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool,
         next.extend(after::lines(plan, sitting.now));
     }
     let undo = Action::Undo(serial, u16::try_from(index).unwrap_or(u16::MAX));
+    // Whoever takes the leftovers home is told of their last day.
+    let leftovers = sitting.room.plan.as_ref().filter(|_| done && it.step == Step::Chill).and_then(|plan| {
+        let job = plan.job(Step::Leftovers, 0).filter(|job| job.owner.is_none() && job.state == JobState::Waiting)?;
+        let last =
+            plan.jobs.iter().filter(|job| job.step() == Some(Step::Chill)).all(|job| job.state != JobState::Waiting);
+        let group = sitting.room.kind == RoomKind::Group && last;
+        let take = Action::Take(JobRef { serial, step: Step::Leftovers, nth: job.nth });
+        group.then(|| button("feedback-button-leftovers", &take))
+    });
     let mut chats = job.called_in.clone();
     if chats.is_empty() {
         // Marked from the board or in words: nothing stands to be changed. A group sees it on the board.
@@ -137,6 +146,7 @@ fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool,
         let say = sitting.say(Say::new(to, text.clone())).key(key.clone()).how(How::Edit);
         say.lines(next.clone());
         say.row([button("room-button-undo", &undo)]);
+        say.row(leftovers.clone());
     }
 }
 

@@ -57,6 +57,7 @@ impl LivePlan {
             doubted: Vec::new(),
             alarms: Vec::new(),
             adding: None,
+            feedback: None,
             learned: false,
         };
         plan.adopt(schedule, now);

@@ -17,6 +17,7 @@ mod dishes;
 mod dose;
 mod export;
 mod farewell;
+mod feedback;
 mod forecast;
 mod hands;
 mod help;
@@ -301,6 +302,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Skip(it) => jobs::skip(sitting, it),
         Action::Take(it) => jobs::take(sitting, it),
         Action::Drop(it) => jobs::drop(sitting, it),
+        Action::Rate(serial, what, answer) => feedback::rate(sitting, serial, &what, &answer),
         Action::Seat(serial, rank) => dishes::seat(sitting, serial, rank),
         Action::Giving(serial) => hands::giving(sitting, serial),
         Action::Give(it) => hands::give(sitting, it),

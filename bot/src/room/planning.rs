@@ -7,7 +7,7 @@ use super::order::{self, gap};
 use super::sitting::{button, labelled};
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
-use super::{PersonId, Sitting, birds, board, calls, may, own_kitchen, plan_words, proposal};
+use super::{PersonId, Sitting, birds, board, calls, feedback, may, own_kitchen, plan_words, proposal};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
@@ -217,6 +217,8 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     };
     let mut text = text;
     text.extend(sitting.people.get(&who).and_then(own_kitchen::too_warm));
+    let (last_time, better) = feedback::last_time(sitting, who);
+    text.extend(last_time);
     let hopeless = offers.as_ref().is_some_and(Vec::is_empty);
     let standing = if hopeless { None } else { birds::choice(sitting, who) };
     let say = sitting.answer_all(text).key(draft_key(who)).how(how);
@@ -232,6 +234,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
         let action = Action::Offer(who, u8::try_from(rank).unwrap_or(u8::MAX));
         say.row([labelled(plan_words::change(&offer.change), &action)]);
     }
+    say.row(better);
     if !hopeless {
         say.row([button("room-button-why", &Action::WhyDraft(who))]);
     }
@@ -434,6 +437,7 @@ pub(super) fn pick(sitting: &mut Sitting<'_>, who: PersonId, field: &str, value:
         "cooker" => wish.cooker = named,
         "salting" => wish.salting = named,
         "thawing" => wish.thawing = named,
+        "strength" => wish.strength = named,
         "drive" => wish.drive_min = value.parse().ok().filter(|minutes| (1..=1440).contains(minutes)),
         "ahead" => wish.ahead = Some(value == "yes"),
         _ => return gone(sitting),

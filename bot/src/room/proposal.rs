@@ -45,7 +45,7 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule) -> Vec<Text>
             .with("to", Arg::Clock(schedule.finish.p90)),
     );
     lines.extend(cautions(schedule));
-    lines.push(Text::new("room-proposal-need").with("things", Arg::List(needs(order, schedule))));
+    lines.push(Text::new("room-proposal-need").with("things", Arg::List(needs(order, wish, schedule))));
     if let Some(first) = schedule.jobs.first() {
         lines.push(
             Text::new("room-proposal-first")
@@ -120,12 +120,12 @@ pub(super) fn cautions(schedule: &Schedule) -> Vec<Text> {
 }
 
 /// What must be in the house; the salt with its amount.
-fn needs(order: &Order, schedule: &Schedule) -> Vec<Text> {
+fn needs(order: &Order, wish: &Wish, schedule: &Schedule) -> Vec<Text> {
     schedule
         .needs
         .iter()
         .map(|need| match need {
-            Need::Salt => dose::needed(order).unwrap_or_else(|| plan_words::need(*need)),
+            Need::Salt => dose::needed(order, dose::strength(wish)).unwrap_or_else(|| plan_words::need(*need)),
             _ => plan_words::need(*need),
         })
         .collect()

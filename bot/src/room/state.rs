@@ -288,6 +288,9 @@ pub struct Person {
     /// What the cooks they were host of taught about their cookers, by [`carvetime_core::roast::Cooker`] name.
     #[serde(default)]
     pub profiles: BTreeMap<String, StoredProfile>,
+    /// How their dinners were, oldest first.
+    #[serde(default)]
+    pub notes: Vec<CookNote>,
 }
 
 impl Person {
@@ -304,6 +307,7 @@ impl Person {
             quiet: None,
             reachable: false,
             profiles: BTreeMap::new(),
+            notes: Vec::new(),
         }
     }
 }
@@ -408,6 +412,9 @@ pub struct LivePlan {
     /// Alarms raised and not over, by name.
     #[serde(default)]
     pub alarms: Vec<String>,
+    /// What the host said of it afterwards; there from when they were asked.
+    #[serde(default)]
+    pub feedback: Option<CookNote>,
     /// The dishes with one more that does not fit, until a way out is picked.
     #[serde(default)]
     pub adding: Option<Vec<Option<crate::reading::WishDish>>>,
@@ -436,6 +443,19 @@ pub struct Unsure {
     /// They replaced earlier ones.
     #[serde(default)]
     pub edited: bool,
+}
+
+/// How a dinner was, in the host's words by name; nothing where it was not said.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct CookNote {
+    /// Of which dinner.
+    pub dinner: Moment,
+    /// `little`, `right`, `much`.
+    pub salt: Option<String>,
+    /// `dry`, `right`, `underdone`.
+    pub meat: Option<String>,
+    /// `early`, `right`, `late`.
+    pub time: Option<String>,
 }
 
 /// A forecast as it was told.
@@ -658,6 +678,7 @@ mod tests {
             doubted: Vec::new(),
             alarms: Vec::new(),
             adding: None,
+            feedback: None,
             learned: false,
         };
         let mut room = Room::new(RoomId(-1), RoomKind::Group);

@@ -1,0 +1,159 @@
+//! How it was: three taps by the host the day after, kept as notes and offered when the next dinner is planned.
+
+use super::action::Action;
+use super::sitting::{button, labelled};
+use super::state::{CookNote, JobState, LivePlan, Room};
+use super::turn::{Bell, BellKind, Button, How, Say, To, Urgency};
+use super::{PersonId, RoomKind, Sitting, calls};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::clock::{at_hour, date};
+use carvetime_core::plan::{Moment, Step};
+use chrono::Days;
+use chrono_tz::Tz;
+
+/// The bell's name.
+const BELL: &str = "feedback";
+/// Hour of the next day at which the host is asked.
+const HOUR: u32 = 11;
+/// As many dinners as are remembered.
+const MOST_NOTES: usize = 5;
+
+/// What is asked, and what can be answered: the last of each is as it should be.
+const ASKED: [(&str, [&str; 3]); 3] = [
+    ("salt", ["little", "much", "right"]),
+    ("meat", ["dry", "underdone", "right"]),
+    ("time", ["early", "late", "right"]),
+];
+
+/// When the host is asked, if that is still to come.
+pub(super) fn bell(room: &Room, plan: &LivePlan) -> Option<Bell> {
+    let zone = room.taste.zone().filter(|_| plan.feedback.is_none())?;
+    let served = plan.job(Step::Serve, 0).filter(|job| job.state != JobState::Waiting)?;
+    Some(Bell { at: day_after(served.at, zone)?, kind: BellKind::Note { name: BELL.into() } })
+}
+
+fn day_after(served: Moment, zone: Tz) -> Option<Moment> {
+    Some(at_hour(zone, date(zone, served).checked_add_days(Days::new(1))?, HOUR, 0))
+}
+
+/// The bell rang.
+pub(super) fn rang(sitting: &mut Sitting<'_>, kind: &BellKind) {
+    if !matches!(kind, BellKind::Note { name } if name == BELL) {
+        return;
+    }
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.feedback.is_none()) else { return };
+    plan.feedback = Some(CookNote::new(plan.wish.dinner.unwrap_or(sitting.now)));
+    show(sitting, How::New);
+}
+
+/// The question with what has been answered so far.
+fn show(sitting: &mut Sitting<'_>, how: How) {
+    let Some(plan) = &sitting.room.plan else { return };
+    let (serial, host) = (plan.serial, plan.host);
+    let Some(note) = plan.feedback.clone() else { return };
+    let rows: Vec<Vec<Button>> = ASKED
+        .iter()
+        .filter(|(what, _)| note.get(what).is_none())
+        .map(|(what, answers)| {
+            let [one, other, right] = *answers;
+            let label = |answer: &'static str| {
+                let action = Action::Rate(serial, (*what).to_owned(), answer.to_owned());
+                labelled(Text::named("feedback-button", &format!("{what}-{answer}")), &action)
+            };
+            vec![label(one), label(right), label(other)]
+        })
+        .collect();
+    let private = sitting.room.kind == RoomKind::Group && sitting.people.get(&host).is_some_and(|host| host.reachable);
+    let to = if private { To::Person(host) } else { To::Room(sitting.room.id) };
+    let mut lines = Vec::new();
+    if private {
+        lines.extend(calls::from(sitting));
+    } else if sitting.room.kind == RoomKind::Group {
+        lines.push(Text::new("room-call-name").with("name", calls::mention_of(sitting, host)));
+    }
+    if rows.is_empty() {
+        lines.push(Text::new("feedback-noted").with("notes", Arg::List(words(&note))));
+    } else {
+        lines.push(Text::new("feedback-ask"));
+    }
+    let mut say = Say::of(to, lines);
+    say.key("feedback").how(how).urgency(Urgency::Board);
+    for row in rows {
+        say.row(row);
+    }
+    sitting.say(say);
+}
+
+/// An answer of the host.
+pub(super) fn rate(sitting: &mut Sitting<'_>, serial: u32, what: &str, answer: &str) {
+    let known = ASKED.iter().any(|(name, answers)| *name == what && answers.contains(&answer));
+    let speaker = sitting.speaker();
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| known && plan.serial == serial) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    if speaker != Some(plan.host) {
+        return super::may::refuse(sitting);
+    }
+    let host = plan.host;
+    let note = plan.feedback.get_or_insert_with(|| CookNote::new(sitting.now));
+    note.set(what, answer);
+    let note = note.clone();
+    sitting.change_person(host, |person| {
+        person.notes.retain(|other| other.dinner != note.dinner);
+        person.notes.push(note);
+        let beyond = person.notes.len().saturating_sub(MOST_NOTES);
+        person.notes.drain(..beyond);
+    });
+    show(sitting, How::Edit);
+}
+
+/// What was not as it should be.
+fn words(note: &CookNote) -> Vec<Text> {
+    let told: Vec<Text> = ASKED
+        .iter()
+        .filter_map(|(what, _)| Some((what, note.get(what).filter(|answer| *answer != "right")?)))
+        .map(|(what, answer)| Text::named("feedback-word", &format!("{what}-{answer}")))
+        .collect();
+    if told.is_empty() { vec![Text::new("feedback-word-all-right")] } else { told }
+}
+
+/// The line and the button for the next plan of `who`: what was wrong last time, and what would change it.
+pub(super) fn last_time(sitting: &Sitting<'_>, who: PersonId) -> (Option<Text>, Option<Button>) {
+    let Some(note) = sitting.people.get(&who).and_then(|person| person.notes.last()) else { return (None, None) };
+    let line = Text::new("feedback-last-time").with("notes", Arg::List(words(note)));
+    let strength = match note.get("salt") {
+        Some("much") => Some(("light", "feedback-button-less-salt")),
+        Some("little") => Some(("bold", "feedback-button-more-salt")),
+        _ => None,
+    };
+    let wish = sitting.room.drafts.get(&who).map(|draft| &draft.wish);
+    let open = wish.is_none_or(|wish| wish.strength.is_none());
+    let change = strength
+        .filter(|_| open)
+        .map(|(strength, label)| button(label, &Action::Pick(who, "strength".to_owned(), strength.to_owned())));
+    (Some(line), change)
+}
+
+impl CookNote {
+    /// Nothing said yet of the dinner at that hour.
+    pub fn new(dinner: Moment) -> Self {
+        Self { dinner, salt: None, meat: None, time: None }
+    }
+
+    fn get(&self, what: &str) -> Option<&str> {
+        match what {
+            "salt" => self.salt.as_deref(),
+            "meat" => self.meat.as_deref(),
+            _ => self.time.as_deref(),
+        }
+    }
+
+    fn set(&mut self, what: &str, answer: &str) {
+        let slot = match what {
+            "salt" => &mut self.salt,
+            "meat" => &mut self.meat,
+            _ => &mut self.time,
+        };
+        *slot = Some(answer.to_owned());
+    }
+}

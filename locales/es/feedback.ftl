@@ -1,0 +1,23 @@
+# Cómo salió, y qué se hace con ello la próxima vez.
+feedback-ask = ¿Qué tal salió? Tres toques, para la próxima vez.
+feedback-button-salt-little = Le faltó sal
+feedback-button-salt-right = Bien de sal
+feedback-button-salt-much = Salado
+feedback-button-meat-dry = Seco
+feedback-button-meat-right = En su punto
+feedback-button-meat-underdone = Poco hecho
+feedback-button-time-early = Antes de hora
+feedback-button-time-right = A su hora
+feedback-button-time-late = Tarde
+feedback-word-salt-little = le faltó sal
+feedback-word-salt-much = salado
+feedback-word-meat-dry = algo seco
+feedback-word-meat-underdone = poco hecho
+feedback-word-time-early = antes de hora
+feedback-word-time-late = tarde
+feedback-word-all-right = todo como debía
+feedback-noted = Apuntado para la próxima vez: { $notes }.
+feedback-last-time = La última vez: { $notes }.
+feedback-button-less-salt = Menos sal
+feedback-button-more-salt = Más sal
+feedback-button-leftovers = Las sobras las tengo yo
