@@ -15,7 +15,8 @@
 //! | `anonymous: text`, `channel: text`, `other bot: text` | somebody who is nobody writes |
 //! | `group hears TEXT`, `Tom hears TEXT` | the bot's next new message there that was not looked at yet has the text |
 //! | `group is quiet`, `Tom is quiet` | no new message has come there since the last look |
-//! | `group is told TEXT` | a message there, new or changed since the last look, has the text |
+//! | `Tom is told TEXT` | a notice to him has had the text |
+//! | `Tom, Ana > Done` | both press, neither having seen what the other's press did |
 //! | `board shows TEXT`, `board hides TEXT` | on the newest board |
 //!
 //! Start at [`Scene::play`].
@@ -247,6 +248,9 @@ impl Scene {
             "migrates unseen" => return self.migrate(Told::Never),
             _ => {}
         }
+        if let Some((names, label)) = words.split_once(" > ") {
+            return self.press_at_once(names, label);
+        }
         let quoted = |verb: &str| rest.strip_prefix(verb).map(str::trim);
         if who == "board" {
             let board = self.board().unwrap_or_else(|| panic!("{place}: no board:\n{}", self.transcript()));
@@ -266,6 +270,14 @@ impl Scene {
             let found = heard.iter().skip(from).position(|(_, said)| said.contains(text));
             let found = found.unwrap_or_else(|| panic!("{place}: {who} did not hear {text:?}:\n{}", self.transcript()));
             self.looked.insert(chat, from + found + 1);
+            return;
+        }
+        if let Some(text) = quoted("is told ") {
+            let notice = format!("(notice to {}): ", self.known_as(who));
+            let transcript = self.transcript();
+            let told =
+                transcript.lines().any(|line| line.split_once(&notice).is_some_and(|(_, told)| told.contains(text)));
+            assert!(told, "{place}: {who} was not told {text:?}:\n{transcript}");
             return;
         }
         match rest {
@@ -290,6 +302,18 @@ impl Scene {
                 (_, Some(title)) => self.telegram.rename_group(self.group, title),
                 _ => panic!("{place}: unknown direction {words:?}"),
             },
+        }
+    }
+
+    fn press_at_once(&self, names: &str, label: &str) {
+        let standing = self.telegram.said(self.group);
+        let found = standing.iter().rev().find_map(|message| {
+            let button = message.buttons.iter().flatten().find(|(shown, _)| shown.eq_ignore_ascii_case(label))?;
+            Some((message, button.1.clone()))
+        });
+        let (message, data) = found.unwrap_or_else(|| panic!("no button {label:?}:\n{}", self.transcript()));
+        for name in names.split(", ") {
+            self.telegram.press_data(&self.known_as(name), message, &data, label);
         }
     }
 

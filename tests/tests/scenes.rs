@@ -1,0 +1,79 @@
+//! Scenes of several people in one group, over the loopback server: each a readable script in `tests/scenes` that says what
+//! must be heard. The noise of a calm cook is counted from its transcript.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use carvetime_tests::stage::Scene;
+use chrono::NaiveDate;
+
+macro_rules! scenes {
+    ($($name:ident => $script:literal),+ $(,)?) => {
+        $(#[test]
+        fn $name() {
+            Scene::play($script);
+        })+
+
+        #[test]
+        fn every_script_is_played() {
+            let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("scenes");
+            let mut files: Vec<String> = std::fs::read_dir(folder)
+                .unwrap()
+                .map(|entry| entry.unwrap().file_name().to_string_lossy().trim_end_matches(".cook").to_string())
+                .collect();
+            files.sort();
+            let mut played = vec!["calm", $($script),+];
+            played.sort_unstable();
+            assert_eq!(files, played);
+        }
+    };
+}
+
+scenes! {
+    two_people_mark_the_same_job => "two-mark-one-job",
+    dinner_moves_twice => "dinner-moves-twice",
+    the_hosts_phone_dies => "host-phone-dies",
+    nobody_takes_the_six_o_clock_job => "nobody-takes-six",
+    the_group_moves_while_a_call_is_due => "moves-while-calling",
+    the_bot_is_removed_and_back => "removed-and-back",
+    the_drive_crosses_a_time_zone => "drive-across-zones",
+}
+
+/// At most so many new messages in the group before the day, and on it.
+const BEFORE: usize = 12;
+const ON_THE_DAY: usize = 20;
+
+/// What each person took, by a word of the call.
+const JOBS: [(&str, &[&str]); 4] = [
+    ("Rosa", &["to thaw", "Bird on", "about done", "off the heat", "Leftovers"]),
+    ("Tom", &["Salt the bird", "Time for a look"]),
+    ("Ana", &["Heat the oven", "Time to carve"]),
+    ("Li", &["Bird out of the fridge", "into the fridge by"]),
+];
+
+#[test]
+fn a_calm_cook_is_quiet_and_calls_nobody_for_what_is_not_theirs() {
+    let scene = Scene::play("calm");
+    let day = NaiveDate::from_ymd_opt(2027, 11, 25).unwrap();
+    let group = scene.telegram.heard(scene.group);
+    let date = |at: &chrono::DateTime<chrono::Utc>| at.with_timezone(&scene.zone).date_naive();
+    let before = group.iter().filter(|(at, _)| date(at) < day).count();
+    let on = group.iter().filter(|(at, _)| date(at) == day).count();
+    let mut private = Vec::new();
+    for (name, jobs) in JOBS {
+        let calls: Vec<String> = scene
+            .telegram
+            .heard(scene.id(name))
+            .into_iter()
+            .map(|(_, text)| text)
+            .filter(|text| !text.starts_with("I keep the plan"))
+            .collect();
+        for call in &calls {
+            assert!(jobs.iter().any(|job| call.contains(job)), "{name} is called for {call:?}\n{}", scene.transcript());
+        }
+        private.push((name, calls.len()));
+    }
+    eprintln!("new messages in the group: {before} before the day, {on} on it; private calls {private:?}");
+    assert!(before <= BEFORE, "{before} before the day:\n{}", scene.transcript());
+    assert!(on <= ON_THE_DAY, "{on} on the day:\n{}", scene.transcript());
+    // It was no silence either: each job was called, to whoever had it.
+    assert!(private.iter().all(|(_, calls)| *calls >= 2), "{private:?}");
+}
