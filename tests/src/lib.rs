@@ -6,6 +6,7 @@
 
 pub mod clock;
 pub mod fill;
+pub mod fuzz;
 pub mod kitchen;
 pub mod loopback;
 pub mod program;

@@ -194,3 +194,20 @@ impl Lookup for Known<'_> {
         self.admins.get(&room).is_some_and(|(_, ids)| ids.contains(&person))
     }
 }
+
+/// Nothing can be looked up.
+pub struct Nothing;
+
+impl Lookup for Nothing {
+    fn key_of(&self, _: RoomId, _: i64) -> Option<String> {
+        None
+    }
+
+    fn document(&self, _: &str) -> Option<Document> {
+        None
+    }
+
+    fn is_admin(&self, _: RoomId, _: PersonId) -> bool {
+        false
+    }
+}

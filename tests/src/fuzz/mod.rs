@@ -1,0 +1,66 @@
+//! Made-up input for every reader: seeds taken apart and put together wrong, from one number that repeats a case.
+//!
+//! No coverage guides it, so its strength is the seeds (real sentences, logs, scripts, presses, backups, updates) and their number.
+//! A case fails if it panics, if what comes out of it breaks the platform's rules, or if it takes too long. `tests/fuzz.rs` runs
+//! a short round; the program `fuzz` runs as long as it is told.
+
+mod mutate;
+mod targets;
+
+pub use mutate::Chance;
+pub use targets::{Run, TARGETS, Target};
+
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::time::{Duration, Instant};
+
+/// Longest input a person can send at once, in characters.
+pub const LONGEST: usize = 4096;
+
+/// What a round of one target came to.
+#[derive(Debug, Default)]
+pub struct Round {
+    /// Inputs tried.
+    pub tried: u64,
+    /// Number of each input that failed, and what happened.
+    pub failed: Vec<(u64, String)>,
+    /// The slowest input, tried three times and the fastest counted.
+    pub slowest: (u64, Duration),
+}
+
+/// Tries the inputs from `first` on until `enough` says so of the number tried.
+pub fn round(target: &Target, first: u64, mut enough: impl FnMut(u64) -> bool) -> Round {
+    let mut round = Round::default();
+    let mut run = (target.start)();
+    while !enough(round.tried) {
+        let number = first + round.tried;
+        let input = target.input(number);
+        let began = Instant::now();
+        let mut done = catch_unwind(AssertUnwindSafe(|| run(&input)));
+        let mut took = began.elapsed();
+        if done.is_ok() && took > round.slowest.1 {
+            for _ in 0..2 {
+                let began = Instant::now();
+                done = catch_unwind(AssertUnwindSafe(|| run(&input)));
+                took = took.min(began.elapsed());
+            }
+        }
+        if took > round.slowest.1 {
+            round.slowest = (number, took);
+        }
+        let wrong = match done {
+            Ok(Ok(())) => None,
+            Ok(Err(wrong)) => Some(wrong),
+            Err(panic) => {
+                run = (target.start)();
+                let text = panic.downcast_ref::<String>().cloned();
+                Some(text.or_else(|| panic.downcast_ref::<&str>().map(|text| (*text).to_owned())).unwrap_or_default())
+            }
+        };
+        if let Some(wrong) = wrong {
+            let shown: String = String::from_utf8_lossy(&input).chars().take(600).collect();
+            round.failed.push((number, format!("{wrong}: {shown:?}")));
+        }
+        round.tried += 1;
+    }
+    round
+}
