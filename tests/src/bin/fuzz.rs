@@ -5,14 +5,8 @@
 //! `--number N` with `--only` tries that one input and shows it. Exit status 1 if anything failed.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use carvetime_tests::fuzz::{TARGETS, round};
+use carvetime_tests::fuzz::{TARGETS, processor_time, round};
 use std::time::{Duration, Instant};
-
-/// Seconds of processor time this process has had, as Linux tells.
-fn cpu() -> f64 {
-    let stat = std::fs::read_to_string("/proc/self/schedstat").unwrap_or_default();
-    stat.split(' ').next().and_then(|nanos| nanos.parse::<f64>().ok()).unwrap_or(0.0) / 1e9
-}
 
 fn main() {
     let (mut seconds, mut first, mut only, mut number) = (60, 0, None, None);
@@ -35,7 +29,7 @@ fn main() {
         if let Some(number) = number {
             println!("{:?}", String::from_utf8_lossy(&target.input(number)));
         }
-        let (began, before) = (Instant::now(), cpu());
+        let (began, before) = (Instant::now(), processor_time().unwrap_or_default());
         let until = Duration::from_secs(seconds);
         let result =
             round(
@@ -49,7 +43,7 @@ fn main() {
             "{:<11} {:>9} inputs, {:>7.1} s of processor, {} failed, slowest {:.1} ms (number {})",
             target.name,
             result.tried,
-            cpu() - before,
+            (processor_time().unwrap_or_default() - before).as_secs_f64(),
             result.failed.len(),
             result.slowest.1.as_secs_f64() * 1e3,
             result.slowest.0
