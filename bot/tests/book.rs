@@ -304,3 +304,12 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_file_that_is_one_endless_line_is_refused_with_bounded_memory() {
+    let dir = tempfile::tempdir().unwrap();
+    let file = dir.path().join("endless");
+    std::fs::File::create(&file).unwrap().set_len(40 << 30).unwrap(); // holes: no disk is used
+    let refused = restore(&file, &dir.path().join("data"));
+    assert!(matches!(refused, Err(BookError::BadBackup { line: 1, .. })), "{refused:?}");
+}

@@ -8,11 +8,14 @@ use super::stored::{hex_bytes, unwrap, wrap};
 use super::{Book, BookError, Changes, Loss, Shelf, SledBook};
 use serde::{Deserialize, Serialize};
 use std::fs::File;
-use std::io::{BufRead, BufReader, BufWriter, Write};
+use std::io::{BufRead, BufReader, BufWriter, Read, Write};
 use std::path::{Path, PathBuf};
 
 /// Version of the backup's form.
 const VERSION: u32 = 1;
+
+/// Longest line read: more than any row, pictures that wait to be sent included.
+const LONGEST_LINE: u64 = 64 << 20;
 
 /// Rows read or written at a time.
 const CHUNK: usize = 1000;
@@ -135,7 +138,7 @@ fn read_all(file: &Path, take: &mut dyn FnMut(&Changes) -> Result<(), BookError>
         bytes.clear();
         number += 1;
         let bad = |detail| BookError::BadBackup { file: file.into(), line: number, detail };
-        if reader.read_until(b'\n', &mut bytes).map_err(disk)? == 0 {
+        if reader.by_ref().take(LONGEST_LINE).read_until(b'\n', &mut bytes).map_err(disk)? == 0 {
             return Err(bad("it ends early"));
         }
         let line = serde_json::from_slice(&bytes).map_err(|_| bad("not a line of a backup"))?;

@@ -161,6 +161,9 @@ mod tests {
             assert_eq!(update.id.0, 9);
             assert!(matches!(update.kind, UpdateKind::Message(_)), "{body}");
         }
+        let deep = format!(r#"{{"update_id":9,"message":{}"#, "[".repeat(500_000));
+        assert!(read(deep.as_bytes()).is_none());
+        assert!(read(deep.replace('[', r#"{"a":"#).as_bytes()).is_none());
         assert!(read(b"{}").is_none());
         assert!(matches!(read(br#"{"update_id":9}"#).unwrap().kind, UpdateKind::Error(_)));
     }
