@@ -13,6 +13,7 @@ pub mod reading;
 pub mod redact;
 pub mod rehearse;
 pub mod room;
+pub mod sheet;
 pub mod telegram;
 pub mod terminal;
 pub mod words;

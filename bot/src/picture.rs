@@ -18,8 +18,11 @@ use std::sync::Once;
 /// Pixels.
 const SIZE: (u32, u32) = (1200, 900);
 /// DejaVu Sans; its licence lies beside it.
-const FONT: &[u8] = include_bytes!("../fonts/DejaVuSans.ttf");
-const FAMILY: &str = "carvetime";
+pub(crate) const FONT: &[u8] = include_bytes!("../fonts/DejaVuSans.ttf");
+/// The same, bold.
+const BOLD: &[u8] = include_bytes!("../fonts/DejaVuSans-Bold.ttf");
+/// What the fonts are registered as.
+pub(crate) const FAMILY: &str = "carvetime";
 
 const GROUND: RGBColor = RGBColor(250, 249, 246);
 const INK: RGBColor = RGBColor(45, 45, 48);
@@ -47,6 +50,16 @@ pub fn draw(chart: &Chart, voice: &Voice, reader: &Reader) -> Option<Vec<u8>> {
     }
 }
 
+/// Makes the fonts known, once.
+pub(crate) fn register() {
+    static REGISTERED: Once = Once::new();
+    REGISTERED.call_once(|| {
+        // A font that can't be read shows as an error of the first text drawn.
+        let _ = plotters::style::register_font(FAMILY, FontStyle::Normal, FONT);
+        let _ = plotters::style::register_font(FAMILY, FontStyle::Bold, BOLD);
+    });
+}
+
 struct Pen<'a> {
     chart: &'a Chart,
     voice: &'a Voice,
@@ -55,11 +68,7 @@ struct Pen<'a> {
 
 impl Pen<'_> {
     fn draw(&self) -> Drawn<Vec<u8>> {
-        static REGISTERED: Once = Once::new();
-        REGISTERED.call_once(|| {
-            // A font that can't be read shows as an error of the first text drawn.
-            let _ = plotters::style::register_font(FAMILY, FontStyle::Normal, FONT);
-        });
+        register();
         let (width, height) = SIZE;
         let mut pixels = vec![0_u8; (width * height * 3) as usize];
         {
@@ -265,6 +274,25 @@ impl Pen<'_> {
 
 fn color(spot: &Curve) -> RGBColor {
     if spot.name == "breast" { BREAST } else { THIGH }
+}
+
+/// A page without colours, as a PNG of 200 dots an inch.
+pub(crate) fn encode_gray(pixels: &[u8], size: (u32, u32)) -> Drawn<Vec<u8>> {
+    const DOTS_A_METRE: u32 = 7874;
+    let gray: Vec<u8> = pixels.chunks_exact(3).filter_map(|pixel| pixel.first().copied()).collect();
+    let mut out = Vec::new();
+    let mut encoder = png::Encoder::new(&mut out, size.0, size.1);
+    encoder.set_color(png::ColorType::Grayscale);
+    encoder.set_depth(png::BitDepth::Eight);
+    encoder.set_pixel_dims(Some(png::PixelDimensions {
+        xppu: DOTS_A_METRE,
+        yppu: DOTS_A_METRE,
+        unit: png::Unit::Meter,
+    }));
+    let mut writer = encoder.write_header()?;
+    writer.write_image_data(&gray)?;
+    writer.finish()?;
+    Ok(out)
 }
 
 fn encode(pixels: &[u8]) -> Drawn<Vec<u8>> {

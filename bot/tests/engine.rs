@@ -4,6 +4,7 @@
 use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook};
 use carvetime::engine::{Arrival, Audience, Engine, Failure, Outgoing, Render, Topic, UpdateId};
 use carvetime::room::chart::Chart;
+use carvetime::room::sheet::Sheet;
 use carvetime::room::state::{Person, Room};
 use carvetime::room::turn::Forget;
 use carvetime::room::{
@@ -38,6 +39,10 @@ impl Render for Plain {
 
     fn picture(&self, _: &Chart, _: Audience<'_>, _: DateTime<Utc>) -> Option<Vec<u8>> {
         Some(b"ink".to_vec())
+    }
+
+    fn sheet(&self, _: &Sheet, _: Audience<'_>, _: DateTime<Utc>) -> Option<Vec<u8>> {
+        Some(b"page".to_vec())
     }
 }
 

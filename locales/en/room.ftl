@@ -363,6 +363,7 @@ room-proposal-carry = Cooked at home the day before, carried cold, reheated over
 
 # ---- /export: a line with each file.
 room-export-calendar = The plan for your calendar. It won't follow changes: ask again and the new times replace the old.
+room-export-page = One page for the fridge door. Print it, tick things off.
 room-export-readings = The temperatures, for a spreadsheet.
 room-export-everything = Everything I keep about this chat.
 room-shift-more = … and { $count } more move along.

@@ -378,6 +378,7 @@ room-proposal-carry = Se asa en casa el día antes, se lleva frío y se recalien
 
 # ---- /export: una línea con cada archivo.
 room-export-calendar = El plan para tu calendario. No sigue los cambios: pídelo otra vez y las horas nuevas sustituyen a las viejas.
+room-export-page = Una página para la puerta de la nevera. Imprímela y ve marcando.
 room-export-readings = Las temperaturas, para una hoja de cálculo.
 room-export-everything = Todo lo que guardo de este chat.
 room-shift-more = … y { $count } más se mueven también.

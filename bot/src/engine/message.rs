@@ -68,6 +68,9 @@ pub struct Attachment {
     /// Content.
     #[serde(with = "hex_bytes")]
     pub bytes: Vec<u8>,
+    /// To be printed: it goes as it is, not as a picture made small.
+    #[serde(default)]
+    pub print: bool,
 }
 
 impl Message {

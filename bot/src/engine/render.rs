@@ -2,7 +2,9 @@
 
 use crate::picture;
 use crate::room::chart::Chart;
+use crate::room::sheet::Sheet;
 use crate::room::state::{Person, Room};
+use crate::sheet;
 use crate::words::{Reader, Text, Voice};
 use chrono::{DateTime, Utc};
 
@@ -25,6 +27,9 @@ pub trait Render: Send + Sync {
 
     /// A chart as a PNG for `audience`. `None`: the message goes without it.
     fn picture(&self, chart: &Chart, audience: Audience<'_>, now: DateTime<Utc>) -> Option<Vec<u8>>;
+
+    /// A page to print as a PNG for `audience`. `None`: the message goes without it.
+    fn sheet(&self, sheet: &Sheet, audience: Audience<'_>, now: DateTime<Utc>) -> Option<Vec<u8>>;
 }
 
 impl Render for Voice {
@@ -38,6 +43,10 @@ impl Render for Voice {
 
     fn picture(&self, chart: &Chart, audience: Audience<'_>, now: DateTime<Utc>) -> Option<Vec<u8>> {
         picture::draw(chart, self, &reader(audience, now))
+    }
+
+    fn sheet(&self, page: &Sheet, audience: Audience<'_>, now: DateTime<Utc>) -> Option<Vec<u8>> {
+        sheet::draw(page, self, &reader(audience, now))
     }
 }
 

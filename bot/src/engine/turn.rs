@@ -343,8 +343,10 @@ impl Engine {
             FileContent::Bytes(bytes) => bytes.clone(),
             FileContent::Calendar(calendar) => calendar::write(calendar, |text| self.voice.label(text, audience, now)),
             FileContent::Picture(chart) => self.voice.picture(chart, audience, now)?,
+            FileContent::Sheet(sheet) => self.voice.sheet(sheet, audience, now)?,
         };
-        Some(Attachment { name: file.name.clone(), bytes })
+        let print = matches!(file.content, FileContent::Sheet(_));
+        Some(Attachment { name: file.name.clone(), bytes, print })
     }
 
     fn buttons(

@@ -233,6 +233,9 @@ pub(super) fn put_names(say: &mut Say, dishes: &[Option<WishDish>]) {
             event.description.iter_mut().for_each(|text| put_name(text, dishes));
         }
     }
+    if let Some(FileContent::Sheet(sheet)) = say.file.as_mut().map(|file| &mut file.content) {
+        sheet.texts().for_each(|text| put_name(text, dishes));
+    }
 }
 
 /// The same in one text.

@@ -1,4 +1,4 @@
-//! `/export`: the plan as a calendar, everything as JSON, the readings as CSV.
+//! `/export`: the plan as a calendar and as a page to print, everything as JSON, the readings as CSV.
 //!
 //! Owns what goes into each file and its keys, which stay as they are. The calendar's words come later, like any message's.
 //! What is a person's own (settings, a wish half told) is only in the export of their private chat.
@@ -7,7 +7,7 @@ use super::live::runs_by_itself;
 use super::sitting::Sitting;
 use super::state::{Draft, JobState, LiveJob, LivePlan, OwnSalt, Person, Taste};
 use super::turn::{Calendar, Event, File, FileContent};
-use super::{PersonId, RoomKind, birds, plan_words};
+use super::{PersonId, RoomKind, birds, plan_words, sheet};
 use crate::words::Text;
 use carvetime_core::plan::{Moment, Order, Step};
 use carvetime_core::quantity::{celsius, in_celsius, in_fahrenheit};
@@ -27,6 +27,7 @@ pub(super) fn all(sitting: &mut Sitting<'_>) {
     if let Some(calendar) = calendar(sitting) {
         send(sitting, "room-export-calendar", "carvetime.ics", FileContent::Calendar(calendar));
     }
+    pages(sitting);
     for (csv, name) in all_readings(sitting) {
         send(sitting, "room-export-readings", &name, FileContent::Bytes(csv.into_bytes()));
     }
@@ -37,6 +38,17 @@ pub(super) fn all(sitting: &mut Sitting<'_>) {
 
 fn send(sitting: &mut Sitting<'_>, id: &'static str, name: &str, content: FileContent) {
     sitting.answer(Text::new(id)).file = Some(File { name: name.to_owned(), content });
+}
+
+/// A page to print for each bird.
+fn pages(sitting: &mut Sitting<'_>) {
+    birds::each(sitting, |sitting| {
+        let Some(page) = sheet::of(sitting) else { return };
+        let beside = sitting.room.plan.as_ref().filter(|plan| plan.beside).map(|plan| plan.serial);
+        let name =
+            beside.map_or_else(|| "carvetime-page.png".to_owned(), |serial| format!("carvetime-page-{serial}.png"));
+        send(sitting, "room-export-page", &name, FileContent::Sheet(Box::new(page)));
+    });
 }
 
 // ---- the calendar

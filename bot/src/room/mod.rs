@@ -44,6 +44,7 @@ mod which;
 
 pub mod chart;
 pub mod heard;
+pub mod sheet;
 pub mod state;
 pub mod turn;
 

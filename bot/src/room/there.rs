@@ -39,6 +39,9 @@ impl Sitting<'_> {
                 event.description.iter_mut().for_each(|text| tell(text, &house));
             }
         }
+        if let Some(FileContent::Sheet(sheet)) = say.file.as_mut().map(|file| &mut file.content) {
+            sheet.texts().for_each(|text| tell(text, &house));
+        }
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::chart::Chart;
 use super::heard::{PersonId, RoomId};
+use super::sheet::Sheet;
 use super::state::{Person, Room};
 use crate::words::Text;
 use carvetime_core::plan::Step;
@@ -165,6 +166,8 @@ pub enum FileContent {
     Calendar(Calendar),
     /// A picture, still to be drawn.
     Picture(Box<Chart>),
+    /// A page to print, still to be drawn.
+    Sheet(Box<Sheet>),
 }
 
 /// A calendar, still without words.

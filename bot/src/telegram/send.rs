@@ -211,7 +211,7 @@ impl Sending<'_> {
                 Ok(request.await?.id)
             }};
         }
-        if file.name.ends_with(".png") {
+        if file.name.ends_with(".png") && !file.print {
             dressed!(self.bot.send_photo(self.chat, content))
         } else {
             dressed!(self.bot.send_document(self.chat, content))
