@@ -41,9 +41,9 @@ scenes! {
 const BEFORE: usize = 12;
 const ON_THE_DAY: usize = 20;
 
-/// What each person took, by a word of the call.
+/// What each person took, by a word of the call; the host is asked how it was.
 const JOBS: [(&str, &[&str]); 4] = [
-    ("Rosa", &["to thaw", "Bird on", "about done", "off the heat", "Leftovers"]),
+    ("Rosa", &["to thaw", "Bird on", "about done", "off the heat", "Leftovers", "How was it?"]),
     ("Tom", &["Salt the bird", "Time for a look"]),
     ("Ana", &["Heat the oven", "Time to carve"]),
     ("Li", &["Bird out of the fridge", "into the fridge by"]),
