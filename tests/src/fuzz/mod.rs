@@ -23,7 +23,8 @@ pub struct Round {
     pub tried: u64,
     /// Number of each input that failed, and what happened.
     pub failed: Vec<(u64, String)>,
-    /// The slowest input, tried three times and the fastest counted; processor time where the system tells it.
+    /// The slowest input, tried three times and the fastest counted; processor time where the system tells it, which
+    /// Linux counts in steps of a few milliseconds: good for what is too slow, blind below that.
     pub slowest: (u64, Duration),
 }
 
