@@ -122,7 +122,15 @@ fn print(text: &Text, voice: &Voice, reader: &Reader) -> Result<(), Stop> {
 
 fn chat(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
     let dir = cli.common.data().map_err(Stop::Usage)?;
-    let engine = Engine::new(Arc::new(SledBook::open(&dir)?), Arc::clone(voice) as _, decide)?;
+    let (book, recovered) = book::keeper::open(&dir, Utc::now())?;
+    if let Some(recovered) = recovered {
+        let path = |path: &Path| Arg::Verbatim(path.display().to_string());
+        let text =
+            Text::new("book-recovered").with("aside", path(&recovered.aside)).with("export", path(&recovered.export));
+        let _ = writeln!(redact::stderr(), "{}", voice.label(&text, reader)); // nowhere left to complain
+    }
+    let engine = Engine::new(Arc::new(book), Arc::clone(voice) as _, decide)?;
+    engine.export_daily(&dir, Utc::now())?;
     let taste =
         Taste { language: Some(reader.locale.clone()), zone: Some(reader.zone.name().to_owned()), ..Taste::default() };
     // Numbers of messages must be new in every session.

@@ -17,3 +17,5 @@ book-not-empty-do = Choose an empty folder with --data; nothing was changed.
 # $line is the number of the line in the file.
 book-bad-backup = { $path } is not a whole backup: line { $line } can't be used.
 book-bad-backup-do = Use another backup; nothing was changed.
+# $aside: where the damaged data lie; $export: what took their place.
+book-recovered = The saved data was damaged and is kept in { $aside }. I went on from the export { $export }; what came after it is missing.

@@ -17,3 +17,5 @@ book-not-empty-do = Elige una carpeta vacía con --data; no se ha cambiado nada.
 # $line is the number of the line in the file.
 book-bad-backup = { $path } no es una copia completa: la línea { $line } no se puede usar.
 book-bad-backup-do = Usa otra copia; no se ha cambiado nada.
+# $aside: where the damaged data lie; $export: what took their place.
+book-recovered = Los datos guardados estaban dañados y quedan en { $aside }. Sigo desde la copia { $export }; falta lo que vino después.

@@ -2,7 +2,7 @@
 //!
 //! Plain on purpose: it can be read without this program, and outlives a change of the store.
 
-use super::pages::BOOK_SCHEMA;
+use super::pages::{BOOK_SCHEMA, NEXT};
 use super::sled_book::{STORE, lock};
 use super::stored::{hex_bytes, unwrap, wrap};
 use super::{Book, BookError, Changes, Loss, Shelf, SledBook};
@@ -124,6 +124,19 @@ pub fn restore(file: &Path, dir: &Path) -> Result<u64, BookError> {
     std::fs::rename(&half, &store).map_err(|source| disk(&store, source))?;
     File::open(dir).and_then(|dir| dir.sync_all()).map_err(|source| disk(dir, source))?;
     Ok(rows)
+}
+
+/// The next sequence number of the book that was backed up; 0 where the file doesn't tell.
+pub(super) fn next_of(file: &Path) -> u64 {
+    let Ok(file) = File::open(file) else { return 0 };
+    let key = hex_bytes::encode(NEXT);
+    let lines = BufReader::new(file).lines().map_while(Result::ok).skip(1);
+    // The shelf it stands on is the first in the file.
+    let rows = lines.map_while(|line| match serde_json::from_str(&line) {
+        Ok(Line::Row { shelf, key, json, .. }) if shelf == Shelf::Meta.name() => Some((key, json)),
+        _ => None,
+    });
+    rows.filter(|(found, _)| *found == key).find_map(|(_, json)| json.parse().ok()).unwrap_or(0)
 }
 
 /// Reads a backup to its end, handing over its rows in chunks.

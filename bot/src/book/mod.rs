@@ -9,6 +9,7 @@
 
 mod backup;
 mod error;
+pub mod keeper;
 mod keys;
 mod pages;
 mod sled_book;

@@ -33,7 +33,7 @@ const fn small(version: u32) -> u8 {
 }
 
 const SCHEMA: &[u8] = b"schema";
-const NEXT: &[u8] = b"next";
+pub(super) const NEXT: &[u8] = b"next";
 const BOT: &[u8] = b"bot";
 
 /// Rows read at a time where all are wanted.
@@ -52,6 +52,14 @@ pub fn check_schema(book: &dyn Book) -> Result<(), BookError> {
             found if found > BOOK_SCHEMA => Err(BookError::Newer { found, known: BOOK_SCHEMA }),
             found => Err(BookError::Damaged { detail: format!("schema {found} was never released") }),
         },
+    }
+}
+
+/// The next sequence number: it only grows, so of two states of a book it tells the older.
+pub(super) fn next_in(book: &dyn Book) -> Result<u64, BookError> {
+    match book.get(Shelf::Meta, NEXT)? {
+        Some(bytes) => unpack(version::META, "meta", &bytes),
+        None => Ok(0),
     }
 }
 
@@ -160,10 +168,7 @@ impl Pages {
 
     /// The next sequence number.
     pub(crate) fn next_sequence(&self) -> Result<u64, BookError> {
-        match self.book.get(Shelf::Meta, NEXT)? {
-            Some(bytes) => unpack(version::META, "meta", &bytes),
-            None => Ok(0),
-        }
+        next_in(&*self.book)
     }
 
     /// The update ids of the window, oldest first, with their sequence numbers.

@@ -284,6 +284,15 @@ impl Engine {
         &self.pages
     }
 
+    /// Writes the day's export into the data directory `dir` while nothing changes; once a day.
+    ///
+    /// # Errors
+    /// As [`keeper::export_daily`](crate::book::keeper::export_daily).
+    pub fn export_daily(&self, dir: &Path, now: DateTime<Utc>) -> Result<(), BookError> {
+        let _still = self.desk();
+        crate::book::keeper::export_daily(self.pages.book(), dir, now).map(drop)
+    }
+
     /// Writes a backup while nothing changes. Returns the number of rows.
     ///
     /// # Errors

@@ -24,7 +24,7 @@ mod send;
 mod split;
 mod webhook;
 
-use crate::book::{BookError, SledBook};
+use crate::book::{BookError, keeper};
 use crate::clock::{Clock, SystemClock, sleep_until};
 use crate::engine::{Arrival, Engine};
 use crate::room::decide;
@@ -35,7 +35,7 @@ pub use pace::{BOARD_EVERY, Pace};
 pub use patience::Patience;
 use refusal::Refusal;
 use std::net::SocketAddr;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 use teloxide::Bot;
@@ -218,8 +218,13 @@ struct Serving {
 pub fn serve(options: &Options, data: &Path, voice: Arc<Voice>) -> Result<(), ServeError> {
     quiet_panics();
     let bot = options.bot()?;
-    let engine = Engine::new(Arc::new(SledBook::open(data)?), Arc::clone(&voice) as _, decide)?;
+    let (book, recovered) = keeper::open(data, chrono::Utc::now())?;
+    if let Some(recovered) = recovered {
+        tracing::error!(aside = %recovered.aside.display(), export = %recovered.export.display(), "the saved data was damaged; it is put aside, and the last daily export goes on");
+    }
+    let engine = Engine::new(Arc::new(book), Arc::clone(&voice) as _, decide)?;
     let mut server = Server::new(bot, Arc::new(engine), voice);
+    server.data = Some(data.into());
     server.webhook = options.webhook.clone();
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
     let served = runtime.block_on(async {
@@ -258,13 +263,15 @@ pub struct Server {
     pub patience: Patience,
     /// Where the platform delivers; without it, it is asked.
     pub webhook: Option<Webhook>,
+    /// The data directory, for the daily exports; without it there are none.
+    pub data: Option<PathBuf>,
 }
 
 impl Server {
     /// By the system's clock and long polling, at the platform's pace.
     pub fn new(bot: Bot, engine: Arc<Engine>, voice: Arc<Voice>) -> Self {
         let (clock, set, pace) = (Arc::new(SystemClock), Arc::default(), Pace::default());
-        Self { bot, engine, voice, clock, set, pace, patience: Patience::default(), webhook: None }
+        Self { bot, engine, voice, clock, set, pace, patience: Patience::default(), webhook: None, data: None }
     }
 
     /// Serves until `shutdown` is done.
@@ -272,7 +279,7 @@ impl Server {
     /// # Errors
     /// See [`serve`].
     pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
-        let Self { bot, engine, voice, clock, set, pace, patience, webhook } = self;
+        let Self { bot, engine, voice, clock, set, pace, patience, webhook, data } = self;
         let (outbound, patience) = (Arc::default(), Arc::new(patience));
         let serving = Serving { bot, engine, voice: Arc::clone(&voice), clock, turns: set, outbound, patience };
         tokio::pin!(shutdown);
@@ -291,7 +298,7 @@ impl Server {
         let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice).await });
         let home = me.username.clone();
         let mut inbound = receive(&serving, me, webhook, ending_in.clone())?;
-        let mut turns = tokio::spawn(turns(serving.clone(), ending_in));
+        let mut turns = tokio::spawn(turns(serving.clone(), data, ending_in));
         let mut outbound = tokio::spawn(outbound::run(serving, home, pace, ending_out));
         let all = [inbound.abort_handle(), turns.abort_handle(), outbound.abort_handle(), menu.abort_handle()];
         // Whichever ends first says why. A task that panics is as good as ended: nothing confirmed is lost by stopping.
@@ -339,10 +346,20 @@ fn flatten(ended: Result<Result<(), ServeError>, tokio::task::JoinError>) -> Res
 }
 
 /// Takes what was heard and what is due through its turns, until `ending`; then once more.
-async fn turns(serving: Serving, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
+async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
+    let mut exported = None;
     loop {
         let ended = *ending.borrow();
         let (engine, now) = (Arc::clone(&serving.engine), serving.clock.now());
+        let today = Some(now.date_naive());
+        if let Some(data) = data.clone().filter(|_| exported != today) {
+            exported = today;
+            let engine = Arc::clone(&engine);
+            if let Err(error) = blocking(move || engine.export_daily(&data, now)).await {
+                // The day goes on without; the next one tries again.
+                tracing::error!(%error, "the daily export failed");
+            }
+        }
         let next = blocking(move || {
             engine.work(now)?;
             engine.ring(now)?;
