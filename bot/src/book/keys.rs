@@ -126,6 +126,13 @@ pub fn shown_by_key(room: RoomId, key: &str) -> Vec<u8> {
     [signed(room.0).as_slice(), b"k", key.as_bytes()].concat()
 }
 
+/// The room and the logical name in a key of [`shown_by_key`].
+pub fn shown_name(key: &[u8]) -> Option<(RoomId, &str)> {
+    let (room, rest) = key.split_first_chunk::<8>()?;
+    let name = std::str::from_utf8(rest.strip_prefix(b"k")?).ok()?;
+    Some((RoomId(unsigned(room).ok()?), name))
+}
+
 /// Key from the platform's number to the logical message name.
 pub fn shown_by_message(room: RoomId, message: i64) -> Vec<u8> {
     [signed(room.0).as_slice(), b"m", &signed(message)].concat()

@@ -110,12 +110,14 @@ impl Pages {
         bytes.map(|bytes| unpack(version::STATE, "people", &bytes)).transpose()
     }
 
-    /// All rooms with `person` among their members.
-    pub(crate) fn rooms_with(&self, person: PersonId) -> Result<Vec<Room>, BookError> {
+    /// All rooms in which something says who `person` is, also after they have left.
+    pub(crate) fn rooms_naming(&self, person: PersonId) -> Result<Vec<Room>, BookError> {
         let mut found = Vec::new();
         self.each(Shelf::Rooms, |_, value| {
             let room: Room = unpack(version::STATE, "rooms", value)?;
-            if room.members.contains(&person) {
+            let mut without = room.clone();
+            without.forget_person(person);
+            if without != room {
                 found.push(room);
             }
             Ok(())
@@ -369,6 +371,18 @@ impl Writes {
     pub fn not_shown(&mut self, room: RoomId, key: &str, message: i64) {
         self.changes.remove(Shelf::Shown, keys::shown_by_key(room, key));
         self.changes.remove(Shelf::Shown, keys::shown_by_message(room, message));
+    }
+
+    /// No message is known any more by a name that has this person's number in it, in any room.
+    pub fn no_names_with(&mut self, pages: &Pages, person: PersonId) -> Result<(), BookError> {
+        let number = person.0.to_string();
+        pages.each(Shelf::Shown, |key, value| {
+            let Some((room, name)) = keys::shown_name(key) else { return Ok(()) };
+            if name.split(|c: char| !c.is_ascii_digit()).any(|part| part == number) {
+                self.not_shown(room, name, unpack(version::SHOWN, "shown", value)?);
+            }
+            Ok(())
+        })
     }
 
     /// None of the messages of `room` is known any more.

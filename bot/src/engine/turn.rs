@@ -279,7 +279,8 @@ impl Engine {
 
     fn forget_person(&self, writes: &mut Writes, person: PersonId, current: &Room) -> Result<(), BookError> {
         writes.no_person(person);
-        for mut room in self.pages.rooms_with(person)? {
+        writes.no_names_with(&self.pages, person)?;
+        for mut room in self.pages.rooms_naming(person)? {
             if room.id == person.private_room() {
                 continue;
             }

@@ -1,0 +1,78 @@
+//! `/forget`: what is kept is listed, then the store holds no trace of who asked, and the others' plan stands.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use carvetime_tests::stage::Scene;
+
+/// Tom does everything that leaves something behind; Rosa and Ana go on without him.
+const SCENE: &str = "zone America/Chicago
+locale en-US
+room group
+people Rosa, Zebulon, Ana
+2027-11-22 09:00 Rosa: /plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325
+2027-11-22 09:01 Rosa > Accept
+2027-11-22 09:02 * Zebulon starts
+2027-11-22 09:03 Zebulon (private): my salt: 1/4 tsp is 0.7 g
+2027-11-22 09:04 Zebulon (private): /settings Madrid
+2027-11-22 09:05 Zebulon: /take salt
+2027-11-22 09:06 Zebulon: /take carve
+2027-11-22 09:07 Zebulon: /ask how much salt for a turkey
+2027-11-22 09:08 Zebulon: /plan 12 lb frozen turkey
+2027-11-22 09:09 Ana: /take chill
+2027-11-23 18:35 Zebulon (private) > Done
+2027-11-25 12:30 Ana: /log pit 320
+2027-11-25 14:30 Zebulon: /log breast 118, thigh 124
+2027-11-25 14:31 * Zebulon ignores the rest
+2027-11-25 14:32 Zebulon (private): /forget
+2027-11-25 14:32 * Zebulon hears I keep your name
+2027-11-25 14:33 Zebulon (private) > Yes
+2027-11-25 16:40 * Zebulon ignores the rest
+";
+
+/// Every row of the book as text, keys and values.
+fn everything(scene: &Scene) -> String {
+    let file = scene.data.with_extension("backup");
+    scene.engine.backup(&file).unwrap();
+    std::fs::read_to_string(file).unwrap()
+}
+
+/// Numbers also stand in keys, as eight bytes with the sign turned over.
+fn traces(text: &str, id: i64, name: &str) -> Vec<String> {
+    let key = format!("{:016x}", id.cast_unsigned() ^ (1 << 63));
+    let value_hex: String = name.bytes().map(|byte| format!("{byte:02x}")).collect();
+    let number_hex: String = id.to_string().bytes().map(|byte| format!("{byte:02x}")).collect();
+    let marks = [id.to_string(), name.to_owned(), key, value_hex, number_hex];
+    let with = |line: &&str| marks.iter().any(|mark| line.to_lowercase().contains(&mark.to_lowercase()));
+    text.lines().filter(with).map(|line| line.chars().take(400).collect()).collect()
+}
+
+#[test]
+fn whoever_is_forgotten_stands_nowhere_in_the_book_and_the_others_plan_goes_on() {
+    let asked = SCENE.lines().position(|line| line.contains("/forget")).unwrap();
+    let before: String = SCENE.lines().take(asked).map(|line| format!("{line}\n")).collect();
+    let scene = Scene::play_text(&before);
+    let id = scene.id("Zebulon");
+    assert!(traces(&everything(&scene), id, "Zebulon").len() >= 3, "the marks are looked for where they are");
+    drop(scene);
+
+    let scene = Scene::play_text(SCENE);
+    assert_forgotten(&scene);
+}
+
+#[test]
+fn whoever_has_left_the_group_before_is_forgotten_there_too() {
+    let script = SCENE.replace("2027-11-25 14:31 * Zebulon ignores the rest", "2027-11-25 14:31 * Zebulon leaves");
+    assert_ne!(script, SCENE);
+    assert_forgotten(&Scene::play_text(&script));
+}
+
+fn assert_forgotten(scene: &Scene) {
+    let left = traces(&everything(scene), scene.id("Zebulon"), "Zebulon");
+    assert!(left.is_empty(), "{left:#?}");
+    let room = scene.engine.pages().room(carvetime::room::RoomId(scene.group)).unwrap().unwrap();
+    let plan = room.plan.unwrap();
+    assert!(plan.facts.iter().any(|fact| fact.step == "salt" && fact.done), "what was done stays done");
+    assert_eq!(plan.readings.len(), 2, "what was read stays read");
+    assert!(plan.jobs.iter().any(|job| job.step == "chill" && job.owner.is_some()), "Ana's job is hers");
+    let carve = plan.jobs.iter().find(|job| job.step == "carve").unwrap();
+    assert_eq!(carve.owner, None);
+}
