@@ -20,7 +20,7 @@ fn now() -> Moment {
 
 fn heard(what: What) -> Heard {
     let by = Speaker { id: PersonId(1), name: "Rosa".into(), username: None, language: None, admin: false };
-    Heard { room: RoomId(-100), kind: RoomKind::Group, by: Some(by), what }
+    Heard { room: RoomId(-100), kind: RoomKind::Group, by: Some(by), for_group: false, what }
 }
 
 fn said(text: &str) -> Heard {

@@ -127,7 +127,7 @@ fn rosa() -> Speaker {
 
 fn heard(room: RoomId, what: What) -> Heard {
     let kind = if room.0 > 0 { RoomKind::Private } else { RoomKind::Group };
-    Heard { room, kind, by: Some(rosa()), what }
+    Heard { room, kind, by: Some(rosa()), for_group: false, what }
 }
 
 fn said(room: RoomId, text: &str) -> Heard {

@@ -302,6 +302,7 @@ lexicon-talk-did-serve = served, on the table, on table, eating, ate, eaten
 lexicon-talk-did-leftovers = finished leftovers, leftovers gone, leftovers finished, ate leftovers, threw leftovers away, threw leftovers out
 lexicon-talk-toward = in, to, near, at
 lexicon-talk-give = give, hand, ask, pass, assign, can, could, takes
+lexicon-talk-late = late, running late, held up, delayed, stuck in traffic
 lexicon-talk-dish-add = add, also, plus
 lexicon-talk-dish-remove = remove, delete, without
 lexicon-talk-dish-link = in, into, on, at, for, the, takes, needs, a, and, is, with

@@ -197,6 +197,7 @@ room-take-yours = You have that one already.
 room-take-theirs = { $name } has that one.
 room-dropped = { $what } is free again.
 room-drop-free = Nobody has that one.
+room-skip-theirs = That's { $name }'s. Only they, the host or an admin can leave it out.
 room-drop-theirs = That's { $name }'s. Only they, the host or an admin can hand it back.
 room-already = That's settled already.
 room-already-by = { $name } settled that, { $at }.
@@ -214,19 +215,32 @@ room-move-past = { $when } is already over, it's { $now }. Dinner stays { $dinne
 room-move-unread = I can't read a time in “{ $text }”. Try “/move 6 pm” or “/move +45 min”. Dinner stays { $dinner }.
 room-move-clash = { $when } doesn't work. Dinner stays where it was.
 room-moved = Dinner is now <b>{ $when }</b>.
+room-move-already = Dinner is { $when } already.
+room-move-already-by = { $name } was first: dinner is { $when }.
+# Someone comes late. $when: when they come; $dinner: the hour that stands.
+room-late = Dinner { $when } instead of { $dinner }?
+room-late-on = The bird is on already and comes off as planned.
+room-late-kept = Dinner stays <b>{ $when }</b>.
+room-late-host = That's for { $name } or an admin to choose.
+room-button-late-keep = Leave it
 room-undone = Taken back: { $what }.
-# $change: done, skipped, take, drop, moved, mended, logged. $step is empty where no job was meant; $name who did it.
+# Who did it, and when.
+room-undone-by = Taken back: { $what } ({ $name }, { $at }).
+# $change: done, skipped, take, drop, moved, dish, logged. $step is empty where no job was meant.
 room-undone-what = { $change ->
     [done] “{ $step }” done
     [skipped] “{ $step }” skipped
-    [take] { $name } taking “{ $step }”
+    [take] “{ $step }” taken
     [drop] “{ $step }” handed back
     [moved] the new dinner hour
+    [dish] the change of dishes
     [logged] the last reading
    *[other] the change of plan
 }
 room-undo-nothing = Nothing to take back.
 room-undo-stale = Something has happened since. /undo takes back the newest change first.
+room-undo-gone = That has been taken back already.
+room-undo-theirs = The last change is { $name }'s. Only they, the host or an admin can take it back.
 room-undo-late = I can't take that back any more. The plan stays as it is.
 room-stop-sure = End the plan for { $dinner }? I'd stop calling.
 room-stopped = Ended. I won't call any more.

@@ -303,6 +303,7 @@ lexicon-talk-did-serve = servido, servida, en la mesa, en mesa, comiendo, comido
 lexicon-talk-did-leftovers = sobras acabadas, acabado sobras, acabado las sobras, tirado sobras, tirado las sobras, no quedan sobras
 lexicon-talk-toward = en, a, hasta, cerca
 lexicon-talk-give = da, dale, pasa, pásale, pide, pídele, asigna, encarga, puede, puedes, pregunta, pregúntale
+lexicon-talk-late = llega tarde, llegan tarde, tarde, con retraso, se retrasa, se retrasan, retrasados, en un atasco
 lexicon-talk-dish-add = añade, añadir, agrega, agregar, además, también, suma
 lexicon-talk-dish-remove = quita, quitar, elimina, borra, sin
 lexicon-talk-dish-link = en, el, la, a, al, por, para, durante, tarda, necesita, y, con, los, las, un, una

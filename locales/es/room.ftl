@@ -214,6 +214,7 @@ room-take-yours = Ya lo tienes tú.
 room-take-theirs = Lo tiene { $name }.
 room-dropped = { $what } vuelve a estar libre.
 room-drop-free = No lo tiene nadie.
+room-skip-theirs = Es de { $name }. Solo esa persona, quien lleva el plan o un administrador puede saltarlo.
 room-drop-theirs = Es de { $name }. Solo esa persona, quien lleva el plan o un administrador puede soltarlo.
 room-already = Eso ya está resuelto.
 room-already-by = Ya lo hizo { $name }: { $at }.
@@ -231,18 +232,29 @@ room-move-past = { $when } ya ha pasado, ahora es { $now }. Sigue en { $dinner }
 room-move-unread = No leo una hora en «{ $text }». Prueba «/move 18:00» o «/move +45 min». Sigue en { $dinner }.
 room-move-clash = { $when } no puede ser. Todo se queda como estaba.
 room-moved = Ahora en la mesa <b>{ $when }</b>.
+room-move-already = La cena ya es { $when }.
+room-move-already-by = { $name } se adelantó: la cena es { $when }.
+room-late = ¿Cenamos { $when } en vez de { $dinner }?
+room-late-on = El ave ya está al fuego y sale cuando estaba previsto.
+room-late-kept = La cena sigue siendo <b>{ $when }</b>.
+room-late-host = Lo decide { $name } o un administrador.
+room-button-late-keep = Dejarlo así
 room-undone = Deshecho: { $what }.
+room-undone-by = Deshecho: { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->
     [done] «{ $step }» hecho
     [skipped] «{ $step }» saltado
-    [take] { $name } se quedaba con «{ $step }»
+    [take] «{ $step }» asignado
     [drop] «{ $step }» soltado
     [moved] la nueva hora
+    [dish] el cambio de platos
     [logged] la última lectura
    *[other] el cambio de plan
 }
 room-undo-nothing = No hay nada que deshacer.
 room-undo-stale = Desde entonces ha pasado algo más. /undo deshace primero lo más nuevo.
+room-undo-gone = Eso ya está deshecho.
+room-undo-theirs = El último cambio es de { $name }. Solo esa persona, quien lleva el plan o un administrador puede deshacerlo.
 room-undo-late = Eso ya no se puede deshacer. El plan se queda como está.
 room-stop-sure = ¿Terminar el plan de { $dinner }? Dejaría de avisar.
 room-stopped = Terminado. Ya no aviso más.

@@ -33,7 +33,7 @@ fn hello(id: i64) -> Heard {
         admin: false,
     };
     let what = What::Said { text: "hello".to_string(), addressed: true, reply_to: None, edited: false };
-    Heard { room: id, kind: RoomKind::Private, by: Some(by), what }
+    Heard { room: id, kind: RoomKind::Private, by: Some(by), for_group: false, what }
 }
 
 fn far_bells(_: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {

@@ -237,7 +237,7 @@ impl Engine {
                 Err(error) => return Err(error),
             }
         }
-        let heard = Heard { room, kind: self.kind_of(room), by: None, what: What::Rang { bells } };
+        let heard = Heard { room, kind: self.kind_of(room), by: None, for_group: false, what: What::Rang { bells } };
         self.turn(
             desk,
             turn::Occasion { heard, message: None, title: None, as_of: now, now, decide: Some(self.decide) },
@@ -348,7 +348,8 @@ mod tests {
     use crate::words::Voice;
 
     fn said() -> (Option<UpdateId>, Heard) {
-        let heard = Heard { room: RoomId(1), kind: RoomKind::Private, by: None, what: What::Unreadable };
+        let heard =
+            Heard { room: RoomId(1), kind: RoomKind::Private, by: None, for_group: false, what: What::Unreadable };
         (Some(UpdateId(1)), heard)
     }
 

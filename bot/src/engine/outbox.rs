@@ -222,7 +222,7 @@ impl Engine {
         writes: Writes,
         now: DateTime<Utc>,
     ) -> Result<(), BookError> {
-        let heard = Heard { room, kind: self.kind_of(room), by: None, what };
+        let heard = Heard { room, kind: self.kind_of(room), by: None, for_group: false, what };
         self.turn(
             desk,
             Occasion { heard, message: None, title: None, as_of: now, now, decide: Some(self.decide) },

@@ -70,8 +70,8 @@ pub enum Action {
     Seat(u32, u8),
     /// Show the jobs one by one, to give them to someone.
     Giving(u32),
-    /// Take back the change of that index in that plan.
-    Undo(u32, u16),
+    /// Take back the change of that number in that plan.
+    Undo(u32, u32),
     /// Show the jobs one by one, to take them.
     Jobs(u32),
     /// Show why the times are what they are.
@@ -88,6 +88,8 @@ pub enum Action {
     Meant(PersonId),
     /// Dinner in that plan at this minute since 1970.
     Dinner(u32, i64),
+    /// Dinner in that plan stays at this minute since 1970.
+    Stay(u32, i64),
     /// The pit of that plan up to so many °F.
     Hotter(u32, u16),
     /// A page of the settings.
@@ -128,7 +130,7 @@ impl Action {
             Action::Giving(serial) => format!("giving.{serial}"),
             Action::Rate(serial, what, answer) => format!("rate.{serial}.{what}.{answer}"),
             Action::Seat(serial, rank) => format!("seat.{serial}.{rank}"),
-            Action::Undo(serial, index) => format!("undo.{serial}.{index}"),
+            Action::Undo(serial, number) => format!("undo.{serial}.{number}"),
             Action::Jobs(serial) => format!("jobs.{serial}"),
             Action::Why(serial) => format!("why.{serial}"),
             Action::Reply(who, place) => format!("reply.{}.{place}", who.0),
@@ -137,6 +139,7 @@ impl Action {
             Action::No(what, who) => format!("no.{what}.{}", who.0),
             Action::Meant(who) => format!("meant.{}", who.0),
             Action::Dinner(serial, minute) => format!("dinner.{serial}.{minute}"),
+            Action::Stay(serial, minute) => format!("stay.{serial}.{minute}"),
             Action::Hotter(serial, setting) => format!("hotter.{serial}.{setting}"),
             Action::Settings(page) => format!("settings.{page}"),
             Action::Set(setting, value) => format!("set.{setting}.{value}"),
@@ -156,6 +159,7 @@ impl Action {
             | Action::Giving(serial)
             | Action::Why(serial)
             | Action::Dinner(serial, _)
+            | Action::Stay(serial, _)
             | Action::Hotter(serial, _) => Some(*serial),
             Action::Done(it)
             | Action::Sure(it)
@@ -245,6 +249,7 @@ impl Action {
             "no" => Action::No(next()?.to_owned(), person(next()?)?),
             "meant" => Action::Meant(person(next()?)?),
             "dinner" => Action::Dinner(next()?.parse().ok()?, next()?.parse().ok()?),
+            "stay" => Action::Stay(next()?.parse().ok()?, next()?.parse().ok()?),
             "hotter" => Action::Hotter(next()?.parse().ok()?, next()?.parse().ok()?),
             "settings" => Action::Settings(next()?.to_owned()),
             "set" => Action::Set(next()?.to_owned(), next()?.to_owned()),
@@ -294,6 +299,7 @@ mod tests {
             Action::No("stop".into(), who),
             Action::Meant(who),
             Action::Dinner(2, 30_000_000),
+            Action::Stay(2, 30_000_000),
             Action::Hotter(2, 350),
             Action::Settings("language".into()),
             Action::Set("zone".into(), "America/Argentina/Buenos_Aires".into()),

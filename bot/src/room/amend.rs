@@ -3,7 +3,6 @@
 //! With a proposal open it changes the proposal; with a plan standing it changes the plan, if it still can, and can be
 //! taken back.
 
-use super::action::Action;
 use super::sitting::button;
 use super::state::LivePlan;
 use super::{PersonId, Sitting, board, jobs, live, may, planning, proposal};
@@ -141,8 +140,7 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
             let before = plan.jobs.clone();
             plan.adopt(&schedule, now);
             let shifts = live::shifts(&before, plan);
-            let undo =
-                Action::Undo(plan.serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
+            let undo = super::undo::newest(plan);
             let known = proposal::known(&plan.wish);
             let small = plan.order(light.zone).and_then(|order| proposal::size_doubt(&order));
             let text = Text::new("room-amended").with("known", Arg::List(known));

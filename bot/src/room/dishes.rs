@@ -149,7 +149,7 @@ fn adopt(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, schedule: &Sc
 
 fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule) {
     let Some(plan) = &sitting.room.plan else { return };
-    let undo = Action::Undo(plan.serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
+    let undo = super::undo::newest(plan);
     let hot = plan.wish.dishes.get(usize::from(nth)).and_then(Option::as_ref).is_some_and(|dish| dish.hot_through);
     let Some(job) = schedule.job(Step::Dish, nth) else { return };
     let text = Text::new("dish-added")

@@ -58,6 +58,9 @@ pub struct Heard {
     pub kind: RoomKind,
     /// Who, if a person did it (an anonymous admin and a bell are nobody).
     pub by: Option<Speaker>,
+    /// Said in the group's own name, which only its administrators can.
+    #[serde(default)]
+    pub for_group: bool,
     /// What.
     pub what: What,
 }

@@ -56,6 +56,11 @@ fn ask_first(sitting: &mut Sitting<'_>, it: JobRef, spot: &'static str, read: Te
 
 /// `Skip`.
 pub(super) fn skip(sitting: &mut Sitting<'_>, it: JobRef) {
+    let Some(job) = standing(sitting, it) else { return };
+    let other = job.owner.filter(|owner| Some(*owner) != sitting.speaker() && job.calls < SILENT);
+    if let Some(owner) = other.filter(|_| job.state == JobState::Waiting && !may::steer(sitting)) {
+        return sitting.notice(Text::new("room-skip-theirs").with("name", name(sitting, owner)));
+    }
     settle(sitting, it, false);
 }
 
@@ -70,7 +75,7 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
     // Measured already, so it went on as planned, however late that is said.
     let at = if it.step == Step::On && plan.is_read_since(job.at) { job.at.min(now) } else { now };
     plan.record(it.step, it.nth, at, done, by);
-    let index = plan.history.len().saturating_sub(1);
+    let undo = super::undo::newest(plan);
     let outcome = sitting.resolve();
     if done && it.step == Step::Pull {
         tell_hold(sitting);
@@ -79,7 +84,7 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
         let late = Text::new("room-chill-late").with("by", Arg::DayClock(job.latest));
         sitting.answer(late).urgency(Urgency::Safety);
     }
-    close_calls(sitting, it, &job, done, index);
+    close_calls(sitting, it, &job, done, &undo);
     match outcome {
         Ok(shifts) => tell_shifts(sitting, &shifts),
         Err(conflict) => tell_conflict(sitting, &conflict),
@@ -115,7 +120,7 @@ pub(super) fn held(sitting: &mut Sitting<'_>, serial: u32) {
 }
 
 /// The call messages of a settled job lose their buttons and say who did it.
-fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool, index: usize) {
+fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool, undo: &Action) {
     let serial = it.serial;
     let key = calls::key(it.step, it.nth);
     let text = settled_text(sitting, it, done);
@@ -123,7 +128,6 @@ fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool,
     if let Some(plan) = sitting.room.plan.as_ref().filter(|_| done && it.step == Step::Pull) {
         next.extend(after::lines(plan, sitting.now));
     }
-    let undo = Action::Undo(serial, u16::try_from(index).unwrap_or(u16::MAX));
     // Whoever takes the leftovers home is told of their last day.
     let leftovers = sitting.room.plan.as_ref().filter(|_| done && it.step == Step::Chill).and_then(|plan| {
         let job = plan.job(Step::Leftovers, 0).filter(|job| job.owner.is_none() && job.state == JobState::Waiting)?;
@@ -145,7 +149,7 @@ fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool,
         let to = if chat == sitting.room.id { To::Room(chat) } else { To::Person(PersonId(chat.0)) };
         let say = sitting.say(Say::new(to, text.clone())).key(key.clone()).how(How::Edit);
         say.lines(next.clone());
-        say.row([button("room-button-undo", &undo)]);
+        say.row([button("room-button-undo", undo)]);
         say.row(leftovers.clone());
     }
 }

@@ -48,6 +48,7 @@ impl LivePlan {
             facts: Vec::new(),
             readings: Vec::new(),
             edition: 0,
+            changes: 0,
             history: Vec::new(),
             ready_from: None,
             ready_to: None,
@@ -259,7 +260,9 @@ impl LivePlan {
 
     /// Keeps what stands now, so that the change about to be made can be taken back.
     pub fn remember(&mut self, name: &str, step: Option<Step>, by: Option<PersonId>, at: Moment) {
+        self.changes += 1;
         let change = Change {
+            number: self.changes,
             name: name.into(),
             step: step.map(|step| step.name().into()),
             by,

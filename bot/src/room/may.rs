@@ -11,7 +11,7 @@ pub(super) fn steer(sitting: &Sitting<'_>) -> bool {
     if sitting.room.kind == RoomKind::Private {
         return true;
     }
-    let Some(speaker) = &sitting.heard.by else { return false };
+    let Some(speaker) = &sitting.heard.by else { return sitting.heard.for_group };
     let host = sitting.room.plan.as_ref().is_none_or(|plan| plan.host == speaker.id);
     host || speaker.admin
 }
@@ -23,7 +23,7 @@ pub(super) fn steer_all(sitting: &Sitting<'_>) -> bool {
 }
 
 fn is_admin(sitting: &Sitting<'_>) -> bool {
-    sitting.heard.by.as_ref().is_some_and(|speaker| speaker.admin)
+    sitting.heard.by.as_ref().map_or(sitting.heard.for_group, |speaker| speaker.admin)
 }
 
 /// Whether the speaker belongs to the room. A press that comes from another chat proves nothing by itself.

@@ -4,7 +4,6 @@
 //! for. Reads no clock, opens no file, sends nothing, holds no sentence: messages are named and get their words in
 //! [`crate::words`].
 
-mod action;
 mod after;
 mod alarms;
 mod amend;
@@ -23,6 +22,7 @@ mod hands;
 mod help;
 mod invites;
 mod jobs;
+mod late;
 mod live;
 mod logs;
 mod may;
@@ -42,6 +42,7 @@ mod there;
 mod undo;
 mod which;
 
+pub mod action;
 pub mod chart;
 pub mod heard;
 pub mod sheet;
@@ -215,7 +216,12 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if edited {
         return;
     }
-    let Some(who) = sitting.speaker() else { return };
+    let Some(who) = sitting.speaker() else {
+        if addressed {
+            sitting.notice(Text::new("room-need-person"));
+        }
+        return;
+    };
     if planning::is_wish(sitting, text) {
         return plan(sitting, text);
     }
@@ -228,6 +234,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     // A question in the middle of planning is answered; the draft waits.
     let question = questions::is_question(sitting, text);
     if !question && planning::answered(sitting, who, text) {
+        return;
+    }
+    if addressed && !question && late::told(sitting, text) {
         return;
     }
     if !question && amend::told(sitting, who, text, addressed) {
@@ -310,7 +319,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::AskFor(it, who) => hands::ask(sitting, it, who),
         Action::Willing(it) => hands::answered(sitting, it, true),
         Action::Unwilling(it) => hands::answered(sitting, it, false),
-        Action::Undo(serial, index) => undo::pressed(sitting, serial, index),
+        Action::Undo(serial, number) => undo::pressed(sitting, serial, number),
         Action::Reply(who, place) => questions::reply(sitting, who, place),
         Action::Sources(who) => questions::sources(sitting, who),
         Action::Jobs(serial) => jobs::list(sitting, serial),
@@ -319,6 +328,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::No(what, who) if what == readings::ASKED => readings::taken_back(sitting, who),
         Action::Meant(who) => readings::meant(sitting, who),
         Action::Dinner(serial, minute) => readings::move_dinner(sitting, serial, minute),
+        Action::Stay(serial, minute) => late::stay(sitting, serial, minute),
         Action::Hotter(serial, setting_f) => readings::hotter(sitting, serial, setting_f),
         Action::Yes(what, who) => farewell::yes(sitting, &what, who),
         Action::No(what, who) => farewell::no(sitting, &what, who),

@@ -1,8 +1,7 @@
 //! Dinner moves: `/move 6 pm`, `/move +45 min`.
 
-use super::action::Action;
 use super::sitting::button;
-use super::{Sitting, board, jobs, live, may, planning, proposal};
+use super::{Sitting, board, jobs, live, may, planning, proposal, undo};
 use crate::reading;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
@@ -48,7 +47,11 @@ fn target(sitting: &Sitting<'_>, text: &str, dinner: Moment) -> Option<Moment> {
     reading::read_shift(text, dinner, &sitting.table_ground())?.applied(dinner)
 }
 
+/// Dinner at that hour from now on.
 pub(super) fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
+    if sitting.room.plan.as_ref().is_some_and(|plan| plan.wish.dinner == Some(to)) {
+        return already(sitting, to);
+    }
     let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let mut moved = plan.clone();
@@ -60,7 +63,7 @@ pub(super) fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
             let before = plan.jobs.clone();
             plan.adopt(&schedule, now);
             let shifts = live::shifts(&before, plan);
-            let undo = Action::Undo(plan.serial, u16::try_from(plan.history.len() - 1).unwrap_or(u16::MAX));
+            let undo = undo::newest(plan);
             let lines: Vec<Text> =
                 proposal::cautions(&schedule).into_iter().chain(jobs::shift_lines(&shifts)).collect();
             let say = sitting.answer(Text::new("room-moved").with("when", Arg::DayClock(to))).lines(lines);
@@ -74,6 +77,17 @@ pub(super) fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
         }
         None => {}
     }
+}
+
+/// Dinner is at that hour as it is: a second press, or two people at once.
+pub(super) fn already(sitting: &mut Sitting<'_>, at: Moment) {
+    let newest = sitting.room.plan.as_ref().and_then(|plan| plan.history.last());
+    let other = newest.filter(|change| change.name == "moved").and_then(|change| change.by);
+    let text = match other.filter(|by| Some(*by) != sitting.speaker()) {
+        Some(by) => Text::new("room-move-already-by").with("name", super::sitting::name(sitting, by)),
+        None => Text::new("room-move-already"),
+    };
+    sitting.notice(text.with("when", Arg::DayClock(at)));
 }
 
 /// A quotation short enough for an answer.

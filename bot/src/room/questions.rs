@@ -77,7 +77,11 @@ fn own_bird(sitting: &Sitting<'_>) -> Option<String> {
 }
 
 fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {
-    let Some(who) = sitting.speaker() else { return };
+    let Some(who) = sitting.speaker() else {
+        // An administrator nobody can name: answered, and nothing kept to come back to.
+        sitting.answer_all(answer.lines());
+        return;
+    };
     if let Some(own) = &answer.own_salt {
         let grams_per_ml = own.grams_per_ml();
         sitting.change_person(who, |person| person.own_salt = Some(OwnSalt { grams_per_ml }));

@@ -7,7 +7,7 @@ use super::live::Solved;
 use super::sitting::{button, labelled};
 use super::state::{Doubted, JobState, LiveJob, LivePlan, StoredReading, Told};
 use super::turn::{Button, File, FileContent, How, Say, To};
-use super::{PersonId, Sitting, alarms, board, jobs, may, moves, plan_words};
+use super::{PersonId, Sitting, alarms, board, jobs, late, may, moves, plan_words};
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Form;
@@ -101,7 +101,7 @@ fn last_of(sitting: &Sitting<'_>, who: PersonId) -> Option<usize> {
 }
 
 fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
-    let Some(who) = sitting.speaker() else { return };
+    let Some(who) = sitting.speaker() else { return sitting.notice(Text::new("room-need-person")) };
     let now = sitting.now;
     let corrected = if edited { last_of(sitting, who) } else { None };
     let Some(plan) = sitting.room.plan.as_mut() else {
@@ -332,8 +332,7 @@ pub(super) fn keep(sitting: &mut Sitting<'_>, who: PersonId, readings: impl Into
 /// Says what was noted and what it means for the bird, the plan and the dinner.
 pub(super) fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
-    let serial = plan.serial;
-    let undo = Action::Undo(serial, u16::try_from(plan.history.len().saturating_sub(1)).unwrap_or(u16::MAX));
+    let undo = super::undo::newest(plan);
     // Readings move nothing until the bird is known to be on: they would push it away from the heat it is already on.
     let is_on = plan.on_since(sitting.now).is_some();
     let unmoved = Solved { outcome: Ok(Vec::new()), sight: None };
@@ -489,7 +488,10 @@ pub(super) fn move_dinner(sitting: &mut Sitting<'_>, serial: u32, minute: i64) {
     }
     let to = minute.checked_mul(60).and_then(|seconds| Moment::from_timestamp(seconds, 0));
     match to.filter(|to| *to > sitting.now && sitting.room.plan.as_ref().is_some_and(|plan| plan.serial == serial)) {
-        Some(to) => moves::to_then(sitting, to),
+        Some(to) => {
+            late::close(sitting);
+            moves::to_then(sitting, to);
+        }
         None => sitting.notice(Text::new("room-stale")),
     }
 }

@@ -390,6 +390,9 @@ pub struct LivePlan {
     /// How often its jobs have changed. Never falls, not even when a change is taken back.
     #[serde(default)]
     pub edition: u32,
+    /// How many changes there ever were: the number of the newest. Taking one back does not lower it.
+    #[serde(default)]
+    pub changes: u32,
     /// Changes that can be taken back, oldest first.
     #[serde(default)]
     pub history: Vec<Change>,
@@ -606,6 +609,9 @@ pub struct StoredReading {
 /// A change that can be taken back: what stood before it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Change {
+    /// Its number in the plan, from 1; stands on its button. 0: from before changes had one.
+    #[serde(default)]
+    pub number: u32,
     /// What it was, as in `locales` (`room-change-NAME`).
     pub name: String,
     /// The step it concerned.
@@ -651,6 +657,7 @@ mod tests {
         let reading: StoredReading =
             serde_json::from_value(serde_json::json!({"at": at, "breast_c": 50.0, "by": who})).unwrap();
         let change = Change {
+            number: 1,
             name: "done".into(),
             step: None,
             by: Some(who),
@@ -669,6 +676,7 @@ mod tests {
             facts,
             readings: vec![reading],
             edition: 0,
+            changes: 1,
             history: vec![change],
             ready_from: None,
             ready_to: None,

@@ -1,7 +1,10 @@
 //! Taking back the last change to the plan.
 
+use super::action::Action;
+use super::sitting::name;
 use super::state::{Change, LivePlan};
-use super::{Sitting, board, jobs, may, plan_words, proposal};
+use super::{RoomKind, Sitting, board, jobs, may, plan_words, proposal};
+use crate::reading::Wish;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 
@@ -19,24 +22,34 @@ pub(super) fn last(sitting: &mut Sitting<'_>) {
     }
 }
 
+/// What the button under the change just made takes back.
+pub(super) fn newest(plan: &LivePlan) -> Action {
+    Action::Undo(plan.serial, plan.changes)
+}
+
 /// The button under one change: it only works while that change is still the newest.
-pub(super) fn pressed(sitting: &mut Sitting<'_>, serial: u32, index: u16) {
-    let newest = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial).map(|plan| plan.history.len());
-    if newest == Some(usize::from(index) + 1) {
-        back_to(sitting, usize::from(index));
-    } else {
-        sitting.notice(Text::new("room-undo-stale"));
+pub(super) fn pressed(sitting: &mut Sitting<'_>, serial: u32, number: u32) {
+    let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    let stands = plan.history.iter().rposition(|change| number > 0 && change.number == number);
+    match stands {
+        Some(index) if index + 1 == plan.history.len() => back_to(sitting, index),
+        Some(_) => sitting.notice(Text::new("room-undo-stale")),
+        None => sitting.notice(Text::new("room-undo-gone")),
     }
 }
 
 fn back_to(sitting: &mut Sitting<'_>, index: usize) {
     let Some(change) = sitting.room.plan.as_ref().and_then(|plan| plan.history.get(index)).cloned() else { return };
     if change.by.is_none_or(|by| Some(by) != sitting.speaker()) && !may::steer(sitting) {
-        return may::refuse(sitting);
+        return match change.by {
+            Some(by) => sitting.notice(Text::new("room-undo-theirs").with("name", name(sitting, by))),
+            None => may::refuse(sitting),
+        };
     }
-    let Some(restored) = sitting.room.plan.as_ref().map(|plan| restored(plan, &change, index, sitting.now)) else {
-        return;
-    };
+    let Some(plan) = sitting.room.plan.as_ref() else { return };
+    let (restored, taken) = (restored(plan, &change, index, sitting.now), plan.wish.clone());
     // A dinner hour may be moved back only while it can still be met; what was done may always be taken back.
     if change.step.is_none()
         && let Some(Err(conflict)) = restored.solve(&sitting.light())
@@ -46,8 +59,15 @@ fn back_to(sitting: &mut Sitting<'_>, index: usize) {
         return;
     }
     sitting.room.plan = Some(restored);
-    let text = Text::new("room-undone").with("what", Arg::from(what(sitting, &change)));
-    let dinner = change.wish.dinner.filter(|_| change.step.is_none() && change.name != "logged");
+    let what = Arg::List(what(&change, &taken));
+    let text = match change.by.filter(|_| sitting.room.kind == RoomKind::Group) {
+        Some(by) => Text::new("room-undone-by")
+            .with("what", what)
+            .with("name", name(sitting, by))
+            .with("at", Arg::DayClock(change.at)),
+        None => Text::new("room-undone").with("what", what),
+    };
+    let dinner = change.wish.dinner.filter(|dinner| taken.dinner != Some(*dinner));
     let again = dinner.map(|dinner| Text::new("room-undone-dinner").with("when", Arg::DayClock(dinner)));
     sitting.answer(text).lines(again).key("undone");
     if let Err(conflict) = sitting.resolve() {
@@ -76,15 +96,20 @@ fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> Live
     plan
 }
 
-fn what(sitting: &Sitting<'_>, change: &Change) -> Text {
-    let step = change.step.as_deref().and_then(Step::from_name);
-    let by = change.by.map(|by| sitting.name_of(by)).unwrap_or_default();
-    let mut text = Text::new("room-undone-what").with("change", Arg::Choice(choice(&change.name)));
-    text = text.with("name", Arg::Verbatim(by));
-    match step {
+/// What is taken back: a job's news, or what the wish said otherwise.
+fn what(change: &Change, taken: &Wish) -> Vec<Text> {
+    if change.name == "mended" {
+        let before = proposal::known(&change.wish);
+        let said: Vec<Text> = proposal::known(taken).into_iter().filter(|part| !before.contains(part)).collect();
+        if !said.is_empty() {
+            return said;
+        }
+    }
+    let text = Text::new("room-undone-what").with("change", Arg::Choice(choice(&change.name)));
+    vec![match change.step.as_deref().and_then(Step::from_name) {
         Some(step) => text.with("step", Arg::from(plan_words::step_name(step, 0))),
         None => text.with("step", Arg::Verbatim(String::new())),
-    }
+    }]
 }
 
 /// The stored name as a word Fluent may select by.

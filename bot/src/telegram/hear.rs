@@ -162,7 +162,7 @@ impl Ear<'_> {
         if let Some(user) = message.left_chat_member() {
             // Our own going is told by a change of our membership.
             let who = PersonId(user.id.0.cast_signed());
-            let heard = Heard { room, kind, by: None, what: What::Left { who } };
+            let heard = Heard { room, kind, by: None, for_group: false, what: What::Left { who } };
             return (!user.is_bot).then(|| Arrival::from(heard));
         }
         if message.is_automatic_forward()
@@ -177,7 +177,8 @@ impl Ear<'_> {
             user => user.map(|user| self.speaker(user, room, kind)),
         };
         let (what, addressed) = self.what(message, room, kind, edited)?;
-        let mut arrival = Arrival::from(Heard { room, kind, by, what });
+        let for_group = message.sender_chat.as_ref().is_some_and(|chat| chat.id == message.chat.id);
+        let mut arrival = Arrival::from(Heard { room, kind, by, for_group, what });
         arrival.message = Some(message.id.0.into());
         arrival.topic = (addressed && kind == RoomKind::Group).then(|| topic(message));
         let sent = message.edit_date().filter(|_| edited).copied();
@@ -249,7 +250,7 @@ impl Ear<'_> {
         let data = query.data.clone()?;
         let what = What::Pressed { press: query.id.0.clone(), data, on };
         let by = Some(self.speaker(&query.from, room, kind));
-        let mut arrival = Arrival::from(Heard { room, kind, by, what });
+        let mut arrival = Arrival::from(Heard { room, kind, by, for_group: false, what });
         arrival.topic = message.regular_message().filter(|_| kind == RoomKind::Group).map(topic);
         Some(arrival)
     }
@@ -262,7 +263,7 @@ impl Ear<'_> {
             _ => return None,
         };
         let by = (!change.from.is_bot).then(|| self.speaker(&change.from, room, kind));
-        Some(Arrival::from(Heard { room, kind, by, what }))
+        Some(Arrival::from(Heard { room, kind, by, for_group: false, what }))
     }
 
     fn speaker(&self, user: &User, room: RoomId, kind: RoomKind) -> Speaker {
@@ -298,7 +299,13 @@ fn migration(message: &Message, room: RoomId) -> Option<Arrival> {
         (None, Some(from)) => (RoomId(from.0), room),
         (None, None) => return None,
     };
-    Some(Arrival::from(Heard { room: from, kind: RoomKind::Group, by: None, what: What::Migrated { to } }))
+    Some(Arrival::from(Heard {
+        room: from,
+        kind: RoomKind::Group,
+        by: None,
+        for_group: false,
+        what: What::Migrated { to },
+    }))
 }
 
 #[cfg(test)]
@@ -388,7 +395,11 @@ mod tests {
         let fake = json!({"id": 1_087_968_824, "is_bot": true, "first_name": "Group"});
         let group = json!({"id": -9, "type": "supergroup", "title": "Dinner"});
         let arrival = heard("message", message(-9, json!({"text": "/board", "from": fake, "sender_chat": group})));
-        assert_eq!(arrival.unwrap().heard.by, None);
+        let heard_of_it = arrival.unwrap().heard;
+        assert_eq!((heard_of_it.by, heard_of_it.for_group), (None, true));
+        let channel = json!({"id": -77, "type": "channel", "title": "News"});
+        let posted = heard("message", message(-9, json!({"text": "/move 6 pm", "from": fake, "sender_chat": channel})));
+        assert!(!posted.unwrap().heard.for_group);
         assert!(heard("message", message(-9, json!({"text": "/board", "from": fake}))).is_none());
     }
 

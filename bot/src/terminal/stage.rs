@@ -219,7 +219,7 @@ impl Stage {
         let name = self.names.get(&by).cloned().unwrap_or_default();
         let by = Speaker { id: by, name, username: None, language: self.taste.language.clone(), admin: false };
         let kind = if room == GROUP { RoomKind::Group } else { RoomKind::Private };
-        self.engine.accept([Arrival::from(Heard { room, kind, by: Some(by), what })])?;
+        self.engine.accept([Arrival::from(Heard { room, kind, by: Some(by), for_group: false, what })])?;
         self.engine.work(now).map(drop)
     }
 

@@ -96,14 +96,14 @@ impl Kitchen {
     #[allow(dead_code)] // each test file takes what it needs
     pub fn hear_privately(&mut self, who: &str, what: What) -> String {
         let by = Some(self.speaker(who));
-        let heard = Heard { room: self.scene.room.id, kind: RoomKind::Private, by, what };
+        let heard = Heard { room: self.scene.room.id, kind: RoomKind::Private, by, for_group: false, what };
         self.turn(&heard)
     }
 
     /// One turn, its state kept, its messages rendered.
     pub fn hear(&mut self, who: Option<&str>, what: What) -> String {
         let by = who.map(|who| self.speaker(who));
-        let heard = Heard { room: self.scene.room.id, kind: self.scene.room.kind, by, what };
+        let heard = Heard { room: self.scene.room.id, kind: self.scene.room.kind, by, for_group: false, what };
         self.turn(&heard)
     }
 

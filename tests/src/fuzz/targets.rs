@@ -258,7 +258,7 @@ impl Table {
             language: Some("en".into()),
             admin: false,
         };
-        Heard { room: self.scene.room.id, kind, by: Some(by), what }
+        Heard { room: self.scene.room.id, kind, by: Some(by), for_group: false, what }
     }
 
     fn turn(&self, heard: Heard) -> Turn {
