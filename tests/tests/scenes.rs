@@ -34,7 +34,18 @@ scenes! {
     nobody_takes_the_six_o_clock_job => "nobody-takes-six",
     the_group_moves_while_a_call_is_due => "moves-while-calling",
     the_bot_is_removed_and_back => "removed-and-back",
+    numbers_asked_for_privately_are_heard_in_the_group => "numbers-privately",
     the_drive_crosses_a_time_zone => "drive-across-zones",
+}
+
+#[test]
+fn numbers_sent_privately_stand_in_the_groups_plan_once() {
+    let scene = Scene::play("numbers-privately");
+    let room = scene.engine.pages().room(carvetime::room::RoomId(scene.group)).unwrap().unwrap();
+    let readings = room.plan.unwrap().readings;
+    let breasts: Vec<f64> = readings.iter().filter_map(|reading| reading.breast_c).collect();
+    assert_eq!(breasts.len(), 1, "Tom's, not Ana's: {readings:?}");
+    assert!((breasts[0] - 47.8).abs() < 0.1, "118 °F: {breasts:?}");
 }
 
 /// At most so many new messages in the group before the day, and on it.
@@ -64,7 +75,7 @@ fn a_calm_cook_is_quiet_and_calls_nobody_for_what_is_not_theirs() {
             .heard(scene.id(name))
             .into_iter()
             .map(|(_, text)| text)
-            .filter(|text| !text.starts_with("I keep the plan"))
+            .filter(|text| !text.starts_with("I keep the plan") && !text.starts_with("Noted")) // answers, not calls
             .collect();
         for call in &calls {
             assert!(jobs.iter().any(|job| call.contains(job)), "{name} is called for {call:?}\n{}", scene.transcript());

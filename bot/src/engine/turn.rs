@@ -44,7 +44,7 @@ impl Engine {
 
     fn try_turn(&self, desk: &mut Desk, occasion: Occasion, mut writes: Writes) -> Result<(), BookError> {
         let Occasion { heard, message, title, as_of, now, decide } = occasion;
-        let heard = self.route(heard)?;
+        let heard = self.route(heard, now)?;
         let decided = match (self.scene(&heard), decide) {
             (Ok(mut scene), Some(decide)) => {
                 let renamed = title.is_some() && title != scene.room.title;
@@ -100,7 +100,7 @@ impl Engine {
     /// A press on a private message that concerns a group is heard there, and so is a link followed from it. Both are
     /// data anyone can make up: they lead from the speaker's own private chat into a group and nowhere else, never into
     /// someone's private room and never from one group into another. What leads elsewhere is left as it is, and unread.
-    fn route(&self, mut heard: Heard) -> Result<Heard, BookError> {
+    fn route(&self, mut heard: Heard, now: DateTime<Utc>) -> Result<Heard, BookError> {
         if let What::Pressed { data, .. } = &mut heard.what
             && let Some((room, rest)) = addressed(data)
         {
@@ -122,8 +122,27 @@ impl Engine {
             && room.kind == RoomKind::Group
         {
             heard.room = room.id;
+        } else if let Some(room) = self.answered_from_afar(&heard, now)? {
+            heard.room = room;
+            heard.by.iter_mut().for_each(|by| by.admin = false);
         }
         Ok(heard)
+    }
+
+    /// The group whose private call these words answer. Who plans a bird of their own with the bot speaks of that one.
+    fn answered_from_afar(&self, heard: &Heard, now: DateTime<Utc>) -> Result<Option<RoomId>, BookError> {
+        let (What::Said { edited: false, .. }, RoomKind::Private, Some(by)) = (&heard.what, heard.kind, &heard.by)
+        else {
+            return Ok(None);
+        };
+        let Some(person) = self.acquaintance(by.id)?.filter(|_| heard.room == by.id.private_room()) else {
+            return Ok(None);
+        };
+        let Some(group) = person.called_from else { return Ok(None) };
+        let Some(room) = self.pages.room(self.pages.now_at(group)?)? else { return Ok(None) };
+        let own = self.pages.room(heard.room)?;
+        let busy = own.is_some_and(|own| own.plan.is_some() || own.drafts.contains_key(&by.id));
+        Ok((!busy && crate::room::is_answered(&room, &person, &heard.what, now)).then_some(room.id))
     }
 
     fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {

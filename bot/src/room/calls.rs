@@ -211,6 +211,10 @@ fn say_call(
     {
         live.called_in.push(chat);
     }
+    if let To::Person(person) = &to {
+        let here = sitting.room.id;
+        sitting.change_person(*person, |person| person.called_from = Some(here));
+    }
     let mut text: Vec<Text> = Vec::new();
     if private {
         text.extend(from(sitting));

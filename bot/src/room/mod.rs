@@ -18,6 +18,7 @@ mod export;
 mod farewell;
 mod feedback;
 mod forecast;
+mod from_afar;
 mod hands;
 mod help;
 mod invites;
@@ -50,6 +51,7 @@ pub mod state;
 pub mod turn;
 
 pub use forecast::why_wide;
+pub use from_afar::is_answered;
 pub use heard::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
 pub use invites::{LINK, payload};
 pub use turn::{Bell, BellKind, Button, How, Say, To, Turn, Urgency};
@@ -78,11 +80,11 @@ pub struct Scene {
 pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
     let mut sitting = Sitting::new(scene, heard, now);
     match &heard.what {
-        What::Said { text, .. } if sitting.routed() => {
-            if let Some((_, secret)) = invites::payload(text) {
-                invites::followed(&mut sitting, secret);
-            }
-        }
+        What::Said { text, reply_to, .. } if sitting.routed() => match invites::payload(text) {
+            Some((_, secret)) => invites::followed(&mut sitting, secret),
+            None if may::belongs(&sitting) => which::said(&mut sitting, text, true, reply_to.as_deref(), false),
+            None => {}
+        },
         What::Said { text, addressed, reply_to, edited } => {
             which::said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
         }

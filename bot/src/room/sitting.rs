@@ -195,6 +195,11 @@ impl<'a> Sitting<'a> {
     pub fn rise(mut self) -> Turn {
         self.seal();
         self.says = std::mem::take(&mut self.sealed);
+        if let (true, super::What::Said { text, .. }, Some(who)) = (self.routed(), &self.heard.what, self.speaker())
+            && super::payload(text).is_none()
+        {
+            self.answer_privately(who);
+        }
         self.address_private_buttons();
         self.room.put_in_order();
         self.room.keep_few();

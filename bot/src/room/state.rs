@@ -285,6 +285,9 @@ pub struct Person {
     /// They have opened the private chat, so it can be written to.
     #[serde(default)]
     pub reachable: bool,
+    /// The group that called them privately last: what they answer there is heard in it.
+    #[serde(default)]
+    pub called_from: Option<RoomId>,
     /// What the cooks they were host of taught about their cookers, by [`carvetime_core::roast::Cooker`] name.
     #[serde(default)]
     pub profiles: BTreeMap<String, StoredProfile>,
@@ -306,6 +309,7 @@ impl Person {
             fridge_c: None,
             quiet: None,
             reachable: false,
+            called_from: None,
             profiles: BTreeMap::new(),
             notes: Vec::new(),
         }
