@@ -110,7 +110,7 @@ fn exports(dir: &Path) -> Result<Vec<PathBuf>, BookError> {
     Ok(found)
 }
 
-/// Exports the book once a day; the oldest exports beyond [`KEPT`] go. Nobody may commit meanwhile. `None`: today's is there.
+/// Exports the book once a day; a week of them is kept. Nobody may commit meanwhile. `None`: today's is there.
 ///
 /// # Errors
 /// As [`backup`].
