@@ -213,6 +213,16 @@ fn what_someone_had_is_free_when_they_leave_and_their_buttons_are_dead() {
 }
 
 #[test]
+fn whoever_left_does_not_come_back_by_an_open_link() {
+    let mut kitchen = shared();
+    kitchen.say("Tom", "/take carve");
+    let data = link(&kitchen.said);
+    kitchen.hear(None, What::Left { who: TOM });
+    assert!(follow(&mut kitchen, "Tom", &data).contains("used or is too old"));
+    assert!(!kitchen.scene.room.members.contains(&TOM));
+}
+
+#[test]
 fn a_plan_whose_host_leaves_goes_to_the_next() {
     let mut kitchen = shared();
     let said = kitchen.hear(None, What::Left { who: ROSA });

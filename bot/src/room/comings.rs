@@ -31,7 +31,8 @@ pub(super) fn left(sitting: &mut Sitting<'_>, who: PersonId) {
     sitting.room.members.retain(|member| *member != who);
     sitting.room.drafts.remove(&who);
     sitting.room.questions.remove(&who);
-    sitting.room.invites.retain(|invite| invite.used != Some(who));
+    // Links still open may be in their hands: they go as well, new ones are given with the next job.
+    sitting.room.invites.retain(|invite| invite.used.is_some_and(|by| by != who));
     birds::each(sitting, |sitting| leave(sitting, who, &name));
 }
 
