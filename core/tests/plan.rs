@@ -704,26 +704,3 @@ mod laws {
         }
     }
 }
-
-#[test]
-fn a_bird_said_to_be_carved_is_carved_and_costs_the_dinner_nothing() {
-    let order = thanksgiving(12.0, Condition::Fresh);
-    let facts = [
-        done(Step::On, "2027-11-25 12:00"),
-        done(Step::Pull, "2027-11-25 16:00"),
-        done(Step::Carve, "2027-11-25 16:55"),
-    ];
-    let schedule = solve(&order, &facts, at("2027-11-25 16:56")).unwrap();
-    assert_eq!(local(job(&schedule, Step::Serve).at), "2027-11-25 17:00");
-}
-
-#[test]
-fn a_bird_bought_as_planned_still_keeps_when_the_fire_is_two_hours_late() {
-    let order = thanksgiving(12.0, Condition::Fresh);
-    let planned = solve(&order, &[], at("2027-11-19 18:30")).unwrap();
-    let buy = Fact { step: Step::Buy, nth: 0, at: job(&planned, Step::Buy).at, done: true };
-    let late = job(&planned, Step::On).at + TimeDelta::hours(2);
-    let moved = Order { dinner: order.dinner + TimeDelta::hours(2), ..order };
-    let salt = Fact { step: Step::Salt, nth: 0, at: job(&planned, Step::Salt).at, done: true };
-    assert!(solve(&moved, &[buy, salt], late - TimeDelta::hours(1)).is_ok());
-}

@@ -1,11 +1,15 @@
 ### Words people type, by what they mean. Not shown to anyone; read by the program.
-### Each value is a list of words and phrases, separated by commas. Case, accents and plain plurals (-s, -es) need no
-### entry of their own; common words of five letters and more are also read with a slip of the finger.
+### Each value is a list of words and phrases, separated by commas. Case, accents and plain plurals (see
+### lexicon-endings) need no entry of their own; common words of five letters and more are also read with a slip of the finger.
 ### A translator lists what people really write, abbreviations included; the longest phrase wins.
 
 ## How dates are written: mdy or dmy. Whether a comma marks decimals: yes or no.
 lexicon-date-order = mdy
 lexicon-decimal-comma = no
+## What may be added to a word: plurals and cases.
+lexicon-endings = s, es
+## Whether a half before an hour is past it (half five: 5:30) or to it (halb sechs: 5:30).
+lexicon-half-hour = past
 
 ## Words that look like a slip of another word here and are not.
 lexicon-plain = three, there, their, these, those, house, home, toast, mouth, winner, beast, quest, guess, toady, towel, flour, floor, could, would, other, after, about, again, never, every, table, salty, water, waters, later, eaten, easter, sunny, money, monkey, north, south, march, match, plate, place, piece, peace, sauce, source, stuff, still, grand, brand, bread, board, broad, least, beats, great, treat, large, small, whole, while, white, wheel, kitchen, ovens, overs, cover, shower, smoked, smokey, thinner, dining, diner, going, gloves, friends, friday, fried, freezer, fridge, cooler, cooker, counter, country, county, chickpea, ducts, grease, sound, round, found, wound, count, court, pints, points, paints, ground, grams, grain, gains, cause, caught, bought, brought, timber, temper, number, member, second, seconds, season, reason, mother, father, brother, sister, spoon, sport, sheet, sweet, sugar, cream, butter, better, bitter, batter, letter, thick, think, thing, things, thanks, right, light, night, might, fight, sight, weigh, height, weight, eighth, hours, honey, horse, nurse, purse, first, fresh, flesh, flash, flake, flakes, snake, shake, brine, bring, bride, dried, drive, drove, stove, store, stone, steam, cream
@@ -315,6 +319,10 @@ lexicon-talk-thanks = thanks, thank you, thank you so much, thanks so much, than
 lexicon-help = help, help me, can you help me, can u help me, what can you do, how does this work
 lexicon-language-en = english, inglés
 lexicon-language-es = spanish, español, castellano
+lexicon-language-fr = french, français
+lexicon-language-de = german, deutsch
+lexicon-language-pt = portuguese, português, brazilian
+lexicon-language-it = italian, italiano
 
 ## A brine's percentage of the water; whose spoons
 lexicon-ask-of-water = of water, of the water, by water, on water

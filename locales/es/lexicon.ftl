@@ -1,12 +1,16 @@
 ### Palabras que la gente escribe, por lo que significan. Nadie las ve; las lee el programa.
-### Each value is a list of words and phrases, separated by commas. Case, accents and plain plurals (-s, -es) need no
-### entry of their own; common words of five letters and more are also read with a slip of the finger.
+### Each value is a list of words and phrases, separated by commas. Case, accents and plain plurals (see
+### lexicon-endings) need no entry of their own; common words of five letters and more are also read with a slip of the finger.
 ### A translator lists what people really write, abbreviations included; the longest phrase wins. English words are
 ### understood too where they mean nothing else here.
 
 ## How dates are written: mdy or dmy. Whether a comma marks decimals: yes or no.
 lexicon-date-order = dmy
 lexicon-decimal-comma = yes
+## What may be added to a word: plurals and cases.
+lexicon-endings = s, es
+## Whether a half before an hour is past it (half five: 5:30) or to it (halb sechs: 5:30).
+lexicon-half-hour = past
 
 ## Words that look like a slip of another word here and are not.
 lexicon-plain = sobre, sobra, cabra, pecho, hecho, techo, lecho, mucho, noche, coche, leche, carne, carga, mesa, misa, horma, fuera, fuego, juego, luego, jugo, pava, parte, partes, puerta, gracias, grasa, grano, grande, grado, gramo, medir, media, medio, miedo, menos, meses, manos, verde, tarde, tarda, carta, corta, corto, cuatro, cuarto, cuadro, cuerpo, cuento, cuanto, cuando, ciento, siento, quince, quinta, quiero, queso, hielo, suelo, vuelo, cielo, horas, honra, ahora, entra, entre, antes, tanto, canto, santo, salsa, sales, salto, saldo, sabor, saber, sacar, secar, asado, pasado, pesado, poner, comer, coser, cocer, cocina, vecina, hermana, mayor, mejor, mujer, personal, paste, pasta, tapa, tazon, razon, vaso, paso, peso, beso, queda, horno, torno, hornos, pierna, piedra, muslo, puslo
@@ -316,6 +320,10 @@ lexicon-talk-thanks = gracias, muchas gracias, mil gracias, gracias a ti, vale g
 lexicon-help = ayuda, ayúdame, me puedes ayudar, qué sabes hacer, cómo funciona
 lexicon-language-en = inglés, english
 lexicon-language-es = español, castellano, spanish
+lexicon-language-fr = francés, français, french
+lexicon-language-de = alemán, deutsch, german
+lexicon-language-pt = portugués, português, portuguese, brasileño
+lexicon-language-it = italiano, italian
 
 ## A brine's percentage of the water; whose spoons
 lexicon-ask-of-water = del agua, de agua, sobre el agua

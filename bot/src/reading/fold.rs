@@ -13,6 +13,7 @@ pub fn fold(text: &str) -> String {
         .filter(|c| !is_mark(*c))
         .map(|c| if matches!(c, '’' | '‘' | 'ʼ' | '`' | '´') { '\'' } else { c })
         .flat_map(char::to_lowercase)
+        .flat_map(|c| std::iter::repeat_n(if c == 'ß' { 's' } else { c }, if c == 'ß' { 2 } else { 1 }))
         .collect()
 }
 
@@ -32,6 +33,7 @@ mod tests {
             ("mañana", "manana"),
             ("São Paulo", "sao paulo"),
             ("Zürich", "zurich"),
+            ("heiße Soße", "heisse sosse"),
             ("o’clock", "o'clock"),
             ("Turkey", "turkey"),
         ] {

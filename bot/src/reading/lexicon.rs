@@ -16,6 +16,8 @@ pub type Concept = &'static str;
 /// Shortest word in which one slip is forgiven, and in which two are.
 const ONE_SLIP_FROM: usize = 5;
 const TWO_SLIPS_FROM: usize = 8;
+/// Shortest word an ending is taken off, in bytes: `die` is no plural of `Di`.
+const SHORTEST_STEM: usize = 3;
 
 /// What the words of one language mean.
 #[derive(Debug)]
@@ -30,7 +32,14 @@ pub struct Lexicon {
     talk: HashMap<String, Vec<&'static str>>,
     units: UnitWords,
     day_first: bool,
+    /// What a word may have at its end and still be the same word: plurals, cases.
+    endings: Vec<&'static str>,
+    /// Whether a half before an hour lies before it: `halb sechs` is 5:30.
+    half_before: bool,
 }
+
+/// Entries that say how a language is read, and are no words.
+const SETTINGS: [&str; 4] = ["date-order", "decimal-comma", "endings", "half-hour"];
 
 /// A phrase without its first word.
 #[derive(Debug)]
@@ -73,10 +82,17 @@ impl Lexicon {
         self.day_first
     }
 
+    /// Whether "half six" is half an hour before six.
+    pub(super) fn half_before(&self) -> bool {
+        self.half_before
+    }
+
     fn parse(language: &'static str, day_first: bool) -> Self {
         let own = entries(language);
+        let endings: Vec<&'static str> = own.get("endings").into_iter().flatten().map(|end| leak(end)).collect();
         let one = |id: &str| own.get(id).and_then(|words| words.first()).map_or("", String::as_str);
         let day_first = day_first || one("date-order") == "dmy";
+        let half_before = one("half-hour") == "to";
         let decimal = if one("decimal-comma") == "yes" { ',' } else { '.' };
 
         let mut meanings: BTreeMap<String, Vec<Concept>> = BTreeMap::new();
@@ -94,17 +110,17 @@ impl Lexicon {
                 }
                 continue;
             }
-            if matches!(id.as_str(), "date-order" | "decimal-comma") {
+            if SETTINGS.contains(&id.as_str()) {
                 continue;
             }
             if id == "plain" {
-                known.extend(words.iter().map(|word| leak(word)));
+                known.extend(words.iter().map(|word| leak(&fold(word))));
                 continue;
             }
             for phrase in words {
                 if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
                     unit_words.push((phrase.clone(), unit));
-                    unit_words.extend(plurals(phrase).map(|plural| (plural, unit)));
+                    unit_words.extend(plurals(phrase, &endings).map(|plural| (plural, unit)));
                 }
                 if let Some(number) = id.strip_prefix("number-").and_then(NumberWord::from_name) {
                     number_words.push((phrase.clone(), number));
@@ -129,11 +145,11 @@ impl Lexicon {
                     }
                     continue;
                 }
-                for phrase in words.iter().filter(|_| id != "plain") {
+                for phrase in words.iter().filter(|_| id != "plain" && !SETTINGS.contains(&id.as_str())) {
                     let key = split(phrase).join(" ");
                     if meanings.get(&key).is_none_or(|own| own.iter().all(|concept| *concept == id)) {
                         if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
-                            unit_words.extend(plurals(phrase).map(|plural| (plural, unit)));
+                            unit_words.extend(plurals(phrase, &["s", "es"]).map(|plural| (plural, unit)));
                             unit_words.push((phrase.clone(), unit));
                         }
                         known.extend(split(phrase).iter().map(|word| leak(word)));
@@ -161,20 +177,21 @@ impl Lexicon {
         }
         vocabulary.values_mut().for_each(|words| words.sort_unstable());
         let units = UnitWords::new(unit_words, number_words, decimal);
-        Self { language, phrases, vocabulary, known, talk, units, day_first }
+        Self { language, phrases, vocabulary, known, talk, units, day_first, endings, half_before }
     }
 
     /// The longest phrase that `words` begin with: how many words it has and what it means.
     pub(super) fn longest(&self, words: &[&str]) -> Option<(usize, &[Concept])> {
         let first = words.first()?;
-        singulars(first)
+        self.stems(first)
             .filter_map(|first| self.phrases.get(first))
             .flatten()
             .filter(|Phrase { rest, .. }| {
                 rest.len() < words.len()
-                    && rest.iter().zip(words.iter().skip(1)).all(|(own, word)| singulars(word).any(|w| w == *own))
+                    && rest.iter().zip(words.iter().skip(1)).all(|(own, word)| self.stems(word).any(|w| w == *own))
             })
-            .max_by_key(|phrase| phrase.rest.len())
+            // Of phrases as long, the word as it stands goes before what it may come from.
+            .reduce(|best, phrase| if phrase.rest.len() > best.rest.len() { phrase } else { best })
             .map(|phrase| (phrase.rest.len() + 1, phrase.concepts.as_slice()))
     }
 
@@ -193,7 +210,7 @@ impl Lexicon {
     /// only where a single word is that near.
     pub(super) fn corrected(&self, word: &str) -> Option<&'static str> {
         let length = word.chars().count();
-        if !(ONE_SLIP_FROM..=24).contains(&length) || singulars(word).any(|w| self.known.contains(w)) {
+        if !(ONE_SLIP_FROM..=24).contains(&length) || self.stems(word).any(|w| self.known.contains(w)) {
             return None;
         }
         let allowed = if length >= TWO_SLIPS_FROM { 2 } else { 1 };
@@ -212,7 +229,7 @@ impl Lexicon {
             match best {
                 Some((least, _)) if slips > least => {}
                 Some((least, kept)) if slips == least => {
-                    tied |= !singulars(candidate).any(|w| w == kept) && !singulars(kept).any(|w| w == *candidate);
+                    tied |= !self.stems(candidate).any(|w| w == kept) && !self.stems(kept).any(|w| w == *candidate);
                 }
                 _ => {
                     best = Some((slips, candidate));
@@ -222,16 +239,23 @@ impl Lexicon {
         }
         best.filter(|_| !tied).map(|(_, word)| word)
     }
+
+    /// The word and what it may be a plural or a case of.
+    fn stems<'a>(&'a self, word: &'a str) -> impl Iterator<Item = &'a str> {
+        let short = move |end: &&str| word.strip_suffix(*end).filter(|stem| stem.len() >= SHORTEST_STEM);
+        std::iter::once(word).chain(self.endings.iter().filter_map(short))
+    }
 }
 
-/// The word and what it may be the plural of.
-fn singulars(word: &str) -> impl Iterator<Item = &str> {
-    let short = |end: &str| word.strip_suffix(end).filter(|stem| stem.len() >= 2);
-    [Some(word), short("s"), short("es")].into_iter().flatten()
+fn plurals(word: &str, endings: &[&str]) -> impl Iterator<Item = String> {
+    endings.iter().map(move |end| format!("{word}{end}")).filter(|plural| plural.chars().count() > 3)
 }
 
-fn plurals(word: &str) -> impl Iterator<Item = String> {
-    ["s", "es"].map(|end| format!("{word}{end}")).into_iter().filter(|plural| plural.chars().count() > 3)
+/// The phrase without its umlauts, the way it is typed where the keyboard has none: `Loeffel`, `fuer`.
+fn spelled_out(phrase: &str) -> Option<String> {
+    let lower = phrase.to_lowercase();
+    let spelled = lower.replace('ä', "ae").replace('ö', "oe").replace('ü', "ue");
+    (spelled != lower).then_some(spelled)
 }
 
 /// A phrase of short talk: folded, without apostrophes.
@@ -262,7 +286,8 @@ fn entries(language: &str) -> BTreeMap<String, Vec<String>> {
             });
             texts.collect()
         });
-        let words = text.split([',', '\n']).map(str::trim).filter(|word| !word.is_empty()).map(str::to_owned);
+        let words = text.split([',', '\n']).map(str::trim).filter(|word| !word.is_empty());
+        let words = words.flat_map(|word| std::iter::once(word.to_owned()).chain(spelled_out(word)));
         entries.insert(id.to_owned(), words.collect());
     }
     entries
@@ -288,16 +313,18 @@ mod tests {
     use super::*;
 
     #[test]
-    fn every_language_lists_the_same_meanings() {
+    fn every_language_lists_the_same_meanings_and_may_have_words_for_more_numbers() {
         let english: Vec<String> = entries("en").into_keys().collect();
         for language in locales::languages() {
-            assert_eq!(entries(language).into_keys().collect::<Vec<_>>(), english, "{language}");
+            let mut own: Vec<String> = entries(language).into_keys().collect();
+            own.retain(|id| english.contains(id) || !id.starts_with("number-"));
+            assert_eq!(own, english, "{language}");
         }
     }
 
     #[test]
     fn units_and_numbers_of_the_tables_are_ones_the_arithmetic_knows() {
-        for id in entries("en").into_keys() {
+        for id in locales::languages().into_iter().flat_map(|language| entries(language).into_keys()) {
             if let Some(unit) = id.strip_prefix("unit-") {
                 assert!(Unit::from_name(unit).is_some() || matches!(unit, "week" | "month"), "{unit}");
             }

@@ -2,7 +2,7 @@
 
 use super::ground::Ground;
 use super::sentence::Sentence;
-use super::when::{Lean, When, read_when};
+use super::when::{Lean, When, hour_of_amount, read_when};
 use carvetime_core::plan::Moment;
 use chrono::{NaiveTime, TimeDelta};
 
@@ -63,8 +63,11 @@ fn by(s: &Sentence) -> Option<TimeDelta> {
     }
 }
 
-/// `6` or `at 6`, nothing else: the evening.
+/// `6`, `at 6` or `18h`, nothing else: the evening.
 fn bare_hour(s: &Sentence) -> Option<When> {
+    if let Some((hour, minute)) = hour_of_amount(s, 0).filter(|_| s.len() == 1) {
+        return NaiveTime::from_hms_opt(hour, minute, 0).map(When::Hour);
+    }
     let at = (0..s.len()).find(|at| s.number(*at).is_some())?;
     let hour = s.whole(at, 0..=24)?;
     let hour = if (1..=11).contains(&hour) { hour + 12 } else { hour % 24 };

@@ -99,6 +99,13 @@ pub fn last_at(ground: &Ground, hour: NaiveTime) -> Moment {
     if today <= ground.now + TimeDelta::minutes(10) { today } else { ground.moment(later(ground.today(), -1), hour) }
 }
 
+/// An amount of hours read as a time of day: `17h`, `17h30`.
+pub(super) fn hour_of_amount(sentence: &Sentence, at: usize) -> Option<(u32, u32)> {
+    let amount = sentence.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour))?;
+    let minutes = u32::try_from(amount.span()?.num_minutes()).ok().filter(|minutes| *minutes < 24 * 60)?;
+    Some((minutes / 60, minutes % 60))
+}
+
 pub(super) fn take(taken: &mut [bool], from: usize, to: usize) {
     for at in from..=to {
         if let Some(flag) = taken.get_mut(at) {
@@ -209,7 +216,7 @@ impl Clock<'_> {
             let day = NaiveDate::from_ymd_opt(year as i32, month, day)?;
             return Some(Spot { what: DaySaid { day, weekly: false }, from: start, to: at + 4 });
         }
-        if let Some(found) = self.slashed(at, start) {
+        if let Some(found) = self.slashed(at, start).or_else(|| self.dotted(at, start)) {
             return Some(found);
         }
         if let Some(month) = s.of(at, "month-").and_then(|m| m.parse().ok()) {
@@ -221,7 +228,9 @@ impl Clock<'_> {
             return self.dated(day, month, start, to);
         }
         let day = s.whole(at, 1..=31)?;
-        let ordinal = s.is(at + 1, "ordinal") && s.glued(at + 1);
+        // `25th`, `25.`
+        let dot = self.ground.lexicon.day_first() && s.mark(at + 1) == Some('.');
+        let ordinal = (s.is(at + 1, "ordinal") || dot) && s.glued(at + 1);
         let mut next = at + 1 + usize::from(ordinal);
         if s.is(next, "on") || s.is(next, "number-of") {
             next += 1;
@@ -229,7 +238,7 @@ impl Clock<'_> {
         if let Some(month) = s.of(next, "month-").and_then(|m| m.parse().ok()) {
             return self.dated(day, month, start, next);
         }
-        if ordinal {
+        if ordinal && !dot {
             let today = self.ground.today();
             let this = today.with_day(day).filter(|d| *d >= today);
             let next_month = || later(today.with_day(1)?, 32).with_day(day);
@@ -237,6 +246,32 @@ impl Clock<'_> {
             return Some(Spot { what: DaySaid { day, weekly: false }, from: start, to: at + 1 });
         }
         None
+    }
+
+    /// `25.11.`, `25.11.2027`, `am 25.11`: a dot that is no decimal sign, where the day comes first.
+    fn dotted(&self, at: usize, start: usize) -> Option<Spot<DaySaid>> {
+        let s = self.s;
+        if !self.ground.lexicon.day_first() || s.amount(at).is_some_and(|amount| amount.unit().is_some()) {
+            return None;
+        }
+        let mut parts = s.raw(at).split('.');
+        let (day, month) = (parts.next()?.parse().ok()?, parts.next()?.parse().ok()?);
+        let year = parts.next();
+        let end = s.mark(at + 1) == Some('.') && s.glued(at + 1);
+        // "de 6.5" is a weight, "am 25.11" a day.
+        let led = start < at && s.raw(at).len() - s.raw(at).find('.').unwrap_or_default() == 3;
+        if !(1..=31).contains(&day) || !(1..=12).contains(&month) || s.is(at + 1, "oclock") || parts.next().is_some() {
+            return None;
+        }
+        match year {
+            Some(year) => {
+                let year: i32 = year.parse().ok()?;
+                let day = NaiveDate::from_ymd_opt(if year < 100 { 2000 + year } else { year }, month, day)?;
+                Some(Spot { what: DaySaid { day, weekly: false }, from: start, to: at })
+            }
+            None if end || led => self.dated(day, month, start, if end { at + 1 } else { at }),
+            None => None,
+        }
     }
 
     /// `25/11`, `11/25/2027`, in the order of the language unless only the other is a date.
@@ -320,8 +355,8 @@ impl Clock<'_> {
         if let Some(found) = self.spoken_hour(at, first) {
             return Some(found);
         }
-        let (hour, minute, last, written) = self.digits_of_hour(first, said)?;
-        let (half, last) = match s.of(last + 1, "part-") {
+        let (hour, mut minute, last, written) = self.digits_of_hour(first, said)?;
+        let (half, mut last) = match s.of(last + 1, "part-") {
             Some("morning") => (Half::Morning, last + 1),
             Some(_) => (Half::Afternoon, last + 1),
             None if s.is(last + 1, "oclock") => (Half::Open, last + 1),
@@ -334,6 +369,12 @@ impl Clock<'_> {
             || last > first && s.is(last, "oclock")
             || matches!(written, Written::Clock | Written::Padded)
             || beside_day && written == Written::Bare && self.nothing_counted(last + 1);
+        // `17 Uhr 30`
+        let minutes = last > first && s.is(last, "oclock") && minute == 0 && s.raw(last + 1).len() == 2;
+        let more = s.whole(last + 1, 1..=59).filter(|_| minutes && self.nothing_counted(last + 2));
+        if let Some(more) = more {
+            (minute, last) = (more, last + 1);
+        }
         let counted = said && half == Half::Open && written == Written::Bare && !self.nothing_counted(last + 1);
         if !sure || counted { None } else { spot(hour, minute, half, last) }
     }
@@ -374,7 +415,7 @@ impl Clock<'_> {
         }
         if let Some((hour, minute)) = raw.split_once('.').filter(|(_, m)| m.len() == 2) {
             let (hour, minute): (u32, u32) = (hour.parse().ok()?, minute.parse().ok()?);
-            let marked = s.of(at + 1, "part-").is_some();
+            let marked = s.of(at + 1, "part-").is_some() || s.is(at + 1, "oclock");
             let written = if marked || said { Written::Clock } else { Written::Decimal };
             return (hour <= 24 && minute < 60 && s.number(at).is_some()).then_some((hour % 24, minute, at, written));
         }
@@ -417,7 +458,7 @@ impl Clock<'_> {
         Some((hour, 0, at, Written::Bare))
     }
 
-    /// `half past five`, `quarter to six`, `ten past five`.
+    /// `half past five`, `quarter to six`, `ten past five`, `halb sechs`.
     fn spoken_hour(&self, from: usize, first: usize) -> Option<Spot<HourSaid>> {
         let s = self.s;
         let article = usize::from(s.is(first, "number-article"));
@@ -429,16 +470,19 @@ impl Clock<'_> {
         } else {
             s.whole(at, 1..=29)?
         };
-        let before = s.is(at + 1, "to");
+        // "halb sechs"
+        let bare = minutes == 30 && article == 0 && s.is(at, "number-half") && self.ground.lexicon.half_before();
+        let before = s.is(at + 1, "to") || bare;
         if !before && !s.is(at + 1, "past") {
             return None;
         }
-        let hour = s.whole(at + 2, 1..=12)?;
+        let hour_at = if bare { at + 1 } else { at + 2 };
+        let hour = s.whole(hour_at, 1..=12)?;
         let (hour, minute) = if before { ((hour + 11) % 12, 60 - minutes) } else { (hour, minutes) };
-        let (half, to) = match s.of(at + 3, "part-") {
-            Some("morning") => (Half::Morning, at + 3),
-            Some(_) => (Half::Afternoon, at + 3),
-            None => (Half::Open, at + 2),
+        let (half, to) = match s.of(hour_at + 1, "part-") {
+            Some("morning") => (Half::Morning, hour_at + 1),
+            Some(_) => (Half::Afternoon, hour_at + 1),
+            None => (Half::Open, hour_at),
         };
         Some(Spot { what: HourSaid { hour: if hour == 0 { 12 } else { hour }, minute, half }, from, to })
     }

@@ -6,7 +6,7 @@
 use super::ground::{Ground, settle};
 use super::problem::{FARTHEST_DINNER, GUESTS, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
 use super::sentence::Sentence;
-use super::when::{Lean, When, next_at, read_when, take};
+use super::when::{Lean, When, hour_of_amount, next_at, read_when, take};
 use super::zone::{Zones, read_zone};
 use carvetime_core::quantity::{Measure, Unit, in_celsius, in_grams, in_kilograms};
 use serde::{Deserialize, Serialize};
@@ -499,7 +499,7 @@ fn whole_guests(count: f64, children: bool) -> Option<u16> {
     ((low..=GUESTS.1 as f64).contains(&count) && count.fract() == 0.0).then_some(count as u16)
 }
 
-/// When dinner is, from a text that says nothing else (`6`, `half past five`, `Sunday at 5`).
+/// When dinner is, from a text that says nothing else (`6`, `17h`, `half past five`, `Sunday at 5`).
 pub fn read_dinner_time(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     let sentence = Sentence::read(text, ground.lexicon);
     let mut reader = Reader {
@@ -511,9 +511,10 @@ pub fn read_dinner_time(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     };
     reader.when();
     let nothing = reader.wish.is_empty() && reader.problems.is_empty();
-    if let Some(hour) = sentence.whole(0, 0..=24).filter(|_| nothing && sentence.len() == 1) {
+    let alone = || sentence.whole(0, 0..=24).map(|hour| (hour, 0)).or_else(|| hour_of_amount(&sentence, 0));
+    if let Some((hour, minute)) = alone().filter(|_| nothing && sentence.len() == 1) {
         let hour = if (1..=11).contains(&hour) { hour + 12 } else { hour % 24 };
-        reader.wish.dinner_hour = chrono::NaiveTime::from_hms_opt(hour, 0, 0);
+        reader.wish.dinner_hour = chrono::NaiveTime::from_hms_opt(hour, minute, 0);
     }
     (reader.wish, reader.problems)
 }

@@ -108,8 +108,6 @@ fn target() -> Temperature {
     fahrenheit(165.0)
 }
 
-/// An answer of so few words is an answer before it is anything else.
-const BARE_ANSWER: usize = 2;
 /// Longest text read: a dinner is told in less.
 const LONGEST_TEXT: usize = 1000;
 
@@ -233,10 +231,6 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if reports::told(sitting, text) {
-        return;
-    }
-    // "oven" is the answer to what was asked, though it might be a question at another time.
-    if text.split_whitespace().count() <= BARE_ANSWER && !text.contains('?') && planning::answered(sitting, who, text) {
         return;
     }
     // A question in the middle of planning is answered; the draft waits.

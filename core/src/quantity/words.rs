@@ -24,7 +24,7 @@ pub enum NumberWord {
 
 impl NumberWord {
     /// The meaning of that name: `article`, `and`, `plus`, `to`, `of`, `half`, `third`, `quarter`, `eighth`, or a whole
-    /// number in ASCII digits up to 1000 (`12` for the word `twelve`).
+    /// number in ASCII digits up to 1000 (`12` for the word `twelve`), `1-half` for the word that means 1.5.
     pub fn from_name(name: &str) -> Option<Self> {
         Some(match name {
             "article" => Self::Article,
@@ -36,7 +36,10 @@ impl NumberWord {
             "third" => Self::Part(1.0 / 3.0),
             "quarter" => Self::Part(0.25),
             "eighth" => Self::Part(0.125),
-            digits => Self::Whole(f64::from(digits.parse::<u16>().ok().filter(|n| *n <= 1000)?)),
+            digits => {
+                let (digits, more) = digits.strip_suffix("-half").map_or((digits, 0.0), |digits| (digits, 0.5));
+                Self::Whole(f64::from(digits.parse::<u16>().ok().filter(|n| *n <= 1000)?) + more)
+            }
         })
     }
 }
