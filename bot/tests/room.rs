@@ -358,14 +358,3 @@ fn water_is_not_due_any_more_once_the_bird_is_on() {
     let board = kitchen.say("Rosa", "/board");
     assert!(!board.contains("thawing water"), "{board}");
 }
-
-#[test]
-fn a_bare_word_answers_what_was_asked() {
-    for (said, shown) in [("oven", "oven at 325"), ("smoker", "smoker at 325"), ("fan oven", "fan oven at")] {
-        let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 09:30");
-        let asked = kitchen.say("Rosa", "I have a 14 lb frozen bird and 10 guests on Sunday at 5");
-        assert!(asked.contains("What will you cook it in?"), "{asked}");
-        let proposed = kitchen.say("Rosa", said);
-        assert!(proposed.contains(shown), "{said}: {proposed}");
-    }
-}

@@ -321,6 +321,10 @@ room-settings-pick-quiet = When should I leave you in peace? What you took yours
 # Languages in their own words.
 room-language-en = English
 room-language-es = Español
+room-language-fr = Français
+room-language-de = Deutsch
+room-language-pt = Português (Brasil)
+room-language-it = Italiano
 room-units-us = pounds, °F
 room-units-metric = kilograms, °C
 room-spoons-us = US (4.93 / 14.8 / 237 mL)

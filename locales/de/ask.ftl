@@ -1,0 +1,271 @@
+### Antworten auf schnelle Fragen. Mengen, Temperaturen, Dauern kommen schon geschrieben.
+### Erst die Antwort, dann worauf zu achten ist; jede Zeile steht für sich.
+
+ask-unknown = Das lese ich nicht als Frage. Frag mich nach Salz (2 EL Tafelsalz in koscheres Flockensalz), Zeiten (wie lange taut eine Pute mit 6,5 kg), Mengen (wie groß für 11 Personen), Sicherheit (sind 70 °C für 2 Minuten sicher) oder Einheiten (325 °F in °C).
+ask-no-amount = Das ist keine Menge. Gib mir eine über null, zum Beispiel 2 EL.
+ask-no-span = Ich brauche eine Dauer, mit der ich rechnen kann, zum Beispiel 24 h.
+ask-no-mark = Diese Stufe hat kein Gasofen. Es gibt ¼, ½ und 1 bis 10, das sind 107 bis 260 °C.
+ask-no-temperature = Das ist keine Temperatur. Zum Beispiel: 325 °F in °C.
+ask-no-substance = Was ein Löffel wiegt, hängt davon ab, was darin ist. Ich kenne Salz und Butter: 2 EL Tafelsalz in Gramm.
+ask-no-serving = Das ist keine Portion von diesem Vogel. Zum Beispiel: Natrium in einer Pute mit 6,5 kg für 11 Personen.
+ask-impossible = Das kann nicht sein: { $reason }.
+
+# Was zurückgefragt wird. Die Antwort kommt hinter die Frage.
+ask-back-mass = Wie schwer ist der Vogel? Zum Beispiel: 6,5 kg.
+ask-back-how-much = Wie viel { $salt }? Zum Beispiel: 2 EL.
+ask-back-kosher = Welches koschere Salz? Grobes wiegt je Löffel fast doppelt so viel wie Flocken.
+ask-back-own-salt = Dein Salz kenne ich noch nicht. Lies mir die Packung vor, zum Beispiel: mein Salz: 1/4 TL sind 0,7 g.
+ask-back-water = Wie viel Wasser, oder wie schwer ist der Vogel? Zum Beispiel: 4 l oder 6,5 kg.
+ask-back-scale = { $n } in °F oder °C? Das ist der ganze Unterschied.
+ask-back-how-long-out = Wie lange stand es draußen? Zum Beispiel: 3 Stunden.
+ask-back-fuel-time = Für wie lange? Zum Beispiel: 4 h.
+ask-back-hours-3 = 3 Stunden
+ask-back-hours-5 = 5 Stunden
+ask-fahrenheit = °F
+ask-celsius = °C
+
+# Namen in Sätzen.
+ask-kind-turkey = Pute
+ask-kind-turkey-breast = Putenbrust
+ask-kind-chicken = Hähnchen
+ask-kind-capon = Kapaun
+ask-kind-duck = Ente
+ask-kind-goose = Gans
+ask-bird = { $condition ->
+    [frozen] { $mass } { $kind }, gefroren
+    [part-thawed] { $mass } { $kind }, halb aufgetaut
+   *[fresh] { $mass } { $kind }
+}
+ask-salt-table = Tafelsalz
+ask-salt-fine-sea = feines Meersalz
+ask-salt-pickling = Einmachsalz
+ask-salt-flake-kosher = koscheres Flockensalz
+ask-salt-coarse-kosher = grobes koscheres Salz
+ask-salt-coarse-sea = grobes Meersalz
+ask-salt-own = dein eigenes Salz
+ask-food-raw-whole = Ein roher Vogel
+ask-food-raw-pieces = Rohe Teile
+ask-food-raw-duck-or-goose = Rohe Ente oder Gans
+ask-food-giblets = Rohe Innereien
+ask-food-leftovers = Gegarter Vogel und Reste
+ask-food-cooked-pieces = Gegarte Scheiben
+ask-food-cooked-in-gravy = Gegarter Vogel in Soße
+ask-food-gravy = Soße und Brühe
+ask-food-stuffing = Gegarte Füllung
+ask-food-stuffing-and-gravy = Füllung und Soße
+ask-food-soup = Suppe und Eintopf
+
+ask-seconds = { $n } s
+ask-minutes = { $n } min
+ask-amount = { $unit ->
+    [milligram] { $n } mg
+    [gram] { $n } g
+    [kilogram] { $n } kg
+    [pound] { $n } lb
+    [ounce] { $n } oz
+    [stick] { $n ->
+        [one] { $n } US-Stück Butter
+       *[other] { $n } US-Stück Butter
+    }
+    [pinch] { $n ->
+        [one] { $n } Prise
+       *[other] { $n } Prisen
+    }
+    [second] { $n } s
+    [minute] { $n } min
+    [hour] { $n } h
+    [day] { $n ->
+        [one] { $n } Tag
+       *[other] { $n } Tage
+    }
+    [teaspoon] { $n } TL
+    [tablespoon] { $n } EL
+    [cup] { $n ->
+        [one] { $n } Tasse
+       *[other] { $n } Tassen
+    }
+    [fluid-ounce] { $n } fl oz
+    [pint] { $n } pt
+    [quart] { $n } qt
+    [gallon] { $n } gal
+    [milliliter] { $n } ml
+    [liter] { $n } l
+    [fahrenheit] { $n } °F
+    [celsius] { $n } °C
+    [gas-mark] Gasstufe { $n }
+   *[other] { $n }
+}
+
+# ---- Salz
+ask-salt-convert = { $given } { $from } = { $volume } { $to } ({ $mass }).
+ask-salt-rule-holds = Küchenregel: { $rule } % der Menge im Löffel. Nach Gewicht sind es { $mass } %, die Regel stimmt also.
+ask-salt-rule-fails = Küchenregel: { $rule } % der Menge im Löffel. Nach Gewicht sind es { $mass } %; ich gehe nach Gewicht.
+ask-salt-weighs = { $volume } { $salt } = { $mass }.
+ask-dose = { $bird }: insgesamt { $volume } { $salt } ({ $mass }, { $strength ->
+    [light] mild
+    [bold] kräftig
+   *[usual] wie üblich
+}).
+ask-dose-shares = Verteilt: { $shares }.
+ask-dose-share = { $place ->
+    [cavity] { $volume } in die Höhle
+    [bone-side] { $volume } auf die Knochenseite
+    [breast] { $count ->
+        [one] { $volume } unter die Haut der Brust
+       *[other] { $volume } auf jede Brusthälfte
+    }
+    [thigh] { $volume } auf jede Oberkeule
+    [drumstick] { $volume } auf jede Unterkeule
+   *[skin] { $volume } auf die Haut
+}
+ask-dose-skin = Für die Haut misch es mit ebenso viel Pfeffer und, damit sie knusprig wird, Backpulver.
+ask-dose-per-lb = { $volume } { $salt } je Pound Vogel ({ $mass }), dann 24 h oder länger in den Kühlschrank.
+ask-dose-per-kg = { $volume } { $salt } je Kilo Vogel ({ $mass }), dann 24 h oder länger in den Kühlschrank.
+ask-spoon-weights = { $volume } wiegt: { $weights }.
+ask-spoon-weight = { $mass } { $salt }
+ask-dose-rest = Dann 24 h oder länger offen in den Kühlschrank; höchstens { $longest }.
+ask-dose-none = { $percent } % Salzlake: der Abpacker hat ihn schon gesalzen. Kein Salz mehr, keine Lake.
+ask-dose-light = Es sind { $percent } % Salzlake drin, darum eine leichte Menge.
+ask-brine = { $percent } % Lake: { $mass } Salz auf { $water } Wasser. Das sind { $volume } { $salt }.
+ask-brine-strength = { $given } % ist mehr, als kaltes Wasser hält, oder gar nichts. Über 0 bis { $high } %, zum Beispiel: 6 % Lake für 4 l.
+ask-brine-other = Prozent der ganzen Lake; auf das Wasser allein gerechnet sind es { $percent } %.
+ask-brine-time = Es dauert { $time }, in einem Topf mit { $vessel }.
+ask-brine-usual = { $time } für Vögel von { $low } bis { $high }.
+ask-brine-cold = Vogel und Lake bleiben bei { $cold } oder kälter, höchstens 48 h.
+ask-depth = { $rest } im Kühlschrank: das Salz ist etwa { $depth } mm tief ({ $low } bis { $high }).
+ask-depth-pork = So weit kommt ein Zehntel des Salzes von der Oberfläche. An Schwein gemessen; für Pute hat es niemand veröffentlicht.
+ask-sodium = { $bird } mit der üblichen Salzmenge, { $who }: etwa { $expected } mg Natrium ({ $low } bis { $high }).
+ask-sodium-one-of = { $people ->
+    [one] von einer Person gegessen
+   *[other] eine von { $people } Portionen
+}
+ask-sodium-grams = { $mass } gegartes Fleisch
+ask-sodium-day = Das sind { $low } bis { $high } % der { $daily } mg eines Tages.
+ask-sodium-care = Eine Schätzung: ist Natrium für deine Gesundheit wichtig, frag deine Ärztin oder deinen Arzt.
+ask-own = Dein Salz: { $teaspoon } je Teelöffel, { $tablespoon } je Esslöffel.
+ask-own-not-plain = Natrium und Gewicht passen nicht zu reinem Salz. Sieh aufs Etikett, zum Beispiel: mein Salz: 1/4 TL hat 280 mg Natrium.
+ask-own-density = So leicht oder schwer ist kein Salz: ein Teelöffel wiegt 1,5 bis 8 g. Prüf den Löffel, zum Beispiel: mein Salz: 1/4 TL sind 0,7 g.
+
+# ---- der Vogel
+ask-thaw = { $bird }: { $fridge } im Kühlschrank, oder { $water } in kaltem Wasser, alle { $every } gewechselt.
+ask-thaw-care = Im Kühlschrank aufgetaut hält er { $keeps }; in Wasser aufgetaut gleich garen. Nie auf der Arbeitsplatte.
+ask-roast = { $bird }, { $cooker ->
+    [fan-oven] Umluft
+    [smoker] Smoker
+   *[oven] Ofen
+} { $setting }: { $time }, am ehesten { $middle }.
+ask-roast-done = Fertig ist er nach dem Thermometer, nicht nach der Uhr: { $target } in Brust, Keule und Flügel.
+ask-roast-practice = Ein Teil davon ist Küchenerfahrung, keine veröffentlichte Tabelle.
+ask-bird-for = { $people ->
+    [one] Eine Person: { $low } bis { $high } { $kind }.
+   *[other] { $people } Personen: { $low } bis { $high } { $kind }.
+}
+ask-bird-for-exactly = { $people ->
+    [one] Eine Person: { $low } { $kind }.
+   *[other] { $people } Personen: { $low } { $kind }.
+}
+ask-portion = { $low } bis { $high } { $kind } pro Person, wie gekauft, mit Knochen.
+ask-bird-for-several = Besser { $birds } Vögel mit je { $low } bis { $high }.
+ask-bird-for-leftovers = Für Reste nimm ein Viertel bis die Hälfte mehr.
+ask-people-for = { $bird } reicht für { $low } bis { $high }, mit Resten für { $some }.
+ask-fuel = { $fuel ->
+    [charcoal] Holzkohle
+    [propane] Propan
+   *[pellets] Pellets
+} für { $span } bei etwa 163 °C: { $low } bis { $high }. Küchenerfahrung, keine Tabelle; halte die Hälfte mehr bereit.
+ask-fuel-bottle = In eine volle Flasche passen { $bottle }.
+ask-fuel-care = Nur im Freien, nie in Haus, Garage oder Zelt.
+
+# ---- Sicherheit
+ask-lethality-enough = Ja, nach der Tabelle: { $at } an der kältesten Stelle brauchen { $needed }, gehalten hast du { $held }.
+ask-lethality-not-yet = Noch nicht: { $at } an der kältesten Stelle brauchen { $needed }. Es fehlen { $missing }.
+ask-lethality-never = Nein. Unter { $first } ist keine Zeit bekannt, die reicht. Gar weiter bis { $kitchen }.
+ask-lethality-instant = Ja: bei { $at } an der kältesten Stelle ist es sofort sicher.
+ask-lethality-time = { $at } an der kältesten Stelle müssen { $needed } halten.
+ask-lethality-care = Für Fleisch, mit geprüftem Thermometer; nicht für Füllung. Die Lebensmittelbehörden sagen Küchen { $kitchen } überall: im Zweifel gilt das.
+ask-safe = { $target } in der dicksten Brust, tief in der Keule und am Flügel.
+ask-safe-held = { $target }, { $hold } lang, in der dicksten Brust, tief in der Keule und am Flügel.
+ask-safe-stuffing = Füllung: { $target } in der Mitte, im Vogel oder daneben.
+ask-safe-where = Die Spitze weg vom Knochen. Farbe und klarer Saft beweisen nichts.
+ask-out-fine = { $out } draußen ist noch gut. Es bleiben { $left }: dann ist es gegessen, im Kühlschrank oder im Müll.
+ask-out-if-cool = Das gilt bis { $air } ringsum; ist es heißer, ist es insgesamt eine Stunde.
+ask-out-limit = Insgesamt zwei Stunden außerhalb vom Kühlschrank, über { $air } eine. Dann kommt es weg.
+ask-out-discard = Wirf es weg: { $out } draußen, und die Grenze ist { $limit }.
+ask-out-why = Noch mal erhitzen macht es nicht sicher: manche Gifte bleiben.
+ask-keeps = { $food }: { $days } im Kühlschrank.
+ask-keeps-still = { $age } alt, das ist noch in der Frist. { $food }: { $days } im Kühlschrank.
+ask-keeps-over = Wirf es weg: { $age } ist zu alt. { $food }: { $days } im Kühlschrank.
+ask-days = { $n ->
+    [one] { $n } Tag
+   *[other] { $n } Tage
+}
+ask-days-range = { $low } bis { $high } Tage
+ask-months = { $n ->
+    [one] { $n } Monat
+   *[other] { $n } Monate
+}
+ask-months-range = { $low } bis { $high } Monate
+ask-keeps-care = Der Kühlschrank bei { $cold } oder kälter. Sieht oder riecht es komisch: weg damit.
+ask-keeps-frozen = { $food }: { $months } im Gefrierfach, der Qualität wegen. Durchgefroren bleibt es sicher.
+ask-keeps-unknown = { $food }: dafür kenne ich keine veröffentlichte Frist. Vorsicht: höchstens zwei Stunden außerhalb vom Kühlschrank.
+ask-cooling = { $limit } nach der Hitze spätestens in den Kühlschrank, ruhig heiß, in flachen Schalen, das Fleisch vom Knochen.
+ask-cooling-marks = Von { $from } auf { $middle } in 2 h, auf { $cold } in insgesamt 6 h.
+ask-reheat = Durch und durch auf { $target } aufwärmen.
+ask-reheat-gravy = Soße sprudelnd aufkochen.
+ask-reheat-care = Zugedeckt, mit etwas Brühe. Nicht im Slow Cooker.
+ask-reheat-once = In Großbritannien: nur einmal aufwärmen.
+ask-refreeze = Im Kühlschrank aufgetaut darf er wieder eingefroren werden, roh oder gegart. In Wasser oder Mikrowelle aufgetaut erst garen.
+ask-refreeze-out = Nicht, wenn er länger als zwei Stunden draußen stand.
+ask-colour = Farbe und klarer Saft beweisen nichts, rosa oder nicht. Das Thermometer entscheidet:
+ask-stand = Vor dem Tranchieren { $least } oder länger ruhen lassen, locker abgedeckt. Erst wird er noch heißer, dann kühler.
+ask-oven-low = Nein: Geflügel braucht einen Ofen mit { $limit } oder mehr, sagen die Lebensmittelbehörden.
+ask-oven = Stell den Ofen auf { $limit } oder mehr: das sagen die Lebensmittelbehörden für Geflügel.
+ask-oven-smoker = Ein Smoker läuft bei { $low } bis { $high }, mit ganz aufgetautem Vogel.
+ask-hold = Halt ihn bei { $hot } oder mehr; darunter höchstens { $limit }, dann in den Kühlschrank.
+ask-wash = Nein, nicht waschen: bei { $share } % derer, die es taten, waren danach Keime in der Spüle. Trocken tupfen, Hände 20 s waschen.
+ask-counter-thaw = Nie auf der Arbeitsplatte, auch nicht in warmem Wasser: außen verdirbt er, während innen noch Eis ist. Kühlschrank, oder kaltes Wasser, alle { $every } gewechselt.
+ask-stuffing = Am sichersten neben dem Vogel gebacken. Im Vogel: locker füllen, erst kurz vor der Hitze, und keinen, der gefroren ist, geräuchert oder frittiert wird.
+ask-stuffing-target = Auch in ihrer Mitte müssen es { $target } sein.
+ask-fry-frozen = Nein: nie einen Vogel frittieren, der gefroren oder halb gefroren ist. Das Öl kocht über und brennt. Erst ganz auftauen.
+ask-fry-stuffed = Nein: nie einen gefüllten Vogel frittieren.
+ask-fry-heavy = Nein: { $given } sind zu viel für eine Fritteuse. Bis 5,4 kg.
+ask-fry-time = { $mass } brauchen etwa { $time } bei 177 °C; fertig bei { $target } überall.
+ask-fry = Frittieren: im Freien, 3 m oder mehr vom Haus, Öl bei 177 °C, 7 bis 11 min je Kilo, kein Vogel über 5,4 kg.
+ask-fry-care = Ganz aufgetaut und trocken, nie gefüllt: Wasser lässt das Öl überkochen. Miss den Ölstand zuerst mit Wasser aus, lass ihn nie allein, Pulverlöscher griffbereit.
+ask-charcoal = Nie drinnen, in Garage, Zelt oder unter einem Vordach. Kohlenmonoxid tötet und riecht nicht. Auch ein noch warmer Grill bleibt draußen.
+
+ask-stuff-ahead = Nein: füll ihn erst kurz vor der Hitze, und locker. Trockenes und Feuchtes darf getrennt im Kühlschrank bereitstehen. In der Mitte müssen es { $target } sein.
+
+# ---- Gewohnheiten, und was schiefging
+ask-fridge = { $cold } oder kälter, nach einem Thermometer darin.
+ask-fridge-warm = Dein Kühlschrank steht bei { $at }: über { $cold } gilt nichts davon. Dreh ihn kälter, und miss nach, bevor der Vogel hineinkommt.
+ask-baste = Nicht nötig. Jedes Öffnen kostet Zeit, und nasse Haut wird nicht knusprig.
+ask-kosher-bird = Ein koscherer Vogel ist schon gesalzen: keine Lake, und kein Salz darauf, ohne vorher zu probieren.
+ask-thermometer = Dickste Brust, tief in der Keule, am Flügelgelenk; die Spitze mitten im Fleisch, weg vom Knochen. { $target } in allen.
+ask-garage-thaw = Nur wenn es dort die ganze Zeit { $cold } oder kälter war, nach einem Thermometer. Weißt du es nicht, wirf ihn weg: Garen macht es nicht wieder gut.
+ask-oven-down = Lass die Tür zu. Kommt die Hitze nicht bald wieder, zieh mit dem Vogel um: ein anderer Ofen, bei den Nachbarn, ein Grill mit Deckel im Freien. War er noch nicht drin, zurück in den Kühlschrank.
+ask-oven-down-care = Nicht halb garen und später weitermachen. Insgesamt mehr als { $limit } warm, aber unter { $hot }: wirf ihn weg.
+ask-still-frozen = Jetzt in kaltes Wasser, im dichten Beutel, alle { $every } frisch: gut 1 h je Kilo, das noch gefroren ist. Dann gleich garen.
+ask-still-frozen-cook = Oder gar ihn, wie er ist, ungefüllt, im Ofen, nicht im Smoker oder in der Fritteuse: bis zu halb so lang dazu. Innereien raus, sobald sie sich lösen. { $target } überall.
+ask-too-fast = Dreh den Ofen runter, nicht unter { $oven }, und leg Folie darüber. { $target } überall heißt fertig: dann zugedeckt bei { $hot } oder mehr halten.
+ask-too-slow = Ofen auf { $oven } oder etwas mehr, Tür zu. Eilt es, Keulen und Brust abtrennen und die Teile garen. Lieber spät auftischen als unter { $target }.
+ask-stuffing-for = { $people ->
+    [one] Füllung für eine Person: { $low } bis { $high }.
+   *[other] Füllung für { $people }: { $low } bis { $high }. Was nicht locker in den Vogel passt, bäckt daneben.
+}
+ask-gravy-for = { $people ->
+    [one] Soße für eine Person: { $low } bis { $high }.
+   *[other] Soße für { $people }: { $low } bis { $high }.
+}
+
+# ---- Einheiten
+ask-convert = { $given } = { $result }.
+
+# ---- warum: woher eine Zahl kommt. Titel bleiben, wie sie gedruckt sind.
+ask-source-seen = { $publisher }: { $title }
+ask-source-seen-secondary = { $publisher }: { $title } (anderswo zitiert)
+ask-source-common-practice = Übliche Praxis, ohne Quelle: { $title }
+ask-source-from-memory = Aus dem Gedächtnis, nicht gedruckt gefunden: { $publisher }, { $title }
+ask-source-derived = Errechnet aus { $publisher }: { $title }
+
+ask-span = { $span }

@@ -1,0 +1,53 @@
+# Mehrere Vögel in einem Chat. $bird ist, wie einer davon heißt („Ente von Tom“), $birds eine Liste davon.
+
+birds-whose = { $kind ->
+    [turkey-breast] { $own ->
+        [yes] Die Putenbrust
+       *[no] Putenbrust von { $name }
+    }
+    [chicken] { $own ->
+        [yes] Das Hähnchen
+       *[no] Hähnchen von { $name }
+    }
+    [capon] { $own ->
+        [yes] Der Kapaun
+       *[no] Kapaun von { $name }
+    }
+    [duck] { $own ->
+        [yes] Die Ente
+       *[no] Ente von { $name }
+    }
+    [goose] { $own ->
+        [yes] Die Gans
+       *[no] Gans von { $name }
+    }
+   *[turkey] { $own ->
+        [yes] Die Pute
+       *[no] Pute von { $name }
+    }
+}
+birds-where = { $bird } { $cooker ->
+    [smoker] im Smoker
+    [fan-oven] im Umluftofen
+   *[oven] im Ofen
+}
+birds-heavy = { $bird }, { $mass }
+birds-number = { $bird }, Nr. { $number }
+birds-of = { $bird }: { $what }
+
+birds-standing = Hier schon geplant: { $birds }. { $replaces ->
+    [yes] Ist das noch ein Vogel, oder kommt er an die Stelle?
+   *[no] Ist das noch ein Vogel?
+}
+birds-full = Hier schon geplant: { $birds }. Mehr behalte ich in einem Chat nicht im Blick{ $replaces ->
+    [yes] ; dieser könnte nur an die Stelle von einem kommen.
+   *[no] .
+}
+birds-button-beside = Noch ein Vogel
+birds-button-instead = Ersetzt: { $bird }
+birds-most = Mehr als { $most } Vögel behalte ich in einem Chat nicht im Blick. Beende erst einen mit /stop.
+birds-beside = Auch in diesem Chat: { $birds }.
+
+birds-which = Welcher Vogel? „{ $text }“
+birds-each = Ein Vogel nach dem anderen: schick erst die Zahlen vom einen, dann die vom anderen.
+birds-which-gone = Was du gesagt hast, habe ich nicht mehr. Sagst du es noch mal, mit dem Namen vom Vogel?

@@ -1,0 +1,103 @@
+### Während er gart: die Vorhersage in einer Zeile, was bezweifelt wurde, Alarme, und was daraus wurde. Man liest es mit nassen Händen am Smoker.
+
+cook-line = Etwa <b>{ $about }</b>, { $from } bis { $to }; { $standing ->
+    [spare] { $span } Luft;{" "}
+    [tight] knapp, bis { $latest } muss er raus;{" "}
+    [late] { $span } zu spät fürs Essen;{" "}
+   *[ahead] {""}
+}sieh um { $look } wieder nach.
+cook-endless = Bestenfalls etwa <b>{ $about }</b>, ab { $from }; bei dieser Hitze ist nach { $to } das Ende offen; { $standing ->
+    [spare] { $span } Luft;{" "}
+    [tight] knapp, bis { $latest } muss er raus;{" "}
+    [late] { $span } zu spät fürs Essen;{" "}
+   *[ahead] {""}
+}sieh um { $look } wieder nach.
+cook-done = { $target }, wo du gemessen hast: raus damit, sobald es auch innen am Flügel so weit ist.
+cook-spot = { $spot ->
+    [breast] Brust
+   *[thigh] Keule
+}: { $reached ->
+    [yes] so weit.
+   *[no] jetzt { $now }, etwa { $about }.
+}
+cook-decades = Nach den veröffentlichten Tabellen reichen Hitze und Zeit dort, wo du misst. Die Marke bleibt { $target }: anderswo kann es kälter sein.
+
+cook-in-time-again = So passt es wieder zum Essen.
+cook-late-choices = Ihr esst später, oder:
+cook-late-hotter = • Hitze auf { $setting }: dann vielleicht etwa { $about }. Sag mir danach, was der Garraum zeigt.
+cook-late-carve = • Keulen und Brust abtrennen und auf dem Blech im heißen Ofen fertig garen, jedes Stück auf { $target }: Teile gehen viel schneller. Von Hitze zu Hitze, ohne Pause.
+cook-button-dinner = Essen { $at }
+cook-button-hotter = Hitze auf { $setting }
+cook-hotter = Im Plan stehen jetzt { $setting }. Dreh auf und schick mir in 20 Minuten den Wert vom Garraum.
+cook-early = { $done ->
+    [yes] Das ist deutlich vor { $dinner }.
+   *[no] Das ist deutlich vor dem Essen um { $dinner }.
+} Halt ihn heiß: eingewickelt, im warmen Ofen oder in einer trockenen Kühlbox, und er muss weiter { $hot } zeigen. Darunter ist er bis { $until } gegessen oder im Kühlschrank. Oder tranchieren, in flachen Schalen kühlen und auf { $target } aufwärmen.
+
+cook-suspect-odd = { $spot ->
+    [breast] Brust
+    [thigh] Keule
+   *[pit] Garraum
+} { $given }? { $slip ->
+    [was-celsius] Falls das °C waren, sind es { $meant }.
+    [was-fahrenheit] Falls das °F waren, sind es { $meant }.
+   *[digit] { $meant } würde passen.
+}
+cook-suspect-impossible = { $spot ->
+    [breast] Brust
+    [thigh] Keule
+   *[pit] Garraum
+} { $given }? Das kann ich nicht glauben.
+cook-suspect-ask = Ich habe es nicht gezählt. Zeigt es das wirklich?
+cook-suspect-meant = Es ist { $parts }
+cook-suspect-dropped = Weggelassen. Schick noch mal, was es jetzt zeigt.
+
+cook-alarm-fire = { $cooker ->
+    [smoker] <b>Das Feuer geht aus:</b> Garraum { $pit }, und er erholt sich nicht. Jetzt Brennstoff und Luft, Deckel zu. Sag mir den Wert in 15 Minuten.
+   *[oven] <b>Der Ofen verliert Hitze:</b> { $pit }, wo { $setting } eingestellt sind. Ist er an, die Tür zu? Sag mir den Wert in 15 Minuten.
+}
+cook-alarm-hot = { $cooker ->
+    [smoker] Der Garraum läuft davon: { $pit }, wo { $setting } sein sollten. Mach die Luft etwas zu; Folie über das, was zu dunkel wird.
+   *[oven] Der Ofen ist zu heiß: { $pit }, wo { $setting } sein sollten. Dreh ihn runter; Folie über das, was zu dunkel wird.
+}
+cook-alarm-moved = { $spot ->
+    [breast] Der Wert der Brust ist gesprungen. Steckt der Fühler noch an der dicksten Stelle, weg vom Knochen?
+    [thigh] Der Wert der Keule ist gesprungen. Steckt der Fühler noch tief in der Keule, weg vom Knochen?
+   *[pit] Der Wert vom Garraum ist gesprungen. Wurde das Thermometer versetzt?
+} Richte ihn und schick mir, was er zeigt.
+cook-alarm-apart = Brust und Keule liegen { $apart } auseinander. Einer sitzt falsch: prüfe beide, weg vom Knochen, nicht in der Höhle.
+cook-alarm-stalled = { $spot ->
+    [breast] Die Brust
+   *[thigh] Die Keule
+} zeigt seit { $since } { $at }. { $low ->
+    [yes] Im kühlen Smoker kann das der Stillstand sein: die Haut schwitzt so schnell, wie sie heizt. Mehr Hitze beendet ihn.
+   *[no] Steckt der Fühler richtig? Ein zweites Thermometer zeigt es.
+}
+cook-alarm-zone = <b>Der Garraum liegt seit { $span } unter { $low }</b>, der Vogel bei { $spot }. Unter { $hot } wachsen Bakterien: jetzt Hitze drauf, oder ab in einen Ofen. Zwei Stunden davon sind die Grenze.
+cook-alarm-zone-over = <b>Der Garraum liegt seit { $span } unter { $low }</b>, der Vogel bei { $spot }. Das ist über der Grenze von zwei Stunden. Ich würde ihn nicht auftischen.
+cook-alarm-hold = Raus aus der Hitze seit { $off }. Miss nach: ab { $hot } darf er warten. Darunter ist er bis { $until } gegessen oder im Kühlschrank.
+
+cook-after = Um { $when } sagte ich etwa { $about } ({ $from } bis { $to }); raus kam er um { $off }.
+
+cook-chart = { $what ->
+    [breast] Brust
+    [thigh] Keule
+    [pit] Garraum
+    [dinner] Essen
+   *[done] Fertig etwa
+}
+cook-chart-number = { $number }
+
+cook-log-noted = { $count ->
+    [one] Ein Wert aus { $name }, { $from }.
+   *[other] { $count } Werte aus { $name }, { $from } bis { $to }.
+}
+cook-log-nothing = Nichts Neues darin, seit der Vogel um { $on } in die Hitze kam.
+cook-log-not-on = Wann kam der Vogel in die Hitze? Sag mir das zuerst, dann schick das Protokoll noch mal.
+cook-log-large = Die Datei ist zu groß: 2 MB ist die Grenze. Kürze sie auf dieses Essen.
+cook-log-lost = Die Datei konnte ich nicht holen. Schick sie noch einmal.
+cook-odd = { $count ->
+    [one] Ein Wert kann nicht stimmen; er zählt nicht.
+   *[other] { $count } Werte können nicht stimmen; sie zählen nicht.
+}
+cook-log-full = Ich behalte { $most } Werte für einen Vogel, und die sind voll. Ab hier lies das Thermometer selbst: { $target } überall.

@@ -1,0 +1,14 @@
+# Beilagen neben dem Vogel.
+dish-added = Dazu: { $what }, { $when }.
+dish-hot-through = In der Mitte { $target }, bevor es gegessen wird.
+dish-removed = { $name } ist aus dem Plan.
+dish-none = Im Plan stehen keine Beilagen.
+dish-unknown = { $name } steht nicht im Plan. Es gibt { $known }.
+dish-name = { $name }
+dish-stays = Das geht gerade nicht. Alles bleibt, wie es ist.
+dish-no-plan = Erst der Vogel: erzähl mir mit /plan vom Essen, dann vom Rest auf dem Tisch.
+dish-no-name = Was ist es, und wie lange braucht es? So: /plan dazu Füllung im Ofen 45 min bei 190
+dish-no-time = Wie lange braucht { $name }? So: /plan dazu { $name } im Ofen 45 min bei 190
+dish-time = { $name } darf 1 min bis 12 h dauern.
+dish-setting = { $setting } ist keine Hitze für eine Beilage: { $low } bis { $high }.
+dish-too-many = Das sind schon { $most } Beilagen. Nimm erst eine weg: /plan ohne …

@@ -1,0 +1,23 @@
+# Wie es war, und was beim nächsten Mal daraus wird.
+feedback-ask = Wie war es? Dreimal tippen, fürs nächste Mal.
+feedback-button-salt-little = Zu wenig Salz
+feedback-button-salt-right = Salz war richtig
+feedback-button-salt-much = Versalzen
+feedback-button-meat-dry = Trocken
+feedback-button-meat-right = Genau richtig
+feedback-button-meat-underdone = Nicht durch
+feedback-button-time-early = Früher fertig
+feedback-button-time-right = Pünktlich
+feedback-button-time-late = Zu spät
+feedback-word-salt-little = zu wenig Salz
+feedback-word-salt-much = versalzen
+feedback-word-meat-dry = etwas trocken
+feedback-word-meat-underdone = nicht durch
+feedback-word-time-early = früher fertig
+feedback-word-time-late = zu spät
+feedback-word-all-right = alles, wie es sein soll
+feedback-noted = Fürs nächste Mal notiert: { $notes }.
+feedback-last-time = Beim letzten Mal: { $notes }.
+feedback-button-less-salt = Weniger Salz
+feedback-button-more-salt = Mehr Salz
+feedback-button-leftovers = Ich habe die Reste

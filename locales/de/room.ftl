@@ -1,0 +1,399 @@
+### Das Gespräch: Planen, Tafel, Aufgaben, Einstellungen. Kurz wie eine Nachricht; man liest es mit nassen Händen.
+
+# ---- Knöpfe
+room-button-accept = Annehmen
+room-button-change = Ändern
+room-button-done = Erledigt
+room-button-later = Später
+room-button-skip = Auslassen
+room-button-take = Mach ich
+room-button-undo = Rückgängig
+room-button-yes = Ja
+room-button-no = Nein
+room-button-back = Zurück
+room-button-discard = Doch nicht
+room-button-why = Warum diese Zeiten?
+room-button-jobs = Aufgaben verteilen
+
+# ---- Anfang und Hilfe
+room-start = Ich halte den Plan für einen ganzen Vogel: vom Einkauf bis zu den letzten Resten. Salz, Auftauen und Garzeit rechne ich aus, und ich melde mich, wenn etwas dran ist. Womit fangen wir an?
+room-start-group = Hallo zusammen. Ich halte den Plan für den Vogel: wer was macht, und wann. Fangt mit <b>/plan</b> und einem Satz an, etwa „/plan gefrorene Pute 6,5 kg, Essen Donnerstag 17 Uhr, 11 Personen, Ofen“. Ich sehe nur Befehle, Antworten an mich und Knöpfe.
+room-start-button-plan = Ein Essen planen
+room-start-button-salt = Wie viel Salz?
+room-start-button-safe = Ist das sicher?
+room-help-plan = Sag mir den Vogel, den Tag und wer kommt. Zum Beispiel:
+    „gefrorene Pute 6,5 kg, Essen Donnerstag 17 Uhr, 11 Personen, Smoker auf 163“
+    Was fehlt, frage ich.
+room-help-salt = Frag, wie du einen Freund fragen würdest. Zum Beispiel:
+    „Salz für eine Pute mit 5,5 kg“
+    „2 EL Tafelsalz in koscheres Flockensalz“
+    „mein Salz: 1/4 TL sind 0,7 g“, und ab da nehme ich deins.
+room-help-safe = Frag mit den Zahlen, die du hast. Zum Beispiel:
+    „sind 70 °C für 2 Minuten sicher?“
+    „Pute stand 3 Stunden draußen, ok?“
+    „wie lange halten sich Reste?“
+    Im Zweifel hat deine Lebensmittelbehörde das letzte Wort.
+room-help = <b>/plan</b> einen Plan anfangen oder ansehen
+    <b>/board</b> was als Nächstes kommt und wer es macht
+    <b>/salt</b> Mengen und Umrechnungen
+    <b>/ask</b> jede schnelle Frage
+    <b>/log</b> Temperaturen notieren: „Brust 53, Keule 61“
+    <b>/when</b> wann er fertig ist
+    <b>/move</b> das Essen verschieben: „/move 18 Uhr“
+    <b>/take</b> und <b>/drop</b> Aufgaben verteilen
+    <b>/undo</b> die letzte Änderung zurücknehmen
+    <b>/export</b> der Plan für deinen Kalender, und alles, was ich habe
+    <b>/settings</b> Sprache, Einheiten, Zeitzone
+    <b>/stop</b> den Plan beenden, <b>/forget</b> löschen, was ich habe
+room-unread = Das habe ich nicht verstanden. Versuch „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr“, eine Frage wie „Salz für eine Pute mit 5,5 kg“, oder /help.
+room-unreadable = Ich kann nur Text lesen. Tippst du es mir?
+room-no-plan = Noch kein Plan. Fang mit einem Satz an, etwa „/plan gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen, Ofen“.
+room-stale = Der Knopf gehört zu einem früheren Plan. /board zeigt, wie es steht.
+room-not-yours = Das soll jemand anders beantworten.
+room-not-here = Du bist nicht in dem Chat, also kann ich seinen Plan nicht ändern.
+room-need-person = Ich sehe hier nicht, wer du bist. Schreib unter deinem Namen, dann noch mal.
+room-may-host = Das kann nur { $name }, von dem der Plan stammt, oder ein Admin.
+room-may-not = Das kann nur ein Admin dieses Chats.
+
+# ---- ein Vogel, ein Gerät
+room-bird = { $mass } { $kind ->
+    [turkey-breast] Putenbrust
+    [chicken] Hähnchen
+    [capon] Kapaun
+    [duck] Ente
+    [goose] Gans
+   *[turkey] Pute
+}{ $condition ->
+    [frozen] , gefroren
+    [part-thawed] , halb aufgetaut
+   *[fresh] {""}
+}{ $form ->
+    [stuffed] , gefüllt
+    [flat] , flach aufgeklappt
+    [pieces] , in Teilen
+   *[whole] {""}
+}
+room-heat = { $cooker ->
+    [fan-oven] Umluft { $setting }
+    [smoker] Smoker { $setting }
+   *[oven] Ofen { $setting }
+}
+
+# ---- fragen, was fehlt
+room-known = Bisher: { $parts }.
+room-known-mass = { $mass }
+room-known-bird = { $condition ->
+    [frozen] { $kind ->
+        [chicken] gefrorenes{" "}
+        [capon] gefrorener{" "}
+       *[turkey] gefrorene{" "}
+    }
+    [part-thawed] halb aufgetaut:{" "}
+    [fresh] { $kind ->
+        [chicken] frisches{" "}
+        [capon] frischer{" "}
+       *[turkey] frische{" "}
+    }
+   *[unknown] {""}
+}{ $kind ->
+    [turkey-breast] Putenbrust
+    [chicken] Hähnchen
+    [capon] Kapaun
+    [duck] Ente
+    [goose] Gans
+   *[turkey] Pute
+}
+room-known-guests = { $guests ->
+    [one] eine Person
+   *[other] { $guests } Personen
+}
+room-known-dinner = Essen { $when }
+room-ask-zone = Wo steht die Küche? Eine Stadt oder Zeitzone reicht: „Berlin“, „Europe/Vienna“.
+room-ask-dinner = Wann wird gegessen? Tag und Uhrzeit: „Donnerstag 17 Uhr“.
+room-ask-dinner-hour = Um wie viel Uhr wird gegessen? „17 Uhr“
+room-ask-dinner-day = An welchem Tag? „Donnerstag“, „25. November“
+room-ask-size = Wie schwer ist der Vogel, oder wie viele essen mit? „6,5 kg“ oder „11 Personen“
+room-ask-condition = Ist der Vogel gefroren?
+room-ask-cooker = Worin garst du ihn?
+room-ask-drive = Wie lange dauert die Fahrt?
+room-ask-change = Was soll anders sein? Tipp eins an oder sag es einfach: „Essen 18 Uhr“, „7 kg“, „14 Personen“.
+room-condition-frozen = Gefroren
+room-condition-fresh = Frisch oder aufgetaut
+room-condition-part-thawed = Halb aufgetaut
+room-cooker-oven = Ofen
+room-cooker-fan-oven = Umluftofen
+room-cooker-smoker = Smoker
+room-drive-15 = 15 min
+room-drive-30 = 30 min
+room-drive-60 = 1 Stunde
+room-change-no-salt = Kein Salz
+room-change-dry-salt = Trocken salzen
+room-change-fridge = Im Kühlschrank auftauen
+room-change-cold-water = In kaltem Wasser auftauen
+room-change-ahead = Am Vortag garen
+room-change-same-day = Am Tag selbst garen
+room-kept = Der Rest bleibt, wie er ist. { $known }
+room-plan-unread = In „{ $text }“ finde ich weder Vogel noch Tag. Versuch „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“.
+
+# ---- der Vorschlag
+room-proposal-head = <b>{ $bird }</b>{ $guests ->
+    [0] {""}
+    [one] , für eine Person
+   *[other] , für { $guests } Personen
+}, { $heat }. Auf dem Tisch <b>{ $when }</b>.
+room-proposal-size = Für euren Tisch sind das etwa { $mass } Vogel.
+room-proposal-small = Etwas knapp: für { $guests } Personen würde ich { $mass } suchen.
+room-proposal-ready = Fertig zwischen { $from } und { $to }, in neun von zehn Fällen bis zur späteren Zeit.
+room-proposal-need = Du brauchst: { $things }.
+room-proposal-first = Zuerst: <b>{ $what }</b>, { $when }.
+room-line = { $when } · { $what }
+room-need-salt = { $grams } Salz ({ $spoons } koscheres Flockensalz)
+room-accepted = Der Plan steht. Ich melde mich, wenn etwas dran ist.
+room-discarded = Gut, lassen wir es.
+
+# ---- warum
+room-why = Warum diese Zeiten:
+room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
+
+# ---- ein Wunsch, der nicht geht
+room-clash = So geht es nicht: { $because }.
+room-clash-short = Dafür reicht die Zeit nicht: { $because }. Es fehlen etwa { $short }.
+room-clash-instead = <b>Ich würde das machen: { $change }</b> ({ $cost }).
+room-clash-others = Oder sonst:
+room-clash-offers = Das ginge:
+room-clash-offer = • { $change }: { $cost }
+room-clash-hopeless = Ich sehe keinen sicheren Weg zu dieser Zeit. Später essen, oder ein anderer Vogel?
+room-mended = Gut: { $change }.
+
+# ---- die Tafel
+room-board-dinner = <b>Essen { $when }</b>
+room-board-bird = { $bird }, { $heat }
+room-board-next = { $late ->
+    [yes] <b>Jetzt dran: { $what }</b>
+   *[no] <b>Als Nächstes: { $what }</b>
+}, { $when }{ $who }
+room-board-then = { $when } · { $what }{ $who }
+room-board-who = {" "}– { $name }
+room-board-nobody = {""}
+room-board-more = … und { $count } mehr
+room-board-ready = Fertig { $from } bis { $to }
+room-board-done = Erledigt: { $jobs }
+room-board-done-one = { $what }
+room-board-done-by = { $what } ({ $name })
+room-board-assumed = Ich gehe davon aus: { $jobs }. Gesagt hat es niemand.
+room-board-skipped = ohne „{ $what }“
+room-pin-how = Ich darf die Tafel hier nicht anheften. Soll sie oben stehen, mach mich zum Admin, der anheften darf; /board holt sie jederzeit herunter.
+room-left = { $name } ist gegangen. Wieder frei: { $jobs }.
+room-board-all-done = Alles erledigt. Guten Appetit.
+
+# ---- Aufgaben
+room-call-again = Noch offen seit { $since }: { $what }.
+room-call-from = { $what }:
+room-call-name = { $name }:
+room-done = { $what }, { $at }.
+room-done-by = { $what }, { $name }, { $at }.
+room-skipped = Ausgelassen: { $what }.
+room-skipped-by = { $name } hat ausgelassen: { $what }.
+room-next = Dann: { $what }, { $when }.
+room-later = Gut, um { $when } noch mal.
+room-taken = Deins: { $what }, { $when }.
+room-take-yours = Das hast du schon.
+room-take-theirs = Das macht { $name }.
+room-dropped = { $what } ist wieder frei.
+room-drop-free = Das macht noch niemand.
+room-drop-theirs = Das macht { $name }. Abgeben kann es nur, wer es hat oder den Plan führt, oder ein Admin.
+room-already = Das ist schon geklärt.
+room-already-by = Das hat { $name } geklärt, { $at }.
+room-jobs = Tipp eine an, um sie zu übernehmen oder abzugeben.
+room-jobs-take = { $what }
+room-jobs-drop = { $what } ({ $name })
+room-step-unread = Eine Aufgabe „{ $text }“ gibt es in diesem Plan nicht.
+room-missed = Während ich weg war, war dran: { $what }. /board zeigt, was noch zählt.
+room-shifts = Damit verschiebt sich:
+room-shift = { $what }: { $is } (war { $was })
+
+# ---- verschieben, zurücknehmen, Ende
+room-move-how = Gegessen wird { $dinner }. Verschieben: „/move 18 Uhr“ oder „/move +45 min“.
+room-move-past = { $when } ist schon vorbei, es ist { $now }. Es bleibt bei { $dinner }.
+room-move-unread = In „{ $text }“ lese ich keine Zeit. Versuch „/move 18 Uhr“ oder „/move +45 min“. Es bleibt bei { $dinner }.
+room-move-clash = { $when } geht nicht. Alles bleibt, wie es war.
+room-moved = Gegessen wird jetzt <b>{ $when }</b>.
+room-undone = Zurückgenommen: { $what }.
+room-undone-what = { $change ->
+    [done] „{ $step }“ erledigt
+    [skipped] „{ $step }“ ausgelassen
+    [take] „{ $step }“ übernommen
+    [drop] „{ $step }“ abgegeben
+    [moved] die neue Essenszeit
+    [dish] die Änderung bei den Beilagen
+    [logged] der letzte Messwert
+   *[other] die Planänderung
+}
+room-undo-nothing = Es gibt nichts zurückzunehmen.
+room-undo-stale = Seitdem ist etwas passiert. /undo nimmt zuerst das Neueste zurück.
+room-undo-late = Das kann ich nicht mehr zurücknehmen. Der Plan bleibt, wie er ist.
+room-stop-sure = Den Plan für { $dinner } beenden? Dann melde ich mich nicht mehr.
+room-stopped = Beendet. Ich melde mich nicht mehr.
+room-kept-going = Gut, alles bleibt.
+room-forget-sure-me = Ich habe deinen Namen, deine Einstellungen, dein Salz, Notizen zu früheren Essen und was du hier mit mir planst. Alles löschen?
+room-forget-sure-group = Ich habe Plan, Messwerte und Einstellungen dieses Chats. Alles löschen, für alle?
+room-forgotten = Gelöscht.
+
+# ---- Messwerte
+room-log-how = Sag mir, was die Thermometer zeigen: „Brust 53, Keule 61, Garraum 168“. Die Zeit kann dabeistehen: „um 14:05“.
+room-log-noted = Notiert: { $parts }.
+room-log-spot = { $spot ->
+    [breast] Brust { $temperature }
+    [thigh] Keule { $temperature }
+    [stuffing] Füllung { $temperature }
+   *[pit] Garraum { $temperature }
+}
+room-log-on-unsaid = Niemand hat gesagt, dass der Vogel in der Hitze ist. Ist er es?
+room-log-both = { $target } in beiden. Sieh auch innen am Flügel nach; ist es dort auch so weit, kommt er raus.
+room-log-thigh-behind = Die Brust ist so weit, die Keule nicht. Er bleibt drin, bis auch die Keule { $target } zeigt.
+room-log-breast-behind = Die Keule ist so weit, die Brust nicht. Er bleibt drin, bis auch die Brust { $target } zeigt.
+room-log-stuffing-behind = Brust und Keule sind so weit, die Füllung nicht. Er bleibt drin, bis auch die Füllung { $target } zeigt.
+room-log-one-spot = { $target } an einer Stelle. Prüf die anderen, bevor du ihr traust: dickste Brust, tief in der Keule, innen am Flügel.
+room-log-doubt = { $spot ->
+    [breast] Brust
+    [thigh] Keule
+    [stuffing] Füllung
+   *[pit] Garraum
+} { $given }? Ich hätte { $low } bis { $high } erwartet, darum habe ich es nicht notiert.{ $celsius ->
+    [yes] {" "}Falls das °C waren, schreib ein C dazu: „58C“.
+   *[no] {" "}Sieh noch mal hin und schick es noch einmal.
+}
+room-log-fell = { $spot ->
+    [breast] Brust
+    [thigh] Keule
+    [stuffing] Füllung
+   *[pit] Garraum
+} { $given }? Zuvor waren es { $last }, und Fleisch in der Hitze kühlt nicht so ab. Fehlt eine Ziffer, oder ist der Fühler verrutscht? Ich habe es nicht notiert; schick noch mal, was er jetzt zeigt.
+room-when = Fertig zwischen { $from } und { $to }. Essen { $dinner }.
+room-when-dinner = Gerade ist nichts in der Hitze. Essen { $dinner }.
+
+# ---- Einstellungen
+room-settings-yours = <b>Deine Einstellungen</b>
+room-settings-rooms = <b>Einstellungen dieses Chats</b>
+room-settings-language = Sprache: { $language }
+room-settings-units = Einheiten: { $units }
+room-settings-spoons = Löffel: { $spoons }
+room-settings-zone = Zeitzone: { $zone } (jetzt { $now })
+room-settings-zone-unset = Zeitzone: nicht gesetzt
+room-settings-quiet = Ruhezeit: { $from } bis { $to }
+room-settings-quiet-none = Ruhezeit: keine
+room-settings-button-language = Sprache
+room-settings-button-units = Einheiten
+room-settings-button-spoons = Löffel
+room-settings-button-zone = Zeitzone
+room-settings-button-quiet = Ruhezeit
+room-settings-pick-language = Welche Sprache?
+room-settings-pick-units = Welche Einheiten?
+room-settings-pick-spoons = Wessen Löffel und Tassen?
+room-settings-pick-quiet = Wann soll ich dich in Ruhe lassen? Was du selbst übernommen hast, und die Sicherheit beim Essen, kommt trotzdem durch.
+room-language-en = English
+room-language-es = Español
+room-language-fr = Français
+room-language-de = Deutsch
+room-language-pt = Português (Brasil)
+room-language-it = Italiano
+room-units-us = Pounds, °F
+room-units-metric = Kilogramm, °C
+room-spoons-us = USA (4,93 / 14,8 / 237 ml)
+room-spoons-metric = metrisch (5 / 15 / 250 ml)
+room-spoons-uk = Großbritannien (5 / 15 ml)
+room-spoons-australia = Australien (5 / 20 / 250 ml)
+room-quiet-21-7 = 21:00 bis 7:00
+room-quiet-22-7 = 22:00 bis 7:00
+room-quiet-23-8 = 23:00 bis 8:00
+room-quiet-none = Keine
+room-zone-choice = { $zone }
+room-zone-which = Davon gibt es mehrere. Welche?
+room-zone-unknown = „{ $text }“ kenne ich nicht als Ort. Eine größere Stadt in der Nähe, oder eine Zone wie „Europe/Berlin“?
+room-zone-nowhere = Dort kenne ich die Zeitzone nicht. Tippst du eine Stadt?
+room-zone-set = { $zone } also: dort ist es jetzt { $now }.
+
+# ---- salzen
+room-dose-total = { $grams } insgesamt, das sind { $spoons } { $salt ->
+    [own] von deinem Salz
+   *[flake] koscheres Flockensalz
+}.
+room-dose-places = { $places }.
+room-dose-place = { $spoons } { $place ->
+    [cavity] in die Höhle
+    [bone-side] auf die Knochenseite
+    [breast] { $count ->
+        [one] unter die Haut der Brust
+       *[other] unter die Haut jeder Brusthälfte
+    }
+    [thigh] unter die Haut jeder Oberkeule
+    [drumstick] unter die Haut jeder Unterkeule
+   *[skin] auf die Haut
+}
+room-dose-skin = Das Salz für die Haut mischst du mit ebenso viel Pfeffer und ebenso viel Backpulver.
+room-dose-none = Hier kommt kein Salz dran: die { $percent } % Salzlake vom Abpacker sind Salz genug.
+room-dose-light = Eine leichte Hand: der Abpacker hat schon { $percent } % Salzlake hineingegeben.
+room-button-sources = Woher?
+room-question-gone = Die Frage ist zu lange her. Stellst du sie noch mal?
+room-sources = Die Zahlen kommen von:
+room-too-long = Das sind { $length } Zeichen, mehr, als ich auf einmal lesen kann (höchstens { $most }). Ein, zwei Sätze reichen.
+room-proposal-night = Mitten in der Nacht: { $jobs }.
+room-chill-late = Das war nach { $by }. Was länger als zwei Stunden draußen stand, kommt weg, auch wenn es gut aussieht.
+room-limit-chill = Die zwei Stunden sind um. Was noch draußen steht und nicht bei 60 °C oder mehr gehalten wurde, kommt weg.
+room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.
+room-amended = Gut: { $known }.
+room-not-done = Gut zu wissen: { $what } steht noch aus.
+room-ok = Gut.
+room-ok-due = Gut. Sag „erledigt“, wenn das vorbei ist: { $what }.
+room-welcome = Gern.
+room-amend-clash = Das geht nicht mehr. Der Plan bleibt, wie er ist.
+room-undone-dinner = Gegessen wird wieder { $when }.
+room-already-you = Das hast du schon geklärt, { $at }.
+room-proposal-carry = Am Vortag zu Hause gegart, kalt mitgenommen, dort aufgewärmt. Garst du dort, sag „dort garen“.
+
+# ---- /export: eine Zeile zu jeder Datei.
+room-export-calendar = Der Plan für deinen Kalender. Änderungen folgt er nicht: frag neu, und die neuen Zeiten ersetzen die alten.
+room-export-readings = Die Temperaturen, für eine Tabelle.
+room-export-everything = Alles, was ich über diesen Chat habe.
+room-shift-more = … und { $count } weitere rücken mit.
+room-pull-sure = { $spot ->
+    [thigh] Die Keule
+   *[breast] Die Brust
+} zeigte um { $at } { $read }, und raus geht es bei { $target }. Zeigt sie das jetzt?
+room-button-reads-now = Ja, tut sie
+room-button-stays-on = Er bleibt drin
+room-hold = Tranchiert wird um { $carve }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } tranchiert, gegessen und im Kühlschrank.
+room-report-early = „{ $what }“ ist für { $when } geplant. Wirklich schon erledigt?
+room-button-held = Bleibt heiß
+room-held = Gut. Lass das Thermometer drin; unter 60 °C laufen die zwei Stunden.
+room-own-salt-kept = Damit rechne ich ab jetzt.
+room-flooded = Zu viel auf einmal: ich lese nicht mehr mit. Gib mir eine Minute.
+room-skip-theirs = Das macht { $name }. Auslassen kann es nur, wer es hat oder den Plan führt, oder ein Admin.
+room-move-already = Gegessen wird schon { $when }.
+room-move-already-by = { $name } war schneller: gegessen wird { $when }.
+room-late = { $when } essen statt { $dinner }?
+room-late-on = Der Vogel ist schon in der Hitze und kommt wie geplant heraus.
+room-late-kept = Es bleibt bei <b>{ $when }</b>.
+room-late-host = Das entscheidet { $name } oder ein Admin.
+room-button-late-keep = So lassen
+room-undone-by = Zurückgenommen: { $what } ({ $name }, { $at }).
+room-undo-gone = Das ist schon zurückgenommen.
+room-undo-theirs = Die letzte Änderung ist von { $name }. Zurücknehmen kann sie nur, von wem sie ist, wer den Plan führt, oder ein Admin.
+room-settings-salt = Dein Salz: { $weighs } g je Teelöffel
+room-settings-salt-none = Dein Salz: noch nicht gesagt
+room-settings-cooker = Dein Ofen oder Smoker: { $cooker }
+room-settings-cooker-none = Dein Ofen oder Smoker: frage ich jedes Mal
+room-settings-fridge = Dein Kühlschrank: { $at }
+room-settings-fridge-none = Dein Kühlschrank: nicht gemessen
+room-settings-button-salt = Mein Salz
+room-settings-button-cooker = Mein Ofen
+room-settings-button-fridge = Mein Kühlschrank
+room-settings-pick-salt = Sag mir, was auf der Packung steht: „mein Salz: 1/4 TL sind 0,7 g“. Ab da rechne ich damit.
+room-settings-salt-drop = Mein Salz vergessen
+room-settings-pick-cooker = Worin garst du einen Vogel meistens? Ein Plan, der nichts anderes sagt, ist dafür.
+room-settings-cooker-any = Jedes Mal fragen
+room-settings-pick-fridge = Was zeigt ein Thermometer in deinem Kühlschrank?
+room-settings-fridge-unknown = Nicht gemessen
+room-settings-pick-zone = Wo steht die Küche? Tipp eine Stadt oder Zeitzone, „Berlin“ oder „Europe/Vienna“, oder schick mir deinen Ort. Der Ort selbst wird nicht behalten.
+room-settings-pick-zone-group = Wo steht die Küche? Sag es mit „/settings Berlin“; eine Zeitzone wie „Europe/Vienna“ geht auch.
+room-export-page = Eine Seite für die Kühlschranktür. Drucken und abhaken.

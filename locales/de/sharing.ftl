@@ -1,0 +1,29 @@
+# Die Arbeit teilen: fragen, anbieten, rufen, wer kommt und geht.
+
+sharing-name = { $name }
+sharing-button-private = Erinner mich privat
+sharing-button-give = Jemanden fragen …
+sharing-call-from-titled = { $title }, { $what }:
+sharing-call-helpers = Niemand hat geantwortet: { $what }, dran seit { $since }. Kannst du?
+sharing-call-host = Noch hat es niemand gemacht: { $what }, dran seit { $since }.
+sharing-offer = Das hat noch niemand:
+sharing-offer-none = Alles ist vergeben.
+sharing-offer-job = { $when } · { $what }
+sharing-offer-take = Mach ich: { $what }
+sharing-giving = Welche Aufgabe soll jemand anders machen?
+sharing-give-whom = Wer soll es machen? { $what }
+sharing-give-nobody = Sonst hat hier noch niemand geschrieben.
+sharing-give-gone = Die Person ist nicht mehr in diesem Chat.
+sharing-give-ask = { $name } fragt, ob du das machen kannst: { $what }, { $when }.
+sharing-give-asked = Ich frage { $name }.
+sharing-give-waiting = { $name } ist schon gefragt.
+sharing-give-theirs = Das soll { $name } beantworten.
+sharing-give-over = Das ist schon geklärt.
+sharing-give-not-yours = Das macht { $name }. Weitergeben kann es nur, wer es hat oder den Plan führt, oder ein Admin.
+sharing-give-yes = { $name } macht es: { $what }, { $when }.
+sharing-give-no = { $name } kann nicht: { $what }, { $when }.
+sharing-link = Ab jetzt melde ich mich hier, wenn du dran bist.
+sharing-link-titled = Ab jetzt melde ich mich hier, wenn du in { $title } dran bist.
+sharing-link-job = { $when } · { $what }
+sharing-link-over = Der Link ist schon benutzt oder zu alt. Übernimm in der Gruppe eine Aufgabe, dann bekommst du einen neuen.
+sharing-left-host = { $name } ist gegangen. Jetzt steht { $heir } für das Essen gerade.

@@ -1,0 +1,277 @@
+### Respostas a perguntas rápidas. Quantidades, temperaturas e durações já vêm escritas.
+### Primeiro a resposta, depois o cuidado; cada linha vale por si.
+
+ask-unknown = Não leio isso como pergunta. Pergunte sobre sal (2 colheres de sopa de sal de mesa em kosher em flocos), tempos (quanto tempo descongela um peru de 6,5 kg), porções (que tamanho para 11 pessoas), segurança (70 °C por 2 minutos é seguro) ou unidades (325 °F em °C).
+ask-no-amount = Isso não é quantidade de nada. Diga uma acima de zero, por exemplo 2 colheres de sopa.
+ask-no-span = Preciso de um tempo com que dê para contar, por exemplo 24 h.
+ask-no-mark = Nenhum forno a gás tem essa marca. Elas vão de ¼, ½ e 1 a 10, ou seja, de 107 a 260 °C.
+ask-no-temperature = Isso não é uma temperatura. Por exemplo: 325 °F em °C.
+ask-no-substance = Quanto pesa uma colher depende do que há nela. Conheço sal e manteiga: 2 colheres de sopa de sal de mesa em gramas.
+ask-no-serving = Isso não é uma porção desta ave. Por exemplo: sódio num peru de 6,5 kg para 11 pessoas.
+ask-impossible = Não pode ser: { $reason }.
+
+# O que se pergunta de volta. A resposta vai atrás da pergunta.
+ask-back-mass = Quanto pesa a ave? Por exemplo: 6,5 kg.
+ask-back-how-much = Quanto de { $salt }? Por exemplo: 2 colheres de sopa.
+ask-back-kosher = Qual sal kosher? O grosso pesa quase o dobro do em flocos, na mesma colher.
+ask-back-own-salt = Ainda não conheço o seu sal. Leia o rótulo para mim, por exemplo: meu sal: 1/4 colher de chá são 0,7 g.
+ask-back-water = Quanta água, ou quanto pesa a ave? Por exemplo: 4 litros, ou 6,5 kg.
+ask-back-scale = { $n } em °F ou °C? Faz toda a diferença.
+ask-back-how-long-out = Quanto tempo ficou fora? Por exemplo: 3 horas.
+ask-back-fuel-time = Por quanto tempo? Por exemplo: 4 h.
+ask-back-hours-3 = 3 horas
+ask-back-hours-5 = 5 horas
+ask-fahrenheit = °F
+ask-celsius = °C
+
+# Nomes dentro de frases.
+ask-kind-turkey = peru
+ask-kind-turkey-breast = peito de peru
+ask-kind-chicken = frango
+ask-kind-capon = capão
+ask-kind-duck = pato
+ask-kind-goose = ganso
+ask-bird = { $condition ->
+    [frozen] { $kind } congelado de { $mass }
+    [part-thawed] { $kind } meio descongelado de { $mass }
+   *[fresh] { $kind } de { $mass }
+}
+ask-salt-table = sal de mesa
+ask-salt-fine-sea = sal marinho fino
+ask-salt-pickling = sal para conserva
+ask-salt-flake-kosher = sal kosher em flocos
+ask-salt-coarse-kosher = sal kosher grosso
+ask-salt-coarse-sea = sal marinho grosso
+ask-salt-own = seu próprio sal
+ask-food-raw-whole = Ave crua
+ask-food-raw-pieces = Pedaços crus
+ask-food-raw-duck-or-goose = Pato ou ganso cru
+ask-food-giblets = Miúdos crus
+ask-food-leftovers = Ave assada e sobras
+ask-food-cooked-pieces = Fatias assadas
+ask-food-cooked-in-gravy = Ave assada em molho
+ask-food-gravy = Molho e caldo
+ask-food-stuffing = Recheio assado
+ask-food-stuffing-and-gravy = Recheio e molho
+ask-food-soup = Sopa e ensopado
+
+ask-seconds = { $n } s
+ask-minutes = { $n } min
+ask-amount = { $unit ->
+    [milligram] { $n } mg
+    [gram] { $n } g
+    [kilogram] { $n } kg
+    [pound] { $n } lb
+    [ounce] { $n } oz
+    [stick] { $n ->
+        [one] { $n } tablete americano de manteiga
+       *[other] { $n } tabletes americanos de manteiga
+    }
+    [pinch] { $n ->
+        [one] { $n } pitada
+       *[other] { $n } pitadas
+    }
+    [second] { $n } s
+    [minute] { $n } min
+    [hour] { $n } h
+    [day] { $n ->
+        [one] { $n } dia
+       *[other] { $n } dias
+    }
+    [teaspoon] { $n ->
+        [one] { $n } colher (chá)
+       *[other] { $n } colheres (chá)
+    }
+    [tablespoon] { $n ->
+        [one] { $n } colher (sopa)
+       *[other] { $n } colheres (sopa)
+    }
+    [cup] { $n ->
+        [one] { $n } xícara
+       *[other] { $n } xícaras
+    }
+    [fluid-ounce] { $n } fl oz
+    [pint] { $n } pt
+    [quart] { $n } qt
+    [gallon] { $n } gal
+    [milliliter] { $n } ml
+    [liter] { $n } l
+    [fahrenheit] { $n } °F
+    [celsius] { $n } °C
+    [gas-mark] marca de gás { $n }
+   *[other] { $n }
+}
+
+# ---- sal
+ask-salt-convert = { $given } de { $from } = { $volume } de { $to } ({ $mass }).
+ask-salt-rule-holds = Regra de cozinha: { $rule } % do volume. Em massa dá { $mass } %, então a regra serve.
+ask-salt-rule-fails = Regra de cozinha: { $rule } % do volume. Em massa dá { $mass } %; eu vou pela massa.
+ask-salt-weighs = { $volume } de { $salt } = { $mass }.
+ask-dose = { $bird }: { $volume } de { $salt } ao todo ({ $mass }, { $strength ->
+    [light] leve
+    [bold] forte
+   *[usual] a dose de costume
+}).
+ask-dose-shares = Vai assim: { $shares }.
+ask-dose-share = { $place ->
+    [cavity] { $volume } na cavidade
+    [bone-side] { $volume } do lado dos ossos
+    [breast] { $count ->
+        [one] { $volume } sob a pele do peito
+       *[other] { $volume } em cada lado do peito
+    }
+    [thigh] { $volume } em cada sobrecoxa
+    [drumstick] { $volume } em cada coxa
+   *[skin] { $volume } na pele
+}
+ask-dose-skin = Na pele, misture com a mesma medida de pimenta e, para ficar crocante, de fermento em pó.
+ask-dose-per-lb = { $volume } de { $salt } por libra de ave ({ $mass }), depois 24 h ou mais na geladeira.
+ask-dose-per-kg = { $volume } de { $salt } por quilo de ave ({ $mass }), depois 24 h ou mais na geladeira.
+ask-spoon-weights = { $volume } pesa: { $weights }.
+ask-spoon-weight = { $mass } de { $salt }
+ask-dose-rest = Depois 24 h ou mais na geladeira, sem cobrir; no máximo { $longest }.
+ask-dose-none = { $percent } % de solução: já vem salgado. Nada de sal, nada de salmoura.
+ask-dose-light = Já tem { $percent } % de solução, então a dose é leve.
+ask-brine = Salmoura a { $percent } %: { $mass } de sal em { $water } de água. São { $volume } de { $salt }.
+ask-brine-strength = { $given } % é mais do que a água fria segura, ou nada. Acima de 0 até { $high } %, por exemplo: salmoura a 6 % para 4 litros.
+ask-brine-other = Porcentagem da salmoura inteira; contando só a água, dá { $percent } %.
+ask-brine-time = Leva { $time }, numa panela de { $vessel }.
+ask-brine-usual = { $time } para aves de { $low } a { $high }.
+ask-brine-cold = Ave e salmoura ficam a { $cold } ou menos, 48 h no máximo.
+ask-depth = Depois de { $rest } na geladeira o sal entrou cerca de { $depth } mm (de { $low } a { $high }).
+ask-depth-pork = É até onde chegou um décimo do sal da superfície. Medido em porco; ninguém publicou para peru.
+ask-sodium = { $bird } com a dose de costume, { $who }: cerca de { $expected } mg de sódio (de { $low } a { $high }).
+ask-sodium-one-of = { $people ->
+    [one] comido por uma pessoa
+   *[other] uma de { $people } porções
+}
+ask-sodium-grams = { $mass } de carne assada
+ask-sodium-day = É de { $low } a { $high } % dos { $daily } mg de um dia.
+ask-sodium-care = É uma estimativa: se o sódio importa para a sua saúde, pergunte ao seu médico.
+ask-own = Seu sal: { $teaspoon } a colher de chá, { $tablespoon } a colher de sopa.
+ask-own-not-plain = O sódio e o peso não combinam com sal puro. Veja o rótulo, por exemplo: meu sal: 1/4 colher de chá tem 280 mg de sódio.
+ask-own-density = Nenhum sal é tão leve ou tão pesado: uma colher de chá pesa de 1,5 a 8 g. Confira a colher, por exemplo: meu sal: 1/4 colher de chá são 0,7 g.
+
+# ---- a ave
+ask-thaw = { $bird }: { $fridge } na geladeira, ou { $water } em água fria trocada a cada { $every }.
+ask-thaw-care = Descongelado na geladeira dura { $keeps }; descongelado em água, asse logo. Nunca na bancada.
+ask-roast = { $bird }, { $cooker ->
+    [fan-oven] forno com ventilador
+    [smoker] defumador
+   *[oven] forno
+} a { $setting }: { $time }, o mais provável { $middle }.
+ask-roast-done = Quem diz que está pronto é o termômetro, não o relógio: { $target } no peito, na sobrecoxa e na asa.
+ask-roast-practice = Parte disso é experiência de cozinha, não tabela publicada.
+ask-bird-for = { $people ->
+    [one] Uma pessoa: de { $low } a { $high } de { $kind }.
+   *[other] { $people } pessoas: de { $low } a { $high } de { $kind }.
+}
+ask-bird-for-exactly = { $people ->
+    [one] Uma pessoa: { $low } de { $kind }.
+   *[other] { $people } pessoas: { $low } de { $kind }.
+}
+ask-portion = De { $low } a { $high } de { $kind } por pessoa, como se compra, com os ossos.
+ask-bird-for-several = Melhor { $birds } aves de { $low } a { $high } cada.
+ask-bird-for-leftovers = Para ter sobras, de um quarto a metade a mais.
+ask-people-for = { $bird } dá para { $low } a { $high }, ou para { $some } com sobras.
+ask-fuel = { $fuel ->
+    [charcoal] Carvão
+    [propane] Gás
+   *[pellets] Pellets
+} para { $span } a cerca de 163 °C: de { $low } a { $high }. Experiência de cozinha, sem tabela; tenha metade a mais à mão.
+ask-fuel-bottle = Um botijão cheio tem { $bottle }.
+ask-fuel-care = Só ao ar livre, nunca em casa, garagem ou barraca.
+
+# ---- segurança
+ask-lethality-enough = Sim, pela tabela: { $at } no ponto mais frio pede { $needed }, você segurou { $held }.
+ask-lethality-not-yet = Ainda não: { $at } no ponto mais frio pede { $needed }. Faltam { $missing }.
+ask-lethality-never = Não. Abaixo de { $first } não se conhece tempo que baste. Asse até { $kitchen }.
+ask-lethality-instant = Sim: a { $at } no ponto mais frio é seguro na hora.
+ask-lethality-time = { $at } tem que durar { $needed } no ponto mais frio.
+ask-lethality-care = Vale para carne, com termômetro conferido; não para recheio. As autoridades sanitárias dizem às cozinhas { $kitchen } em toda parte: na dúvida, siga isso.
+ask-safe = { $target } na parte mais grossa do peito, no fundo da sobrecoxa e na asa.
+ask-safe-held = { $target } por { $hold } na parte mais grossa do peito, no fundo da sobrecoxa e na asa.
+ask-safe-stuffing = Recheio: { $target } no meio, dentro da ave ou ao lado.
+ask-safe-where = A ponta longe do osso. Cor e caldo claro não provam nada.
+ask-out-fine = { $out } fora ainda está bem. Restam { $left }: depois, comido, na geladeira ou no lixo.
+ask-out-if-cool = Isso vale até { $air } em volta; mais quente, é uma hora ao todo.
+ask-out-limit = Duas horas fora da geladeira ao todo, uma acima de { $air }. Depois vai para o lixo.
+ask-out-discard = Jogue fora: { $out } fora, e o limite é { $limit }.
+ask-out-why = Esquentar de novo não torna seguro: algumas toxinas ficam.
+ask-keeps = { $food }: { $days } na geladeira.
+ask-keeps-still = { $age } está dentro do limite. { $food }: { $days } na geladeira.
+ask-keeps-over = Jogue fora: { $age } é demais. { $food }: { $days } na geladeira.
+ask-days = { $n ->
+    [one] { $n } dia
+   *[other] { $n } dias
+}
+ask-days-range = de { $low } a { $high } dias
+ask-months = { $n ->
+    [one] { $n } mês
+   *[other] { $n } meses
+}
+ask-months-range = de { $low } a { $high } meses
+ask-keeps-care = A geladeira a { $cold } ou menos. Se a cara ou o cheiro não estiver bom, lixo.
+ask-keeps-frozen = { $food }: { $months } no freezer, pela qualidade. Congelado por inteiro, continua seguro.
+ask-keeps-unknown = { $food }: não conheço prazo publicado. Cuidado: no máximo duas horas fora da geladeira.
+ask-cooling = Na geladeira até { $limit } depois do calor, pode ser quente, em travessas rasas, a carne fora do osso.
+ask-cooling-marks = De { $from } a { $middle } em 2 h, a { $cold } em 6 h ao todo.
+ask-reheat = Reaqueça a { $target } por inteiro.
+ask-reheat-gravy = O molho tem que ferver bem.
+ask-reheat-care = Coberto, com um pouco de caldo. Não em panela elétrica lenta.
+ask-reheat-once = No Reino Unido: reaquecer uma vez só.
+ask-refreeze = Descongelada na geladeira pode ser congelada de novo, crua ou assada. Descongelada em água ou micro-ondas, asse antes.
+ask-refreeze-out = Não se ficou fora mais de duas horas.
+ask-colour = Cor e caldo claro não provam nada, rosado ou não. Quem decide é o termômetro:
+ask-stand = Deixe descansar { $least } ou mais antes de cortar, coberto sem apertar. Primeiro esquenta mais, depois esfria.
+ask-oven-low = Não: ave pede forno a { $limit } ou mais, dizem as autoridades sanitárias.
+ask-oven = Ponha o forno a { $limit } ou mais: é o que as autoridades sanitárias dizem para aves.
+ask-oven-smoker = Um defumador vai de { $low } a { $high }, com a ave toda descongelada.
+ask-hold = Mantenha a { $hot } ou mais; abaixo disso, no máximo { $limit }, e depois geladeira.
+ask-wash = Não, não lave: de quem lavou, { $share } % ficaram com bactérias na pia. Seque com papel, lave as mãos 20 s.
+ask-counter-thaw = Nunca na bancada, nem em água morna: por fora estraga enquanto o meio ainda é gelo. Geladeira, ou água fria trocada a cada { $every }.
+ask-stuffing = O mais seguro é assar ao lado da ave. Dentro: recheie sem apertar, só na hora de ir ao calor, e nunca ave congelada, defumada ou frita.
+ask-stuffing-target = O meio dele também tem que chegar a { $target }.
+ask-fry-frozen = Não: nunca frite uma ave congelada ou meio congelada. O óleo transborda e pega fogo. Primeiro descongele por inteiro.
+ask-fry-stuffed = Não: nunca frite uma ave recheada.
+ask-fry-heavy = Não: { $given } é demais para fritar. Até 5,4 kg.
+ask-fry-time = { $mass } leva { $time } a 177 °C; pronto a { $target } em toda parte.
+ask-fry = Fritar: ao ar livre, a 3 m ou mais da casa, óleo a 177 °C, de 7 a 11 min por quilo, nada acima de 5,4 kg.
+ask-fry-care = Toda descongelada e seca, nunca recheada: água faz o óleo transbordar. Meça antes o nível do óleo com água, nunca deixe sozinho, tenha à mão um extintor de pó.
+ask-charcoal = Nunca dentro de casa, em garagem, barraca ou varanda coberta. O monóxido de carbono mata e não tem cheiro. Churrasqueira ainda morna também fica fora.
+
+ask-stuff-ahead = Não: recheie só na hora de ir ao calor, e sem apertar. A parte seca e a úmida podem esperar prontas na geladeira, separadas. O meio tem que chegar a { $target }.
+
+# ---- hábitos, e o que deu errado
+ask-fridge = { $cold } ou menos, por um termômetro lá dentro.
+ask-fridge-warm = Sua geladeira está a { $at }: acima de { $cold } nada disso vale. Deixe mais fria, e confira antes de a ave entrar.
+ask-baste = Não precisa. Cada vez que se abre o forno custa tempo, e pele molhada não fica crocante.
+ask-kosher-bird = Ave kosher já vem salgada: nada de salmoura, e nada de sal por cima sem provar antes.
+ask-thermometer = Parte mais grossa do peito, fundo da sobrecoxa, junta da asa; a ponta no meio da carne, longe do osso. { $target } em todos.
+ask-garage-thaw = Só se lá ficou a { $cold } ou menos o tempo todo, por um termômetro. Se você não sabe, jogue fora: assar não conserta.
+ask-oven-down = Deixe a porta fechada. Se o calor não voltar logo, mude a ave de lugar: outro forno, o do vizinho, uma churrasqueira com tampa ao ar livre. Se ainda não tinha ido ao calor, de volta à geladeira.
+ask-oven-down-care = Não pare no meio para terminar depois. Morna, abaixo de { $hot }, por mais de { $limit } ao todo: jogue fora.
+ask-still-frozen = Em água fria já, num saco bem fechado, água nova a cada { $every }: pouco mais de 1 h por quilo ainda congelado. Depois asse logo.
+ask-still-frozen-cook = Ou asse como está, sem recheio, no forno, não em defumador nem fritadeira: até metade a mais do tempo. Tire os miúdos quando se soltarem. { $target } em toda parte.
+ask-too-fast = Abaixe o forno, não menos que { $oven }, e cubra com papel-alumínio. { $target } em toda parte é pronto: depois mantenha coberto a { $hot } ou mais.
+ask-too-slow = Forno a { $oven } ou um pouco mais, porta fechada. Com pressa, separe coxas e peito e asse os pedaços. Melhor servir tarde do que abaixo de { $target }.
+ask-stuffing-for = { $people ->
+    [one] Recheio para uma pessoa: de { $low } a { $high }.
+   *[other] Recheio para { $people }: de { $low } a { $high }. O que não couber sem apertar assa ao lado.
+}
+ask-gravy-for = { $people ->
+    [one] Molho para uma pessoa: de { $low } a { $high }.
+   *[other] Molho para { $people }: de { $low } a { $high }.
+}
+
+# ---- unidades
+ask-convert = { $given } = { $result }.
+
+# ---- por quê: de onde vem um número. Os títulos ficam como foram impressos.
+ask-source-seen = { $publisher }: { $title }
+ask-source-seen-secondary = { $publisher }: { $title } (citado em outro lugar)
+ask-source-common-practice = Prática comum, sem fonte: { $title }
+ask-source-from-memory = De memória, não achado impresso: { $publisher }, { $title }
+ask-source-derived = Calculado a partir de { $publisher }: { $title }
+
+ask-span = { $span }

@@ -1,0 +1,103 @@
+### Enquanto assa: a previsão numa linha, o que pareceu errado, alarmes, e no que deu. Lê-se com as mãos molhadas ao lado do defumador.
+
+cook-line = Cerca de <b>{ $about }</b>, de { $from } a { $to }; { $standing ->
+    [spare] { $span } de folga;{" "}
+    [tight] apertado, tem que sair até { $latest };{" "}
+    [late] { $span } tarde demais para o jantar;{" "}
+   *[ahead] {""}
+}olhe de novo às { $look }.
+cook-endless = Na melhor das hipóteses cerca de <b>{ $about }</b>, a partir de { $from }; com este calor pode passar muito de { $to }; { $standing ->
+    [spare] { $span } de folga;{" "}
+    [tight] apertado, tem que sair até { $latest };{" "}
+    [late] { $span } tarde demais para o jantar;{" "}
+   *[ahead] {""}
+}olhe de novo às { $look }.
+cook-done = { $target } onde você mediu: tire do calor assim que a parte de dentro da asa também chegar.
+cook-spot = { $spot ->
+    [breast] Peito
+   *[thigh] Sobrecoxa
+}: { $reached ->
+    [yes] chegou.
+   *[no] agora { $now }, cerca de { $about }.
+}
+cook-decades = Pelas tabelas publicadas, o calor e o tempo até aqui bastam onde você mede. A marca continua { $target }: outros pontos podem estar mais frios.
+
+cook-in-time-again = Assim dá para o jantar de novo.
+cook-late-choices = O jantar pode atrasar, ou:
+cook-late-hotter = • Calor a { $setting }: talvez fique pronto cerca de { $about }. Depois me diga o que o ar marca.
+cook-late-carve = • Separe coxas e peito e termine numa assadeira em forno quente, cada pedaço até { $target }: pedaços vão bem mais rápido. De um calor direto para o outro, sem parar.
+cook-button-dinner = Jantar { $at }
+cook-button-hotter = Calor a { $setting }
+cook-hotter = O plano agora diz { $setting }. Aumente e me mande o que o ar marca daqui a 20 minutos.
+cook-early = { $done ->
+    [yes] É bem antes de { $dinner }.
+   *[no] É bem antes do jantar às { $dinner }.
+} Mantenha quente: embrulhado, no forno morno ou numa caixa térmica seca, e tem que continuar marcando { $hot }. Se esfriar, tem que ser comido ou ir para a geladeira até { $until }. Ou corte, resfrie em travessas rasas e reaqueça a { $target }.
+
+cook-suspect-odd = { $spot ->
+    [breast] Peito
+    [thigh] Sobrecoxa
+   *[pit] Ar
+} a { $given }? { $slip ->
+    [was-celsius] Se eram °C, dá { $meant }.
+    [was-fahrenheit] Se eram °F, dá { $meant }.
+   *[digit] { $meant } faria sentido.
+}
+cook-suspect-impossible = { $spot ->
+    [breast] Peito
+    [thigh] Sobrecoxa
+   *[pit] Ar
+} a { $given }? Nessa não acredito.
+cook-suspect-ask = Não contei. Está marcando isso mesmo?
+cook-suspect-meant = É { $parts }
+cook-suspect-dropped = Deixei de fora. Mande de novo o que marca agora.
+
+cook-alarm-fire = { $cooker ->
+    [smoker] <b>O fogo está morrendo:</b> ar a { $pit } e não volta. Combustível e ar agora, tampa fechada. Me diga o ar daqui a 15 minutos.
+   *[oven] <b>O forno está perdendo calor:</b> { $pit } com o ajuste em { $setting }. Está ligado, com a porta fechada? Me diga o que marca daqui a 15 minutos.
+}
+cook-alarm-hot = { $cooker ->
+    [smoker] O calor disparou: { $pit } quando era para ser { $setting }. Feche um pouco a entrada de ar; papel-alumínio no que dourar rápido demais.
+   *[oven] O forno está quente demais: { $pit } quando era para ser { $setting }. Abaixe; papel-alumínio no que dourar rápido demais.
+}
+cook-alarm-moved = { $spot ->
+    [breast] A leitura do peito deu um salto. A sonda ainda está na parte mais grossa, longe do osso?
+    [thigh] A leitura da sobrecoxa deu um salto. A sonda ainda está bem no fundo da sobrecoxa, longe do osso?
+   *[pit] A leitura do ar deu um salto. Mexeram no termômetro?
+} Ajeite e me mande o que marca.
+cook-alarm-apart = Peito e sobrecoxa estão { $apart } longe um do outro. Um está mal posto: confira os dois, longe do osso e fora da cavidade.
+cook-alarm-stalled = { $spot ->
+    [breast] O peito
+   *[thigh] A sobrecoxa
+} marca { $at } há { $since }. { $low ->
+    [yes] Num defumador baixo pode ser a parada: a pele sua tão rápido quanto esquenta. Mais calor resolve.
+   *[no] A sonda está no lugar certo? Um segundo termômetro tira a dúvida.
+}
+cook-alarm-zone = <b>O ar está abaixo de { $low } há { $span }</b>, e a ave a { $spot }. Abaixo de { $hot } as bactérias crescem: suba o calor já, ou passe para um forno. Duas horas assim é o limite.
+cook-alarm-zone-over = <b>O ar está abaixo de { $low } há { $span }</b>, e a ave a { $spot }. Passou do limite de duas horas. Eu não serviria.
+cook-alarm-hold = Fora do calor desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
+
+cook-after = Às { $when } eu disse cerca de { $about } (de { $from } a { $to }); saiu às { $off }.
+
+cook-chart = { $what ->
+    [breast] Peito
+    [thigh] Sobrecoxa
+    [pit] Ar
+    [dinner] Jantar
+   *[done] Pronto
+}
+cook-chart-number = { $number }
+
+cook-log-noted = { $count ->
+    [one] Uma leitura de { $name }, { $from }.
+   *[other] { $count } leituras de { $name }, de { $from } a { $to }.
+}
+cook-log-nothing = Nada de novo nele desde que a ave entrou, às { $on }.
+cook-log-not-on = Quando a ave entrou no calor? Diga isso primeiro, depois mande o registro de novo.
+cook-log-large = Esse arquivo é grande demais: o máximo é 2 MB. Corte para este assado.
+cook-log-lost = Não consegui baixar o arquivo. Mande mais uma vez.
+cook-odd = { $count ->
+    [one] Uma leitura não pode estar certa; não conta.
+   *[other] { $count } leituras não podem estar certas; não contam.
+}
+cook-log-full = Guardo { $most } leituras por ave, e não cabem mais. Daqui em diante leia você o termômetro: { $target } em toda parte.

@@ -1,0 +1,14 @@
+# Pratos ao lado da ave.
+dish-added = Incluído: { $what }, { $when }.
+dish-hot-through = { $target } no meio antes de ser comido.
+dish-removed = { $name } saiu do plano.
+dish-none = Não há pratos no plano.
+dish-unknown = Não há { $name } no plano. Há { $known }.
+dish-name = { $name }
+dish-stays = Agora isso não dá. Nada mudou.
+dish-no-plan = Primeiro a ave: conte do jantar com /plan, depois do resto da mesa.
+dish-no-name = O que é, e quanto tempo leva? Assim: /plan inclui recheio no forno 45 min a 190
+dish-no-time = Quanto tempo leva { $name }? Assim: /plan inclui { $name } no forno 45 min a 190
+dish-time = { $name } pode levar de 1 min a 12 h.
+dish-setting = { $setting } não é calor para um prato: de { $low } a { $high }.
+dish-too-many = Já são { $most } pratos. Tire um antes: /plan tira …

@@ -1,0 +1,23 @@
+# Como foi, e o que isso muda na próxima vez.
+feedback-ask = Como foi? Três toques, para a próxima vez.
+feedback-button-salt-little = Faltou sal
+feedback-button-salt-right = Sal na medida
+feedback-button-salt-much = Salgado demais
+feedback-button-meat-dry = Seco
+feedback-button-meat-right = No ponto
+feedback-button-meat-underdone = Malpassado
+feedback-button-time-early = Antes da hora
+feedback-button-time-right = Na hora
+feedback-button-time-late = Atrasado
+feedback-word-salt-little = faltou sal
+feedback-word-salt-much = salgado demais
+feedback-word-meat-dry = um pouco seco
+feedback-word-meat-underdone = malpassado
+feedback-word-time-early = pronto antes da hora
+feedback-word-time-late = atrasado
+feedback-word-all-right = tudo como devia
+feedback-noted = Anotado para a próxima vez: { $notes }.
+feedback-last-time = Da última vez: { $notes }.
+feedback-button-less-salt = Menos sal
+feedback-button-more-salt = Mais sal
+feedback-button-leftovers = As sobras estão comigo

@@ -1,0 +1,336 @@
+### Palavras que as pessoas digitam, pelo que significam. Ninguém as vê; o programa as lê.
+### Each value is a list of words and phrases, separated by commas. Case, accents and plain plurals (see
+### lexicon-endings) need no entry of their own; common words of five letters and more are also read with a slip of the
+### finger. A translator lists what people really write, abbreviations included; the longest phrase wins. English words
+### are understood too where they mean nothing else here.
+
+## How dates are written: mdy or dmy. Whether a comma marks decimals: yes or no.
+lexicon-date-order = dmy
+lexicon-decimal-comma = yes
+## What may be added to a word: plurals and cases.
+lexicon-endings = s, es
+## Whether a half before an hour is past it (half five: 5:30) or to it (halb sechs: 5:30).
+lexicon-half-hour = past
+
+## Words that look like a slip of another word here and are not.
+lexicon-plain = sobre, sobra, cobra, cabra, peito, feito, jeito, leito, efeito, perfeito, prefeito, noite, leite, doze, doce, carne, carga, mesa, mesmo, mesma, menos, fora, fogo, jogo, logo, gente, quente, quando, quanto, quantos, conto, canto, santo, ponto, pronto, tanto, junto, gelo, pelo, belo, cedo, medo, dedo, lado, gado, nada, dado, cada, casa, caso, causa, calor, valor, color, coisa, colher, mulher, melhor, maior, menor, muito, pouco, porco, porca, porta, parte, partes, tarde, verde, grande, grano, prato, parto, perto, aperto, certo, carta, corta, corte, forte, fonte, forma, forca, norma, torno, turno, terra, tempo, templo, tempero, mim, minha, vinha, linha, sinto, cinto, quinto, queijo, beijo, deixo, deixa, deixar, peixe, dentro, centro, antes, entre, tampa, tapa, mapa, massa, passa, passo, pasta, posta, resto, rosto, gosto, gostar, agora, hora, horas, senhora, irmã, irmão, tia, sogra, avó, amigo, amiga, agua, agulha, ovelha, ordem, outro, outra, ontem, sempre, nunca, nosso, nossa, vosso, vamos, vemos, temos, tenho, venho, sonho, lenha, senha, saber, sabor, sacar, secar, secos, seca, saída, saiu, salsa, salto, saldo, sala, sabe, ficar, ficou, pegar, pagar, jogar, lugar, fechar, queimar, pimenta, manteiga, metade, verdade, cidade, unidade, quadro, quatro, cinco, cento, vento, lento, dente, mente, frente, frase, fresco, frango, morango, manga, tanga, banco, branco, branca, barco, bacon, batata, salada, assado, pesado, passado, pesar, passar, assar, usar, lavar, levar, livre, livro, litro, vidro, filtro, retiro, tirar, virar, parar, marca, marcou, março, abril, julho, junho, filho, velho, milho, molho, olho, alho
+
+## Números
+lexicon-number-0 = zero
+lexicon-nobody = ninguém, nenhum convidado
+lexicon-number-1 = um
+lexicon-number-2 = dois, duas, par, casal
+lexicon-number-3 = três
+lexicon-number-4 = quatro
+lexicon-number-5 = cinco
+lexicon-number-6 = seis
+lexicon-number-7 = sete
+lexicon-number-8 = oito
+lexicon-number-9 = nove
+lexicon-number-10 = dez
+lexicon-number-11 = onze
+lexicon-number-12 = doze, dúzia
+lexicon-number-13 = treze
+lexicon-number-14 = catorze, quatorze
+lexicon-number-15 = quinze
+lexicon-number-16 = dezesseis, dezasseis
+lexicon-number-17 = dezessete, dezassete
+lexicon-number-18 = dezoito
+lexicon-number-19 = dezenove, dezanove
+lexicon-number-20 = vinte
+lexicon-number-30 = trinta
+lexicon-number-40 = quarenta
+lexicon-number-50 = cinquenta
+lexicon-number-60 = sessenta
+lexicon-number-90 = noventa
+lexicon-number-100 = cem, cento
+lexicon-number-half = meio, meia
+lexicon-number-third = terço
+lexicon-number-quarter = quarto
+lexicon-number-eighth = oitavo
+lexicon-number-article = um, uma
+lexicon-number-and = e
+lexicon-number-plus = mais
+lexicon-number-of = de
+lexicon-number-to = a, até
+lexicon-minus = menos
+
+## Unidades
+lexicon-unit-pound = lb, lbs, libra
+lexicon-unit-ounce = oz, onça
+lexicon-unit-gram = g, gr, grama
+lexicon-unit-kilogram = kg, kgs, quilo, kilo, quilograma
+lexicon-unit-milligram = mg, miligrama
+lexicon-unit-teaspoon = colher de chá, colheres de chá, colher chá, colheres chá, colherzinha, colherinha, col chá, col de chá, cc
+lexicon-unit-tablespoon = colher de sopa, colheres de sopa, colher sopa, colheres sopa, colher, colherada, col sopa, col de sopa, cs
+lexicon-unit-cup = xícara, xíc, xícara de chá, xícaras de chá, copo
+lexicon-unit-fluid-ounce = onça líquida, onças líquidas, fl oz
+lexicon-unit-pint = pinta
+lexicon-unit-quart = quarto de galão, quartos de galão
+lexicon-unit-gallon = galão, galões
+lexicon-unit-milliliter = ml, mililitro
+lexicon-unit-liter = l, litro
+lexicon-unit-pinch = pitada
+lexicon-unit-stick = tablete de manteiga, tabletes de manteiga, tablete
+lexicon-unit-fahrenheit = f, °f, fahrenheit, graus f, grau f, graus fahrenheit, ° f
+lexicon-unit-celsius = c, °c, celsius, centígrado, graus c, grau c, graus celsius, graus centígrados, ° c
+lexicon-unit-degree = °, grau
+lexicon-unit-second = s, segundo
+lexicon-unit-minute = min, mins, minuto
+lexicon-unit-hour = h, hr, hrs, hora
+lexicon-unit-day = d, dia
+lexicon-unit-week = semana
+lexicon-unit-month = mês, meses
+lexicon-unit-percent = por cento
+lexicon-unit-gas-mark = gas mark, marca de gás, marca do gás
+
+## Dias e horas
+lexicon-weekday-mon = segunda, segunda feira, seg
+lexicon-weekday-tue = terça, terça feira
+lexicon-weekday-wed = quarta, quarta feira, qua
+lexicon-weekday-thu = quinta, quinta feira, qui
+lexicon-weekday-fri = sexta, sexta feira, sex
+lexicon-weekday-sat = sábado, sáb
+lexicon-weekday-sun = domingo, dom
+lexicon-month-1 = janeiro, jan
+lexicon-month-2 = fevereiro, fev
+lexicon-month-3 = março, mar
+lexicon-month-4 = abril, abr
+lexicon-month-5 = maio, mai
+lexicon-month-6 = junho, jun
+lexicon-month-7 = julho, jul
+lexicon-month-8 = agosto, ago
+lexicon-month-9 = setembro, set
+lexicon-month-10 = outubro, out
+lexicon-month-11 = novembro, nov
+lexicon-month-12 = dezembro
+lexicon-day-today = hoje
+lexicon-day-tonight = hoje à noite, esta noite, hoje de noite
+lexicon-day-tomorrow = amanhã
+lexicon-day-after-tomorrow = depois de amanhã
+lexicon-day-yesterday = ontem
+lexicon-holiday-thanksgiving = ação de graças, dia de ação de graças, thanksgiving
+lexicon-holiday-christmas = natal, dia de natal, almoço de natal
+lexicon-holiday-christmas-eve = véspera de natal, noite de natal, ceia de natal
+lexicon-holiday-new-year = ano novo, dia de ano novo
+lexicon-holiday-new-year-eve = véspera de ano novo, réveillon, noite de ano novo
+lexicon-holiday-easter = páscoa, domingo de páscoa
+lexicon-next = próximo, próxima, que vem, este, esta, nesta, neste
+lexicon-part-morning = am, da manhã, de manhã, pela manhã
+lexicon-part-afternoon = pm, da tarde, de tarde, à tarde, da noite, de noite, à noite, noite
+lexicon-noon = meio dia, ao meio dia, meiodia
+lexicon-midnight = meia noite, à meia noite
+lexicon-oclock = em ponto
+lexicon-past = passadas
+lexicon-to = para as, para às, pras
+lexicon-at = às, as, à, para as, para às, pras, pelas, lá pelas, por volta das, a partir das, até as, até às, a
+lexicon-on = o, a, no, na, de, do, da, para o, para a, pro, pra
+lexicon-in = em, dentro de, daqui a
+lexicon-ago = há, faz, atrás
+lexicon-later = mais tarde, depois, atrasa, atrasar, atrase, adia, adiar, adie
+lexicon-earlier = antes, mais cedo, adianta, adiantar, adiante
+lexicon-now = agora, agora mesmo, neste momento
+lexicon-ordinal = o
+lexicon-meal-dinner = jantar, janta, ceia, jantamos, servir, mesa, na mesa, comer, comemos
+lexicon-meal-lunch = almoço, almoçar
+
+## A ave
+lexicon-bird-turkey = peru, perua, peruzinho
+lexicon-bird-turkey-breast = peito de peru
+lexicon-bird-chicken = frango, galinha, galeto
+lexicon-bird-capon = capão, capões
+lexicon-bird-duck = pato, marreco
+lexicon-bird-goose = ganso
+lexicon-bird-any = ave
+lexicon-condition-fresh = fresco, fresca, descongelado, descongelada, já descongelado, já descongelada, não congelado, não congelada, resfriado, resfriada
+lexicon-condition-frozen = congelado, congelada, ainda congelado, ainda congelada, duro de gelo, dura de gelo
+lexicon-condition-part-thawed = meio congelado, meio congelada, meio descongelado, meio descongelada, parcialmente descongelado, parcialmente descongelada, semi congelado, semi congelada, ainda com gelo, com gelo dentro
+lexicon-form-whole = inteiro, inteira
+lexicon-form-flat = aberto, aberta, achatado, achatada, espalmado, espalmada, borboleta, em borboleta, sem espinha, spatchcock
+lexicon-form-pieces = em pedaços, pedaços, em partes, aos pedaços, cortado em pedaços, cortada em pedaços, desossado em partes
+lexicon-stuffed = recheado, recheada, com recheio
+lexicon-unstuffed = sem recheio, sem rechear, não recheado, não recheada, recheio à parte, recheio fora, recheio ao lado
+lexicon-solution = solução, contém até, contém, salmoura adicionada, injetado, injetada, adicionado
+lexicon-basted = já temperado, já temperada, temperado, temperada, já salgado, já salgada, pré temperado, pré temperada
+
+## Quem come
+lexicon-people = pessoa, gente, convidado, convidada, comensal, porção, porções, pratos, à mesa, bocas
+lexicon-adults = adulto, adulta
+lexicon-children = criança, menino, menina, pequenos, filhos
+lexicon-for = para, pra, somos, seremos, somos em, família de, mesa de, mesa para
+lexicon-leftovers = sobras, com sobras, que sobre, que sobrem
+lexicon-no-leftovers = sem sobras, que não sobre
+
+## Calor, sal, caminho
+lexicon-cooker-oven = forno, no forno, ao forno, forno comum, forno a gás, forno elétrico, forno sem ventilador
+lexicon-heat-stove = fogão, no fogão, boca do fogão, cooktop, panela, na panela, frigideira, na frigideira, fogo baixo
+lexicon-cooker-fan-oven = forno com ventilador, forno de convecção, convecção, forno com convecção, forno ventilado, forno turbo, ventilador
+lexicon-cooker-smoker = defumador, defumado, defumada, defumar, churrasqueira, grelha, pit, kettle, na brasa
+lexicon-fryer = fritadeira, frito, frita, fritar, fritá lo, fritura, óleo quente, óleo fervendo
+lexicon-salting-none = sem sal, sem salgar, não salgar, sem salmoura, nada de sal
+lexicon-salting-dry = salmoura seca, salga seca, salgar a seco, salgado a seco, salgado, salgada, com sal, a seco
+lexicon-salting-wet = salmoura, na salmoura, em salmoura, salmoura líquida, salmoura úmida
+lexicon-thawing-fridge = descongelar na geladeira, na geladeira, geladeira, no frigorífico
+lexicon-thawing-cold-water = água fria, descongelar em água, em água fria, na água fria
+lexicon-thawing-cook-frozen = assar congelado, assar congelada, direto do freezer, sem descongelar
+lexicon-ahead = véspera, na véspera, dia antes, um dia antes, no dia antes, dia anterior, no dia anterior, com antecedência, de véspera, na noite anterior, noite anterior
+lexicon-not-ahead = mesmo dia, no mesmo dia, no dia
+lexicon-elsewhere = na casa da minha irmã, na casa do meu irmão, na casa da minha mãe, na casa do meu pai, na casa dos meus pais, na casa da minha tia, na casa da minha avó, na casa da minha sogra, na casa dos meus sogros, na casa da, na casa do, na casa de, na casa dos, em outra casa, outra casa, fora de casa, vou levar, levar, levo, levamos
+lexicon-here = asso lá, assar lá, assamos lá, em casa, na minha casa, na nossa casa, aqui, aqui em casa
+lexicon-drive = de carro, de viagem, viagem, de estrada, de caminho, trajeto, de distância, de trajeto
+lexicon-at-home = tenho, temos, já tenho, já temos, no meu freezer, comprado, comprada, já comprei, comprei, já comprado
+lexicon-to-buy = tenho que comprar, preciso comprar, falta comprar, vou comprar, comprar
+
+## Onde o termômetro mede
+lexicon-spot-breast = peito
+lexicon-spot-thigh = coxa, sobrecoxa, sobre coxa, perna
+lexicon-spot-pit = defumador, forno, ar, churrasqueira, câmara, ambiente, grelha
+lexicon-spot-stuffing = recheio
+
+## Passos
+lexicon-step-buy = comprar, compra, compras, comprar a ave, comprar o peru
+lexicon-step-thaw = descongelar, degelo, descongelamento, começar o degelo, tirar do freezer
+lexicon-step-water = água, troca de água, trocar a água, trocar água, troca da água
+lexicon-step-salt = salgar, sal, salmoura, salga
+lexicon-step-rest = repouso, repouso com sal
+lexicon-step-temper = secar, untar, secar e untar, tirar da geladeira, tirar geladeira
+lexicon-step-fire = fogo, acender, acender o fogo, acender fogo, pré aquecer, preaquecer, aquecer o forno, ligar o forno, ligar forno, acender o calor
+lexicon-step-on = ave no calor, no forno, pôr no forno, colocar no forno, botar no forno, pôr, colocar
+lexicon-step-check = medir, medir temperaturas, conferir, checar, termômetro, olhar
+lexicon-step-pull = tirar do forno, tirar do fogo, tirar do calor, tirar
+lexicon-step-stand = descansar, descanso, deixar descansar
+lexicon-step-carve = cortar, corte, fatiar, destrinchar, trinchar
+lexicon-step-chill = esfriar, resfriar, gelar, para a geladeira, pra geladeira, guardar, guardar as sobras, guardar sobras
+lexicon-step-pack = embalar, embrulhar, empacotar
+lexicon-step-travel = sair, sair de casa, viajar, viagem, levar
+lexicon-step-reheat = reaquecer, requentar, esquentar
+lexicon-step-serve = servir, jantar
+lexicon-step-leftovers = sobras
+
+lexicon-yes = sim, claro, ok, tá, beleza, isso, certo
+lexicon-no = não
+
+## A job is done
+lexicon-done = feito, feita, pronto, pronta, terminei, acabei, já foi, já fiz, tá feito, tá pronto, está feito
+
+## Sais pelo grão
+lexicon-salt-table = sal de mesa, sal refinado, sal fino, sal comum, sal de cozinha, sal iodado, refinado
+lexicon-salt-fine-sea = sal marinho fino, marinho fino, sal marinho, sal do mar
+lexicon-salt-pickling = sal para conserva, sal de conserva, sal para conservas
+lexicon-salt-flake-kosher = sal kosher em flocos, kosher em flocos, sal em flocos, flor de sal, flocos de sal, flocos, kosher de flocos
+lexicon-salt-coarse-kosher = sal kosher grosso, kosher grosso, kosher de grão grosso
+lexicon-salt-coarse-sea = sal marinho grosso, marinho grosso, sal grosso, sal de churrasco
+lexicon-salt-kosher = sal kosher, kosher
+lexicon-salt-own = meu sal, meu próprio sal, o meu
+lexicon-salt-any = sal
+lexicon-sodium = sódio
+lexicon-butter = manteiga
+lexicon-strength-light = leve, suave, menos sal, menos salgado, pouco sal
+lexicon-strength-bold = forte, mais salgado, mais sal
+
+## O que se pergunta
+lexicon-ask-into = em, são, converter, converte, passar, equivale, em vez de, no lugar de, substituir, trocar, quanto é, quanto são, quanto dá
+lexicon-ask-how-much = quanto, quanta, que quantidade, qual quantidade, quantidade de
+lexicon-ask-how-long = quanto tempo, quanto demora, quantas horas, quantos minutos, quantos dias, tempo de, quando começo, que horas começo, demora, por quanto tempo
+lexicon-ask-how-big = que tamanho, qual tamanho, de que tamanho, qual o tamanho, qual o peso, que peso, quantos quilos, quanto de peru, quanto peru, quanto de frango, tamanho
+lexicon-ask-how-many = quantos, quantas, quantas pessoas, para quantos, para quantas pessoas, pra quantas pessoas, dá para, dá pra, serve quantos, serve quantas, rende
+lexicon-ask-why = por que, por quê, porque, fonte, quem disse, de onde vem, de onde sai
+lexicon-ask-deep = quão fundo, até onde, quanto penetra, penetra, profundidade, quanto entra, que profundidade
+lexicon-ask-safe = seguro, segura, é seguro, tudo bem, tá bom, está bom, basta, suficiente, perigoso, perigosa, faz mal, ruim, posso, pode, devo, tem que, precisa, tenho que, ok, bom, boa, ainda dá
+lexicon-ask-temperature = temperatura, a que temperatura, que temperatura, qual temperatura, qual a temperatura, temperatura interna, quantos graus, a quantos graus, quando está pronto, deve marcar, marcar
+lexicon-ask-out = fora, de fora, fora da geladeira, em temperatura ambiente, à temperatura ambiente, temperatura ambiente, na bancada, em cima da mesa, esqueci, sem refrigeração, no carro, na pia
+lexicon-ask-counter = bancada, na bancada, na pia, em cima da pia, temperatura ambiente, em temperatura ambiente, água quente, água morna, em cima da mesa
+lexicon-ask-keep = dura, duram, aguenta, aguentam, conserva, conservam, se conserva, guardar, guardo, validade, ficar, fica, ainda presta, de dias
+lexicon-ask-keep-hot = manter quente, manter aquecido, mantenho quente, manter quentinho, deixar quente, mantê lo quente
+lexicon-ask-cool = esfriar, resfriar, esfrio, resfrio, gelar, quente na geladeira, ainda quente, peru quente, guardar quente, quão rápido
+lexicon-ask-reheat = reaquecer, requentar, reaqueço, requento, esquentar, esquento as sobras, reaquecido
+lexicon-ask-wash = lavar, lavo, enxaguar, enxáguo
+lexicon-ask-thaw = descongelar, descongela, descongelo, degelo, descongelamento, descongelando
+lexicon-ask-stuff = rechear, recheio, recheado, recheada, recheio o
+lexicon-ask-roast = assar, asso, assa, assado, cozinhar, forno, defumar, leva, demora, grelhar
+lexicon-ask-indoors = dentro de casa, dentro, no interior, garagem, na garagem, na cozinha, barraca, varanda coberta, varanda, sacada, apartamento
+lexicon-fuel-charcoal = carvão, briquete, brasas, carvão vegetal
+lexicon-fuel-propane = propano, botijão, botijão de gás, butano, glp
+lexicon-fuel-pellets = pellets, pellet
+lexicon-food-leftovers = sobras, peru assado, frango assado, ave assada, assado, cozido, cozida, carne assada, carne cozida
+lexicon-food-gravy = molho, caldo
+lexicon-food-stuffing = recheio, recheio assado
+lexicon-food-giblets = miúdos
+lexicon-food-soup = sopa, ensopado
+lexicon-food-raw = cru, crua, fresco, fresca, descongelado, descongelada
+lexicon-place-fridge = geladeira, na geladeira, refrigerador, frigorífico
+lexicon-place-freezer = freezer, no freezer, congelador, no congelador, congelar, congelado, congelada
+lexicon-label-per = por, por cada, cada
+lexicon-ask-overnight = a noite toda, a noite inteira, noite toda, noite inteira, desde ontem à noite, durante a noite
+lexicon-ask-refreeze = recongelar, congelar de novo, congelar novamente, voltar a congelar, congelar outra vez
+lexicon-ask-colour = rosado, rosada, rosa, cor, sucos, suco, sangue, vermelho, vermelha
+lexicon-ask-stand = descansar, descanso, descansa, repousar
+
+## Quando algo dá errado, e hábitos
+lexicon-ask-help = o que faço, o que eu faço, o que fazemos, o que fazer, e agora, o que posso fazer, socorro, que faço
+lexicon-ask-oven-down = forno quebrou, o forno quebrou, quebrou o forno, forno quebrado, forno pifou, o forno pifou, pifou o forno, forno não funciona, o forno não funciona, forno não esquenta, o forno não esquenta, forno apagou, o forno apagou, forno parou, o forno parou, acabou a luz, faltou luz, sem luz, acabou a energia, faltou energia, sem energia, acabou o gás
+lexicon-ask-too-fast = rápido demais, muito rápido, depressa demais, cedo demais, antes da hora
+lexicon-ask-too-slow = devagar demais, muito devagar, lento demais, muito lento, demora demais, demorando demais, demorando muito, não assa, não fica pronto, não anda
+lexicon-ask-garage = garagem, na garagem, despensa, varanda, na varanda, sacada, na sacada, quintal, no quintal, no carro
+lexicon-ask-baste = regar, regá lo, rego, pincelar, pincelo, banhar, molhar com o caldo, jogar o caldo por cima
+lexicon-ask-where = onde, aonde
+lexicon-ask-thermometer = termômetro, sonda, termômetro de carne
+lexicon-last = passado, passada, último, última
+
+## Frases curtas, só como texto inteiro: palavras que nada dizem, o feito, o não feito, por passo
+lexicon-talk-filler = eu, já, o, a, os, as, lhe, ele, ela, nós, a gente, gente, foi, está, tá, esta, estão, tão, me, se, acabei, acabamos, de, que, pois, agora, mesmo, ok, sim, bem, por, fim, oi, olha, peru, ave, frango, pato, ganso, bicho, um, uma, meu, minha, nosso, nossa, ai, opa, tudo, todo, toda, todos, obrigado, obrigada, isso, pessoal, e, é, aí, hoje, faz, momento, pouco, enfim, finalmente, favor, galera, só, minuto, minutos, ser, temos
+lexicon-talk-done = feito, feita, pronto, pronta, terminei, terminado, terminada, já fiz, fiz, já foi, foi feito, está feito, tá feito, tudo pronto, tudo certo, acabei, resolvido, concluído
+lexicon-talk-not = ainda não, não, não feito, não está, esqueci, me esqueci, esquecemos, esqueci de, não deu, não deu tempo, não deu tempo de, não pude, não consegui, não fiz, ainda não fiz, não comecei, ainda não comecei, sem tempo, não foi
+lexicon-talk-undone-thaw = continua congelado, continua congelada, ainda congelado, ainda congelada, continua duro, ainda duro, ainda dura, continua duro como pedra, duro como pedra, duro feito pedra, continua duro feito pedra, ainda duro feito pedra, duro que nem pedra, ainda com gelo, ainda tem gelo, tem gelo dentro, ainda tem gelo dentro, com gelo dentro, gelo dentro, continua com gelo, não descongelou, ainda não descongelou, não descongelado, não descongelada, continua meio congelado, ainda meio congelado, ainda meio congelada, ainda descongelando, congelado por dentro, ainda congelado por dentro, congelado dentro, ainda congelado dentro, congelado no meio, ainda congelado no meio, ainda congelada no meio, não descongelou tudo
+lexicon-talk-undone-water = água não trocada, não troquei a água, não troquei água
+lexicon-talk-undone-salt = não salgado, não salgada, sem salgar, não salguei
+lexicon-talk-undone-on = não no forno, não está no forno, não entrou, ainda não entrou, ainda não no forno
+lexicon-talk-undone-pull = ainda no forno, continua no forno, ainda no defumador, continua dentro, ainda dentro, ainda assando, continua assando
+lexicon-talk-undone-chill = ainda fora, continua fora, continuam fora, ainda na mesa, continua na mesa, ainda em cima da mesa, ainda em cima mesa
+lexicon-talk-did-buy = comprado, comprada, comprei, compramos, em casa, tenho peru, comprei peru
+lexicon-talk-did-thaw = descongelando, descongelado, descongelada, degelo começou, comecei degelo, começou descongelar, tirei do freezer, tirado do freezer, fora do freezer, na geladeira, pus na geladeira, coloquei na geladeira, botei na geladeira, na água, na água fria, em água fria, coloquei na água, pus na água, botei na água, descongelou
+lexicon-talk-did-water = água trocada, troquei água, troquei a água, trocamos água, trocamos a água, água nova, água fresca
+lexicon-talk-did-salt = salgado, salgada, salguei, salgamos, com sal, pus sal, coloquei sal, passei sal, na salmoura, em salmoura, pus na salmoura, coloquei na salmoura, temperado, temperei
+lexicon-talk-did-rest = repousando, em repouso
+lexicon-talk-did-temper = fora da geladeira, tirei da geladeira, tirado da geladeira, sequei, untei, sequei untei, seco untado, fora, tirei
+lexicon-talk-did-fire = aceso, acesa, acendi, acendi fogo, acendi o fogo, fogo aceso, forno ligado, forno aceso, liguei forno, liguei o forno, acendi forno, forno quente, forno esquentando, preaquecendo, forno preaquecendo, forno preaquecido, forno aquecido, defumador aceso, defumador ligado, defumador pronto, acendi defumador, brasas prontas, carvão aceso, churrasqueira acesa, acendi churrasqueira, fogo pegou
+lexicon-talk-did-on = no forno, em forno, dentro, dentro do forno, dentro forno, no defumador, na churrasqueira, na grelha, no fogo, no calor, assando, coloquei no forno, pus no forno, botei no forno, coloquei no defumador, pus no defumador, botei no defumador, entrou, entrou no forno, foi pro forno, pro forno, coloquei, botei, pus
+lexicon-talk-did-check = medi, medido, medida, conferi, conferido, checado, chequei
+lexicon-talk-did-pull = fora do forno, fora forno, tirei do forno, tirado do forno, saiu do forno, saiu, tirei, fora, fora do fogo, tirei do fogo, fora do calor, tirei do calor, tirei do defumador, fora do defumador, retirado
+lexicon-talk-did-stand = descansando, em descanso
+lexicon-talk-did-carve = cortado, cortada, cortei, fatiado, fatiei, destrinchado, destrinchei, trinchado
+lexicon-talk-did-chill = guardado, guardada, guardadas, guardei, guardamos, sobras guardadas, guardei sobras, guardei as sobras, sobras na geladeira, na geladeira, coloquei na geladeira, pus na geladeira, botei na geladeira, pra geladeira, gelando, resfriado
+lexicon-talk-did-pack = embalado, embalada, embalei, no carro, na caixa térmica, na caixa, carregado
+lexicon-talk-did-travel = a caminho, caminho, saí, saímos, saindo, estamos indo, indo, estamos a caminho, na estrada, partimos
+lexicon-talk-did-reheat = reaquecido, reaquecida, reaqueci, requentado, esquentado, reaquecendo
+lexicon-talk-did-serve = servido, servida, na mesa, servi, comendo, jantando, jantamos, comemos
+lexicon-talk-did-leftovers = sobras acabaram, acabaram sobras, comemos sobras, comi sobras, joguei sobras fora, joguei fora sobras
+lexicon-talk-give = passa, passe, dá, dê, pede, peça, pergunta, pergunte, pode, poderia, entrega
+lexicon-talk-toward = em, a, até, perto, pra, para
+lexicon-talk-late = atrasado, atrasada, atrasados, atraso, vai atrasar, vão atrasar, chega tarde, chegam tarde, tarde, no trânsito
+lexicon-talk-dish-add = inclui, incluir, inclua, adiciona, adicionar, adicione, acrescenta, acrescentar, mais, também
+lexicon-talk-dish-remove = tira, tirar, tire, remove, remover, sem, exclui, excluir
+lexicon-talk-dish-link = em, no, na, o, a, os, as, ao, por, para, durante, leva, precisa, e, com, um, uma, de
+lexicon-talk-undo = desfazer, desfaz, desfaça, desfaz isso, desfazer isso, me enganei, me confundi, errei, botão errado, apertei errado, foi sem querer, sem querer, foi engano, engano, volta atrás, não era isso
+lexicon-talk-greeting = oi, olá, ola, oie, opa, bom dia, boa tarde, boa noite, oi gente, oi pessoal, olá pessoal, oi tudo bem, tudo bem, e aí, feliz natal, oi bom dia, oi boa tarde, oi boa noite, bom dia pessoal, bom dia a todos
+lexicon-talk-assent = ok, okay, tá, tá bom, tá bem, está bem, está bom, certo, sim, sim por favor, claro, claro que sim, perfeito, ótimo, legal, beleza, blz, bom, muito bom, muito bem, combinado, fechado, pode ser, por mim tudo bem, vamos, vamos lá, vamos nessa, bora, aceito, aceitar, aceitado, de acordo, parece bom, parece ótimo, faz isso, faça isso, isso mesmo, isso aí, concordo, ok perfeito, joia, show, maravilha, pode fazer
+lexicon-talk-thanks = obrigado, obrigada, muito obrigado, muito obrigada, valeu, obrigadão, brigado, brigada, obrigado a você, ok obrigado, ok obrigada, perfeito obrigado, grato, grata, agradeço, vlw
+
+## Pedir ajuda em palavras; os nomes dos idiomas
+lexicon-help = ajuda, me ajuda, me ajude, pode me ajudar, o que você faz, o que você sabe fazer, como funciona
+lexicon-language-en = inglês, english
+lexicon-language-es = espanhol, español, castelhano, spanish
+lexicon-language-fr = francês, français, french
+lexicon-language-de = alemão, deutsch, german
+lexicon-language-pt = português, brasileiro, portuguese
+lexicon-language-it = italiano, italian
+
+## A brine's percentage of the water; whose spoons
+lexicon-ask-of-water = da água, de água, sobre a água
+lexicon-spoons-us = americana, americano, eua
+lexicon-spoons-metric = métrica, métrico, métricas
+lexicon-spoons-uk = britânica, britânico, inglesa
+lexicon-spoons-australia = australiana, australiano
+
+## Uma palavra que nega a seguinte
+lexicon-negation = esquece o, esquece a, esqueça o, esqueça, não, não no, sem o, sem a, sem, nada de, em vez do, em vez de

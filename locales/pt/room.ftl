@@ -1,0 +1,391 @@
+### A conversa: planejar, o quadro, as tarefas, os ajustes. Curto como uma mensagem; lê-se com as mãos molhadas.
+
+# ---- botões
+room-button-accept = Aceitar
+room-button-change = Mudar
+room-button-done = Feito
+room-button-later = Depois
+room-button-skip = Pular
+room-button-take = Eu faço
+room-button-undo = Desfazer
+room-button-yes = Sim
+room-button-no = Não
+room-button-back = Voltar
+room-button-discard = Deixa pra lá
+room-button-why = Por que essas horas?
+room-button-jobs = Dividir as tarefas
+
+# ---- começo e ajuda
+room-start = Eu cuido do plano de uma ave inteira: da compra às últimas sobras. Faço as contas do sal, do degelo e do forno, e aviso quando chega a hora de cada coisa. Por onde começamos?
+room-start-group = Oi, pessoal. Eu cuido do plano da ave: quem faz o quê, e quando. Comecem com <b>/plan</b> e uma frase, como “/plan peru congelado de 6,5 kg, jantar quinta às 17h, 11 pessoas, forno”. Só vejo comandos, respostas a mim e botões.
+room-start-button-plan = Planejar um jantar
+room-start-button-salt = Quanto sal?
+room-start-button-safe = É seguro?
+room-help-plan = Me diga a ave, o dia e quem vem. Por exemplo:
+    “peru congelado de 6,5 kg, jantar quinta às 17h, 11 pessoas, defumador a 163”
+    O que faltar eu pergunto.
+room-help-salt = Pergunte como a um amigo. Por exemplo:
+    “sal para um peru de 5,5 kg”
+    “2 colheres de sopa de sal de mesa em kosher em flocos”
+    “meu sal: 1/4 colher de chá são 0,7 g”, e daí em diante uso o seu.
+room-help-safe = Pergunte com os números que você tem. Por exemplo:
+    “70 °C por 2 minutos é seguro?”
+    “peru fora 3 horas, tudo bem?”
+    “quanto tempo duram as sobras?”
+    Na dúvida, vale o que diz a autoridade sanitária.
+room-help = <b>/plan</b> começar um plano, ou ver o que há
+    <b>/board</b> o que vem agora e com quem está
+    <b>/salt</b> doses e conversões
+    <b>/ask</b> qualquer pergunta rápida
+    <b>/log</b> anotar temperaturas: “peito 53, sobrecoxa 61”
+    <b>/when</b> quando fica pronto
+    <b>/move</b> mudar a hora do jantar: “/move 18h”
+    <b>/take</b> e <b>/drop</b> dividir as tarefas
+    <b>/undo</b> desfazer a última mudança
+    <b>/export</b> o plano para sua agenda, e tudo o que guardo
+    <b>/settings</b> idioma, unidades, fuso horário
+    <b>/stop</b> encerrar o plano, <b>/forget</b> apagar o que guardo
+room-unread = Não entendi. Tente “peru congelado de 6,5 kg, jantar domingo às 17h”, uma pergunta como “sal para um peru de 5,5 kg”, ou /help.
+room-unreadable = Só consigo ler texto. Você digita para mim?
+room-no-plan = Ainda não há plano. Comece com uma frase, como “/plan peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas, forno”.
+room-stale = Esse botão é de um plano anterior. /board mostra como as coisas estão.
+room-not-yours = Essa é para outra pessoa responder.
+room-not-here = Você não está nesse grupo, então não posso mudar o plano dele.
+room-need-person = Não sei quem você é aqui. Escreva com seu próprio nome e tente de novo.
+room-may-host = Só { $name }, que começou o plano, ou um admin pode fazer isso.
+room-may-not = Só um admin deste grupo pode fazer isso.
+
+# ---- uma ave, um aparelho
+room-bird = { $kind ->
+    [turkey-breast] peito de peru
+    [chicken] frango
+    [capon] capão
+    [duck] pato
+    [goose] ganso
+   *[turkey] peru
+} { $condition ->
+    [frozen] congelado{" "}
+    [part-thawed] meio descongelado{" "}
+   *[fresh] {""}
+}de { $mass }{ $form ->
+    [stuffed] , recheado
+    [flat] , aberto
+    [pieces] {" "}em pedaços
+   *[whole] {""}
+}
+room-heat = { $cooker ->
+    [fan-oven] forno com ventilador a { $setting }
+    [smoker] defumador a { $setting }
+   *[oven] forno a { $setting }
+}
+
+# ---- perguntar o que falta
+room-known = Até aqui: { $parts }.
+room-known-mass = { $mass }
+room-known-bird = { $kind ->
+    [turkey-breast] peito de peru
+    [chicken] frango
+    [capon] capão
+    [duck] pato
+    [goose] ganso
+   *[turkey] peru
+}{ $condition ->
+    [frozen] {" "}congelado
+    [part-thawed] {" "}meio descongelado
+    [fresh] {" "}fresco
+   *[unknown] {""}
+}
+room-known-guests = { $guests ->
+    [one] uma pessoa
+   *[other] { $guests } pessoas
+}
+room-known-dinner = jantar { $when }
+room-ask-zone = Onde fica a cozinha? Uma cidade ou um fuso serve: “Recife”, “America/Sao_Paulo”.
+room-ask-dinner = Quando é o jantar? Dia e hora: “quinta às 17h”.
+room-ask-dinner-hour = A que horas é o jantar? “17h”
+room-ask-dinner-day = Que dia? “quinta”, “25 de novembro”
+room-ask-size = Quanto pesa a ave, ou quantos vão comer? “6,5 kg” ou “11 pessoas”
+room-ask-condition = A ave está congelada?
+room-ask-cooker = Onde você vai assar?
+room-ask-drive = Quanto tempo de viagem?
+room-ask-change = O que deve mudar? Toque numa opção, ou só diga: “jantar 18h”, “7 kg”, “14 pessoas”.
+room-condition-frozen = Congelada
+room-condition-fresh = Fresca ou descongelada
+room-condition-part-thawed = Meio descongelada
+room-cooker-oven = Forno
+room-cooker-fan-oven = Forno com ventilador
+room-cooker-smoker = Defumador
+room-drive-15 = 15 min
+room-drive-30 = 30 min
+room-drive-60 = 1 hora
+room-change-no-salt = Sem sal
+room-change-dry-salt = Salgar a seco
+room-change-fridge = Descongelar na geladeira
+room-change-cold-water = Descongelar em água fria
+room-change-ahead = Assar na véspera
+room-change-same-day = Assar no dia
+room-kept = O resto fica como está. { $known }
+room-plan-unread = Não achei ave nem dia em “{ $text }”. Tente “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”.
+
+# ---- a proposta
+room-proposal-head = <b>{ $bird }</b>{ $guests ->
+    [0] {""}
+    [one] , para uma pessoa
+   *[other] , para { $guests }
+}, { $heat }. Na mesa <b>{ $when }</b>.
+room-proposal-size = Para a sua mesa dá cerca de { $mass } de ave.
+room-proposal-small = Um pouco pequeno: para { $guests } pessoas eu procuraria { $mass }.
+room-proposal-ready = Fora do calor entre { $from } e { $to }; em nove de cada dez vezes, até a segunda.
+room-proposal-need = Você precisa de: { $things }.
+room-proposal-first = Primeiro: <b>{ $what }</b>, { $when }.
+room-line = { $when } · { $what }
+room-need-salt = { $grams } de sal ({ $spoons } de kosher em flocos)
+room-accepted = Plano feito. Aviso quando chegar a hora de algo.
+room-discarded = Tudo bem, deixei de lado.
+
+# ---- por quê
+room-why = Por que essas horas:
+room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
+
+# ---- um desejo que não dá
+room-clash = Assim não dá: { $because }.
+room-clash-short = Não dá tempo: { $because }. Faltam cerca de { $short }.
+room-clash-instead = <b>Eu faria assim: { $change }</b> ({ $cost }).
+room-clash-others = Ou então:
+room-clash-offers = O que funcionaria:
+room-clash-offer = • { $change }: { $cost }
+room-clash-hopeless = Não vejo um jeito seguro de chegar a essa hora. Jantar mais tarde, ou outra ave?
+room-mended = Certo: { $change }.
+
+# ---- o quadro
+room-board-dinner = <b>Jantar { $when }</b>
+room-board-bird = { $bird }, { $heat }
+room-board-next = { $late ->
+    [yes] <b>É agora: { $what }</b>
+   *[no] <b>A seguir: { $what }</b>
+}, { $when }{ $who }
+room-board-then = { $when } · { $what }{ $who }
+room-board-who = {" "}– { $name }
+room-board-nobody = {""}
+room-board-more = … e mais { $count }
+room-board-ready = Fora do calor de { $from } a { $to }
+room-board-done = Feito: { $jobs }
+room-board-done-one = { $what }
+room-board-done-by = { $what } ({ $name })
+room-board-assumed = Dou por feito: { $jobs }. Ninguém disse.
+room-board-skipped = sem “{ $what }”
+room-pin-how = Não posso fixar o quadro aqui. Se quiser ele no topo, me faça admin com permissão de fixar; /board traz ele para cá a qualquer hora.
+room-left = { $name } saiu. Livres de novo: { $jobs }.
+room-board-all-done = Tudo feito. Bom apetite.
+
+# ---- tarefas
+room-call-again = Ainda em aberto desde { $since }: { $what }.
+room-call-from = { $what }:
+room-call-name = { $name }:
+room-done = { $what }, { $at }.
+room-done-by = { $what }, { $name }, { $at }.
+room-skipped = Pulado: { $what }.
+room-skipped-by = { $name } pulou: { $what }.
+room-next = Depois: { $what }, { $when }.
+room-later = Certo, de novo às { $when }.
+room-taken = É sua: { $what }, { $when }.
+room-take-yours = Essa já é sua.
+room-take-theirs = Essa está com { $name }.
+room-dropped = { $what } está livre de novo.
+room-drop-free = Ninguém está com essa.
+room-drop-theirs = Essa é de { $name }. Só essa pessoa, quem começou o plano ou um admin pode devolver.
+room-already = Isso já está resolvido.
+room-already-by = { $name } já resolveu isso, { $at }.
+room-jobs = Toque numa para pegar, ou para devolver.
+room-jobs-take = { $what }
+room-jobs-drop = { $what } ({ $name })
+room-step-unread = Não conheço a tarefa “{ $text }” neste plano.
+room-missed = Enquanto estive fora passou a hora disto: { $what }. /board mostra o que ainda importa.
+room-shifts = Isso muda o resto:
+room-shift = { $what }: { $is } (era { $was })
+
+# ---- mudar, desfazer, encerrar
+room-move-how = O jantar é { $dinner }. Para mudar: “/move 18h” ou “/move +45 min”.
+room-move-past = { $when } já passou, agora são { $now }. O jantar continua { $dinner }.
+room-move-unread = Não leio uma hora em “{ $text }”. Tente “/move 18h” ou “/move +45 min”. O jantar continua { $dinner }.
+room-move-clash = { $when } não dá. O jantar fica onde estava.
+room-moved = O jantar agora é <b>{ $when }</b>.
+room-undone = Desfeito: { $what }.
+room-undone-what = { $change ->
+    [done] “{ $step }” feito
+    [skipped] “{ $step }” pulado
+    [take] “{ $step }” assumida
+    [drop] “{ $step }” devolvido
+    [moved] a nova hora do jantar
+    [dish] a mudança nos pratos
+    [logged] a última leitura
+   *[other] a mudança de plano
+}
+room-undo-nothing = Não há nada para desfazer.
+room-undo-stale = Aconteceu algo desde então. /undo desfaz primeiro o mais novo.
+room-undo-late = Isso já não dá para desfazer. O plano fica como está.
+room-stop-sure = Encerrar o plano de { $dinner }? Eu pararia de avisar.
+room-stopped = Encerrado. Não aviso mais.
+room-kept-going = Bom, nada muda.
+room-forget-sure-me = Guardo seu nome, seus ajustes, seu sal, notas de jantares passados e o que você planeja aqui comigo. Apago tudo?
+room-forget-sure-group = Guardo o plano, as leituras e os ajustes deste grupo. Apago tudo, para todos?
+room-forgotten = Apagado.
+
+# ---- leituras
+room-log-how = Me diga o que os termômetros marcam: “peito 53, sobrecoxa 61, ar 168”. A hora pode vir junto: “às 14:05”.
+room-log-noted = Anotado: { $parts }.
+room-log-spot = { $spot ->
+    [breast] peito { $temperature }
+    [thigh] sobrecoxa { $temperature }
+    [stuffing] recheio { $temperature }
+   *[pit] ar { $temperature }
+}
+room-log-on-unsaid = Ninguém me disse que a ave já está no calor. Está?
+room-log-both = { $target } nos dois. Veja também bem dentro da asa; se lá também estiver, pode tirar.
+room-log-thigh-behind = O peito chegou, a sobrecoxa não. Fica lá até a sobrecoxa marcar { $target } também.
+room-log-breast-behind = A sobrecoxa chegou, o peito não. Fica lá até o peito marcar { $target } também.
+room-log-stuffing-behind = Peito e sobrecoxa chegaram, o recheio não. Fica lá até o recheio marcar { $target } também.
+room-log-one-spot = { $target } num ponto. Confira os outros antes de confiar: a parte mais grossa do peito, o fundo da sobrecoxa e da asa.
+room-log-doubt = { $spot ->
+    [breast] Peito
+    [thigh] Sobrecoxa
+    [stuffing] Recheio
+   *[pit] Ar
+} a { $given }? Eu esperava de { $low } a { $high }, então não anotei.{ $celsius ->
+    [yes] {" "}Se eram °C, escreva com um C: “58C”.
+   *[no] {" "}Olhe de novo e mande mais uma vez.
+}
+room-log-fell = { $spot ->
+    [breast] Peito
+    [thigh] Sobrecoxa
+    [stuffing] Recheio
+   *[pit] Ar
+} a { $given }? Antes marcava { $last }, e carne no calor não esfria assim. Faltou um dígito, ou a sonda saiu do lugar? Não anotei; mande de novo o que marca agora.
+room-when = Fora do calor entre { $from } e { $to }. Jantar { $dinner }.
+room-when-dinner = Nada no calor agora. Jantar { $dinner }.
+
+# ---- ajustes
+room-settings-yours = <b>Seus ajustes</b>
+room-settings-rooms = <b>Ajustes deste grupo</b>
+room-settings-language = Idioma: { $language }
+room-settings-units = Unidades: { $units }
+room-settings-spoons = Colheres: { $spoons }
+room-settings-zone = Fuso horário: { $zone } (agora { $now })
+room-settings-zone-unset = Fuso horário: não definido
+room-settings-quiet = Horas de silêncio: de { $from } a { $to }
+room-settings-quiet-none = Horas de silêncio: nenhuma
+room-settings-button-language = Idioma
+room-settings-button-units = Unidades
+room-settings-button-spoons = Colheres
+room-settings-button-zone = Fuso horário
+room-settings-button-quiet = Horas de silêncio
+room-settings-pick-language = Qual idioma?
+room-settings-pick-units = Quais unidades?
+room-settings-pick-spoons = Colheres e xícaras de onde?
+room-settings-pick-quiet = Quando devo te deixar em paz? O que você mesmo pegou, e a segurança da comida, chega assim mesmo.
+room-language-en = English
+room-language-es = Español
+room-language-fr = Français
+room-language-de = Deutsch
+room-language-pt = Português (Brasil)
+room-language-it = Italiano
+room-units-us = libras, °F
+room-units-metric = quilos, °C
+room-spoons-us = EUA (4,93 / 14,8 / 237 ml)
+room-spoons-metric = métricas (5 / 15 / 250 ml)
+room-spoons-uk = Reino Unido (5 / 15 ml)
+room-spoons-australia = Austrália (5 / 20 / 250 ml)
+room-quiet-21-7 = de 21:00 a 7:00
+room-quiet-22-7 = de 22:00 a 7:00
+room-quiet-23-8 = de 23:00 a 8:00
+room-quiet-none = Nenhuma
+room-zone-choice = { $zone }
+room-zone-which = Há mais de um. Qual?
+room-zone-unknown = Não conheço “{ $text }” como lugar. Uma cidade maior por perto, ou um fuso como “America/Sao_Paulo”?
+room-zone-nowhere = Não sei o fuso horário daí. Digite uma cidade?
+room-zone-set = { $zone }, então: lá agora são { $now }.
+
+# ---- salgar
+room-dose-total = { $grams } ao todo, ou seja { $spoons } de { $salt ->
+    [own] seu sal
+   *[flake] kosher em flocos
+}.
+room-dose-places = { $places }.
+room-dose-place = { $spoons } { $place ->
+    [cavity] na cavidade
+    [bone-side] do lado dos ossos
+    [breast] { $count ->
+        [one] sob a pele do peito
+       *[other] sob a pele de cada lado do peito
+    }
+    [thigh] sob a pele de cada sobrecoxa
+    [drumstick] sob a pele de cada coxa
+   *[skin] na pele
+}
+room-dose-skin = O sal da pele vai misturado com a mesma medida de pimenta e a mesma de fermento em pó.
+room-dose-none = Sem sal neste: os { $percent } % de solução da embalagem já bastam.
+room-dose-light = Mão leve: já vem com { $percent } % de solução.
+room-button-sources = De onde vem?
+room-question-gone = Essa pergunta já ficou para trás. Pergunta de novo?
+room-sources = Os números vêm de:
+room-too-long = São { $length } caracteres, mais do que consigo ler de uma vez (o máximo é { $most }). Uma ou duas frases bastam.
+room-proposal-night = De madrugada: { $jobs }.
+room-chill-late = Isso foi depois de { $by }. O que ficou fora mais de duas horas vai para o lixo, mesmo que pareça bom.
+room-limit-chill = As duas horas acabaram. O que ainda está fora e não ficou a 60 °C ou mais vai para o lixo.
+room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.
+room-amended = Certo: { $known }.
+room-not-done = Bom saber: { $what } ainda está por fazer.
+room-ok = Bom.
+room-ok-due = Bom. Diga “feito” quando acabar: { $what }.
+room-welcome = De nada.
+room-amend-clash = Isso já não dá. O plano fica como está.
+room-undone-dinner = O jantar volta a ser { $when }.
+room-already-you = Você já resolveu isso, { $at }.
+room-proposal-carry = Assado em casa na véspera, levado frio, reaquecido lá. Se você for assar lá, diga “asso lá”.
+
+# ---- /export: uma linha com cada arquivo.
+room-export-calendar = O plano para sua agenda. Ele não acompanha mudanças: peça de novo e as horas novas trocam as antigas.
+room-export-readings = As temperaturas, para uma planilha.
+room-export-everything = Tudo o que guardo deste grupo.
+room-shift-more = … e mais { $count } mudam junto.
+room-pull-sure = { $spot ->
+    [thigh] A sobrecoxa
+   *[breast] O peito
+} marcou { $read } às { $at }, e sai a { $target }. Agora marca isso?
+room-button-reads-now = Sim, marca
+room-button-stays-on = Fica lá
+room-hold = O corte é às { $carve }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar cortado, comido e na geladeira até { $by }.
+room-report-early = “{ $what }” está previsto para { $when }. Já foi feito mesmo?
+room-button-held = Fica quente
+room-held = Bom. Deixe o termômetro dentro; abaixo de 60 °C contam as duas horas.
+room-own-salt-kept = Daqui em diante faço as contas com ele.
+room-flooded = É muita coisa de uma vez: parei de ler. Me dê um minuto.
+room-skip-theirs = Essa é de { $name }. Só essa pessoa, quem começou o plano ou um admin pode pular.
+room-move-already = O jantar já é { $when }.
+room-move-already-by = { $name } foi mais rápido: o jantar é { $when }.
+room-late = Jantar { $when } em vez de { $dinner }?
+room-late-on = A ave já está no calor e sai como previsto.
+room-late-kept = O jantar continua <b>{ $when }</b>.
+room-late-host = Quem decide é { $name } ou um admin.
+room-button-late-keep = Deixar assim
+room-undone-by = Desfeito: { $what } ({ $name }, { $at }).
+room-undo-gone = Isso já foi desfeito.
+room-undo-theirs = A última mudança é de { $name }. Só essa pessoa, quem começou o plano ou um admin pode desfazer.
+room-settings-salt = Seu sal: { $weighs } g a colher de chá
+room-settings-salt-none = Seu sal: você ainda não disse
+room-settings-cooker = Seu forno ou defumador: { $cooker }
+room-settings-cooker-none = Seu forno ou defumador: pergunto toda vez
+room-settings-fridge = Sua geladeira: { $at }
+room-settings-fridge-none = Sua geladeira: sem medir
+room-settings-button-salt = Meu sal
+room-settings-button-cooker = Meu forno
+room-settings-button-fridge = Minha geladeira
+room-settings-pick-salt = Me diga o que está no rótulo: “meu sal: 1/4 colher de chá são 0,7 g”. Daí em diante conto com ele.
+room-settings-salt-drop = Esquecer meu sal
+room-settings-pick-cooker = Onde você costuma assar uma ave? Um plano que não diga outra coisa é para isso.
+room-settings-cooker-any = Perguntar toda vez
+room-settings-pick-fridge = O que um termômetro marca na sua geladeira?
+room-settings-fridge-unknown = Sem medir
+room-settings-pick-zone = Onde fica a cozinha? Digite uma cidade ou um fuso, “Recife” ou “America/Sao_Paulo”, ou me mande seu lugar. O lugar em si não fica guardado.
+room-settings-pick-zone-group = Onde fica a cozinha? Diga com “/settings Recife”; um fuso como “America/Sao_Paulo” também serve.
+room-export-page = Uma página para a porta da geladeira. Imprima e vá marcando.

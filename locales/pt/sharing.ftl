@@ -1,0 +1,29 @@
+# Dividir o trabalho: pedir, oferecer, chamar, quem chega e quem sai.
+
+sharing-name = { $name }
+sharing-button-private = Me avise em particular
+sharing-button-give = Pedir a alguém…
+sharing-call-from-titled = { $title }, { $what }:
+sharing-call-helpers = Ninguém respondeu: { $what }, em aberto desde { $since }. Você pode?
+sharing-call-host = Ninguém fez ainda: { $what }, em aberto desde { $since }.
+sharing-offer = Ninguém está com estas ainda:
+sharing-offer-none = Todas já têm dono.
+sharing-offer-job = { $when } · { $what }
+sharing-offer-take = Eu faço: { $what }
+sharing-giving = Que tarefa deve ficar com outra pessoa?
+sharing-give-whom = Quem faz isto? { $what }
+sharing-give-nobody = Mais ninguém falou aqui ainda.
+sharing-give-gone = Essa pessoa não está mais neste grupo.
+sharing-give-ask = { $name } pergunta se você pode fazer isto: { $what }, { $when }.
+sharing-give-asked = Vou perguntar a { $name }.
+sharing-give-waiting = Já perguntei a { $name }.
+sharing-give-theirs = Essa é para { $name } responder.
+sharing-give-over = Isso já está resolvido.
+sharing-give-not-yours = Essa está com { $name }. Só essa pessoa, quem começou o plano ou um admin pode passar adiante.
+sharing-give-yes = { $name } faz: { $what }, { $when }.
+sharing-give-no = { $name } não pode: { $what }, { $when }.
+sharing-link = Daqui em diante eu te aviso aqui das suas tarefas.
+sharing-link-titled = Daqui em diante eu te aviso aqui das suas tarefas em { $title }.
+sharing-link-job = { $when } · { $what }
+sharing-link-over = Esse link já foi usado ou é velho demais. Pegue uma tarefa no grupo e eu te dou outro.
+sharing-left-host = { $name } saiu. Agora { $heir } responde pelo jantar.
