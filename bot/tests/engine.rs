@@ -234,6 +234,23 @@ fn a_start_that_ends_before_the_turn_is_tried_holds_nothing_against_it() {
 }
 
 #[test]
+fn a_change_written_down_while_its_message_is_under_way_never_passes_it() {
+    for restart in [false, true] {
+        let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+        let mut engine = engine_over(Arc::clone(&book));
+        hear(&engine, said(GROUP, "board call"));
+        let under_way = claim(&engine);
+        hear(&engine, said(GROUP, "edit-now answered")); // more urgent than what it changes
+        if restart {
+            engine = engine_over(book);
+        } else {
+            engine.failed(under_way.id, Failure::Later, at(0)).unwrap();
+        }
+        assert_eq!(texts(&engine), ["call", "answered"], "restart: {restart}");
+    }
+}
+
+#[test]
 fn bells_are_replaced_as_a_whole_and_ring_together_oldest_first() {
     let engine = engine();
     hear(&engine, said(GROUP, "bells 500 30 10"));

@@ -10,4 +10,5 @@ pub mod fuzz;
 pub mod kitchen;
 pub mod loopback;
 pub mod program;
+pub mod sim;
 pub mod stage;

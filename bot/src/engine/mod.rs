@@ -71,12 +71,12 @@ impl Engine {
     /// Over `book`, speaking with `voice`.
     ///
     /// # Errors
-    /// When the book cannot be read.
+    /// When the book cannot be read, or not written where what waits to be sent is out of order.
     pub fn new(book: Arc<dyn Book>, voice: Arc<dyn Render>, decide: DecideFn) -> Result<Self, BookError> {
         let pages = Pages::new(book);
         let window: VecDeque<_> =
             pages.handled()?.into_iter().map(|(sequence, update)| (sequence, UpdateId(update))).collect();
-        let desk = Desk {
+        let mut desk = Desk {
             next: pages.next_sequence()?,
             handled: window.iter().map(|(_, update)| *update).collect(),
             window,
@@ -84,6 +84,7 @@ impl Engine {
             unsynced: false,
             left_over: pages.inbox(1)?.first().map(|(sequence, _)| *sequence),
         };
+        outbox::put_in_order(&pages, &mut desk)?;
         Ok(Self { pages, voice, decide, desk: Mutex::new(desk), acquaintances: Default::default() })
     }
 

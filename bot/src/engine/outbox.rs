@@ -6,6 +6,7 @@ use crate::book::{BookError, Loss, OutboxKey, Pages, Writes};
 use crate::room::{Heard, How, RoomId, To, Urgency, What};
 use crate::words::{Arg, Text};
 use chrono::{DateTime, Utc};
+use std::cmp::Reverse;
 use std::collections::BTreeMap;
 
 /// The order of sending as the book has it, with `under_way` being sent.
@@ -19,6 +20,17 @@ pub fn read_queue(pages: &Pages, under_way: &[OutboxKey]) -> Result<Queue, BookE
         queue.start(*key);
     }
     Ok(queue)
+}
+
+/// Brings messages of one name back in order that a crash has left out of it: one was being sent while a more urgent change of it
+/// was written down.
+pub fn put_in_order(pages: &Pages, desk: &mut Desk) -> Result<(), BookError> {
+    let mut writes = Writes::default();
+    let names = desk.queue.shared_names();
+    let mut staging = Staging::new(pages, desk);
+    names.iter().try_for_each(|(chat, name)| staging.keep_order(*chat, name))?;
+    staging.finish(&mut writes)?;
+    if writes.changes.is_empty() { Ok(()) } else { pages.book().commit(&writes.changes) }
 }
 
 impl Engine {
@@ -111,15 +123,14 @@ impl Engine {
         };
         let (Some(chat), false) = (message.chat(), failure == Failure::Refused) else {
             return match failure {
-                Failure::Later => {
-                    desk.queue.put_back(id);
-                    Ok(())
-                }
+                Failure::Later => self.put_back(&mut desk, id, None),
                 _ => self.drop_message(&mut desk, id),
             };
         };
+        let name = message.key.clone();
+        let called = name.as_deref().map(|name| (chat, name));
         match failure {
-            Failure::Later | Failure::Refused => desk.queue.put_back(id),
+            Failure::Later | Failure::Refused => self.put_back(&mut desk, id, called)?,
             Failure::Vanished => {
                 let mut writes = Writes::default();
                 if let Some(key) = &message.key
@@ -129,13 +140,13 @@ impl Engine {
                 }
                 writes.message(id, &Message { over: None, ..message })?;
                 self.pages.book().commit(&writes.changes)?;
-                desk.queue.put_back(id);
+                self.put_back(&mut desk, id, called)?;
             }
             Failure::NoTopic => {
                 let mut writes = Writes::default();
                 writes.topic(chat, None)?;
                 self.pages.book().commit(&writes.changes)?;
-                desk.queue.put_back(id);
+                self.put_back(&mut desk, id, called)?;
             }
             Failure::Gone => self.gone(&mut desk, id, chat, now)?,
             Failure::Migrated(to) => {
@@ -149,6 +160,24 @@ impl Engine {
             }
         }
         Ok(())
+    }
+
+    /// A message that was under way waits again. A more urgent one of its name, written down meanwhile, must not pass it.
+    fn put_back(&self, desk: &mut Desk, id: OutboxKey, called: Option<(RoomId, &str)>) -> Result<(), BookError> {
+        desk.queue.put_back(id);
+        let Some((chat, name)) = called else { return Ok(()) };
+        let mut writes = Writes::default();
+        let under_way = desk.queue.under_way();
+        let mut staging = Staging::new(&self.pages, desk);
+        let done = staging.keep_order(chat, name).and_then(|()| staging.finish(&mut writes));
+        let done = done.and_then(|()| match writes.changes.is_empty() {
+            true => Ok(()),
+            false => self.pages.book().commit(&writes.changes),
+        });
+        if done.is_err() {
+            desk.queue = read_queue(&self.pages, &under_way)?;
+        }
+        done
     }
 
     /// What waits for a chat that has moved goes after it.
@@ -276,6 +305,24 @@ impl<'a> Staging<'a> {
         }
         let key = self.desk.outbox_key(&message);
         self.put(key, message);
+        Ok(())
+    }
+
+    /// Those of one name keep their order: none of the earlier may be less urgent than a later one.
+    fn keep_order(&mut self, chat: RoomId, name: &str) -> Result<(), BookError> {
+        let mut keys = self.desk.queue.named(chat, name);
+        keys.sort_by_key(|key| Reverse(key.sequence));
+        let mut later: Option<(u8, Urgency)> = None;
+        for key in keys {
+            let message = self.message(key)?;
+            match later {
+                Some((rank, urgency)) if key.rank > rank => {
+                    self.remove(key);
+                    self.put(OutboxKey { rank, ..key }, Message { urgency, ..message });
+                }
+                _ => later = Some((key.rank, message.urgency)),
+            }
+        }
         Ok(())
     }
 

@@ -107,6 +107,11 @@ impl Queue {
         found.map(|keys| keys.iter().copied().collect()).unwrap_or_default()
     }
 
+    /// Names under which more than one message waits in a chat.
+    pub fn shared_names(&self) -> Vec<(RoomId, String)> {
+        self.named.iter().filter(|(_, keys)| keys.len() > 1).map(|(called, _)| called.clone()).collect()
+    }
+
     /// What waits in `chat`, first to be sent first.
     pub fn waiting_in(&self, chat: RoomId) -> Vec<OutboxKey> {
         let lane = self.lanes.get(&LaneId::Chat(chat));
