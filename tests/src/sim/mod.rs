@@ -6,7 +6,7 @@
 //! the disk is full or fails for a while; the process dies between any two commits or calls; the power goes. Ruled out here: damaged
 //! bytes (`bot/tests/keeper.rs`) and real processes (`crate::kills`). No threads, no sleeping, a virtual clock.
 //!
-//! What must be so is in [`witness`], looked at after each step. Start at [`play`].
+//! What must be so is in `witness.rs`, looked at after each step. Start at [`play`].
 
 mod cook;
 mod disk;
