@@ -8,6 +8,8 @@ lexicon-date-order = mdy
 lexicon-decimal-comma = no
 ## What may be added to a word: plurals and cases.
 lexicon-endings = s, es
+## Words that lose their end before a vowel and cling to the next word (French l'eau); none here.
+lexicon-elisions = { "" }
 ## Whether a half before an hour is past it (half five: 5:30) or to it (halb sechs: 5:30).
 lexicon-half-hour = past
 

@@ -13,7 +13,15 @@ pub fn fold(text: &str) -> String {
         .filter(|c| !is_mark(*c))
         .map(|c| if matches!(c, '’' | '‘' | 'ʼ' | '`' | '´') { '\'' } else { c })
         .flat_map(char::to_lowercase)
-        .flat_map(|c| std::iter::repeat_n(if c == 'ß' { 's' } else { c }, if c == 'ß' { 2 } else { 1 }))
+        .flat_map(|c| {
+            let (first, second) = match c {
+                'ß' => ('s', Some('s')),
+                'œ' => ('o', Some('e')),
+                'æ' => ('a', Some('e')),
+                c => (c, None),
+            };
+            std::iter::once(first).chain(second)
+        })
         .collect()
 }
 
@@ -35,6 +43,7 @@ mod tests {
             ("Zürich", "zurich"),
             ("heiße Soße", "heisse sosse"),
             ("o’clock", "o'clock"),
+            ("CŒUR, nævus", "coeur, naevus"),
             ("Turkey", "turkey"),
         ] {
             assert_eq!(fold(written), folded);

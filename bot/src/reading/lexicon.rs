@@ -36,10 +36,12 @@ pub struct Lexicon {
     endings: Vec<&'static str>,
     /// Whether a half before an hour lies before it: `halb sechs` is 5:30.
     half_before: bool,
+    /// Words that lose their end before a vowel and cling to the next: the `l` of `l'eau`.
+    elisions: Vec<&'static str>,
 }
 
 /// Entries that say how a language is read, and are no words.
-const SETTINGS: [&str; 4] = ["date-order", "decimal-comma", "endings", "half-hour"];
+const SETTINGS: [&str; 5] = ["date-order", "decimal-comma", "elisions", "endings", "half-hour"];
 
 /// A phrase without its first word.
 #[derive(Debug)]
@@ -90,6 +92,8 @@ impl Lexicon {
     fn parse(language: &'static str, day_first: bool) -> Self {
         let own = entries(language);
         let endings: Vec<&'static str> = own.get("endings").into_iter().flatten().map(|end| leak(end)).collect();
+        let elisions: Vec<&'static str> =
+            own.get("elisions").into_iter().flatten().map(|word| leak(&fold(word))).collect();
         let one = |id: &str| own.get(id).and_then(|words| words.first()).map_or("", String::as_str);
         let day_first = day_first || one("date-order") == "dmy";
         let half_before = one("half-hour") == "to";
@@ -104,7 +108,7 @@ impl Lexicon {
         for (id, words) in &own {
             if let Some(name) = id.strip_prefix("talk-") {
                 for phrase in words {
-                    let phrase = bare(phrase);
+                    let phrase = bare(phrase, &elisions);
                     known.extend(phrase.split(' ').map(leak));
                     talk.entry(phrase).or_default().push(leak(name));
                 }
@@ -125,12 +129,12 @@ impl Lexicon {
                 if let Some(number) = id.strip_prefix("number-").and_then(NumberWord::from_name) {
                     number_words.push((phrase.clone(), number));
                 }
-                for word in split(phrase) {
+                for word in split(phrase, &elisions) {
                     let word = leak(&word);
                     known.insert(word);
                     open.insert(word);
                 }
-                meanings.entry(split(phrase).join(" ")).or_default().push(leak(id));
+                meanings.entry(split(phrase, &elisions).join(" ")).or_default().push(leak(id));
             }
         }
         if language != "en" {
@@ -138,7 +142,7 @@ impl Lexicon {
             for (id, words) in entries("en") {
                 if let Some(name) = id.strip_prefix("talk-") {
                     // A word that says nothing in English may say something here.
-                    for phrase in words.iter().filter(|_| name != "filler").map(|phrase| bare(phrase)) {
+                    for phrase in words.iter().filter(|_| name != "filler").map(|phrase| bare(phrase, &elisions)) {
                         if !own.contains(&phrase) {
                             talk.entry(phrase).or_default().push(leak(name));
                         }
@@ -146,13 +150,13 @@ impl Lexicon {
                     continue;
                 }
                 for phrase in words.iter().filter(|_| id != "plain" && !SETTINGS.contains(&id.as_str())) {
-                    let key = split(phrase).join(" ");
+                    let key = split(phrase, &elisions).join(" ");
                     if meanings.get(&key).is_none_or(|own| own.iter().all(|concept| *concept == id)) {
                         if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
                             unit_words.extend(plurals(phrase, &["s", "es"]).map(|plural| (plural, unit)));
                             unit_words.push((phrase.clone(), unit));
                         }
-                        known.extend(split(phrase).iter().map(|word| leak(word)));
+                        known.extend(split(phrase, &elisions).iter().map(|word| leak(word)));
                         meanings.entry(key).or_insert_with(|| vec![leak(&id)]);
                     }
                 }
@@ -177,7 +181,17 @@ impl Lexicon {
         }
         vocabulary.values_mut().for_each(|words| words.sort_unstable());
         let units = UnitWords::new(unit_words, number_words, decimal);
-        Self { language, phrases, vocabulary, known, talk, units, day_first, endings, half_before }
+        Self { language, phrases, vocabulary, known, talk, units, day_first, endings, half_before, elisions }
+    }
+
+    /// Whether the word before an apostrophe stands by itself, as the `l` of `l'eau`.
+    pub(super) fn elides(&self, word: &str) -> bool {
+        self.elisions.contains(&fold(word).as_str())
+    }
+
+    /// The words of short talk: elided ones by themselves (`l'`, `eau`), other apostrophes dropped.
+    pub(super) fn talk_words(&self, text: &str) -> Vec<String> {
+        talk_words(text, &self.elisions)
     }
 
     /// The longest phrase that `words` begin with: how many words it has and what it means.
@@ -258,14 +272,40 @@ fn spelled_out(phrase: &str) -> Option<String> {
     (spelled != lower).then_some(spelled)
 }
 
-/// A phrase of short talk: folded, without apostrophes.
-fn bare(phrase: &str) -> String {
-    split(&phrase.replace(['\'', '’'], "")).join(" ")
+/// A phrase of short talk.
+fn bare(phrase: &str, elisions: &[&str]) -> String {
+    talk_words(phrase, elisions).join(" ")
+}
+
+fn talk_words(text: &str, elisions: &[&str]) -> Vec<String> {
+    let apart = apart(&fold(text), elisions);
+    let words = apart.split(|c: char| !c.is_alphanumeric() && c != '\'').map(|word| match word.strip_suffix('\'') {
+        Some(elided) if elisions.contains(&elided) => word.to_owned(),
+        _ => word.replace('\'', ""),
+    });
+    words.filter(|word| !word.is_empty()).collect()
 }
 
 /// A phrase as folded words, cut like a sentence is.
-fn split(phrase: &str) -> Vec<String> {
-    fold(phrase).split([' ', '-']).filter(|word| !word.is_empty()).map(str::to_owned).collect()
+fn split(phrase: &str, elisions: &[&str]) -> Vec<String> {
+    let apart = apart(&fold(phrase), elisions);
+    apart.split([' ', '-']).filter(|word| !word.is_empty()).map(str::to_owned).collect()
+}
+
+/// Folded text with a blank behind every elided word: `l' eau`.
+fn apart(folded: &str, elisions: &[&str]) -> String {
+    let mut apart = String::with_capacity(folded.len());
+    let mut word = 0;
+    for (at, c) in folded.char_indices() {
+        apart.push(c);
+        if c == '\'' && folded.get(word..at).is_some_and(|word| elisions.contains(&word)) {
+            apart.push(' ');
+        }
+        if !c.is_alphanumeric() {
+            word = at + c.len_utf8();
+        }
+    }
+    apart
 }
 
 /// Values by id (without `lexicon-`). A file that does not parse gives what can be read of it; a test holds it whole.

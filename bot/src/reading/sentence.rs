@@ -46,7 +46,7 @@ impl Sentence {
     /// Takes `text` apart.
     pub fn read(text: &str, lexicon: &'static Lexicon) -> Self {
         let text = tidy(text, lexicon);
-        let pieces = pieces(&text);
+        let pieces = pieces(&text, lexicon);
         let found = scan(&text, lexicon.units());
         let mut found = found.into_iter().peekable();
         let mut items = Vec::with_capacity(pieces.len());
@@ -220,7 +220,7 @@ fn phrase_at(pieces: &[Piece], at: usize, lexicon: &'static Lexicon) -> Option<(
     Some((count, concepts, *ends.get(count - 1)?))
 }
 
-fn pieces(text: &str) -> Vec<Piece> {
+fn pieces(text: &str, lexicon: &Lexicon) -> Vec<Piece> {
     let mut pieces: Vec<Piece> = Vec::new();
     let mut chars = text.char_indices().peekable();
     let mut gap = false;
@@ -234,10 +234,10 @@ fn pieces(text: &str) -> Vec<Piece> {
             continue;
         }
         let mut end = start + c.len_utf8();
-        let mut take = |end: &mut usize, wanted: &dyn Fn(char, Option<char>) -> bool| {
+        let mut take = |end: &mut usize, wanted: &dyn Fn(usize, char, Option<char>) -> bool| {
             while let Some((_, next)) = chars.peek().copied() {
                 let after = text.get(*end + next.len_utf8()..).and_then(|rest| rest.chars().next());
-                if !wanted(next, after) {
+                if !wanted(*end, next, after) {
                     break;
                 }
                 *end += next.len_utf8();
@@ -245,20 +245,26 @@ fn pieces(text: &str) -> Vec<Piece> {
             }
         };
         let kind = if c.is_ascii_digit() {
-            take(&mut end, &|next, after| {
+            take(&mut end, &|_, next, after| {
                 next.is_ascii_digit() || (matches!(next, '.' | ',') && after.is_some_and(|a| a.is_ascii_digit()))
             });
             let digits = text.get(start..end).unwrap_or_default().replace(',', ".");
             digits.parse::<f64>().map_or(Kind::Mark('#'), Kind::Digits)
         } else if c.is_alphabetic() || matches!(c, '°' | '%') {
-            take(&mut end, &|next, after| {
+            let word = |end: usize| text.get(start..end).unwrap_or_default();
+            take(&mut end, &|end, next, after| {
                 next.is_alphabetic()
                     || is_mark(next)
-                    || (matches!(next, '\'' | '’' | '´' | '`') && after.is_some_and(char::is_alphabetic))
+                    || is_apostrophe(next) && after.is_some_and(char::is_alphabetic) && !lexicon.elides(word(end))
+            });
+            // "l'eau": the article is a word of its own.
+            let elided = lexicon.elides(word(end)).then_some(end);
+            take(&mut end, &|end, next, after| {
+                elided == Some(end) && is_apostrophe(next) && after.is_some_and(char::is_alphanumeric)
             });
             // A plural's apostrophe belongs to it: "parents'".
             if text.get(start..end).is_some_and(|word| word.ends_with('s')) {
-                take(&mut end, &|next, after| matches!(next, '\'' | '’') && after.is_none_or(char::is_whitespace));
+                take(&mut end, &|_, next, after| matches!(next, '\'' | '’') && after.is_none_or(char::is_whitespace));
             }
             Kind::Word(fold(text.get(start..end).unwrap_or_default()))
         } else {
@@ -311,6 +317,10 @@ fn join_day_halves(text: &str) -> String {
         Some(pattern) => pattern.replace_all(text, "${1}${2}m").into_owned(),
         None => text.to_owned(),
     }
+}
+
+fn is_apostrophe(c: char) -> bool {
+    matches!(c, '\'' | '’' | '´' | '`')
 }
 
 /// Marks that set direction or join, and print nothing.

@@ -3,7 +3,6 @@
 //! Owns no word: the tables are the `talk-` entries of the lexicon. A text counts only as a whole, never for a word in it,
 //! so a question or a story is no report. Start at [`read_report`].
 
-use super::fold::fold;
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
 use carvetime_core::plan::Step;
@@ -105,12 +104,8 @@ fn words(text: &str, lexicon: &'static Lexicon) -> Option<Vec<String>> {
     if text.len() > LONGEST || text.contains(['?', '¿', '/']) || text.chars().any(|c| c.is_ascii_digit()) {
         return None;
     }
-    let folded = fold(text).replace(['\'', '’', '´', '`'], "");
-    let words: Vec<String> = folded
-        .split(|c: char| !c.is_alphanumeric())
-        .filter(|word| !word.is_empty())
-        .map(|word| lexicon.corrected(word).unwrap_or(word).to_owned())
-        .collect();
+    let words: Vec<String> =
+        lexicon.talk_words(text).into_iter().map(|word| lexicon.corrected(&word).map_or(word, str::to_owned)).collect();
     (!words.is_empty()).then_some(words)
 }
 

@@ -346,16 +346,16 @@ impl Clock<'_> {
         let said = s.is(at, "at") || s.mark(at) == Some('@');
         let first = at + usize::from(said);
         let spot = |hour, minute, half, to| Some(Spot { what: HourSaid { hour, minute, half }, from: at, to });
-        if s.is(first, "noon") {
-            return spot(12, 0, Half::Exact, first);
-        }
-        if s.is(first, "midnight") {
-            return spot(0, 0, Half::Exact, first);
+        let whole_hour = if s.is(first, "noon") { Some(12) } else { s.is(first, "midnight").then_some(0) };
+        if let Some(hour) = whole_hour {
+            // "midi et demi", "mezzogiorno e un quarto"
+            let (hour, minute, last) = self.beyond(hour, first + 1).unwrap_or((hour, 0, first));
+            return spot(hour, minute, Half::Exact, last);
         }
         if let Some(found) = self.spoken_hour(at, first) {
             return Some(found);
         }
-        let (hour, mut minute, last, written) = self.digits_of_hour(first, said)?;
+        let (hour, mut minute, last, written) = self.digits_of_hour(first, said, beside_day)?;
         let (half, mut last) = match s.of(last + 1, "part-") {
             Some("morning") => (Half::Morning, last + 1),
             Some(_) => (Half::Afternoon, last + 1),
@@ -387,7 +387,7 @@ impl Clock<'_> {
     }
 
     /// `17:00`, `5.30`, `17h30`, `1700`, `5`: hour, minute, last item, and how it was written.
-    fn digits_of_hour(&self, at: usize, said: bool) -> Option<(u32, u32, usize, Written)> {
+    fn digits_of_hour(&self, at: usize, said: bool, beside_day: bool) -> Option<(u32, u32, usize, Written)> {
         let s = self.s;
         let raw = s.raw(at);
         if s.mark(at + 1) == Some(':') && s.glued(at + 1) && s.glued(at + 2) && s.raw(at + 2).len() == 2 {
@@ -407,11 +407,16 @@ impl Clock<'_> {
         {
             // `17 h`, `17h30`: an hour only where it is said to be one, or too long to be a span beside a day.
             let minutes = amount.span()?.num_minutes();
-            if !said && (minutes < 13 * 60 || !raw.starts_with(|c: char| c.is_ascii_digit())) {
+            let least = if beside_day { 10 * 60 } else { 13 * 60 };
+            if !said && (minutes < least || !beside_day && !raw.starts_with(|c: char| c.is_ascii_digit())) {
                 return None;
             }
             let (hour, minute) = (u32::try_from(minutes / 60).ok()?, u32::try_from(minutes % 60).ok()?);
-            return (hour <= 24).then_some((hour % 24, minute, at, Written::Bare));
+            let (hour, minute, last) = Some((hour, at + 1))
+                .filter(|_| minute == 0)
+                .and_then(|(hour, behind)| self.beyond(hour, behind))
+                .unwrap_or((hour, minute, at));
+            return (hour <= 24).then_some((hour % 24, minute, last, Written::Bare));
         }
         if let Some((hour, minute)) = raw.split_once('.').filter(|(_, m)| m.len() == 2) {
             let (hour, minute): (u32, u32) = (hour.parse().ok()?, minute.parse().ok()?);
@@ -456,6 +461,24 @@ impl Clock<'_> {
             }
         }
         Some((hour, 0, at, Written::Bare))
+    }
+
+    /// What stands behind a whole hour and makes it another minute: `17 h 30`, `midi et demi`, `six heures moins le quart`.
+    fn beyond(&self, hour: u32, at: usize) -> Option<(u32, u32, usize)> {
+        let s = self.s;
+        let minus = s.is(at, "minus");
+        let joined = minus || s.is(at, "number-and");
+        let mut last = at + usize::from(joined);
+        last += usize::from(joined && (s.is(last, "on") || s.is(last, "number-article")));
+        let minutes = if joined && s.is(last, "number-quarter") {
+            15
+        } else if joined && !minus && s.is(last, "number-half") {
+            30
+        } else {
+            let written = s.raw(last).len() == 2 || s.raw(last).contains(char::is_alphabetic);
+            s.whole(last, 1..=59).filter(|_| (joined || written) && self.nothing_counted(last + 1))?
+        };
+        Some(if minus { ((hour + 23) % 24, 60 - minutes, last) } else { (hour, minutes, last) })
     }
 
     /// `half past five`, `quarter to six`, `ten past five`, `halb sechs`.

@@ -116,7 +116,18 @@ impl Lexer<'_> {
                 self.at += 1;
             }
         }
-        Kind::Word(fold(self.text.get(start..self.byte()).unwrap_or_default()))
+        let mut word = fold(self.text.get(start..self.byte()).unwrap_or_default());
+        let letter = |ahead: usize| self.peek(ahead).is_some_and(char::is_alphabetic);
+        let clings = matches!(self.peek(0), Some('\'' | '’')) && letter(1);
+        if clings && word.chars().count() == 1 {
+            // A lone letter is no unit where it clings to a word: "8 s'il te plaît", "trois quarts d'heure".
+            word.push('\'');
+            self.at += 1;
+        } else if clings && letter(2) {
+            // "un'ora"
+            self.at += 1;
+        }
+        Kind::Word(word)
     }
 
     /// A number with its separators, a fraction, or digits that are none of these.

@@ -335,14 +335,25 @@ impl Scanner<'_> {
         countable.then_some(Number { needs_unit: true, ..Number::new(1.0, at + 1) })
     }
 
-    /// `twenty-five`, `treinta y cinco`.
+    /// `twenty-five`, `treinta y cinco`, `dix-sept`, `soixante-quinze`.
     fn tens_and_ones(&self, tens: f64, at: usize) -> (f64, usize) {
-        let round = (20.0..100.0).contains(&tens) && tens % 10.0 == 0.0;
-        let joined = self.kind(at) == Some(&Kind::Dash) || self.means(at, NumberWord::And);
+        let dash = self.kind(at) == Some(&Kind::Dash);
+        let joined = dash || self.means(at, NumberWord::And);
         let ones_at = at + usize::from(joined);
-        match self.whole_word(ones_at) {
-            Some(ones) if round && (1.0..10.0).contains(&ones) => (tens + ones, ones_at + 1),
-            _ => (tens, at),
+        let ones = match tens {
+            10.0 if dash => 7.0..10.0,
+            60.0 if joined => 1.0..20.0,
+            20.0..100.0 if tens % 10.0 == 0.0 => 1.0..10.0,
+            _ => return (tens, at),
+        };
+        match self.whole_word(ones_at).filter(|n| ones.contains(n)) {
+            // "soixante-dix-sept"
+            Some(10.0) if joined => {
+                let (teens, end) = self.tens_and_ones(10.0, ones_at + 1);
+                (tens + teens, end)
+            }
+            Some(ones) => (tens + ones, ones_at + 1),
+            None => (tens, at),
         }
     }
 
@@ -352,7 +363,8 @@ impl Scanner<'_> {
         if number.part {
             at += usize::from(self.means(at, NumberWord::Of));
             at += usize::from(self.means(at, NumberWord::Article));
-        } else if self.kind(at) == Some(&Kind::Dash) && self.glued(at) && self.glued(at + 1) {
+        }
+        if self.kind(at) == Some(&Kind::Dash) && self.glued(at) && self.glued(at + 1) {
             at += 1;
         }
         let value = number.value;
