@@ -380,6 +380,11 @@ impl Asked<'_> {
         if !(asked || held.is_some()) {
             return None;
         }
+        // "25 December, 17 h" answers when dinner is.
+        let dated = self.wish.dinner.is_some() || self.wish.dinner_day.is_some() || self.wish.dinner_hour.is_some();
+        if dated && !asked && temperature.is_err() {
+            return None;
+        }
         // Hotter than boiling water it can only be the air, whatever is said of cooking.
         let air = match temperature {
             Ok(temperature) => Some(temperature).filter(|t| in_fahrenheit(*t) > 212.0),

@@ -103,11 +103,23 @@ fn read_added(text: &str, ground: &Ground) -> Result<WishDish, DishProblem> {
     })
 }
 
-/// "the gravy" is gravy.
+/// "the gravy" is gravy, "de la purée" purée, "l'ail" ail.
 fn without_article<'a>(text: &'a str, ground: &Ground) -> &'a str {
-    let (first, rest) = text.split_once(char::is_whitespace).unwrap_or((text, ""));
-    let links = !rest.is_empty() && ground.lexicon.talk(&super::fold(first), "dish-link");
-    if links { rest.trim_start() } else { text }
+    let mut text = text;
+    loop {
+        let elided = text.split_once(['\'', '’']).filter(|(first, _)| ground.lexicon.elides(first));
+        let (first, rest) = match elided {
+            Some((first, rest)) => (format!("{first}'"), rest),
+            None => match text.split_once(char::is_whitespace) {
+                Some((first, rest)) => (first.to_owned(), rest.trim_start()),
+                None => return text,
+            },
+        };
+        if rest.is_empty() || !ground.lexicon.talk(&super::fold(&first), "dish-link") {
+            return text;
+        }
+        text = rest;
+    }
 }
 
 fn heat(s: &Sentence, at: usize) -> Option<&'static str> {

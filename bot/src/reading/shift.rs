@@ -4,7 +4,11 @@ use super::ground::Ground;
 use super::sentence::Sentence;
 use super::when::{Lean, When, hour_of_amount, read_when};
 use carvetime_core::plan::Moment;
+use carvetime_core::quantity::Unit;
 use chrono::{NaiveTime, TimeDelta};
+
+/// Behind "at", hours from here on are a time of day.
+const LONGEST_MOVE: TimeDelta = TimeDelta::hours(5);
 
 /// A move of the dinner.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -54,6 +58,8 @@ fn by(s: &Sentence) -> Option<TimeDelta> {
     let earlier = s.has("earlier") || at > 0 && s.is(at - 1, "minus") || span < TimeDelta::zero();
     let span = span.abs();
     (span <= TimeDelta::days(30)).then_some(())?;
+    // "décale à 18 h" names an hour; nobody moves a dinner by so much.
+    (!said_at || span < LONGEST_MOVE || s.amount(at)?.unit() != Some(Unit::Hour)).then_some(())?;
     match (earlier, later) {
         (true, _) => Some(-span),
         (false, true) => Some(span),

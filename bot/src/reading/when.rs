@@ -407,16 +407,17 @@ impl Clock<'_> {
         {
             // `17 h`, `17h30`: an hour only where it is said to be one, or too long to be a span beside a day.
             let minutes = amount.span()?.num_minutes();
+            let (hour, minute) = (u32::try_from(minutes / 60).ok()?, u32::try_from(minutes % 60).ok()?);
+            let beyond = Some(at + 1).filter(|_| minute == 0).and_then(|behind| self.beyond(hour, behind));
+            // "sept heures moins le quart" is no span, whatever stands before it.
+            let said = said || beyond.is_some() && s.is(at + 1, "minus");
             let least = if beside_day { 10 * 60 } else { 13 * 60 };
             if !said && (minutes < least || !beside_day && !raw.starts_with(|c: char| c.is_ascii_digit())) {
                 return None;
             }
-            let (hour, minute) = (u32::try_from(minutes / 60).ok()?, u32::try_from(minutes % 60).ok()?);
-            let (hour, minute, last) = Some((hour, at + 1))
-                .filter(|_| minute == 0)
-                .and_then(|(hour, behind)| self.beyond(hour, behind))
-                .unwrap_or((hour, minute, at));
-            return (hour <= 24).then_some((hour % 24, minute, last, Written::Bare));
+            let (hour, minute, last) = beyond.unwrap_or((hour, minute, at));
+            let written = if last > at { Written::Clock } else { Written::Bare };
+            return (hour <= 24).then_some((hour % 24, minute, last, written));
         }
         if let Some((hour, minute)) = raw.split_once('.').filter(|(_, m)| m.len() == 2) {
             let (hour, minute): (u32, u32) = (hour.parse().ok()?, minute.parse().ok()?);

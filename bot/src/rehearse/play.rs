@@ -6,6 +6,7 @@ use super::script::{Act, Event, Script};
 use super::transcript::Transcript;
 use crate::book::{BookError, SledBook};
 use crate::engine::{DecideFn, Engine};
+use crate::reading::fold;
 use crate::room::state::Taste;
 use crate::terminal::{Shown, Stage};
 use crate::words::{Arg, Text, Voice};
@@ -118,9 +119,9 @@ fn happen(stage: &mut Stage, event: &Event, out: &mut Transcript<'_>) -> Result<
 
 /// The newest message that has the button, and the button's place there.
 fn find(stage: &Stage, name: &str, private: bool, label: &str) -> Option<(Shown, usize)> {
-    let wanted = label.to_lowercase();
+    let wanted = fold(label);
     stage.pressable(name, private).find_map(|shown| {
-        let place = shown.buttons.iter().position(|button| button.label.to_lowercase() == wanted)?;
+        let place = shown.buttons.iter().position(|button| fold(&button.label) == wanted)?;
         Some((shown.clone(), place))
     })
 }

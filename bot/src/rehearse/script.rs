@@ -51,7 +51,7 @@ pub enum Act {
         name: String,
         /// On a message in the private chat with the bot.
         private: bool,
-        /// Its label, in any case.
+        /// Its label, in any case, accents or none, with plain blanks and apostrophes.
         label: String,
     },
     /// Nothing: the clock runs to here.

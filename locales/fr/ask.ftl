@@ -1,0 +1,271 @@
+### Réponses aux questions rapides. Quantités, températures et durées arrivent déjà écrites.
+### D'abord la réponse, puis ce à quoi il faut veiller ; chaque ligne tient seule.
+
+ask-unknown = Je n’arrive pas à lire une question là-dedans. Demande-moi le sel (2 c. à soupe de sel fin en sel casher en flocons), les temps (combien de temps pour décongeler 6,5 kg), les portions (quelle taille pour 11 personnes), la sécurité (70 °C pendant 2 minutes, c’est sûr ?) ou les unités (325 °F en °C).
+ask-no-amount = Ce n’est pas une quantité. Donne-m’en une au-dessus de zéro, par exemple 2 c. à soupe.
+ask-no-span = Il me faut une durée avec laquelle compter, par exemple 24 h.
+ask-no-mark = Aucun four à gaz n’a ce repère (gas mark). Ça va de ¼, ½ et 1 à 10, soit de 107 à 260 °C.
+ask-no-temperature = Ce n’est pas une température. Par exemple : 325 °F en °C.
+ask-no-substance = Des cuillères au poids, ça dépend de ce qu’il y a dedans. Je connais le sel et le beurre : 2 c. à soupe de sel fin en grammes.
+ask-no-serving = Ce n’est pas une portion de cette volaille. Par exemple : sodium dans une dinde de 6,5 kg pour 11 personnes.
+ask-impossible = C’est impossible : { $reason }.
+
+# Ce qui est demandé en retour. La réponse se met derrière la question.
+ask-back-mass = Elle pèse combien ? Par exemple : 6,5 kg.
+ask-back-how-much = Combien ({ $salt }) ? Par exemple : 2 c. à soupe.
+ask-back-kosher = Quel sel casher ? Le gros pèse presque le double des flocons par cuillère.
+ask-back-own-salt = Je ne connais pas encore ton sel. Lis-moi le paquet, par exemple : mon sel : 1/4 c. à café fait 0,7 g.
+ask-back-water = Combien d’eau, ou quel poids de volaille ? Par exemple : 4 litres, ou 6,5 kg.
+ask-back-scale = { $n } en °F ou en °C ? Ça change tout.
+ask-back-how-long-out = Combien de temps hors du frigo ? Par exemple : 3 heures.
+ask-back-fuel-time = Pour combien de temps ? Par exemple : 4 h.
+ask-back-hours-3 = 3 heures
+ask-back-hours-5 = 5 heures
+ask-fahrenheit = °F
+ask-celsius = °C
+
+# Des noms dans des phrases.
+ask-kind-turkey = dinde
+ask-kind-turkey-breast = poitrine de dinde
+ask-kind-chicken = poulet
+ask-kind-capon = chapon
+ask-kind-duck = canard
+ask-kind-goose = oie
+ask-bird = { $condition ->
+    [frozen] { $kind } de { $mass }, du congélateur
+    [part-thawed] { $kind } de { $mass }, encore de la glace dedans
+   *[fresh] { $kind } de { $mass }
+}
+ask-salt-table = sel fin
+ask-salt-fine-sea = sel de mer fin
+ask-salt-pickling = sel à conserves
+ask-salt-flake-kosher = sel casher en flocons
+ask-salt-coarse-kosher = gros sel casher
+ask-salt-coarse-sea = gros sel de mer
+ask-salt-own = ton sel
+ask-food-raw-whole = Volaille crue
+ask-food-raw-pieces = Morceaux crus
+ask-food-raw-duck-or-goose = Canard ou oie crus
+ask-food-giblets = Abats crus
+ask-food-leftovers = Volaille cuite et restes
+ask-food-cooked-pieces = Tranches cuites
+ask-food-cooked-in-gravy = Volaille cuite en sauce
+ask-food-gravy = Sauce et bouillon
+ask-food-stuffing = Farce cuite
+ask-food-stuffing-and-gravy = Farce et sauce
+ask-food-soup = Soupe et ragoût
+
+ask-seconds = { $n } s
+ask-minutes = { $n } min
+ask-amount = { $unit ->
+    [milligram] { $n } mg
+    [gram] { $n } g
+    [kilogram] { $n } kg
+    [pound] { $n } lb
+    [ounce] { $n } oz
+    [stick] { $n ->
+        [one] { $n } bâton de beurre
+       *[other] { $n } bâtons de beurre
+    }
+    [pinch] { $n ->
+        [one] { $n } pincée
+       *[other] { $n } pincées
+    }
+    [second] { $n } s
+    [minute] { $n } min
+    [hour] { $n } h
+    [day] { $n ->
+        [one] { $n } jour
+       *[other] { $n } jours
+    }
+    [teaspoon] { $n } c. à café
+    [tablespoon] { $n } c. à soupe
+    [cup] { $n ->
+        [one] { $n } tasse
+       *[other] { $n } tasses
+    }
+    [fluid-ounce] { $n } fl oz
+    [pint] { $n } pt
+    [quart] { $n } qt
+    [gallon] { $n } gal
+    [milliliter] { $n } ml
+    [liter] { $n } l
+    [fahrenheit] { $n } °F
+    [celsius] { $n } °C
+    [gas-mark] gas mark { $n }
+   *[other] { $n }
+}
+
+# ---- sel
+ask-salt-convert = { $given } de { $from } = { $volume } de { $to } ({ $mass }).
+ask-salt-rule-holds = Règle des cuisiniers : { $rule } % du volume. Au poids, c’est { $mass } %, donc la règle va bien.
+ask-salt-rule-fails = Règle des cuisiniers : { $rule } % du volume. Au poids, c’est { $mass } % ; je suis le poids.
+ask-salt-weighs = { $volume } de { $salt } = { $mass }.
+ask-dose = { $bird } : { $volume } de { $salt } en tout ({ $mass }, { $strength ->
+    [light] dose légère
+    [bold] dose forte
+   *[usual] la dose habituelle
+}).
+ask-dose-shares = Répartition : { $shares }.
+ask-dose-share = { $place ->
+    [cavity] { $volume } dans la carcasse
+    [bone-side] { $volume } côté os
+    [breast] { $count ->
+        [one] { $volume } sous la peau de la poitrine
+       *[other] { $volume } sur chaque poitrine
+    }
+    [thigh] { $volume } sur chaque cuisse
+    [drumstick] { $volume } sur chaque pilon
+   *[skin] { $volume } sur la peau
+}
+ask-dose-skin = Pour la peau, mélange-le avec autant de poivre et, pour qu’elle croustille, de levure chimique (poudre à pâte).
+ask-dose-per-lb = { $volume } de { $salt } par livre de volaille ({ $mass }), puis 24 h ou plus au frigo.
+ask-dose-per-kg = { $volume } de { $salt } par kilo de volaille ({ $mass }), puis 24 h ou plus au frigo.
+ask-spoon-weights = Poids de { $volume } : { $weights }.
+ask-spoon-weight = { $mass } de { $salt }
+ask-dose-rest = Puis 24 h ou plus au frigo, sans couvrir ; { $longest } au plus.
+ask-dose-none = { $percent } % de saumure ajoutée : c’est déjà salé à l’emballage. N’ajoute pas de sel, pas de saumure.
+ask-dose-light = Il y a { $percent } % de saumure ajoutée dedans, alors la dose est légère.
+ask-brine = Saumure à { $percent } % : { $mass } de sel dans { $water } d’eau. Ça fait { $volume } de { $salt }.
+ask-brine-strength = { $given } %, c’est plus que l’eau froide ne peut en dissoudre, ou rien du tout. Au-dessus de 0 et jusqu’à { $high } %, par exemple : saumure à 6 % pour 4 litres.
+ask-brine-other = Pour cent de la saumure entière ; par rapport à l’eau seule, c’est { $percent } %.
+ask-brine-time = Il faut { $time }, dans une marmite de { $vessel }.
+ask-brine-usual = { $time } pour des volailles de { $low } à { $high }.
+ask-brine-cold = Volaille et saumure restent à { $cold } ou moins, 48 h au plus.
+ask-depth = Après { $rest } au frigo, le sel est à environ { $depth } mm de profondeur ({ $low } à { $high }).
+ask-depth-pork = C’est là qu’un dixième du sel de la surface est arrivé. Mesuré dans du porc ; personne ne l’a publié pour la dinde.
+ask-sodium = { $bird } avec le sel habituel, { $who } : environ { $expected } mg de sodium ({ $low } à { $high }).
+ask-sodium-one-of = { $people ->
+    [one] une personne mange tout
+   *[other] une portion sur { $people }
+}
+ask-sodium-grams = { $mass } de viande cuite
+ask-sodium-day = C’est { $low } à { $high } % des { $daily } mg d’une journée.
+ask-sodium-care = Une estimation : si le sodium compte pour ta santé, demande à ton médecin.
+ask-own = Ton sel : { $teaspoon } la c. à café, { $tablespoon } la c. à soupe.
+ask-own-not-plain = Sodium et poids ne vont pas avec du sel pur. Vérifie l’étiquette, par exemple : mon sel : 1/4 c. à café a 280 mg de sodium.
+ask-own-density = Aucun sel n’est si léger ni si lourd : une c. à café pèse de 1,5 à 8 g. Vérifie la cuillère, par exemple : mon sel : 1/4 c. à café fait 0,7 g.
+
+# ---- la volaille
+ask-thaw = { $bird } : { $fridge } au frigo, ou { $water } dans l’eau froide changée toutes les { $every }.
+ask-fridge-warm = Ton frigo est à { $at } : au-dessus de { $cold }, rien de tout ça ne tient. Règle-le plus froid, et vérifie avant d’y mettre la volaille.
+ask-thaw-care = Décongelée au frigo, elle se garde { $keeps } ; décongelée dans l’eau, cuis-la tout de suite. Jamais sur le plan de travail.
+ask-roast = { $bird }, { $cooker ->
+    [fan-oven] four à chaleur tournante
+    [smoker] fumoir
+   *[oven] four
+} à { $setting } : { $time }, le plus probable { $middle }.
+ask-roast-done = C’est cuit selon le thermomètre, pas selon l’horloge : { $target } dans la poitrine, la cuisse et l’aile.
+ask-roast-practice = Une partie vient de la pratique des cuisiniers, pas d’une table publiée.
+ask-bird-for = { $people ->
+    [one] Une personne : { $kind }, { $low } à { $high }.
+   *[other] { $people } personnes : { $kind }, { $low } à { $high }.
+}
+ask-bird-for-exactly = { $people ->
+    [one] Une personne : { $kind }, { $low }.
+   *[other] { $people } personnes : { $kind }, { $low }.
+}
+ask-portion = { $kind } : { $low } à { $high } par personne, comme à l’achat, os compris.
+ask-bird-for-several = Mieux vaut { $birds } volailles de { $low } à { $high } chacune.
+ask-bird-for-leftovers = Pour avoir des restes, prends un quart à la moitié en plus.
+ask-people-for = { $bird } : pour { $low } à { $high } personnes, ou { $some } avec des restes.
+ask-fuel = { $fuel ->
+    [charcoal] Charbon
+    [propane] Propane
+   *[pellets] Granulés
+} pour { $span } à environ 163 °C : { $low } à { $high }. Pratique des cuisiniers, pas une table ; prévois moitié plus en réserve.
+ask-fuel-bottle = Une bouteille pleine contient { $bottle }.
+ask-fuel-care = Dehors seulement, jamais dans une maison, un garage ou une tente.
+
+# ---- sécurité
+ask-lethality-enough = Oui, d’après la table : { $at } à l’endroit le plus froid demande { $needed }, tu as tenu { $held }.
+ask-lethality-not-yet = Pas encore : { $at } à l’endroit le plus froid demande { $needed }. Encore { $missing }.
+ask-lethality-never = Non. Sous { $first }, aucune durée connue ne suffit. Continue la cuisson jusqu’à { $kitchen }.
+ask-lethality-instant = Oui : à { $at } à l’endroit le plus froid, c’est sûr tout de suite.
+ask-lethality-time = { $at } doit tenir { $needed } à l’endroit le plus froid.
+ask-lethality-care = Pour la viande, avec un thermomètre vérifié ; pas pour la farce. Les autorités sanitaires disent aux cuisines { $kitchen } partout : dans le doute, c’est ça qui compte.
+ask-safe = { $target } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile.
+ask-safe-held = { $target } pendant { $hold } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile.
+ask-safe-stuffing = La farce : { $target } en son milieu, dans la volaille ou à côté.
+ask-safe-where = Garde la pointe loin de l’os. La couleur et un jus clair ne prouvent rien.
+ask-out-fine = { $out } hors du frigo, ça va encore. Il reste { $left } : ensuite, c’est mangé, au frigo ou à la poubelle.
+ask-out-if-cool = Ça vaut jusqu’à { $air } autour ; plus chaud, c’est une heure en tout.
+ask-out-limit = Deux heures hors du frigo en tout, une seule au-dessus de { $air }. Ensuite, poubelle.
+ask-out-discard = À la poubelle : { $out } hors du frigo, et la limite est { $limit }.
+ask-out-why = Réchauffer ne rend pas ça sûr : certaines toxines restent.
+ask-keeps = { $food } : { $days } au frigo.
+ask-keeps-still = { $age }, c’est dans la limite. { $food } : { $days } au frigo.
+ask-keeps-over = À la poubelle : { $age }, c’est trop vieux. { $food } : { $days } au frigo.
+ask-days = { $n ->
+    [one] { $n } jour
+   *[other] { $n } jours
+}
+ask-days-range = { $low } à { $high } jours
+ask-months = { $n ->
+    [one] { $n } mois
+   *[other] { $n } mois
+}
+ask-months-range = { $low } à { $high } mois
+ask-keeps-care = Le frigo à { $cold } ou moins. Si l’aspect ou l’odeur est bizarre, poubelle.
+ask-keeps-frozen = { $food } : { $months } au congélateur pour la qualité. Bien congelé, ça reste sûr.
+ask-keeps-unknown = { $food } : je ne connais pas de durée publiée. Prudence : deux heures hors du frigo au plus.
+ask-cooling = Au frigo dans les { $limit } après la cuisson, chaud c’est bien, dans des plats peu profonds, la viande détachée de l’os.
+ask-cooling-marks = De { $from } à { $middle } en moins de 2 h, jusqu’à { $cold } en moins de 6 h en tout.
+ask-reheat = Réchauffe à { $target } partout.
+ask-reheat-gravy = Porte la sauce à gros bouillons.
+ask-reheat-care = À couvert, avec un peu de bouillon. Pas à la mijoteuse.
+ask-reheat-once = Au Royaume-Uni : on ne réchauffe qu’une fois.
+ask-refreeze = Décongelée au frigo, elle peut être recongelée, crue ou cuite. Décongelée dans l’eau ou au micro-ondes, cuis-la d’abord.
+ask-refreeze-out = Pas si elle est restée sortie plus de deux heures.
+ask-colour = La couleur et un jus clair ne prouvent rien, rosé ou pas. C’est le thermomètre qui décide :
+ask-stand = Laisse reposer { $least } ou plus avant de découper, couvert sans serrer. La température monte encore d’abord, puis redescend.
+ask-oven-low = Non : la volaille veut un four à { $limit } ou plus, disent les autorités sanitaires.
+ask-oven = Règle le four à { $limit } ou plus : c’est ce que disent les autorités sanitaires pour la volaille.
+ask-oven-smoker = Un fumoir tourne entre { $low } et { $high }, avec une volaille décongelée à cœur.
+ask-hold = Garde à { $hot } ou plus ; en dessous, { $limit } au plus, puis au frigo.
+ask-wash = Non, ne la lave pas : chez ceux qui l’ont fait, { $share } % avaient ensuite des bactéries dans l’évier. Éponge-la, lave-toi les mains 20 s.
+ask-counter-thaw = Jamais sur le plan de travail, ni dans l’eau tiède : l’extérieur s’abîme pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every }.
+ask-stuffing = Le plus sûr : la cuire à côté de la volaille. Dedans : sans tasser, juste avant la cuisson, et pas dans une volaille congelée, fumée ou frite.
+ask-stuffing-target = Son milieu doit atteindre { $target } aussi.
+ask-fry-frozen = Non : ne fais jamais frire une volaille congelée, même en partie. L’huile déborde et prend feu. Décongèle-la d’abord à cœur.
+ask-fry-stuffed = Non : ne fais jamais frire une volaille farcie.
+ask-fry-heavy = Non : { $given }, c’est trop pour une friteuse. Jusqu’à 5,4 kg.
+ask-fry-time = { $mass } : environ { $time } à 177 °C ; c’est cuit à { $target } partout.
+ask-fry = Friture : dehors, à 3 m ou plus de la maison, huile à 177 °C, 7 à 11 min par kilo, pas de volaille de plus de 5,4 kg.
+ask-fry-care = Décongelée à cœur et sèche, jamais farcie : l’eau fait déborder l’huile. Trouve d’abord le niveau d’huile avec de l’eau, ne la laisse jamais seule, garde un extincteur à poudre sous la main.
+ask-charcoal = Jamais à l’intérieur, dans un garage, une tente ou sous un auvent. Le monoxyde de carbone tue et ne sent rien. Un barbecue encore tiède reste dehors aussi.
+
+ask-stuff-ahead = Non : farcis-la juste avant la cuisson, et sans tasser. Tu peux avoir les ingrédients secs et humides prêts au frigo, à part. Son milieu doit atteindre { $target }.
+
+# ---- habitudes, et ce qui a mal tourné
+ask-fridge = { $cold } ou moins, avec un thermomètre dedans.
+ask-baste = Pas besoin. Chaque ouverture du four coûte du temps, et une peau mouillée ne croustille pas.
+ask-kosher-bird = Une volaille casher est déjà salée : pas de saumure, et pas de sel en plus sans goûter d’abord.
+ask-thermometer = Au plus épais de la poitrine, au plus profond de la cuisse, à l’articulation de l’aile ; la pointe au milieu de la chair, loin de l’os. { $target } partout.
+ask-garage-thaw = Seulement s’il y a fait { $cold } ou moins tout du long, au thermomètre. Si tu n’en sais rien, poubelle : la cuisson n’y change rien.
+ask-oven-down = Laisse la porte fermée. Si la chaleur ne revient pas vite, déplace la volaille : un autre four, celui d’un voisin, un barbecue à couvercle dehors. Si elle n’était pas encore à cuire, retour au frigo.
+ask-oven-down-care = Ne t’arrête pas à moitié pour finir plus tard. Tiède mais sous { $hot } plus de { $limit } en tout : à la poubelle.
+ask-still-frozen = Dans l’eau froide maintenant, dans un sac bien fermé, de l’eau fraîche toutes les { $every } : un peu plus d’1 h par kilo encore gelé. Puis cuis-la tout de suite.
+ask-still-frozen-cook = Ou cuis-la telle quelle, sans farce, au four, pas au fumoir ni en friteuse : jusqu’à moitié plus longtemps. Retire les abats dès qu’ils se détachent. { $target } partout.
+ask-too-fast = Baisse le four, pas sous { $oven }, et pose du papier alu dessus. { $target } partout, c’est cuit : ensuite, garde à couvert à { $hot } ou plus.
+ask-too-slow = Four à { $oven } ou un peu plus, porte fermée. Si ça presse, détache cuisses et poitrine et cuis les morceaux. Mieux vaut servir tard que sous { $target }.
+ask-stuffing-for = { $people ->
+    [one] Farce pour une personne : { $low } à { $high }.
+   *[other] Farce pour { $people } : { $low } à { $high }. Ce qui n’entre pas sans tasser dans la volaille cuit à côté.
+}
+ask-gravy-for = { $people ->
+    [one] Sauce pour une personne : { $low } à { $high }.
+   *[other] Sauce pour { $people } : { $low } à { $high }.
+}
+
+# ---- unités
+ask-convert = { $given } = { $result }.
+
+# ---- pourquoi : d'où vient un chiffre. Les titres restent comme ils ont été imprimés.
+ask-source-seen = { $publisher } : { $title }
+ask-source-seen-secondary = { $publisher } : { $title } (cité ailleurs)
+ask-source-common-practice = Pratique courante, sans source : { $title }
+ask-source-from-memory = De mémoire, pas retrouvé imprimé : { $publisher }, { $title }
+ask-source-derived = Calculé d’après { $publisher } : { $title }
+
+ask-span = { $span }

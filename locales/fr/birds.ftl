@@ -1,0 +1,53 @@
+# Plusieurs volailles dans une discussion. $bird : comment on appelle l'une d'elles (« Dinde (Léa) »), $birds : une liste.
+
+birds-whose = { $kind ->
+    [turkey-breast] { $own ->
+        [yes] La poitrine de dinde
+       *[no] Poitrine de dinde ({ $name })
+    }
+    [chicken] { $own ->
+        [yes] Le poulet
+       *[no] Poulet ({ $name })
+    }
+    [capon] { $own ->
+        [yes] Le chapon
+       *[no] Chapon ({ $name })
+    }
+    [duck] { $own ->
+        [yes] Le canard
+       *[no] Canard ({ $name })
+    }
+    [goose] { $own ->
+        [yes] L’oie
+       *[no] Oie ({ $name })
+    }
+   *[turkey] { $own ->
+        [yes] La dinde
+       *[no] Dinde ({ $name })
+    }
+}
+birds-where = { $bird } { $cooker ->
+    [smoker] au fumoir
+    [fan-oven] au four à chaleur tournante
+   *[oven] au four
+}
+birds-heavy = { $bird }, { $mass }
+birds-number = { $bird }, nº { $number }
+birds-of = { $bird } : { $what }
+
+birds-standing = Déjà prévu ici : { $birds }. { $replaces ->
+    [yes] C’est une volaille de plus, ou elle prend la place ?
+   *[no] C’est une volaille de plus ?
+}
+birds-full = Déjà prévu ici : { $birds }. Je ne peux pas en suivre plus dans une discussion{ $replaces ->
+    [yes] {" "}; celle-ci ne pourrait que prendre une place.
+   *[no] .
+}
+birds-button-beside = Une volaille de plus
+birds-button-instead = Remplacer : { $bird }
+birds-most = { $most } volailles dans une discussion, c’est tout ce que je peux suivre. Arrêtes-en une avec /stop.
+birds-beside = Aussi dans cette discussion : { $birds }.
+
+birds-which = Quelle volaille ? « { $text } »
+birds-each = Une volaille à la fois : envoie les chiffres de l’une, puis ceux de l’autre.
+birds-which-gone = Je n’ai plus ce que tu as dit. Redis-le, avec le nom de la volaille ?

@@ -1,0 +1,103 @@
+### Pendant la cuisson : la prévision en une ligne, ce qui a paru faux, les alarmes, et comment ça a fini. Se lit les mains mouillées.
+
+cook-line = Vers <b>{ $about }</b>, entre { $from } et { $to } ; { $standing ->
+    [spare] { $span } de marge ;{" "}
+    [tight] c’est juste, à sortir avant { $latest } ;{" "}
+    [late] { $span } trop tard pour le repas ;{" "}
+   *[ahead] {""}
+}regarde encore à { $look }.
+cook-endless = Au mieux vers <b>{ $about }</b>, à partir de { $from } ; à cette chaleur ça peut aller bien au-delà de { $to } ; { $standing ->
+    [spare] { $span } de marge ;{" "}
+    [tight] c’est juste, à sortir avant { $latest } ;{" "}
+    [late] { $span } trop tard pour le repas ;{" "}
+   *[ahead] {""}
+}regarde encore à { $look }.
+cook-done = { $target } là où tu as mesuré : à sortir dès que le plus profond de l’aile y est aussi.
+cook-spot = { $spot ->
+    [breast] Poitrine
+   *[thigh] Cuisse
+} : { $reached ->
+    [yes] c’est bon.
+   *[no] { $now } maintenant, vers { $about }.
+}
+cook-decades = D’après les tables publiées, chaleur et temps suffisent déjà là où tu mesures. Le repère reste { $target } : d’autres endroits sont peut-être plus froids.
+
+cook-in-time-again = Ça colle de nouveau pour le repas.
+cook-late-choices = On peut décaler le repas, ou :
+cook-late-hotter = • Chaleur à { $setting } : ça pourrait donner vers { $about }. Ensuite, dis-moi ce que marque l’air.
+cook-late-carve = • Détache cuisses et poitrines et finis-les sur une plaque dans un four chaud, chaque morceau à { $target } : les morceaux vont bien plus vite. D’une chaleur à l’autre, sans pause.
+cook-button-dinner = Repas { $at }
+cook-button-hotter = Chaleur à { $setting }
+cook-hotter = Le plan dit { $setting } maintenant. Monte, et envoie-moi dans 20 minutes ce que marque l’air.
+cook-early = { $done ->
+    [yes] C’est bien avant { $dinner }.
+   *[no] C’est bien avant le repas ({ $dinner }).
+} À garder au chaud : bien emballé, au four tiède ou dans une glacière sèche, et le thermomètre doit continuer à marquer { $hot }. Plus froid, il faut manger ou mettre au frigo avant { $until }. Ou alors découper, refroidir dans des plats peu profonds, et réchauffer à { $target }.
+
+cook-suspect-odd = { $spot ->
+    [breast] Poitrine
+    [thigh] Cuisse
+   *[pit] Air
+} à { $given } ? { $slip ->
+    [was-celsius] Si c’étaient des °C, ça fait { $meant }.
+    [was-fahrenheit] Si c’étaient des °F, ça fait { $meant }.
+   *[digit] { $meant } irait mieux.
+}
+cook-suspect-impossible = { $spot ->
+    [breast] Poitrine
+    [thigh] Cuisse
+   *[pit] Air
+} à { $given } ? Celle-là, je n’y crois pas.
+cook-suspect-ask = Pas compté. C’est vraiment ce que ça marque ?
+cook-suspect-meant = C’est { $parts }
+cook-suspect-dropped = Laissé de côté. Renvoie ce que ça marque maintenant.
+
+cook-alarm-fire = { $cooker ->
+    [smoker] <b>Le feu est en train de mourir :</b> air à { $pit }, et ça ne remonte pas. Du combustible et de l’air tout de suite, couvercle fermé. Redis-moi l’air dans 15 minutes.
+   *[oven] <b>Le four perd sa chaleur :</b> { $pit } pour un réglage à { $setting }. Il est allumé, la porte fermée ? Dis-moi ce qu’il marque dans 15 minutes.
+}
+cook-alarm-hot = { $cooker ->
+    [smoker] Le feu s’emballe : { $pit } au lieu de { $setting }. Ferme un peu les arrivées d’air ; papier alu sur ce qui dore trop vite.
+   *[oven] Le four chauffe trop : { $pit } au lieu de { $setting }. Baisse-le ; papier alu sur ce qui dore trop vite.
+}
+cook-alarm-moved = { $spot ->
+    [breast] La mesure de la poitrine a fait un saut. La sonde est toujours au plus épais, loin de l’os ?
+    [thigh] La mesure de la cuisse a fait un saut. La sonde est toujours au plus profond de la cuisse, loin de l’os ?
+   *[pit] La mesure de l’air a fait un saut. Le thermomètre a bougé ?
+} Remets tout en place et envoie-moi ce que ça marque.
+cook-alarm-apart = { $apart } d’écart entre poitrine et cuisse. L’une des sondes est mal placée : vérifie les deux, loin de l’os et pas dans le creux de la carcasse.
+cook-alarm-stalled = { $spot ->
+    [breast] La poitrine
+   *[thigh] La cuisse
+} marque { $at } depuis { $since }. { $low ->
+    [yes] Dans un fumoir doux, c’est peut-être le plateau : la peau transpire aussi vite qu’elle chauffe. Plus de chaleur y met fin.
+   *[no] La sonde est bien à sa place ? Un second thermomètre le dira.
+}
+cook-alarm-zone = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. Sous { $hot }, les bactéries se multiplient : remonte la chaleur tout de suite, ou passe tout au four. Deux heures comme ça, c’est la limite.
+cook-alarm-zone-over = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. La limite de deux heures est passée. Moi, je ne servirais pas ça.
+cook-alarm-hold = Sortie de cuisson depuis { $off }. Mesure : { $hot } ou plus, ça peut attendre. Moins, il faut manger ou mettre au frigo avant { $until }.
+
+cook-after = À { $when } j’avais dit vers { $about } ({ $from } à { $to }) ; sortie à { $off }.
+
+cook-chart = { $what ->
+    [breast] Poitrine
+    [thigh] Cuisse
+    [pit] Air
+    [dinner] Repas
+   *[done] Cuit vers
+}
+cook-chart-number = { $number }
+
+cook-log-noted = { $count ->
+    [one] { $name } : une mesure, { $from }.
+   *[other] { $name } : { $count } mesures, { $from } à { $to }.
+}
+cook-log-nothing = Rien de neuf dedans depuis la mise à cuire, { $on }.
+cook-log-not-on = La volaille cuit depuis quand ? Dis-moi ça d’abord, puis renvoie le relevé.
+cook-log-full = Je garde { $most } mesures par volaille, et c’est plein. À partir de maintenant, lis le thermomètre toi-même : { $target } partout.
+cook-log-large = Ce fichier est trop gros : 2 Mo au plus. Réduis le relevé à cette cuisson.
+cook-log-lost = Je n’ai pas pu récupérer ce fichier. Renvoie-le.
+cook-odd = { $count ->
+    [one] Une mesure est impossible ; elle ne compte pas.
+   *[other] { $count } mesures sont impossibles ; elles ne comptent pas.
+}

@@ -1,0 +1,14 @@
+# Les plats à côté de la volaille.
+dish-added = Ajouté : { $what }, { $when }.
+dish-hot-through = { $target } au milieu avant d’y goûter.
+dish-removed = Retiré du plan : { $name }.
+dish-none = Il n’y a aucun plat au plan.
+dish-unknown = Pas de { $name } au plan. Il y a : { $known }.
+dish-name = { $name }
+dish-stays = Ça ne marche pas pour l’instant. Rien n’a changé.
+dish-no-plan = D’abord la volaille : raconte-moi le repas avec /plan, puis le reste de la table.
+dish-no-name = C’est quoi, et combien de temps ? Comme ceci : /plan ajoute farce au four 45 min à 190
+dish-no-time = Combien de temps ({ $name }) ? Comme ceci : /plan ajoute { $name } au four 45 min à 190
+dish-time = { $name } : de 1 min à 12 h.
+dish-setting = { $setting }, ce n’est pas un réglage pour un plat : de { $low } à { $high }.
+dish-too-many = Ça fait déjà { $most } plats. Enlèves-en un d’abord : /plan enlève …

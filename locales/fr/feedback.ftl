@@ -1,0 +1,23 @@
+# Comment c'était, et ce qu'on en fait la prochaine fois.
+feedback-ask = C’était comment ? Trois touches, pour la prochaine fois.
+feedback-button-salt-little = Pas assez salé
+feedback-button-salt-right = Sel parfait
+feedback-button-salt-much = Trop salé
+feedback-button-meat-dry = Sec
+feedback-button-meat-right = Juste à point
+feedback-button-meat-underdone = Pas assez cuit
+feedback-button-time-early = Prêt trop tôt
+feedback-button-time-right = À l’heure
+feedback-button-time-late = En retard
+feedback-word-salt-little = pas assez salé
+feedback-word-salt-much = trop salé
+feedback-word-meat-dry = un peu sec
+feedback-word-meat-underdone = pas assez cuit
+feedback-word-time-early = prêt trop tôt
+feedback-word-time-late = en retard
+feedback-word-all-right = tout comme il faut
+feedback-noted = Noté pour la prochaine fois : { $notes }.
+feedback-last-time = La dernière fois : { $notes }.
+feedback-button-less-salt = Moins de sel
+feedback-button-more-salt = Plus de sel
+feedback-button-leftovers = J’ai les restes

@@ -1,0 +1,426 @@
+### La conversation : prévoir, le tableau, les tâches, les réglages. Court comme un SMS ; ça se lit les mains mouillées.
+
+# ---- boutons
+room-button-accept = Accepter
+room-button-change = Modifier
+room-button-done = C’est fait
+room-button-later = Plus tard
+room-button-skip = Passer
+room-button-take = Je m’en charge
+room-button-undo = Annuler
+room-button-yes = Oui
+room-button-no = Non
+room-button-back = Retour
+room-button-discard = Laisse tomber
+room-button-why = Pourquoi ces heures ?
+room-button-jobs = Répartir les tâches
+
+# ---- début et aide
+room-start = Je tiens le plan d’une volaille entière : de l’achat aux derniers restes. Je fais les calculs de sel, de décongélation et de cuisson, et je t’appelle quand c’est l’heure de quelque chose. On commence par quoi ?
+room-start-group = Bonjour à tous. Je tiens le plan de la volaille : qui fait quoi, et quand. Commencez par <b>/plan</b> et une phrase, comme « /plan dinde congelée de 6,5 kg, repas jeudi à 17 h, 11 personnes, four ». Je ne vois que les commandes, les réponses à mes messages et les boutons.
+room-start-button-plan = Prévoir un repas
+room-start-button-salt = Combien de sel ?
+room-start-button-safe = C’est sûr ?
+room-help-plan = Dis-moi la volaille, le jour et qui vient. Par exemple :
+    « dinde congelée de 6,5 kg, repas jeudi à 17 h, 11 personnes, fumoir à 163 »
+    Ce qui manque, je le demande.
+room-help-salt = Demande comme à un ami. Par exemple :
+    « sel pour une dinde de 5,5 kg »
+    « 2 c. à soupe de sel fin en sel casher en flocons »
+    « mon sel : 1/4 c. à café fait 0,7 g », et ensuite je compte avec le tien.
+room-help-safe = Demande avec les chiffres que tu as. Par exemple :
+    « 70 °C pendant 2 minutes, c’est sûr ? »
+    « dinde sortie depuis 3 heures, c’est bon ? »
+    « combien de temps se gardent les restes ? »
+    Dans le doute, c’est l’autorité sanitaire de ton pays qui a le dernier mot.
+room-help = <b>/plan</b> commencer un plan, ou voir celui qu’il y a
+    <b>/board</b> ce qui vient et qui s’en charge
+    <b>/salt</b> doses et conversions
+    <b>/ask</b> une question rapide
+    <b>/log</b> noter des températures : « poitrine 53, cuisse 61 »
+    <b>/when</b> quand ce sera cuit
+    <b>/move</b> déplacer le repas : « /move 18 h »
+    <b>/take</b> et <b>/drop</b> répartir les tâches
+    <b>/undo</b> annuler le dernier changement
+    <b>/export</b> le plan pour ton agenda, et tout ce que je garde
+    <b>/settings</b> langue, unités, fuseau horaire
+    <b>/stop</b> arrêter le plan, <b>/forget</b> effacer ce que je garde
+room-unread = Je n’ai pas compris. Essaie « dinde congelée de 6,5 kg, repas dimanche à 17 h », une question comme « sel pour une dinde de 5,5 kg », ou /help.
+room-unreadable = Je ne sais lire que du texte. Tu me l’écris ?
+room-no-plan = Pas encore de plan. Commence par une phrase, comme « /plan dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes, four ».
+room-stale = Ce bouton vient d’un plan précédent. /board montre où on en est.
+room-not-yours = C’est à quelqu’un d’autre de répondre.
+room-not-here = Tu n’es pas dans cette discussion, alors je ne peux pas changer son plan.
+room-flooded = Trop d’un coup : j’ai arrêté de lire. Laisse-moi une minute.
+room-need-person = Je ne sais pas qui tu es ici. Écris en ton nom et réessaie.
+room-may-host = C’est à { $name }, à l’origine du plan, ou à un admin de faire ça.
+room-may-not = Il faut être admin de cette discussion pour faire ça.
+
+# ---- une volaille, une chaleur
+room-bird = { $kind ->
+    [turkey-breast] poitrine de dinde
+    [chicken] poulet
+    [capon] chapon
+    [duck] canard
+    [goose] oie
+   *[turkey] dinde
+} { $condition ->
+    [frozen] { $kind ->
+        [chicken] congelé{" "}
+        [capon] congelé{" "}
+        [duck] congelé{" "}
+       *[turkey] congelée{" "}
+    }
+    [part-thawed] { $kind ->
+        [chicken] à moitié décongelé{" "}
+        [capon] à moitié décongelé{" "}
+        [duck] à moitié décongelé{" "}
+       *[turkey] à moitié décongelée{" "}
+    }
+   *[fresh] {""}
+}de { $mass }{ $form ->
+    [stuffed] { $kind ->
+        [chicken] , farci
+        [capon] , farci
+        [duck] , farci
+       *[turkey] , farcie
+    }
+    [flat] , en crapaudine
+    [pieces] , en morceaux
+   *[whole] {""}
+}
+room-heat = { $cooker ->
+    [fan-oven] four à chaleur tournante à { $setting }
+    [smoker] fumoir à { $setting }
+   *[oven] four à { $setting }
+}
+
+# ---- demander ce qui manque
+room-known = Pour l’instant : { $parts }.
+room-known-mass = { $mass }
+room-known-bird = { $kind ->
+    [turkey-breast] poitrine de dinde
+    [chicken] poulet
+    [capon] chapon
+    [duck] canard
+    [goose] oie
+   *[turkey] dinde
+}{ $condition ->
+    [frozen] { $kind ->
+        [chicken] {" "}congelé
+        [capon] {" "}congelé
+        [duck] {" "}congelé
+       *[turkey] {" "}congelée
+    }
+    [part-thawed] { $kind ->
+        [chicken] {" "}à moitié décongelé
+        [capon] {" "}à moitié décongelé
+        [duck] {" "}à moitié décongelé
+       *[turkey] {" "}à moitié décongelée
+    }
+    [fresh] { $kind ->
+        [chicken] {" "}frais
+        [capon] {" "}frais
+        [duck] {" "}frais
+       *[turkey] {" "}fraîche
+    }
+   *[unknown] {""}
+}
+room-known-guests = { $guests ->
+    [one] une personne
+   *[other] { $guests } personnes
+}
+room-known-dinner = repas { $when }
+room-ask-zone = Où est la cuisine ? Une ville ou un fuseau horaire suffit : « Lyon », « Europe/Paris ».
+room-ask-dinner = On mange quand ? Jour et heure : « jeudi à 17 h ».
+room-ask-dinner-hour = On mange à quelle heure ? « 17 h »
+room-ask-dinner-day = Quel jour ? « jeudi », « 25 novembre »
+room-ask-size = Elle pèse combien, ou vous serez combien à table ? « 6,5 kg » ou « 11 personnes »
+room-ask-condition = La volaille est congelée ?
+room-ask-cooker = Tu la cuis dans quoi ?
+room-ask-drive = Combien de temps de route ?
+room-ask-change = Qu’est-ce qui doit changer ? Touche une option, ou dis-le : « repas 18 h », « 7 kg », « 14 personnes ».
+room-condition-frozen = Congelée
+room-condition-fresh = Fraîche ou décongelée
+room-condition-part-thawed = À moitié décongelée
+room-cooker-oven = Four
+room-cooker-fan-oven = Four à chaleur tournante
+room-cooker-smoker = Fumoir
+room-drive-15 = 15 min
+room-drive-30 = 30 min
+room-drive-60 = 1 heure
+room-change-no-salt = Sans sel
+room-change-dry-salt = Salage à sec
+room-change-fridge = Décongeler au frigo
+room-change-cold-water = Décongeler à l’eau froide
+room-change-ahead = Cuire la veille
+room-change-same-day = Cuire le jour même
+room-kept = Le reste ne change pas. { $known }
+room-plan-unread = Je n’ai trouvé ni volaille ni jour dans « { $text } ». Essaie « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ».
+
+# ---- la proposition
+room-proposal-head = <b>{ $bird }</b>{ $guests ->
+    [0] {""}
+    [one] , pour une personne
+   *[other] , pour { $guests }
+}, { $heat }. À table <b>{ $when }</b>.
+room-proposal-size = Ça fait environ { $mass } de volaille pour ta table.
+room-proposal-small = Un peu petit : pour { $guests } personnes, je chercherais { $mass }.
+room-proposal-ready = Fin de cuisson entre { $from } et { $to } ; neuf fois sur dix, avant la deuxième heure.
+room-proposal-need = Il te faut : { $things }.
+room-proposal-first = D’abord : <b>{ $what }</b>, { $when }.
+room-line = { $when } · { $what }
+room-need-salt = { $grams } de sel ({ $spoons } de sel casher en flocons)
+room-accepted = C’est décidé. Je t’appelle quand c’est l’heure de quelque chose.
+room-discarded = D’accord, on oublie.
+
+# ---- pourquoi
+room-why = Pourquoi ces heures :
+room-why-line = <b>{ $what }</b>, { $when } : { $reasons }.
+
+# ---- un souhait impossible
+room-clash = Ça ne peut pas marcher : { $because }.
+room-clash-short = Le temps ne suffit pas : { $because }. Il manque environ { $short }.
+room-clash-instead = <b>Moi, je ferais plutôt : { $change }</b> ({ $cost }).
+room-clash-others = Ou alors :
+room-clash-offers = Ce qui marcherait :
+room-clash-offer = • { $change } : { $cost }
+room-clash-hopeless = Je ne vois aucun moyen sûr d’y arriver à cette heure-là. Un repas plus tard, ou une autre volaille ?
+room-mended = D’accord : { $change }.
+
+# ---- le tableau
+room-board-dinner = <b>Repas { $when }</b>
+room-board-bird = { $bird }, { $heat }
+room-board-next = { $late ->
+    [yes] <b>C’est l’heure : { $what }</b>
+   *[no] <b>Ensuite : { $what }</b>
+}, { $when }{ $who }
+room-board-then = { $when } · { $what }{ $who }
+room-board-who = {" "}– { $name }
+room-board-nobody = {""}
+room-board-more = … et { $count } de plus
+room-board-ready = Fin de cuisson entre { $from } et { $to }
+room-board-done = Fait : { $jobs }
+room-board-done-one = { $what }
+room-board-done-by = { $what } ({ $name })
+room-board-assumed = Je compte comme fait : { $jobs }. Personne ne l’a dit.
+room-board-skipped = sans « { $what } »
+room-pin-how = Je ne peux pas épingler le tableau ici. Si tu le veux en haut, fais de moi un admin qui a le droit d’épingler ; /board le ramène ici à tout moment.
+room-left = { $name } n’est plus là. De nouveau libre : { $jobs }.
+room-board-all-done = Tout est fait. Bon appétit.
+
+# ---- tâches
+room-call-again = Toujours en attente depuis { $since } : { $what }.
+room-call-from = { $what } :
+room-call-name = { $name } :
+room-done = { $what }, { $at }.
+room-done-by = { $what }, { $name }, { $at }.
+room-skipped = Laissé de côté : { $what }.
+room-skipped-by = { $name } laisse de côté : { $what }.
+room-next = Ensuite : { $what }, { $when }.
+room-later = D’accord, je rappelle à { $when }.
+room-taken = C’est pour toi : { $what }, { $when }.
+room-take-yours = C’est déjà à toi.
+room-take-theirs = { $name } s’en charge déjà.
+room-dropped = De nouveau libre : { $what }.
+room-drop-free = Personne ne l’a prise.
+room-skip-theirs = C’est à { $name }. Il faut être cette personne, l’hôte ou un admin pour la laisser de côté.
+room-drop-theirs = C’est à { $name }. Il faut être cette personne, l’hôte ou un admin pour la rendre.
+room-already = C’est déjà réglé.
+room-already-by = { $name } s’en est occupé, { $at }.
+room-jobs = Touches-en une pour la prendre, ou pour la rendre.
+room-jobs-take = { $what }
+room-jobs-drop = { $what } ({ $name })
+room-step-unread = Je ne connais pas de tâche « { $text } » dans ce plan.
+room-missed = Pendant mon absence, c’était l’heure de : { $what }. /board montre ce qui compte encore.
+room-shifts = Ça décale le reste :
+room-shift = { $what } : { $is } (au lieu de { $was })
+
+# ---- le repas se déplace, annuler, la fin
+room-move-how = Repas : { $dinner }. Pour le déplacer : « /move 18 h » ou « /move +45 min ».
+room-move-past = { $when }, c’est déjà passé, on est { $now }. Le repas reste { $dinner }.
+room-move-unread = Je ne lis pas d’heure dans « { $text } ». Essaie « /move 18 h » ou « /move +45 min ». Le repas reste { $dinner }.
+room-move-clash = { $when }, ça ne marche pas. Le repas reste où il était.
+room-moved = Le repas est maintenant <b>{ $when }</b>.
+room-move-already = Le repas est déjà { $when }.
+room-move-already-by = { $name } l’a fait avant : le repas est { $when }.
+# Quelqu'un arrive en retard.
+room-late = Repas { $when } au lieu de { $dinner } ?
+room-late-on = La volaille cuit déjà et sort comme prévu.
+room-late-kept = Le repas reste <b>{ $when }</b>.
+room-late-host = C’est à { $name } ou à un admin de choisir.
+room-button-late-keep = On garde l’heure
+room-undone = Annulé : { $what }.
+room-undone-by = Annulé : { $what } ({ $name }, { $at }).
+room-undone-what = { $change ->
+    [done] « { $step } » fait
+    [skipped] « { $step } » laissé de côté
+    [take] « { $step } » pris
+    [drop] « { $step } » rendu
+    [moved] la nouvelle heure du repas
+    [dish] le changement de plats
+    [logged] la dernière mesure
+   *[other] le changement de plan
+}
+room-undo-nothing = Rien à annuler.
+room-undo-stale = Il s’est passé quelque chose depuis. /undo annule d’abord le plus récent.
+room-undo-gone = C’est déjà annulé.
+room-undo-theirs = C’est { $name } qui a fait le dernier changement. Il faut être cette personne, l’hôte ou un admin pour l’annuler.
+room-undo-late = Je ne peux plus annuler ça. Le plan reste tel quel.
+room-stop-sure = Arrêter le plan ({ $dinner }) ? Je n’appellerais plus.
+room-stopped = Terminé. Je n’appelle plus.
+room-kept-going = Bien, rien ne change.
+room-forget-sure-me = Je garde ton nom, tes réglages, ton sel, des notes sur les repas passés et ce que tu prévois ici avec moi. J’efface tout ?
+room-forget-sure-group = Je garde le plan, les mesures et les réglages de cette discussion. J’efface tout, pour tout le monde ?
+room-forgotten = Effacé.
+
+# ---- mesures
+room-log-how = Dis-moi ce que marquent les thermomètres : « poitrine 53, cuisse 61, air 168 ». L’heure peut suivre : « à 14:05 ».
+room-log-noted = Noté : { $parts }.
+room-log-spot = { $spot ->
+    [breast] poitrine { $temperature }
+    [thigh] cuisse { $temperature }
+    [stuffing] farce { $temperature }
+   *[pit] air { $temperature }
+}
+room-log-on-unsaid = Personne ne m’a dit que la volaille cuit. C’est le cas ?
+room-log-both = { $target } dans les deux. Vérifie aussi le plus profond de l’aile ; si c’est bon là aussi, tu peux tout sortir.
+room-log-thigh-behind = La poitrine y est, la cuisse non. Ça reste jusqu’à ce que la cuisse marque { $target } aussi.
+room-log-breast-behind = La cuisse y est, la poitrine non. Ça reste jusqu’à ce que la poitrine marque { $target } aussi.
+room-log-stuffing-behind = Poitrine et cuisse y sont, la farce non. Ça reste jusqu’à ce que la farce marque { $target } aussi.
+room-log-one-spot = { $target } à un endroit. Vérifie les autres avant de t’y fier : le plus épais de la poitrine, le plus profond de la cuisse et de l’aile.
+room-log-doubt = { $spot ->
+    [breast] Poitrine
+    [thigh] Cuisse
+    [stuffing] Farce
+   *[pit] Air
+} à { $given } ? J’attendrais de { $low } à { $high }, alors je ne l’ai pas noté.{ $celsius ->
+    [yes] {" "}Si c’étaient des °C, écris-le avec un C : « 58C ».
+   *[no] {" "}Regarde encore et renvoie.
+}
+room-log-fell = { $spot ->
+    [breast] Poitrine
+    [thigh] Cuisse
+    [stuffing] Farce
+   *[pit] Air
+} à { $given } ? C’était { $last } avant, et une viande qui cuit ne refroidit pas comme ça. Il manque un chiffre, ou la sonde a bougé ? Je ne l’ai pas noté ; renvoie ce que ça marque maintenant.
+room-when = Fin de cuisson entre { $from } et { $to }. Repas { $dinner }.
+room-when-dinner = Rien ne cuit pour l’instant. Repas { $dinner }.
+
+# ---- réglages
+room-settings-yours = <b>Tes réglages</b>
+room-settings-rooms = <b>Réglages de cette discussion</b>
+room-settings-language = Langue : { $language }
+room-settings-units = Unités : { $units }
+room-settings-spoons = Cuillères : { $spoons }
+room-settings-zone = Fuseau horaire : { $zone } (maintenant { $now })
+room-settings-zone-unset = Fuseau horaire : pas encore choisi
+room-settings-quiet = Heures calmes : { $from } à { $to }
+room-settings-quiet-none = Heures calmes : aucune
+room-settings-button-language = Langue
+room-settings-button-units = Unités
+room-settings-button-spoons = Cuillères
+room-settings-button-zone = Fuseau horaire
+room-settings-button-quiet = Heures calmes
+room-settings-pick-language = Quelle langue ?
+room-settings-pick-units = Quelles unités ?
+room-settings-pick-spoons = Les cuillères et tasses d’où ?
+room-settings-salt = Ton sel : { $weighs } g la c. à café
+room-settings-salt-none = Ton sel : pas encore dit
+room-settings-cooker = Ta cuisson : { $cooker }
+room-settings-cooker-none = Ta cuisson : je demande à chaque fois
+room-settings-fridge = Ton frigo : { $at }
+room-settings-fridge-none = Ton frigo : pas mesuré
+room-settings-button-salt = Mon sel
+room-settings-button-cooker = Ma cuisson
+room-settings-button-fridge = Mon frigo
+room-settings-pick-salt = Dis-moi ce qu’il y a sur le paquet : « mon sel : 1/4 c. à café fait 0,7 g ». Ensuite, je compte avec.
+room-settings-salt-drop = Oublie mon sel
+room-settings-pick-cooker = Dans quoi cuis-tu une volaille d’habitude ? Un plan qui ne dit rien d’autre comptera avec.
+room-settings-cooker-any = Demander à chaque fois
+room-settings-pick-fridge = Que marque un thermomètre dans ton frigo ?
+room-settings-fridge-unknown = Pas mesuré
+room-settings-pick-zone = Où est la cuisine ? Tape une ville ou un fuseau horaire, « Lyon » ou « Europe/Paris », ou envoie-moi ta position. La position elle-même n’est pas gardée.
+room-settings-pick-zone-group = Où est la cuisine ? Dis-le avec « /settings Lyon » ; un fuseau comme « Europe/Paris » va aussi.
+room-settings-pick-quiet = Quand dois-je te laisser tranquille ? Ce que tu as pris toi-même, et la sécurité des aliments, passe quand même.
+# Chaque langue dans ses propres mots.
+room-language-en = English
+room-language-es = Español
+room-language-fr = Français
+room-language-de = Deutsch
+room-language-pt = Português (Brasil)
+room-language-it = Italiano
+room-units-us = livres, °F
+room-units-metric = kilos, °C
+room-spoons-us = États-Unis (4,93 / 14,8 / 237 ml)
+room-spoons-metric = métriques (5 / 15 / 250 ml)
+room-spoons-uk = Royaume-Uni (5 / 15 ml)
+room-spoons-australia = Australie (5 / 20 / 250 ml)
+room-quiet-21-7 = 21:00 à 7:00
+room-quiet-22-7 = 22:00 à 7:00
+room-quiet-23-8 = 23:00 à 8:00
+room-quiet-none = Aucune
+room-zone-choice = { $zone }
+room-zone-which = Il y en a plusieurs. Laquelle ?
+room-zone-unknown = Je ne connais pas d’endroit « { $text } ». Une plus grande ville pas loin, ou un fuseau comme « Europe/Paris » ?
+room-zone-nowhere = Je ne sais pas le fuseau horaire de là-bas. Tu tapes plutôt une ville ?
+room-zone-set = Va pour { $zone } : là-bas, on est maintenant { $now }.
+
+# ---- saler
+room-dose-total = { $grams } en tout, soit { $spoons } de { $salt ->
+    [own] ton sel
+   *[flake] sel casher en flocons
+}.
+room-dose-places = { $places }.
+room-dose-place = { $spoons } { $place ->
+    [cavity] dans la carcasse
+    [bone-side] côté os
+    [breast] { $count ->
+        [one] sous la peau de la poitrine
+       *[other] sous la peau de chaque poitrine
+    }
+    [thigh] sous la peau de chaque cuisse
+    [drumstick] sous la peau de chaque pilon
+   *[skin] sur la peau
+}
+room-dose-skin = Pour la peau, mélange le sel avec autant de poivre et autant de levure chimique (poudre à pâte).
+room-dose-none = Pas de sel ici : les { $percent } % de saumure ajoutée à l’emballage suffisent.
+room-dose-light = Main légère : il y a déjà { $percent } % de saumure ajoutée dedans.
+room-button-sources = Ça vient d’où ?
+room-question-gone = Cette question est trop loin. Tu la reposes ?
+room-sources = Les chiffres viennent de :
+room-too-long = Ça fait { $length } caractères, plus que je ne peux lire d’un coup (le maximum est { $most }). Une ou deux phrases suffisent.
+room-proposal-night = En pleine nuit : { $jobs }.
+room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est resté hors du frigo plus de deux heures part à la poubelle, même si ça a l’air bon.
+room-limit-chill = Les deux heures sont passées. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
+room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.
+room-amended = D’accord : { $known }.
+room-not-done = Bon à savoir : reste à faire, { $what }.
+room-ok = Bien.
+room-ok-due = Bien. Dis « c’est fait » quand ce sera terminé : { $what }.
+room-welcome = Avec plaisir.
+room-amend-clash = Ce n’est plus possible. Le plan reste tel quel.
+room-undone-dinner = Le repas est de nouveau { $when }.
+room-already-you = Tu t’en es déjà occupé, { $at }.
+room-proposal-carry = Cuite à la maison la veille, emportée froide, réchauffée là-bas. Si tu la cuis là-bas, dis « cuire là-bas ».
+
+# ---- /export : une ligne avec chaque fichier.
+room-export-calendar = Le plan pour ton agenda. Il ne suit pas les changements : redemande-le et les nouvelles heures remplacent les anciennes.
+room-export-page = Une page pour la porte du frigo. Imprime-la, coche au fur et à mesure.
+room-export-readings = Les températures, pour un tableur.
+room-export-everything = Tout ce que je garde sur cette discussion.
+room-shift-more = { $count ->
+    [one] … et { $count } autre suit
+   *[other] … et { $count } autres suivent
+}
+room-pull-sure = { $spot ->
+    [thigh] La cuisse
+   *[breast] La poitrine
+} marquait { $read } à { $at }, et ça sort à { $target }. Elle y est maintenant ?
+room-button-reads-now = Oui, elle y est
+room-button-stays-on = Ça reste à cuire
+room-hold = La découpe est à { $carve }. Ce sera gardé à { $hot } ou plus jusque-là, couvert, un thermomètre dedans ? Sinon, il faut que ce soit découpé, mangé et au frigo avant { $by }.
+room-report-early = « { $what } » est prévu { $when }. C’est vraiment déjà fait ?
+room-button-held = Gardé chaud
+room-held = Bien. Laisse le thermomètre dedans ; sous 60 °C, les deux heures courent.
+room-own-salt-kept = Je compte avec à partir de maintenant.

@@ -1,0 +1,29 @@
+### Se partager le travail : demander, proposer, rappeler, ceux qui arrivent et ceux qui partent.
+
+sharing-name = { $name }
+sharing-button-private = Préviens-moi en privé
+sharing-button-give = Demander à quelqu’un…
+sharing-call-from-titled = { $title }, { $what } :
+sharing-call-helpers = Personne n’a répondu : { $what }, en attente depuis { $since }. Tu peux ?
+sharing-call-host = Personne ne l’a encore fait : { $what }, en attente depuis { $since }.
+sharing-offer = Personne n’a encore pris ça :
+sharing-offer-none = Tout est pris.
+sharing-offer-job = { $when } · { $what }
+sharing-offer-take = Je prends : { $what }
+sharing-giving = Quelle tâche veux-tu confier à quelqu’un ?
+sharing-give-whom = Qui devrait s’en charger : { $what } ?
+sharing-give-nobody = Personne d’autre n’a encore parlé ici.
+sharing-give-gone = Cette personne n’est plus dans la discussion.
+sharing-give-ask = { $name } demande : tu peux t’en charger ? { $what }, { $when }.
+sharing-give-asked = Je demande à { $name }.
+sharing-give-waiting = { $name } a déjà la question.
+sharing-give-theirs = C’est à { $name } de répondre.
+sharing-give-over = C’est déjà réglé.
+sharing-give-not-yours = C’est pour { $name }. Il faut être cette personne, l’hôte ou un admin pour la confier à quelqu’un d’autre.
+sharing-give-yes = { $name } s’en charge : { $what }, { $when }.
+sharing-give-no = { $name } ne peut pas : { $what }, { $when }.
+sharing-link = À partir de maintenant, je t’appelle ici pour tes tâches.
+sharing-link-titled = À partir de maintenant, je t’appelle ici pour tes tâches ({ $title }).
+sharing-link-job = { $when } · { $what }
+sharing-link-over = Ce lien a déjà servi ou il est trop vieux. Prends une tâche dans le groupe et je t’en donne un autre.
+sharing-left-host = { $name } n’est plus là. Maintenant, c’est { $heir } qui répond du repas.
