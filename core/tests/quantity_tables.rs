@@ -6,7 +6,7 @@ mod table;
 use carvetime_core::quantity::{
     Amount, LABEL_CUP_ML, LABEL_TABLESPOON_ML, LABEL_TEASPOON_ML, NumberWord, SpoonSystem, Unit, UnitWords, celsius,
     fahrenheit, gas_mark, grams, in_celsius, in_fahrenheit, in_grams, in_milliliters, milliliters, nearest_gas_mark,
-    ounces, pounds, round_grams, round_spoons, scan, setting_celsius, setting_fahrenheit,
+    ounces, pounds, round_grams, round_spoons, scan, setting_celsius, setting_fahrenheit, thermostat,
 };
 use proptest::prelude::*;
 use table::Table;
@@ -236,6 +236,64 @@ fn what_spanish_speakers_write_is_read() {
 }
 
 #[test]
+fn what_french_speakers_write_is_read() {
+    let french = words(
+        &[
+            ("kilos", Unit::Kilogram),
+            ("heure", Unit::Hour),
+            ("heures", Unit::Hour),
+            ("cuillères à soupe", Unit::Tablespoon),
+            ("c à soupe", Unit::Tablespoon),
+            ("thermostat", Unit::Thermostat),
+            ("th", Unit::Thermostat),
+        ],
+        &[
+            ("un", "1"),
+            ("une", "1"),
+            ("un", "article"),
+            ("une", "article"),
+            ("et", "and"),
+            ("de", "of"),
+            ("d'", "of"),
+            ("demi", "half"),
+            ("demie", "half"),
+            ("quart", "quarter"),
+            ("quarts", "quarter"),
+            ("trois", "3"),
+            ("sept", "7"),
+            ("dix", "10"),
+            ("douzaine", "12"),
+            ("quinze", "15"),
+            ("vingt", "20"),
+            ("soixante", "60"),
+        ],
+        ',',
+    );
+    check(
+        &french,
+        &[
+            ("d'1,8 kg", &["1.8 kilogram"]),
+            ("3kg200", &["3 kilogram + 200 gram"]),
+            ("5kg5", &["5 kilogram + 500 gram"]),
+            ("3 kg 12 personnes", &["3 kilogram", "12"]),
+            ("trois quarts d'heure", &["0.75 hour"]),
+            ("une demi-heure", &["0.5 hour"]),
+            ("une heure et demie", &["1.5 hour"]),
+            ("dix-sept heures", &["17 hour"]),
+            ("vingt et une", &["21"]),
+            ("soixante-quinze", &["75"]),
+            ("soixante-dix-sept", &["77"]),
+            ("une douzaine", &["12"]),
+            ("8 s'il te plaît", &["8"]),
+            ("4 l d’eau", &["4 liter"]),
+            ("2 c. à soupe", &["2 tablespoon"]),
+            ("four th. 6", &["6 thermostat"]),
+            ("180 th 6", &["180", "6 thermostat"]),
+        ],
+    );
+}
+
+#[test]
 fn times_dates_ordinals_and_money_are_no_amounts() {
     for text in [
         "dinner at 17:00",
@@ -344,6 +402,10 @@ fn gas_marks_go_there_and_back() {
     assert_eq!(gas_mark(3.5), None);
     assert_eq!(gas_mark(f64::NAN), None);
     assert_eq!(nearest_gas_mark(celsius(20.0)), None);
+    assert_eq!(setting_celsius(thermostat(6.0).unwrap()), 180.0);
+    assert_eq!(setting_celsius(thermostat(5.5).unwrap()), 165.0);
+    assert_eq!(thermostat(0.5), None);
+    assert_eq!(thermostat(f64::NAN), None);
 }
 
 #[test]

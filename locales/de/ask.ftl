@@ -93,6 +93,7 @@ ask-amount = { $unit ->
     [fahrenheit] { $n } °F
     [celsius] { $n } °C
     [gas-mark] Gasstufe { $n }
+    [thermostat] thermostat { $n }
    *[other] { $n }
 }
 

@@ -101,6 +101,8 @@ lexicon-unit-week = woche
 lexicon-unit-month = monat
 lexicon-unit-percent = prozent
 lexicon-unit-gas-mark = gas mark, gasstufe, gas stufe
+## Mark of a French oven (thermostat 6 is 180 °C); none here.
+lexicon-unit-thermostat = { "" }
 
 ## Tage und Stunden
 lexicon-weekday-mon = montag, mo, montags, montagabend, montagmittag, montagnachmittag
@@ -127,6 +129,8 @@ lexicon-day-tonight = heute abend, heut abend
 lexicon-day-tomorrow = morgen
 lexicon-day-after-tomorrow = übermorgen
 lexicon-day-yesterday = gestern
+## What stands before the day of a month without its name (French le 24).
+lexicon-day-of-month = { "" }
 lexicon-holiday-thanksgiving = thanksgiving, erntedank
 lexicon-holiday-christmas = weihnachten, erster weihnachtstag, ersten weihnachtstag, erster weihnachtsfeiertag, ersten weihnachtsfeiertag, weihnachtstag
 lexicon-holiday-christmas-eve = heiligabend, heilig abend, heiliger abend, weihnachtsabend

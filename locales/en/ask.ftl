@@ -94,6 +94,7 @@ ask-amount = { $unit ->
     [fahrenheit] { $n } °F
     [celsius] { $n } °C
     [gas-mark] gas mark { $n }
+    [thermostat] thermostat { $n }
    *[other] { $n }
 }
 

@@ -84,6 +84,8 @@ lexicon-unit-week = week, wk
 lexicon-unit-month = month
 lexicon-unit-percent = percent, per cent, pct
 lexicon-unit-gas-mark = gas mark, gas, mark
+## Mark of a French oven (thermostat 6 is 180 °C); none here.
+lexicon-unit-thermostat = { "" }
 
 ## Days and hours
 lexicon-weekday-mon = monday, mon
@@ -110,6 +112,8 @@ lexicon-day-tonight = tonight, this evening
 lexicon-day-tomorrow = tomorrow, tmrw, tomorow
 lexicon-day-after-tomorrow = day after tomorrow, the day after tomorrow
 lexicon-day-yesterday = yesterday
+## What stands before the day of a month without its name (French le 24).
+lexicon-day-of-month = { "" }
 lexicon-holiday-thanksgiving = thanksgiving, thanksgiving day, turkey day
 lexicon-holiday-christmas = christmas, christmas day, xmas, xmas day
 lexicon-holiday-christmas-eve = christmas eve, xmas eve

@@ -94,6 +94,7 @@ ask-amount = { $unit ->
     [fahrenheit] { $n } °F
     [celsius] { $n } °C
     [gas-mark] marca de gas { $n }
+    [thermostat] thermostat { $n }
    *[other] { $n }
 }
 

@@ -85,6 +85,8 @@ lexicon-unit-week = semana
 lexicon-unit-month = mes, meses
 lexicon-unit-percent = por ciento
 lexicon-unit-gas-mark = gas mark, marca de gas, gas, termostato
+## Mark of a French oven (thermostat 6 is 180 °C); none here.
+lexicon-unit-thermostat = { "" }
 
 ## Días y horas
 lexicon-weekday-mon = lunes, lun
@@ -111,6 +113,8 @@ lexicon-day-tonight = esta noche, hoy por la noche
 lexicon-day-tomorrow = mañana
 lexicon-day-after-tomorrow = pasado mañana
 lexicon-day-yesterday = ayer
+## What stands before the day of a month without its name (French le 24).
+lexicon-day-of-month = día, el día, para el día
 lexicon-holiday-thanksgiving = acción de gracias, día de acción de gracias, el día de acción de gracias
 lexicon-holiday-christmas = navidad, día de navidad, el día de navidad
 lexicon-holiday-christmas-eve = nochebuena

@@ -4,7 +4,7 @@
 ask-unknown = Je n’arrive pas à lire une question là-dedans. Demande-moi le sel (2 c. à soupe de sel fin en sel casher en flocons), les temps (combien de temps pour décongeler 6,5 kg), les portions (quelle taille pour 11 personnes), la sécurité (70 °C pendant 2 minutes, c’est sûr ?) ou les unités (325 °F en °C).
 ask-no-amount = Ce n’est pas une quantité. Donne-m’en une au-dessus de zéro, par exemple 2 c. à soupe.
 ask-no-span = Il me faut une durée avec laquelle compter, par exemple 24 h.
-ask-no-mark = Aucun four à gaz n’a ce repère (gas mark). Ça va de ¼, ½ et 1 à 10, soit de 107 à 260 °C.
+ask-no-mark = Aucun four n’a ce repère. Les gas marks vont de ¼, ½ et 1 à 10, soit de 107 à 260 °C ; les thermostats de 1 à 10, soit de 30 à 300 °C.
 ask-no-temperature = Ce n’est pas une température. Par exemple : 325 °F en °C.
 ask-no-substance = Des cuillères au poids, ça dépend de ce qu’il y a dedans. Je connais le sel et le beurre : 2 c. à soupe de sel fin en grammes.
 ask-no-serving = Ce n’est pas une portion de cette volaille. Par exemple : sodium dans une dinde de 6,5 kg pour 11 personnes.
@@ -93,6 +93,7 @@ ask-amount = { $unit ->
     [fahrenheit] { $n } °F
     [celsius] { $n } °C
     [gas-mark] gas mark { $n }
+    [thermostat] thermostat { $n }
    *[other] { $n }
 }
 

@@ -99,6 +99,7 @@ ask-amount = { $unit ->
     [fahrenheit] { $n } °F
     [celsius] { $n } °C
     [gas-mark] marca de gás { $n }
+    [thermostat] thermostat { $n }
    *[other] { $n }
 }
 

@@ -85,6 +85,8 @@ lexicon-unit-week = semana
 lexicon-unit-month = mês, meses
 lexicon-unit-percent = por cento
 lexicon-unit-gas-mark = gas mark, marca de gás, marca do gás
+## Mark of a French oven (thermostat 6 is 180 °C); none here.
+lexicon-unit-thermostat = { "" }
 
 ## Dias e horas
 lexicon-weekday-mon = segunda, segunda feira, seg
@@ -111,6 +113,8 @@ lexicon-day-tonight = hoje à noite, esta noite, hoje de noite
 lexicon-day-tomorrow = amanhã
 lexicon-day-after-tomorrow = depois de amanhã
 lexicon-day-yesterday = ontem
+## What stands before the day of a month without its name (French le 24).
+lexicon-day-of-month = dia, no dia, para o dia
 lexicon-holiday-thanksgiving = ação de graças, dia de ação de graças, thanksgiving
 lexicon-holiday-christmas = natal, dia de natal, almoço de natal
 lexicon-holiday-christmas-eve = véspera de natal, noite de natal, ceia de natal

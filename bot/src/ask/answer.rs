@@ -188,6 +188,7 @@ pub(super) fn symbol(unit: Unit) -> &'static str {
         Unit::Celsius => "°C",
         Unit::Degree => "°",
         Unit::GasMark => "gas mark",
+        Unit::Thermostat => "thermostat",
         Unit::Second => "s",
         Unit::Minute => "min",
         Unit::Hour => "h",

@@ -64,10 +64,16 @@ fn temperatures(
             answer.say(say(Unit::GasMark, mark)).value("temperature", mark, "gas mark").from(source::GAS_MARK)
         }
         (Unit::GasMark, None) => return Err(NotUnderstood::Impossible(Text::new("ask-no-mark"))),
-        (Unit::Celsius, _) => answer.say(say(Unit::Celsius, c)).value("temperature", c, "°C"),
+        (Unit::Celsius | Unit::Degree, _) if from == Unit::Thermostat || to == Unit::Celsius => {
+            answer.say(say(Unit::Celsius, c)).value("temperature", c, "°C")
+        }
         _ => answer.say(say(Unit::Fahrenheit, f)).value("temperature", f, "°F"),
     })
-    .map(|answer| if from == Unit::GasMark { answer.from(source::GAS_MARK) } else { answer })
+    .map(|answer| match from {
+        Unit::GasMark => answer.from(source::GAS_MARK),
+        Unit::Thermostat => answer.from(source::THERMOSTAT),
+        _ => answer,
+    })
 }
 
 /// A span of time in another of its units.
@@ -104,7 +110,7 @@ fn other_half(unit: Unit) -> Unit {
         Unit::Gram | Unit::Milligram => Unit::Ounce,
         Unit::Ounce | Unit::Stick => Unit::Gram,
         Unit::Milliliter | Unit::Liter => Unit::Cup,
-        Unit::Fahrenheit | Unit::GasMark => Unit::Celsius,
+        Unit::Fahrenheit | Unit::GasMark | Unit::Thermostat => Unit::Celsius,
         Unit::Celsius => Unit::Fahrenheit,
         _ => Unit::Milliliter,
     }

@@ -218,9 +218,9 @@ fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
 
 /// `10 minutes ago`.
 fn ago(s: &Sentence, ground: &Ground, taken: &mut [bool]) -> Option<Moment> {
-    let at =
-        (0..s.len()).find(|at| s.is(at + 1, "ago") || at.checked_sub(1).is_some_and(|before| s.is(before, "ago")))?;
-    let span = s.amount(at)?.span().filter(|span| *span >= TimeDelta::zero() && *span < TimeDelta::days(2))?;
+    let beside = |at: usize| s.is(at + 1, "ago") || at.checked_sub(1).is_some_and(|before| s.is(before, "ago"));
+    let (at, span) = (0..s.len()).filter(|at| beside(*at)).find_map(|at| Some((at, s.amount(at)?.span()?)))?;
+    let span = Some(span).filter(|span| *span >= TimeDelta::zero() && *span < TimeDelta::days(2))?;
     super::when::take(taken, at, at);
     Some(ground.now - span)
 }

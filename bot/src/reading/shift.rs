@@ -71,7 +71,8 @@ fn by(s: &Sentence) -> Option<TimeDelta> {
 
 /// `6`, `at 6` or `18h`, nothing else: the evening.
 fn bare_hour(s: &Sentence) -> Option<When> {
-    if let Some((hour, minute)) = hour_of_amount(s, 0).filter(|_| s.len() == 1) {
+    // "18h, please": so many hours are no delay.
+    if let Some((hour, minute)) = hour_of_amount(s, 0).filter(|(hour, _)| s.len() == 1 || *hour >= 12) {
         return NaiveTime::from_hms_opt(hour, minute, 0).map(When::Hour);
     }
     let at = (0..s.len()).find(|at| s.number(*at).is_some())?;

@@ -133,7 +133,10 @@ impl Clock<'_> {
         let mut found = Vec::new();
         let mut at = 0;
         while at < self.s.len() {
-            let beside_day = day.is_some_and(|day| at == day.to + 1);
+            // "25 nov. 19h", "jeudi, 20h": of what stands behind a sign only hours written as such.
+            let sign = |at: usize| matches!(self.s.mark(at), Some('.' | ',' | '-'));
+            let hours = self.s.amount(at).is_some_and(|amount| amount.unit() == Some(Unit::Hour));
+            let beside_day = day.is_some_and(|day| at == day.to + 1 || hours && at == day.to + 2 && sign(day.to + 1));
             // Who writes 2027-11-25 writes the hours of the whole day.
             let written_out = beside_day && day.is_some_and(|day| self.s.mark(day.to.saturating_sub(1)) == Some('-'));
             match self
@@ -189,6 +192,7 @@ impl Clock<'_> {
             let what = DaySaid { day: later(today, i64::from(ahead)), weekly: true };
             // A date beside the weekday says more.
             let beside = (at + 1..=at + 3).find_map(|next| self.date_at(next, start));
+            let beside = beside.or_else(|| self.numbered(what.day, at, start));
             return beside.or(Some(Spot { what, from: start, to: at }));
         }
         if let Some(name) = self.s.of(at, "holiday-") {
@@ -197,11 +201,12 @@ impl Clock<'_> {
             return spot(day, at);
         }
         if self.s.is(at, "in") {
-            let amount = self.s.amount(at + 1)?;
-            if amount.unit() == Some(Unit::Day) && amount.value() >= 0.0 && amount.value() <= 400.0 {
-                return Some(Spot { from: at, ..spot(later(today, amount.value() as i64), at + 1)? });
+            let days = self.s.amount_in(at + 1, Unit::Day).filter(|days| (0.0..=400.0).contains(days));
+            if let Some(days) = days {
+                return Some(Spot { from: at, ..spot(later(today, days as i64), at + 1)? });
             }
-            let weeks = self.s.whole(at + 1, 1..=52).filter(|_| self.s.is(at + 2, "unit-week"))?;
+            let one = || self.s.is(at + 1, "number-article").then_some(1);
+            let weeks = self.s.whole(at + 1, 1..=52).or_else(one).filter(|_| self.s.is(at + 2, "unit-week"))?;
             return Some(Spot { from: at, ..spot(later(today, 7 * i64::from(weeks)), at + 2)? });
         }
         self.date_at(at, start)
@@ -238,14 +243,33 @@ impl Clock<'_> {
         if let Some(month) = s.of(next, "month-").and_then(|m| m.parse().ok()) {
             return self.dated(day, month, start, next);
         }
-        if ordinal && !dot {
+        // "le 24 au soir"
+        let named = at > 0 && self.s.is(at - 1, "day-of-month") && self.bare_day(at);
+        if ordinal && !dot || named {
             let today = self.ground.today();
             let this = today.with_day(day).filter(|d| *d >= today);
             let next_month = || later(today.with_day(1)?, 32).with_day(day);
             let day = this.or_else(next_month)?;
-            return Some(Spot { what: DaySaid { day, weekly: false }, from: start, to: at + 1 });
+            let to = if named { at } else { at + 1 };
+            return Some(Spot { what: DaySaid { day, weekly: false }, from: start, to });
         }
         None
+    }
+
+    /// A number at `at` that may be the day of a month: it counts nothing and is no part of an hour.
+    fn bare_day(&self, at: usize) -> bool {
+        let s = self.s;
+        let clock = matches!(s.mark(at + 1), Some(':' | '/' | '.')) && s.glued(at + 1);
+        s.whole(at, 1..=31).is_some() && s.upper(at).is_none() && !clock && self.nothing_counted(at + 1)
+    }
+
+    /// `Thursday 25`, `jeudi 25 à 17 h`: the day of the month behind a weekday, where it is no hour.
+    fn numbered(&self, next: NaiveDate, at: usize, start: usize) -> Option<Spot<DaySaid>> {
+        let number = self.s.whole(at + 1, 1..=31).filter(|_| self.bare_day(at + 1))?;
+        let day = (0..=5).map(|week| later(next, 7 * week)).find(|day| day.day() == number)?;
+        let hour_told = || (at + 2..self.s.len()).any(|at| self.hour_at(at, false, false).is_some());
+        let what = DaySaid { day, weekly: false };
+        (number > 24 || hour_told()).then_some(Spot { what, from: start, to: at + 1 })
     }
 
     /// `25.11.`, `25.11.2027`, `am 25.11`: a dot that is no decimal sign, where the day comes first.
@@ -409,8 +433,8 @@ impl Clock<'_> {
             let minutes = amount.span()?.num_minutes();
             let (hour, minute) = (u32::try_from(minutes / 60).ok()?, u32::try_from(minutes % 60).ok()?);
             let beyond = Some(at + 1).filter(|_| minute == 0).and_then(|behind| self.beyond(hour, behind));
-            // "sept heures moins le quart" is no span, whatever stands before it.
-            let said = said || beyond.is_some() && s.is(at + 1, "minus");
+            // "sept heures moins le quart", "8 h du soir" are no spans, whatever stands before them.
+            let said = said || beyond.is_some() && s.is(at + 1, "minus") || s.of(at + 1, "part-").is_some();
             let least = if beside_day { 10 * 60 } else { 13 * 60 };
             if !said && (minutes < least || !beside_day && !raw.starts_with(|c: char| c.is_ascii_digit())) {
                 return None;

@@ -336,7 +336,7 @@ impl Reader<'_> {
         !other && !self.s.is(at, "oclock") && self.s.mark(at) != Some(':')
     }
 
-    /// `smoker at 325`, `fan oven 160C`, `gas mark 3`.
+    /// `smoker at 325`, `fan oven 160C`, `gas mark 3`, `thermostat 6`.
     fn heat(&mut self) {
         let refused = |at: usize| at.checked_sub(1).is_some_and(|before| self.s.is(before, "negation"));
         let cooker = self.places().filter(|at| !refused(*at)).find_map(|at| Some((at, self.s.of(at, "cooker-")?)));
@@ -349,7 +349,7 @@ impl Reader<'_> {
         }
         let with_scale = self.places().filter(|at| self.free(*at)).find_map(|at| {
             let amount = self.s.amount(at).filter(|amount| amount.measure() == Some(Measure::Temperature))?;
-            let gas = amount.unit() == Some(Unit::GasMark);
+            let gas = matches!(amount.unit(), Some(Unit::GasMark | Unit::Thermostat));
             let degrees =
                 amount.temperature().map(in_celsius).or_else(|| (!gas).then(|| self.oven_scale(amount.value())));
             Some((at, degrees.unwrap_or(amount.value()), gas))

@@ -24,6 +24,7 @@ fn portuguese_plans_are_read() {
             ("quinta 17:30", "dinner=25.11.@17:30"),
             ("dia 25 de novembro às 17:30", "dinner=25.11.@17:30"),
             ("25/11 às 18h", "dinner=25.11.@18:00"),
+            ("dia 25 às 17h", "dinner=25.11.@17:00"),
             ("depois de amanhã ao meio-dia", "dinner=24.11.@12:00"),
             ("amanhã às 6 da tarde", "dinner=23.11.@18:00"),
             ("amanhã às 18 horas", "dinner=23.11.@18:00"),

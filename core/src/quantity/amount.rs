@@ -2,7 +2,7 @@
 
 use super::{
     LABEL_CUP_ML, LABEL_TABLESPOON_ML, LABEL_TEASPOON_ML, Mass, Measure, SpoonSystem, Temperature, Unit, Volume,
-    celsius, fahrenheit, gas_mark, grams, milliliters,
+    celsius, fahrenheit, gas_mark, grams, milliliters, thermostat,
 };
 use chrono::TimeDelta;
 
@@ -89,12 +89,13 @@ impl Amount {
         self.total(factor).map(milliliters)
     }
 
-    /// The temperature. None for a scale not named ([`Unit::Degree`]) and for a gas mark that no dial has.
+    /// The temperature. None for a scale not named ([`Unit::Degree`]) and for a mark that no dial has.
     pub fn temperature(&self) -> Option<Temperature> {
         match self.first.unit? {
             Unit::Fahrenheit => Some(fahrenheit(self.first.value)),
             Unit::Celsius => Some(celsius(self.first.value)),
             Unit::GasMark => gas_mark(self.first.value),
+            Unit::Thermostat => thermostat(self.first.value),
             _ => None,
         }
     }

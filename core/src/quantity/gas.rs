@@ -1,6 +1,6 @@
-//! Marks of British gas ovens. Scale: [`crate::source::GAS_MARK`].
+//! Marks of British gas ovens and of French ovens. Scales: [`crate::source::GAS_MARK`], [`crate::source::THERMOSTAT`].
 
-use super::{Temperature, fahrenheit, in_fahrenheit};
+use super::{Temperature, celsius, fahrenheit, in_fahrenheit};
 
 /// Temperature of a mark on the dial: 1/4, 1/2 and 1 to 10; none between or beyond.
 pub fn gas_mark(mark: f64) -> Option<Temperature> {
@@ -11,6 +11,11 @@ pub fn gas_mark(mark: f64) -> Option<Temperature> {
         _ => return None,
     };
     Some(fahrenheit(f))
+}
+
+/// Temperature of a mark on a French dial: 1 to 10, halves between; none beyond.
+pub fn thermostat(mark: f64) -> Option<Temperature> {
+    ((1.0..=10.0).contains(&mark) && (2.0 * mark).fract() == 0.0).then(|| celsius(30.0 * mark))
 }
 
 /// The mark nearest to `temperature`, none more than half a mark off the dial.

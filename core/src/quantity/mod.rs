@@ -14,7 +14,7 @@ pub mod units;
 mod words;
 
 pub use amount::{Amount, Part};
-pub use gas::{gas_mark, nearest_gas_mark};
+pub use gas::{gas_mark, nearest_gas_mark, thermostat};
 pub use round::{
     SpoonCount, reading_celsius, reading_fahrenheit, round_grams, round_milliliters, round_spoons, setting_celsius,
     setting_fahrenheit,

@@ -204,10 +204,10 @@ impl Scanner<'_> {
         }
     }
 
-    /// `gas mark 3`: the unit stands first.
+    /// `gas mark 3`, `thermostat 6`: the unit stands first.
     fn gas_mark(&self, at: usize) -> Option<Single> {
         let (unit, end) = self.phrase(at, |folded, _| self.words.plain_unit(folded))?;
-        if unit != Unit::GasMark {
+        if !matches!(unit, Unit::GasMark | Unit::Thermostat) {
             return None;
         }
         let value = match self.kind(end)? {
@@ -264,6 +264,15 @@ impl Scanner<'_> {
                 let fits = if plus { unit.measure() == last.measure() } else { unit.follows(last) };
                 fits.then_some((Part { value: number.settled(Some(unit)), unit: Some(unit) }, unit, end))
             }
+            None if last == Unit::Kilogram && !linked && self.glued(at) && number.value.fract() == 0.0 => {
+                // "3kg200", "5kg5"
+                let grams = match self.tokens.get(at)?.span.len() {
+                    1 => number.value * 100.0,
+                    3 => number.value,
+                    _ => return None,
+                };
+                Some((Part { value: grams, unit: Some(Unit::Gram) }, Unit::Gram, number.end))
+            }
             None => {
                 let minutes = last == Unit::Hour && !linked && self.glued(at) && !number.needs_unit;
                 let fits = minutes && number.value < 60.0 && number.value.fract() == 0.0;
@@ -316,6 +325,10 @@ impl Scanner<'_> {
         if let Some(part) = self.part_word(at) {
             return Some(Number { needs_unit: true, part: true, ..Number::new(part, at + 1) });
         }
+        // "une douzaine", where the article is the number one as well
+        if let Some(whole) = self.whole_word(at + 1).filter(|n| *n >= 10.0 && self.means(at, NumberWord::Article)) {
+            return Some(Number::new(whole, at + 2));
+        }
         if let Some(whole) = self.whole_word(at) {
             let (whole, end) = self.tens_and_ones(whole, at + 1);
             let number = self.with_fraction(Number::new(whole, end));
@@ -326,9 +339,6 @@ impl Scanner<'_> {
         }
         if let Some(part) = self.part_word(at + 1) {
             return Some(Number { needs_unit: true, part: true, ..Number::new(part, at + 2) });
-        }
-        if let Some(whole) = self.whole_word(at + 1).filter(|n| *n >= 12.0) {
-            return Some(Number::new(whole, at + 2));
         }
         let (unit, _) = self.phrase(at + 1, |folded, _| self.words.plain_unit(folded).filter(|_| folded.len() > 2))?;
         let countable = !matches!(unit.measure(), Measure::Temperature | Measure::Percent);
@@ -369,6 +379,10 @@ impl Scanner<'_> {
         }
         let value = number.value;
         let (unit, end) = self.phrase(at, |folded, written| self.words.unit(folded, written, value))?;
+        // "180 th 6"
+        if unit == Unit::Thermostat && value > 10.0 {
+            return None;
+        }
         if unit == Unit::Degree {
             let scale = self.phrase(end, |folded, written| self.words.unit(folded, written, f64::INFINITY));
             if let Some((scale @ (Unit::Fahrenheit | Unit::Celsius), end)) = scale {

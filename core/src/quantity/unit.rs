@@ -48,6 +48,8 @@ pub enum Unit {
     Degree,
     /// Mark of a gas oven's dial.
     GasMark,
+    /// Mark of a French oven's dial.
+    Thermostat,
     /// Second of time.
     Second,
     /// Minute of time.
@@ -64,7 +66,7 @@ names!(Unit {
     Milligram => "milligram", Gram => "gram", Kilogram => "kilogram", Pound => "pound", Ounce => "ounce", Stick => "stick",
     Pinch => "pinch", Teaspoon => "teaspoon", Tablespoon => "tablespoon", Cup => "cup", FluidOunce => "fluid-ounce",
     Pint => "pint", Quart => "quart", Gallon => "gallon", Milliliter => "milliliter", Liter => "liter",
-    Fahrenheit => "fahrenheit", Celsius => "celsius", Degree => "degree", GasMark => "gas-mark",
+    Fahrenheit => "fahrenheit", Celsius => "celsius", Degree => "degree", GasMark => "gas-mark", Thermostat => "thermostat",
     Second => "second", Minute => "minute", Hour => "hour", Day => "day", Percent => "percent",
 });
 
@@ -114,7 +116,7 @@ impl Unit {
             | Self::Gallon
             | Self::Milliliter
             | Self::Liter => Measure::Volume,
-            Self::Fahrenheit | Self::Celsius | Self::Degree | Self::GasMark => Measure::Temperature,
+            Self::Fahrenheit | Self::Celsius | Self::Degree | Self::GasMark | Self::Thermostat => Measure::Temperature,
             Self::Second | Self::Minute | Self::Hour | Self::Day => Measure::Span,
             Self::Percent => Measure::Percent,
         }

@@ -9,6 +9,8 @@ sources! {
     LABEL_SPOONS = "label-spoons", "US FDA", "21 CFR 101.9(b)(5)(viii): teaspoon 5 mL, tablespoon 15 mL, cup 240 mL", "", "", SeenSecondary;
     /// Gas marks.
     GAS_MARK = "gas-mark", "British gas cookers", "mark 1 is 275 °F, each mark 25 °F; 1/2 and 1/4 are 250 and 225 °F", "", "", CommonPractice;
+    /// Marks of French ovens.
+    THERMOSTAT = "thermostat", "French ovens", "thermostat n is about n times 30 °C", "", "", CommonPractice;
     /// A stick of butter.
     STICK = "stick", "USDA", "National Nutrient Database, butter, household measure: stick, 113 g", "SR28, 2016", "NDB 01001", Seen;
 
