@@ -113,7 +113,7 @@ ask-dose-share = { $place ->
     [bone-side] { $volume } côté os
     [breast] { $count ->
         [one] { $volume } sous la peau de la poitrine
-       *[other] { $volume } sur chaque poitrine
+       *[other] { $volume } de chaque côté de la poitrine
     }
     [thigh] { $volume } sur chaque cuisse
     [drumstick] { $volume } sur chaque pilon
@@ -225,7 +225,7 @@ ask-oven = Règle le four à { $limit } ou plus : c’est ce que disent les aut
 ask-oven-smoker = Un fumoir tourne entre { $low } et { $high }, avec une volaille décongelée à cœur.
 ask-hold = Garde à { $hot } ou plus ; en dessous, { $limit } au plus, puis au frigo.
 ask-wash = Non, ne la lave pas : chez ceux qui l’ont fait, { $share } % avaient ensuite des bactéries dans l’évier. Éponge-la, lave-toi les mains 20 s.
-ask-counter-thaw = Jamais sur le plan de travail, ni dans l’eau tiède : l’extérieur s’abîme pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every }.
+ask-counter-thaw = Jamais sur le plan de travail, ni dans l’eau tiède : l’extérieur se gâte pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every }.
 ask-stuffing = Le plus sûr : la cuire à côté de la volaille. Dedans : sans tasser, juste avant la cuisson, et pas dans une volaille congelée, fumée ou frite.
 ask-stuffing-target = Son milieu doit atteindre { $target } aussi.
 ask-fry-frozen = Non : ne fais jamais frire une volaille congelée, même en partie. L’huile déborde et prend feu. Décongèle-la d’abord à cœur.
@@ -233,7 +233,7 @@ ask-fry-stuffed = Non : ne fais jamais frire une volaille farcie.
 ask-fry-heavy = Non : { $given }, c’est trop pour une friteuse. Jusqu’à 5,4 kg.
 ask-fry-time = { $mass } : environ { $time } à 177 °C ; c’est cuit à { $target } partout.
 ask-fry = Friture : dehors, à 3 m ou plus de la maison, huile à 177 °C, 7 à 11 min par kilo, pas de volaille de plus de 5,4 kg.
-ask-fry-care = Décongelée à cœur et sèche, jamais farcie : l’eau fait déborder l’huile. Trouve d’abord le niveau d’huile avec de l’eau, ne la laisse jamais seule, garde un extincteur à poudre sous la main.
+ask-fry-care = Décongelée à cœur et sèche, jamais farcie : l’eau fait déborder l’huile. Trouve d’abord le niveau d’huile avec de l’eau, ne laisse jamais l’huile seule, garde un extincteur à poudre sous la main.
 ask-charcoal = Jamais à l’intérieur, dans un garage, une tente ou sous un auvent. Le monoxyde de carbone tue et ne sent rien. Un barbecue encore tiède reste dehors aussi.
 
 ask-stuff-ahead = Non : farcis-la juste avant la cuisson, et sans tasser. Tu peux avoir les ingrédients secs et humides prêts au frigo, à part. Son milieu doit atteindre { $target }.

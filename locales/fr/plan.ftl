@@ -186,7 +186,7 @@ plan-cost-dish-out = le reste ne change pas
 
 # ---- mises en garde d'un plan qui marche : phrases entières.
 plan-caution-odd-hours = « { $step } » tombe en pleine nuit.
-plan-caution-short-rest = Seulement { $rest } de sel : il entre moins profond, et c’est encore bon.
+plan-caution-short-rest = Seulement { $rest } de sel : il pénètre moins, mais ça reste bon.
 plan-caution-keep-hot = Ce sera peut-être cuit { $wait } avant la découpe : à garder à { $hot } ou plus.
 plan-caution-overrun = Une limite est dépassée ({ $reason }). Dans le doute, n’en mange pas.
 plan-caution-stuffing-apart = Sors la farce encore chaude et refroidis-la à part.

@@ -377,7 +377,7 @@ room-dose-place = { $spoons } { $place ->
     [bone-side] côté os
     [breast] { $count ->
         [one] sous la peau de la poitrine
-       *[other] sous la peau de chaque poitrine
+       *[other] sous la peau de chaque côté de la poitrine
     }
     [thigh] sous la peau de chaque cuisse
     [drumstick] sous la peau de chaque pilon
