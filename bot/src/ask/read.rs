@@ -165,10 +165,22 @@ impl Asked<'_> {
         self.wish.kind.is_some() || self.has("bird-any") || self.wish.mass_g.is_some()
     }
 
+    /// "for", and not the word that turns one unit into another (Italian "in 8", "in grammi").
+    fn is_for(&self, at: usize) -> bool {
+        self.s.is(at, "for") && !self.s.is(at, "ask-into")
+    }
+
     /// The unit behind "per": `per pound`, `por kilo`, `a gallon`.
     fn per_unit(&self) -> Option<Unit> {
-        let named = |at: usize| self.s.of(at, "unit-").and_then(Unit::from_name).or_else(|| self.s.amount(at)?.unit());
-        self.places().filter(|at| self.s.is(*at, "label-per")).find_map(|at| named(at + 1))
+        let bare = |at: usize| self.s.of(at, "unit-").and_then(Unit::from_name);
+        let one = |at: usize| self.s.amount(at).filter(|amount| amount.value() == 1.0)?.unit();
+        self.places().find_map(|at| {
+            if self.s.is(at, "label-per") {
+                return bare(at + 1).or_else(|| one(at + 1));
+            }
+            // "sale per chilo"
+            self.is_for(at).then(|| bare(at + 1)).flatten()
+        })
     }
 
     // ---- salt
@@ -481,7 +493,7 @@ impl Asked<'_> {
             return Some(Question::BirdFor { kind: self.kind(), diners: self.diners() });
         }
         let told = self.wish.adults.is_some() || self.has("ask-safe");
-        let feeds = self.any(&["ask-how-many", "people"]) || self.has("for") && told;
+        let feeds = self.any(&["ask-how-many", "people"]) || self.places().any(|at| self.is_for(at)) && told;
         if feeds && self.wish.mass_g.is_some() && !self.has("ask-how-long") {
             return Some(Question::PeopleFor { bird });
         }

@@ -73,6 +73,8 @@ fn by(s: &Sentence) -> Option<TimeDelta> {
 fn bare_hour(s: &Sentence) -> Option<When> {
     // "18h, please": so many hours are no delay.
     if let Some((hour, minute)) = hour_of_amount(s, 0).filter(|(hour, _)| s.len() == 1 || *hour >= 12) {
+        // "5.30": the evening, as of a bare "5".
+        let hour = if (1..=11).contains(&hour) { hour + 12 } else { hour % 24 };
         return NaiveTime::from_hms_opt(hour, minute, 0).map(When::Hour);
     }
     let at = (0..s.len()).find(|at| s.number(*at).is_some())?;

@@ -99,8 +99,12 @@ pub fn last_at(ground: &Ground, hour: NaiveTime) -> Moment {
     if today <= ground.now + TimeDelta::minutes(10) { today } else { ground.moment(later(ground.today(), -1), hour) }
 }
 
-/// An amount of hours read as a time of day: `17h`, `17h30`.
+/// An amount read as a time of day: `17h`, `17h30`, `17.30`.
 pub(super) fn hour_of_amount(sentence: &Sentence, at: usize) -> Option<(u32, u32)> {
+    if let Some((hour, minute)) = sentence.raw(at).split_once('.').filter(|(_, minute)| minute.len() == 2) {
+        let (hour, minute): (u32, u32) = (hour.parse().ok()?, minute.parse().ok()?);
+        return (hour <= 24 && minute < 60 && sentence.number(at).is_some()).then_some((hour, minute));
+    }
     let amount = sentence.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour))?;
     let minutes = u32::try_from(amount.span()?.num_minutes()).ok().filter(|minutes| *minutes < 24 * 60)?;
     Some((minutes / 60, minutes % 60))
@@ -445,9 +449,17 @@ impl Clock<'_> {
         }
         if let Some((hour, minute)) = raw.split_once('.').filter(|(_, m)| m.len() == 2) {
             let (hour, minute): (u32, u32) = (hour.parse().ok()?, minute.parse().ok()?);
-            let marked = s.of(at + 1, "part-").is_some() || s.is(at + 1, "oclock");
+            // "giovedì 17.30" is no amount of anything.
+            let marked = s.of(at + 1, "part-").is_some()
+                || s.is(at + 1, "oclock")
+                || beside_day && self.nothing_counted(at + 1) && s.number(at + 1).is_none();
             let written = if marked || said { Written::Clock } else { Written::Decimal };
             return (hour <= 24 && minute < 60 && s.number(at).is_some()).then_some((hour % 24, minute, at, written));
+        }
+        if said && s.is(at, "number-1") && self.hour_may_end(at + 1) {
+            // "all'una e mezza", "at one": one is an amount only beside a unit.
+            let (hour, minute, last) = self.beyond(1, at + 1).unwrap_or((1, 0, at));
+            return Some((hour, minute, last, if last > at { Written::Clock } else { Written::Bare }));
         }
         let value = s.number(at)?;
         if s.upper(at).is_some() || s.mark(at + 1) == Some('/') {
@@ -478,14 +490,19 @@ impl Clock<'_> {
             if let Some(minute) = minute {
                 return Some((hour, minute, at + 1 + joined, Written::Clock));
             }
-            if s.is(at + 1, "minus") {
-                let minute = if s.is(at + 2, "number-quarter") { Some(15) } else { s.whole(at + 2, 1..=29) };
-                if let Some(minute) = minute {
-                    return Some(((hour + 23) % 24, 60 - minute, at + 2, Written::Clock));
-                }
+            if let Some((hour, minute, last)) = self.beyond(hour, at + 1).filter(|_| s.is(at + 1, "minus")) {
+                return Some((hour, minute, last, Written::Clock));
             }
         }
         Some((hour, 0, at, Written::Bare))
+    }
+
+    /// What stands at `at` can follow an hour: nothing, a sign, or what is said of hours and days.
+    fn hour_may_end(&self, at: usize) -> bool {
+        let s = self.s;
+        let words = ["number-and", "minus", "oclock", "on", "for"].iter().any(|word| s.is(at, word));
+        let groups = ["part-", "day-", "weekday-", "holiday-", "meal-"].iter().any(|group| s.of(at, group).is_some());
+        at >= s.len() || s.mark(at).is_some() || words || groups
     }
 
     /// What stands behind a whole hour and makes it another minute: `17 h 30`, `midi et demi`, `six heures moins le quart`.
