@@ -5,6 +5,7 @@
 
 mod french;
 mod german;
+mod italian;
 mod portuguese;
 
 use carvetime::ask::{Asker, NotUnderstood, ask};
@@ -146,22 +147,46 @@ fn amounts_and_times_are_written_as_the_language_does() {
     let later = CHICAGO.with_ymd_and_hms(2027, 12, 24, 18, 30, 0).unwrap().with_timezone(&Utc);
     let spoons = |teaspoons: f64| Arg::Spoons(milliliters(5.0 * teaspoons));
     let span = |minutes| Arg::Span(TimeDelta::minutes(minutes));
-    for (arg, german, portuguese, french) in [
-        (Arg::Mass(kilograms(14.5)), "14,5 kg", "14,5 kg", "14,5 kg"),
-        (Arg::Grams(grams(4.25)), "4,3 g", "4,3 g", "4,3 g"),
-        (Arg::Temperature(fahrenheit(165.0)), "74 °C", "74 °C", "74 °C"),
-        (spoons(1.0), "1 TL", "1 colher (chá)", "1 c. à café"),
-        (spoons(7.5), "2 EL + 1½ TL", "2 colheres (sopa) + 1½ colheres (chá)", "2 c. à soupe + 1½ c. à café"),
-        (span(150), "2 h 30 min", "2 h 30 min", "2 h 30 min"),
-        (span(24 * 60 * 3), "3 Tage", "3 dias", "3 jours"),
-        (Arg::SpanRange(TimeDelta::days(3), TimeDelta::days(4)), "3 bis 4 Tage", "de 3 a 4 dias", "3 à 4 jours"),
-        (Arg::Clock(at), "17:00", "17:00", "17:00"),
-        (Arg::DayClock(at), "Do 17:00", "qui. 17:00", "jeu. 17:00"),
-        (Arg::DayClock(later), "Fr., 24. Dez. 18:30", "sex., 24 de dez. 18:30", "ven. 24 déc. 18:30"),
-        (Arg::Day(at), "Donnerstag, 25. November", "quinta-feira, 25 de novembro", "jeudi 25 novembre"),
-        (Arg::Count(12_345), "12.345", "12.345", "12 345"),
+    for (arg, german, portuguese, french, italian) in [
+        (Arg::Mass(kilograms(14.5)), "14,5 kg", "14,5 kg", "14,5 kg", "14,5 kg"),
+        (Arg::Grams(grams(4.25)), "4,3 g", "4,3 g", "4,3 g", "4,3 g"),
+        (Arg::Temperature(fahrenheit(165.0)), "74 °C", "74 °C", "74 °C", "74 °C"),
+        (spoons(1.0), "1 TL", "1 colher (chá)", "1 c. à café", "1 cucchiaino"),
+        (
+            spoons(7.5),
+            "2 EL + 1½ TL",
+            "2 colheres (sopa) + 1½ colheres (chá)",
+            "2 c. à soupe + 1½ c. à café",
+            "2 cucchiai + 1½ cucchiaini",
+        ),
+        (span(150), "2 h 30 min", "2 h 30 min", "2 h 30 min", "2 h 30 min"),
+        (span(24 * 60 * 3), "3 Tage", "3 dias", "3 jours", "3 giorni"),
+        (
+            Arg::SpanRange(TimeDelta::days(3), TimeDelta::days(4)),
+            "3 bis 4 Tage",
+            "de 3 a 4 dias",
+            "3 à 4 jours",
+            "3–4 giorni",
+        ),
+        (Arg::Clock(at), "17:00", "17:00", "17:00", "17:00"),
+        (Arg::DayClock(at), "Do 17:00", "qui. 17:00", "jeu. 17:00", "gio 17:00"),
+        (
+            Arg::DayClock(later),
+            "Fr., 24. Dez. 18:30",
+            "sex., 24 de dez. 18:30",
+            "ven. 24 déc. 18:30",
+            "ven 24 dic 18:30",
+        ),
+        (
+            Arg::Day(at),
+            "Donnerstag, 25. November",
+            "quinta-feira, 25 de novembro",
+            "jeudi 25 novembre",
+            "giovedì 25 novembre",
+        ),
+        (Arg::Count(12_345), "12.345", "12.345", "12 345", "12.345"),
     ] {
-        for (tag, wanted) in [("de-DE", german), ("pt-BR", portuguese), ("fr-FR", french)] {
+        for (tag, wanted) in [("de-DE", german), ("pt-BR", portuguese), ("fr-FR", french), ("it-IT", italian)] {
             let reader = Reader::new(tag, CHICAGO, ground(tag).now);
             let text = Text::new("ask-span").with("span", arg.clone());
             assert_eq!(voice.label(&text, &reader), wanted, "{tag}");
@@ -184,6 +209,10 @@ fn a_language_is_named_in_any_other() {
         ("fr", "english", "en"),
         ("en", "french", "fr"),
         ("de", "Französisch", "fr"),
+        ("it", "tedesco", "de"),
+        ("it", "lingua inglese", "en"),
+        ("it", "francese", "fr"),
+        ("en", "italian", "it"),
     ] {
         assert_eq!(read_language(text, Lexicon::of(tag)), Some(wanted), "{tag} {text}");
     }
@@ -192,7 +221,7 @@ fn a_language_is_named_in_any_other() {
 #[test]
 fn a_step_is_known_by_its_name_on_the_board() {
     let voice = Voice::new();
-    for tag in ["de", "pt", "fr"] {
+    for tag in ["de", "pt", "fr", "it"] {
         let reader = Reader::new(tag, CHICAGO, ground(tag).now);
         // A dish is called what its cook calls it.
         for known in Step::ALL.iter().filter(|step| **step != Step::Dish) {

@@ -1,0 +1,280 @@
+### Risposte a domande veloci. Quantità, temperature e durate arrivano già scritte.
+### Prima la risposta, poi a che cosa badare; ogni riga sta in piedi da sola.
+
+ask-unknown = Non riesco a leggerla come domanda. Chiedimi del sale (2 cucchiai di sale fino in sale kosher in fiocchi), dei tempi (quanto scongela un tacchino da 6,5 kg), delle porzioni (che peso per 11 persone), della sicurezza (70 °C per 2 minuti è sicuro) o delle unità (325 °F in °C).
+ask-no-amount = Così non è una quantità. Dammene una sopra lo zero, per esempio 2 cucchiai.
+ask-no-span = Mi serve un tempo con cui far di conto, per esempio 24 h.
+ask-no-mark = Nessun forno a gas ha quel numero. Vanno ¼, ½ e da 1 a 10, cioè da 107 a 260 °C.
+ask-no-temperature = Quella non è una temperatura. Per esempio: 325 °F in °C.
+ask-no-substance = Quanto pesa un cucchiaio dipende da che cosa c’è dentro. Conosco sale e burro: 2 cucchiai di sale fino in grammi.
+ask-no-serving = Quella non è una porzione di questo volatile. Per esempio: sodio in un tacchino da 6,5 kg per 11 persone.
+# $reason è mezza frase del piano.
+ask-impossible = Non può essere: { $reason }.
+
+# Quel che chiedo io. La risposta va in coda alla domanda.
+ask-back-mass = Quanto pesa? Per esempio: 6,5 kg.
+ask-back-how-much = Quanto { $salt }? Per esempio: 2 cucchiai.
+ask-back-kosher = Quale sale kosher? A parità di cucchiaio, quello grosso pesa quasi il doppio di quello in fiocchi.
+ask-back-own-salt = Il tuo sale non lo conosco ancora. Leggimi la confezione, per esempio: il mio sale: 1/4 di cucchiaino è 0,7 g.
+ask-back-water = Quanta acqua, o quanto pesa il volatile? Per esempio: 4 litri, o 6,5 kg.
+ask-back-scale = { $n } in °F o in °C? Cambia tutto.
+ask-back-how-long-out = Quanto tempo è rimasto fuori? Per esempio: 3 ore.
+ask-back-fuel-time = Per quanto tempo? Per esempio: 4 h.
+ask-back-hours-3 = 3 ore
+ask-back-hours-5 = 5 ore
+ask-fahrenheit = °F
+ask-celsius = °C
+
+# Nomi dentro le frasi.
+ask-kind-turkey = tacchino
+ask-kind-turkey-breast = petto di tacchino
+ask-kind-chicken = pollo
+ask-kind-capon = cappone
+ask-kind-duck = anatra
+ask-kind-goose = oca
+ask-bird = { $kind } da { $mass }{ $condition ->
+    [frozen] , dal freezer
+    [part-thawed] , a metà scongelamento
+   *[fresh] {""}
+}
+ask-salt-table = sale fino da cucina
+ask-salt-fine-sea = sale marino fino
+ask-salt-pickling = sale per conserve
+ask-salt-flake-kosher = sale kosher in fiocchi
+ask-salt-coarse-kosher = sale kosher grosso
+ask-salt-coarse-sea = sale marino grosso
+ask-salt-own = sale tuo
+ask-food-raw-whole = Volatile crudo intero
+ask-food-raw-pieces = Pezzi crudi
+ask-food-raw-duck-or-goose = Anatra o oca cruda
+ask-food-giblets = Frattaglie crude
+ask-food-leftovers = Carne cotta e avanzi
+ask-food-cooked-pieces = Fette cotte
+ask-food-cooked-in-gravy = Carne cotta nel sugo
+ask-food-gravy = Sugo e brodo
+ask-food-stuffing = Ripieno cotto
+ask-food-stuffing-and-gravy = Ripieno e sugo
+ask-food-soup = Zuppa e stufato
+
+ask-seconds = { $n } s
+ask-minutes = { $n } min
+ask-amount = { $unit ->
+    [milligram] { $n } mg
+    [gram] { $n } g
+    [kilogram] { $n } kg
+    [pound] { $n } lb
+    [ounce] { $n } oz
+    [stick] { $n ->
+        [one] { $n } panetto americano di burro
+       *[other] { $n } panetti americani di burro
+    }
+    [pinch] { $n ->
+        [one] { $n } pizzico
+       *[other] { $n } pizzichi
+    }
+    [second] { $n } s
+    [minute] { $n } min
+    [hour] { $n } h
+    [day] { $n ->
+        [one] { $n } giorno
+       *[other] { $n } giorni
+    }
+    [teaspoon] { $n ->
+        [one] { $n } cucchiaino
+       *[other] { $n } cucchiaini
+    }
+    [tablespoon] { $n ->
+        [one] { $n } cucchiaio
+       *[other] { $n } cucchiai
+    }
+    [cup] { $n ->
+        [one] { $n } tazza
+       *[other] { $n } tazze
+    }
+    [fluid-ounce] { $n } fl oz
+    [pint] { $n } pt
+    [quart] { $n } qt
+    [gallon] { $n } gal
+    [milliliter] { $n } ml
+    [liter] { $n } l
+    [fahrenheit] { $n } °F
+    [celsius] { $n } °C
+    [gas-mark] gas mark { $n }
+    [thermostat] thermostat { $n }
+   *[other] { $n }
+}
+
+# ---- il sale
+ask-salt-convert = { $given } di { $from } = { $volume } di { $to } ({ $mass }).
+# $rule e $mass sono percentuali del volume.
+ask-salt-rule-holds = Regola dei cuochi: { $rule } % del volume. A peso è { $mass } %, quindi la regola va bene.
+ask-salt-rule-fails = Regola dei cuochi: { $rule } % del volume. A peso è { $mass } %; io seguo il peso.
+ask-salt-weighs = { $volume } di { $salt } = { $mass }.
+ask-dose = { $bird }: { $volume } di { $salt } in tutto ({ $mass }, { $strength ->
+    [light] dose leggera
+    [bold] dose abbondante
+   *[usual] la solita dose
+}).
+ask-dose-shares = Così: { $shares }.
+ask-dose-share = { $place ->
+    [cavity] { $volume } nella cavità
+    [bone-side] { $volume } dal lato dell’osso
+    [breast] { $count ->
+        [one] { $volume } sotto la pelle del petto
+       *[other] { $volume } su ciascun petto
+    }
+    [thigh] { $volume } su ciascuna sovracoscia
+    [drumstick] { $volume } su ciascun fuso
+   *[skin] { $volume } sulla pelle
+}
+ask-dose-skin = Per la pelle mescolalo con altrettanto pepe e, se la vuoi croccante, altrettanto lievito istantaneo non vanigliato.
+ask-dose-per-lb = { $volume } di { $salt } per libbra di volatile ({ $mass }), poi 24 h o più in frigo.
+ask-dose-per-kg = { $volume } di { $salt } per chilo di volatile ({ $mass }), poi 24 h o più in frigo.
+ask-spoon-weights = { $volume } pesa: { $weights }.
+ask-spoon-weight = { $mass } di { $salt }
+ask-dose-rest = Poi 24 h o più in frigo, senza coprire; al massimo { $longest }.
+ask-dose-none = Soluzione al { $percent } %: chi l’ha confezionato l’ha già salato. Niente altro sale, niente salamoia.
+ask-dose-light = Contiene già il { $percent } % di soluzione, quindi la dose è leggera.
+ask-brine = Salamoia al { $percent } %: { $mass } di sale in { $water } d’acqua. Cioè { $volume } di { $salt }.
+ask-brine-strength = { $given } % è più di quanto l’acqua fredda tenga, o proprio niente. Sopra 0 e fino a { $high } %, per esempio: salamoia al 6 % per 4 litri.
+ask-brine-other = Percentuale su tutta la salamoia; sulla sola acqua è { $percent } %.
+ask-brine-time = Tempo: { $time }, in una pentola da { $vessel }.
+ask-brine-usual = { $time } per volatili da { $low } a { $high }.
+ask-brine-cold = Carne e salamoia restano a { $cold } o meno, 48 h al massimo.
+ask-depth = Dopo { $rest } in frigo il sale è arrivato a circa { $depth } mm (da { $low } a { $high }).
+ask-depth-pork = È il punto in cui arriva un decimo del sale della superficie. Misurato sul maiale; per il tacchino non l’ha pubblicato nessuno.
+ask-sodium = { $bird } con il solito sale, { $who }: circa { $expected } mg di sodio (da { $low } a { $high }).
+ask-sodium-one-of = { $people ->
+    [one] mangiato da una sola persona
+   *[other] una porzione su { $people }
+}
+ask-sodium-grams = { $mass } di carne cotta
+ask-sodium-day = È dal { $low } al { $high } % dei { $daily } mg di una giornata.
+ask-sodium-care = È una stima: se il sodio conta per la tua salute, chiedi al medico.
+ask-own = Il tuo sale: { $teaspoon } al cucchiaino, { $tablespoon } al cucchiaio.
+ask-own-not-plain = Sodio e peso non tornano per del sale puro. Guarda l’etichetta, per esempio: il mio sale: 1/4 di cucchiaino ha 280 mg di sodio.
+ask-own-density = Nessun sale è così leggero o così pesante: un cucchiaino pesa da 1,5 a 8 g. Controlla il cucchiaino, per esempio: il mio sale: 1/4 di cucchiaino è 0,7 g.
+
+# ---- il volatile
+ask-thaw = { $bird }: { $fridge } in frigo, o { $water } in acqua fredda cambiata ogni { $every }.
+ask-fridge-warm = Il tuo frigo è a { $at }: sopra { $cold } niente di questo vale. Mettilo più freddo, e controlla prima di metterci la carne.
+ask-thaw-care = Scongelato in frigo si conserva { $keeps }; scongelato in acqua, va cotto subito. Mai sul piano di lavoro.
+ask-roast = { $bird }, { $cooker ->
+    [fan-oven] forno ventilato
+    [smoker] affumicatore
+   *[oven] forno
+} a { $setting }: { $time }, più probabile { $middle }.
+ask-roast-done = È cotto quando lo dice il termometro, non l’orologio: { $target } in petto, sovracoscia e ala.
+ask-roast-practice = Una parte è esperienza di chi cucina, non una tabella pubblicata.
+ask-bird-for = { $people ->
+    [one] Una persona: { $kind }, da { $low } a { $high }.
+   *[other] { $people } persone: { $kind }, da { $low } a { $high }.
+}
+ask-bird-for-exactly = { $people ->
+    [one] Una persona: { $kind }, { $low }.
+   *[other] { $people } persone: { $kind }, { $low }.
+}
+ask-portion = A persona da { $low } a { $high } di { $kind }, come si compra, ossa comprese.
+ask-bird-for-several = Meglio { $birds }, da { $low } a { $high } ciascuno.
+ask-bird-for-leftovers = Se vuoi avanzi, prendi da un quarto alla metà in più.
+ask-people-for = { $bird }: basta per { $low }–{ $high } persone, o { $some } con avanzi.
+ask-fuel = { $fuel ->
+    [charcoal] Carbonella
+    [propane] Propano
+   *[pellets] Pellet
+} per { $span } a circa 163 °C: da { $low } a { $high }. È esperienza di chi cucina, nessuna tabella; tieni pronta metà dose in più.
+ask-fuel-bottle = Una bombola piena ne contiene { $bottle }.
+ask-fuel-care = Solo all’aperto, mai in casa, in garage o in tenda.
+
+# ---- sicurezza
+ask-lethality-enough = Sì, secondo la tabella: { $at } nel punto più freddo devono durare { $needed }, tu sei a { $held }.
+ask-lethality-not-yet = Non ancora: { $at } nel punto più freddo devono durare { $needed }. Mancano { $missing }.
+ask-lethality-never = No. Sotto { $first } non si conosce un tempo che basti. Continua la cottura fino a { $kitchen }.
+ask-lethality-instant = Sì: con { $at } nel punto più freddo è subito sicuro.
+ask-lethality-time = { $at } devono durare { $needed } nel punto più freddo.
+ask-lethality-care = Per la carne, con un termometro controllato; non per il ripieno. Le autorità per la sicurezza alimentare dicono alle cucine { $kitchen } dappertutto: nel dubbio, segui quello.
+ask-safe = { $target } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala.
+ask-safe-held = { $target } per { $hold } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala.
+ask-safe-stuffing = Ripieno: { $target } al centro, dentro il volatile o a parte.
+ask-safe-where = Tieni la punta lontana dall’osso. Colore e succhi limpidi non provano niente.
+ask-out-fine = Dopo { $out } fuori va ancora bene. Restano { $left }: poi va mangiato, messo in frigo o buttato.
+ask-out-if-cool = Vale fino a { $air } intorno; se fa più caldo, è un’ora in tutto.
+ask-out-limit = Due ore fuori dal frigo in tutto, una sopra { $air }. Poi si butta.
+ask-out-discard = Buttalo: { $out } fuori, e il limite è { $limit }.
+ask-out-why = Riscaldarlo non lo rende sicuro: certe tossine restano.
+ask-keeps = { $food }: { $days } in frigo.
+ask-keeps-still = { $age } sta nel limite. { $food }: { $days } in frigo.
+ask-keeps-over = Butta via: { $age } è troppo. { $food }: { $days } in frigo.
+ask-days = { $n ->
+    [one] { $n } giorno
+   *[other] { $n } giorni
+}
+ask-days-range = { $low }–{ $high } giorni
+ask-months = { $n ->
+    [one] { $n } mese
+   *[other] { $n } mesi
+}
+ask-months-range = { $low }–{ $high } mesi
+ask-keeps-care = Il frigo a { $cold } o meno. Se l’aspetto o l’odore è strano, si butta.
+ask-keeps-frozen = { $food }: { $months } in freezer per la qualità. Finché è ben congelato, resta sicuro.
+ask-keeps-unknown = { $food }: non conosco un tempo pubblicato. Prudenza: fuori dal frigo due ore al massimo.
+ask-cooling = In frigo entro { $limit } da quando lascia il calore, anche caldo, in contenitori bassi, la carne staccata dall’osso.
+ask-cooling-marks = Da { $from } a { $middle } entro 2 h, a { $cold } entro 6 h in tutto.
+ask-reheat = Riscalda a { $target } fino al cuore.
+ask-reheat-gravy = Il sugo va portato a pieno bollore.
+ask-reheat-care = Coperto, con un po’ di brodo. Non in una pentola a cottura lenta.
+ask-reheat-once = Nel Regno Unito: riscaldare una volta sola.
+ask-refreeze = Se si è scongelato in frigo si può ricongelare, crudo o cotto. Se in acqua o nel microonde, prima cuocilo.
+ask-refreeze-out = Non se è rimasto fuori più di due ore.
+ask-colour = Colore e succhi limpidi non provano niente, rosa o no. Decide il termometro:
+ask-stand = Lascialo riposare { $least } o più prima di tagliare, coperto senza stringere. Prima si scalda ancora, poi si raffredda.
+ask-oven-low = No: per il pollame serve un forno a { $limit } o più, dicono le autorità per la sicurezza alimentare.
+ask-oven = Imposta il forno a { $limit } o più: è quello che dicono per il pollame le autorità per la sicurezza alimentare.
+ask-oven-smoker = Un affumicatore lavora da { $low } a { $high }, con il volatile scongelato fino al cuore.
+ask-hold = Tienilo a { $hot } o più; sotto, { $limit } al massimo, poi in frigo.
+ask-wash = No, non lavarlo: tra chi l’ha fatto, il { $share } % aveva poi batteri nel lavello. Asciugalo tamponando, e lavati le mani per 20 s.
+ask-counter-thaw = Mai sul piano di lavoro, né in acqua calda: l’esterno si guasta mentre il cuore è ghiaccio. In frigo, o in acqua fredda cambiata ogni { $every }.
+ask-stuffing = La cosa più sicura è cuocerlo a parte. Dentro: farcisci senza pressare, subito prima di cuocere, e mai un volatile congelato, affumicato o fritto.
+ask-stuffing-target = Anche il centro del ripieno deve arrivare a { $target }.
+ask-fry-frozen = No: mai friggere un volatile congelato o congelato in parte. L’olio trabocca e prende fuoco. Prima scongelalo fino al cuore.
+ask-fry-stuffed = No: mai friggere un volatile farcito.
+ask-fry-heavy = No: { $given } è troppo per una friggitrice. Al massimo 5,4 kg.
+ask-fry-time = { $mass }: circa { $time } a 177 °C; è cotto a { $target } dappertutto.
+ask-fry = Friggere: all’aperto, a 3 m o più dalla casa, olio a 177 °C, da 7 a 11 min al chilo, mai oltre i 5,4 kg.
+ask-fry-care = Scongelato fino al cuore e asciutto, mai farcito: l’acqua fa traboccare l’olio. Trova prima il livello dell’olio con l’acqua, non lasciarlo mai solo, tieni vicino un estintore a polvere.
+ask-charcoal = Mai in casa, in garage, in tenda o sotto una tettoia. Il monossido di carbonio uccide e non ha odore. Anche una griglia ancora tiepida resta fuori.
+
+ask-stuff-ahead = No: farcisci subito prima di cuocere, senza pressare. Ingredienti secchi e umidi possono aspettare in frigo, separati. Il centro deve arrivare a { $target }.
+
+# ---- abitudini, e quel che va storto
+ask-fridge = { $cold } o meno, secondo un termometro messo dentro.
+ask-baste = Non serve. Ogni volta che apri il forno perdi tempo, e la pelle bagnata non diventa croccante.
+ask-kosher-bird = Un volatile kosher è già salato: niente salamoia, e niente altro sale senza prima assaggiare.
+ask-thermometer = Punto più spesso del petto, più interno della sovracoscia, attacco dell’ala; la punta al centro della carne, lontana dall’osso. { $target } in tutti.
+ask-garage-thaw = Solo se lì è stato sempre a { $cold } o meno, con un termometro. Se non lo sai, buttalo: la cottura non rimedia.
+ask-oven-down = Tieni chiuso lo sportello. Se il calore non torna presto, spostalo: un altro forno, quello dei vicini, una griglia con coperchio all’aperto. Se la cottura non è cominciata, di nuovo in frigo.
+ask-oven-down-care = Non fermarti a metà per finire dopo. Tiepido ma sotto { $hot } per più di { $limit } in tutto: buttalo.
+ask-still-frozen = Subito in acqua fredda, in un sacchetto ben chiuso, acqua nuova ogni { $every }: poco più di 1 h per ogni chilo ancora congelato. Poi cuocilo subito.
+ask-still-frozen-cook = Oppure cuocilo così com’è, senza ripieno, in forno, non in affumicatore né in friggitrice: fino a metà tempo in più. Togli le frattaglie appena si staccano. { $target } dappertutto.
+ask-too-fast = Abbassa il forno, non sotto { $oven }, e copri con alluminio. Con { $target } dappertutto è cotto: poi tienilo coperto a { $hot } o più.
+ask-too-slow = Forno su a { $oven } o poco più, sportello chiuso. Se c’è fretta, stacca cosce e petto e cuoci i pezzi. Meglio servire tardi che sotto { $target }.
+ask-stuffing-for = { $people ->
+    [one] Ripieno per uno: da { $low } a { $high }.
+   *[other] Ripieno per { $people }: da { $low } a { $high }. Quello che dentro non ci sta senza pressare cuoce a parte.
+}
+ask-gravy-for = { $people ->
+    [one] Sugo per uno: da { $low } a { $high }.
+   *[other] Sugo per { $people }: da { $low } a { $high }.
+}
+
+# ---- unità
+ask-convert = { $given } = { $result }.
+
+# ---- da dove viene un numero. I titoli restano come sono stati stampati.
+ask-source-seen = { $publisher }: { $title }
+ask-source-seen-secondary = { $publisher }: { $title } (citato da altri)
+ask-source-common-practice = Pratica comune, senza fonte: { $title }
+ask-source-from-memory = A memoria, non trovato stampato: { $publisher }, { $title }
+ask-source-derived = Calcolato da { $publisher }: { $title }
+
+ask-span = { $span }

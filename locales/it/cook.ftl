@@ -1,0 +1,108 @@
+### Mentre cuoce: la previsione in una riga, i dubbi, gli allarmi, e com’è finita. Si legge con le mani bagnate.
+
+cook-line = Verso le <b>{ $about }</b>, tra le { $from } e le { $to }; { $standing ->
+    [spare] { $span } di margine;{" "}
+    [tight] al limite, dev’essere fuori entro le { $latest };{" "}
+    [late] { $span } di ritardo sull’ora in cui si mangia;{" "}
+   *[ahead] {""}
+}riguarda alle { $look }.
+cook-endless = Verso le <b>{ $about }</b> se va bene, dalle { $from }; con questo calore può finire anche dopo le { $to }; { $standing ->
+    [spare] { $span } di margine;{" "}
+    [tight] al limite, dev’essere fuori entro le { $latest };{" "}
+    [late] { $span } di ritardo sull’ora in cui si mangia;{" "}
+   *[ahead] {""}
+}riguarda alle { $look }.
+cook-done = { $target } dove hai misurato: toglilo dal calore quando lo dice anche il punto più interno dell’ala.
+cook-spot = { $spot ->
+    [breast] Petto
+   *[thigh] Sovracoscia
+}: { $reached ->
+    [yes] c’è.
+   *[no] ora { $now }, verso le { $about }.
+}
+cook-decades = Secondo le tabelle pubblicate, calore e tempo fin qui bastano dove misuri. Il traguardo resta { $target }: altri punti possono essere più freddi.
+
+cook-in-time-again = Così ci stiamo di nuovo con gli orari.
+cook-late-choices = Si può mangiare più tardi, oppure:
+cook-late-hotter = • Camera su a { $setting }: così potrebbe essere verso le { $about }. Poi dimmi che cosa segna la camera.
+cook-late-carve = • Stacca cosce e petti e finiscili su una teglia in forno caldo, ogni pezzo a { $target }: i pezzi vanno molto più in fretta. Da calore a calore, senza pause.
+cook-button-dinner = Si mangia alle { $at }
+cook-button-hotter = Camera a { $setting }
+cook-hotter = Ora il piano dice { $setting }. Alza, e tra 20 minuti mandami che cosa segna la camera.
+cook-early = { $done ->
+    [yes] È molto prima delle { $dinner }.
+   *[no] È molto prima: si mangia alle { $dinner }.
+} Tienilo caldo: avvolto, in forno tiepido o in una borsa termica senza ghiaccio, e deve continuare a segnare { $hot }. Se scende sotto, va mangiato o messo in frigo entro le { $until }. Oppure taglia, raffredda in contenitori bassi e riscalda a { $target }.
+
+# Una lettura che non può essere giusta.
+cook-suspect-odd = { $spot ->
+    [breast] Petto
+    [thigh] Sovracoscia
+   *[pit] Camera
+} a { $given }? { $slip ->
+    [was-celsius] Se erano °C, sono { $meant }.
+    [was-fahrenheit] Se erano °F, sono { $meant }.
+   *[digit] { $meant } tornerebbe.
+}
+cook-suspect-impossible = { $spot ->
+    [breast] Petto
+    [thigh] Sovracoscia
+   *[pit] Camera
+} a { $given }? Questa non posso crederla.
+cook-suspect-ask = Non l’ho contata. Segna davvero così?
+cook-suspect-meant = Sono { $parts }
+cook-suspect-dropped = Lasciata fuori. Rimandala con quello che segna adesso.
+
+# ---- allarmi
+cook-alarm-fire = { $cooker ->
+    [smoker] <b>Il fuoco si sta spegnendo:</b> camera a { $pit } e non risale. Combustibile e aria subito, coperchio chiuso. Tra 15 minuti dimmi che cosa segna la camera.
+   *[oven] <b>Il forno perde calore:</b> { $pit } invece di { $setting }. È acceso, lo sportello è chiuso? Tra 15 minuti dimmi che cosa segna.
+}
+cook-alarm-hot = { $cooker ->
+    [smoker] La camera scappa: { $pit } invece di { $setting }. Chiudi un po’ le prese d’aria; alluminio su quel che scurisce troppo in fretta.
+   *[oven] Il forno è troppo caldo: { $pit } invece di { $setting }. Abbassa; alluminio su quel che scurisce troppo in fretta.
+}
+cook-alarm-moved = { $spot ->
+    [breast] La lettura del petto ha fatto un salto. La sonda è ancora nel punto più spesso, lontana dall’osso?
+    [thigh] La lettura della sovracoscia ha fatto un salto. La sonda è ancora nel punto più interno, lontana dall’osso?
+   *[pit] La lettura della camera ha fatto un salto. Il termometro si è spostato?
+} Sistemala e mandami che cosa segna.
+cook-alarm-apart = Petto e sovracoscia distano { $apart }. Una delle due sonde è messa male: controllale entrambe, lontane dall’osso, fuori dalla cavità.
+cook-alarm-stalled = { $spot ->
+    [breast] Il petto
+   *[thigh] La sovracoscia
+} segna { $at } da { $since }. { $low ->
+    [yes] In un affumicatore a bassa temperatura può essere lo stallo: la pelle suda tanto quanto si scalda. Una camera più calda lo supera.
+   *[no] La sonda è dove deve stare? Un secondo termometro lo dice.
+}
+cook-alarm-zone = <b>La camera è sotto { $low } da { $span }</b>, e la carne è a { $spot }. Sotto { $hot } i batteri crescono: alza subito il calore, o sposta tutto in un forno. Il limite è due ore così.
+cook-alarm-zone-over = <b>La camera è sotto { $low } da { $span }</b>, e la carne è a { $spot }. È oltre il limite di due ore. Io non la servirei.
+cook-alarm-hold = Fuori dal calore dalle { $off }. Misura: { $hot } o più, e può aspettare. Meno, e va mangiato o messo in frigo entro le { $until }.
+
+# ---- dopo
+cook-after = Alle { $when } avevo detto verso le { $about } (tra le { $from } e le { $to }); tolto alle { $off }.
+
+# ---- il grafico. Etichette accanto alle curve; una parola ciascuna.
+cook-chart = { $what ->
+    [breast] Petto
+    [thigh] Sovracoscia
+    [pit] Camera
+    [dinner] Tavola
+   *[done] Pronto circa
+}
+cook-chart-number = { $number }
+
+# ---- un registro mandato come file.
+cook-log-noted = { $count ->
+    [one] Una lettura da { $name }, alle { $from }.
+   *[other] { $count } letture da { $name }, dalle { $from } alle { $to }.
+}
+cook-log-nothing = Dall’inizio della cottura alle { $on } non c’è niente di nuovo.
+cook-log-not-on = Quando è cominciata la cottura? Prima dimmi questo, poi rimanda il registro.
+cook-log-full = Tengo { $most } letture per volatile, e sono piene. Da qui leggi tu il termometro: { $target } dappertutto.
+cook-log-large = Il file è troppo grande: al massimo 2 MB. Riducilo a questa cottura.
+cook-log-lost = Non sono riuscito a prendere il file. Mandalo ancora una volta.
+cook-odd = { $count ->
+    [one] Una lettura non può essere giusta; non conta.
+   *[other] { $count } letture non possono essere giuste; non contano.
+}

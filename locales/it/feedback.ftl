@@ -1,0 +1,23 @@
+# Com’è andata, e che cosa ne viene per la prossima volta.
+feedback-ask = Com’è andata? Tre tocchi, per la prossima volta.
+feedback-button-salt-little = Poco sale
+feedback-button-salt-right = Sale giusto
+feedback-button-salt-much = Troppo sale
+feedback-button-meat-dry = Carne asciutta
+feedback-button-meat-right = Cottura giusta
+feedback-button-meat-underdone = Poco cotta
+feedback-button-time-early = In anticipo
+feedback-button-time-right = In orario
+feedback-button-time-late = In ritardo
+feedback-word-salt-little = poco sale
+feedback-word-salt-much = troppo sale
+feedback-word-meat-dry = carne un po’ asciutta
+feedback-word-meat-underdone = carne poco cotta
+feedback-word-time-early = pronto in anticipo
+feedback-word-time-late = pronto in ritardo
+feedback-word-all-right = tutto come doveva essere
+feedback-noted = Segnato per la prossima volta: { $notes }.
+feedback-last-time = L’ultima volta: { $notes }.
+feedback-button-less-salt = Meno sale
+feedback-button-more-salt = Più sale
+feedback-button-leftovers = Gli avanzi li ho io

@@ -1,0 +1,419 @@
+### La conversazione: piano, lavagna, compiti, impostazioni. Breve come un messaggio; si legge con le mani bagnate.
+
+# ---- pulsanti
+room-button-accept = Accetta
+room-button-change = Cambia
+room-button-done = Fatto
+room-button-later = Più tardi
+room-button-skip = Salta
+room-button-take = Prendo io
+room-button-undo = Annulla
+room-button-yes = Sì
+room-button-no = No
+room-button-back = Indietro
+room-button-discard = Lascia stare
+room-button-why = Perché questi orari?
+room-button-jobs = Dividere i compiti
+
+# ---- inizio e aiuto
+room-start = Tengo il piano di un tacchino, o di un altro volatile intero: dalla spesa all’ultimo avanzo. Faccio i conti di sale, scongelamento e cottura, e ti chiamo quando tocca fare qualcosa. Da dove cominciamo?
+room-start-group = Ciao a tutti. Tengo il piano della cottura: chi fa che cosa, e quando. Cominciate con <b>/plan</b> e una frase, come “/plan tacchino congelato da 6,5 kg, si mangia giovedì alle 17, 11 persone, forno”. Vedo solo comandi, risposte a me e pulsanti.
+room-start-button-plan = Fare un piano
+room-start-button-salt = Quanto sale?
+room-start-button-safe = È sicuro?
+room-help-plan = Dimmi che volatile è, il giorno e chi viene. Per esempio:
+    “tacchino congelato da 6,5 kg, si mangia giovedì alle 17, 11 persone, affumicatore a 163”
+    Quello che manca te lo chiedo io.
+room-help-salt = Chiedi come chiederesti a un amico. Per esempio:
+    “sale per un tacchino da 5,5 kg”
+    “2 cucchiai di sale fino in sale kosher in fiocchi”
+    “il mio sale: 1/4 di cucchiaino è 0,7 g” e da lì in poi uso il tuo.
+room-help-safe = Chiedi con i numeri che hai. Per esempio:
+    “70 °C per 2 minuti è sicuro?”
+    “tacchino fuori dal frigo 3 ore, va bene?”
+    “quanto durano gli avanzi?”
+    Nel dubbio, l’ultima parola è dell’autorità per la sicurezza alimentare del tuo paese.
+room-help = <b>/plan</b> comincia un piano, o mostra quello che hai
+    <b>/board</b> che cosa viene dopo e a chi tocca
+    <b>/salt</b> dosi e conversioni
+    <b>/ask</b> qualsiasi domanda veloce
+    <b>/log</b> segna le temperature: “petto 53, sovracoscia 61”
+    <b>/when</b> quando sarà pronto
+    <b>/move</b> si mangia a un’altra ora: “/move 18:00”
+    <b>/take</b> e <b>/drop</b> per dividersi i compiti
+    <b>/undo</b> annulla l’ultima modifica
+    <b>/export</b> il piano per il calendario, e tutto quello che conservo
+    <b>/settings</b> lingua, unità, fuso orario
+    <b>/stop</b> chiude il piano, <b>/forget</b> cancella quello che conservo
+room-unread = Non ho capito. Prova “tacchino congelato da 6,5 kg, si mangia domenica alle 17”, una domanda come “sale per un tacchino da 5,5 kg”, o /help.
+room-unreadable = So leggere solo il testo. Me lo scrivi?
+room-no-plan = Non c’è ancora un piano. Comincialo con una frase, come “/plan tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone, forno”.
+room-stale = Quel pulsante è di un piano precedente. /board mostra a che punto siamo.
+room-not-yours = A questo deve rispondere un’altra persona.
+room-not-here = Non sei in quella chat, quindi non posso cambiare il suo piano.
+room-flooded = Troppo tutto insieme: ho smesso di leggere. Dammi un minuto.
+room-need-person = Qui non capisco chi sei. Scrivi con il tuo nome e riprova.
+room-may-host = Può farlo solo { $name }, che ha cominciato il piano, o un amministratore.
+room-may-not = Può farlo solo un amministratore di questa chat.
+
+# ---- un volatile, un forno
+room-bird = { $kind ->
+    [turkey-breast] petto di tacchino
+    [chicken] pollo
+    [capon] cappone
+    [duck] anatra
+    [goose] oca
+   *[turkey] tacchino
+}{ $condition ->
+    [frozen] {" "}{ $kind ->
+        [duck] congelata
+        [goose] congelata
+       *[turkey] congelato
+    }
+    [part-thawed] {" "}a metà scongelamento
+   *[fresh] {""}
+} da { $mass }{ $form ->
+    [stuffed] , { $kind ->
+        [duck] farcita
+        [goose] farcita
+       *[turkey] farcito
+    }
+    [flat] , { $kind ->
+        [duck] aperta a libro
+        [goose] aperta a libro
+       *[turkey] aperto a libro
+    }
+    [pieces] {" "}a pezzi
+   *[whole] {""}
+}
+room-heat = { $cooker ->
+    [fan-oven] forno ventilato a { $setting }
+    [smoker] affumicatore a { $setting }
+   *[oven] forno a { $setting }
+}
+
+# ---- chiedere quello che manca
+room-known = Fin qui: { $parts }.
+room-known-mass = { $mass }
+room-known-bird = { $kind ->
+    [turkey-breast] petto di tacchino
+    [chicken] pollo
+    [capon] cappone
+    [duck] anatra
+    [goose] oca
+   *[turkey] tacchino
+}{ $condition ->
+    [frozen] {" "}{ $kind ->
+        [duck] congelata
+        [goose] congelata
+       *[turkey] congelato
+    }
+    [part-thawed] {" "}a metà scongelamento
+    [fresh] {" "}{ $kind ->
+        [duck] fresca
+        [goose] fresca
+       *[turkey] fresco
+    }
+   *[unknown] {""}
+}
+room-known-guests = { $guests ->
+    [one] una persona
+   *[other] { $guests } persone
+}
+room-known-dinner = a tavola { $when }
+room-ask-zone = Dov’è la cucina? Basta una città o un fuso orario: “Bologna”, “Europe/Rome”.
+room-ask-dinner = Quando si mangia? Giorno e ora: “giovedì alle 17”.
+room-ask-dinner-hour = A che ora si mangia? “17:30”
+room-ask-dinner-day = Che giorno? “giovedì”, “25 novembre”
+room-ask-size = Quanto pesa, o in quanti siete? “6,5 kg” o “11 persone”
+room-ask-condition = È congelato?
+room-ask-cooker = Dove lo cuoci?
+room-ask-drive = Quanto dura il viaggio?
+room-ask-change = Che cosa cambiamo? Tocca un pulsante, o dillo e basta: “si mangia alle 18”, “7 kg”, “14 persone”.
+room-condition-frozen = Congelato
+room-condition-fresh = Fresco o scongelato
+room-condition-part-thawed = Scongelato a metà
+room-cooker-oven = Forno
+room-cooker-fan-oven = Forno ventilato
+room-cooker-smoker = Affumicatore
+room-drive-15 = 15 min
+room-drive-30 = 30 min
+room-drive-60 = 1 ora
+room-change-no-salt = Senza sale
+room-change-dry-salt = Sale a secco
+room-change-fridge = Scongela in frigo
+room-change-cold-water = Scongela in acqua fredda
+room-change-ahead = Cuoci il giorno prima
+room-change-same-day = Cuoci il giorno stesso
+room-kept = Il resto rimane com’è. { $known }
+room-plan-unread = In “{ $text }” non ho trovato né un volatile né un giorno. Prova “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”.
+
+# ---- la proposta
+room-proposal-head = <b>{ $bird }</b>{ $guests ->
+    [0] {""}
+    [one] {" "}per una persona
+   *[other] {" "}per { $guests } persone
+}, { $heat }. In tavola <b>{ $when }</b>.
+room-proposal-size = Per la vostra tavola ci vuole un volatile da circa { $mass }.
+room-proposal-small = Un po’ piccolo: per { $guests } persone lo cercherei da { $mass }.
+room-proposal-ready = Fuori dal calore tra le { $from } e le { $to }; nove volte su dieci entro le { $to }.
+room-proposal-need = Ti serve: { $things }.
+room-proposal-first = Per prima cosa: <b>{ $what }</b>, { $when }.
+room-line = { $when } · { $what }
+room-need-salt = { $grams } di sale ({ $spoons } di sale kosher in fiocchi)
+room-accepted = Piano fatto. Ti chiamo quando tocca fare qualcosa.
+room-discarded = Va bene, lasciamo stare.
+
+# ---- perché. $reasons è un elenco di mezze frasi di plan.ftl.
+room-why = Perché questi orari:
+room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
+
+# ---- un desiderio che non si può accontentare
+room-clash = Così non si può: { $because }.
+room-clash-short = Non c’è tempo: { $because }. Mancano circa { $short }.
+room-clash-instead = <b>Io farei così: { $change }</b> ({ $cost }).
+room-clash-others = Oppure:
+room-clash-offers = Quello che si può fare:
+room-clash-offer = • { $change }: { $cost }
+room-clash-hopeless = Per quell’ora non vedo un modo sicuro. Mangiare più tardi, o un altro volatile?
+room-mended = Va bene: { $change }.
+
+# ---- la lavagna
+room-board-dinner = <b>A tavola { $when }</b>
+room-board-bird = { $bird }, { $heat }
+room-board-next = { $late ->
+    [yes] <b>Adesso: { $what }</b>
+   *[no] <b>Dopo: { $what }</b>
+}, { $when }{ $who }
+room-board-then = { $when } · { $what }{ $who }
+room-board-who = {" "}– { $name }
+room-board-nobody = {""}
+room-board-more = { $count ->
+    [one] … e un altro
+   *[other] … e altri { $count }
+}
+room-board-ready = Fuori dal calore tra le { $from } e le { $to }
+room-board-done = Fatto: { $jobs }
+room-board-done-one = { $what }
+room-board-done-by = { $what } ({ $name })
+room-board-assumed = Do per fatto: { $jobs }. Nessuno l’ha detto.
+room-board-skipped = senza “{ $what }”
+room-pin-how = Qui non posso fissare la lavagna in alto. Se ce la vuoi, fammi amministratore con il permesso di fissare; /board la riporta qui sotto quando vuoi.
+room-left = { $name } ha lasciato la chat. Di nuovo liberi: { $jobs }.
+room-board-all-done = Tutto fatto. Buon appetito.
+
+# ---- compiti
+room-call-again = Ancora da fare dalle { $since }: { $what }.
+room-call-from = Per { $what }:
+room-call-name = { $name }:
+room-done = { $what }, { $at }.
+room-done-by = { $what }, { $name }, { $at }.
+room-skipped = Saltato: { $what }.
+room-skipped-by = { $name } ha saltato: { $what }.
+room-next = Dopo: { $what }, { $when }.
+room-later = Va bene, te lo ridico alle { $when }.
+room-taken = Tocca a te: { $what }, { $when }.
+room-take-yours = Questo ce l’hai già.
+room-take-theirs = Questo ce l’ha { $name }.
+room-dropped = Di nuovo libero: { $what }.
+room-drop-free = Questo non ce l’ha nessuno.
+room-skip-theirs = Questo è di { $name }. Può saltarlo solo chi ce l’ha, chi ha fatto il piano o un amministratore.
+room-drop-theirs = Questo è di { $name }. Può restituirlo solo chi ce l’ha, chi ha fatto il piano o un amministratore.
+room-already = È già a posto.
+room-already-by = Ci ha già pensato { $name }, { $at }.
+room-jobs = Tocca un compito per prenderlo, o per restituirlo.
+room-jobs-take = { $what }
+room-jobs-drop = { $what } ({ $name })
+room-step-unread = In questo piano non conosco un compito “{ $text }”.
+room-missed = Mentre non c’ero era ora di: { $what }. /board mostra quello che conta ancora.
+room-shifts = Questo sposta il resto:
+room-shift = { $what }: { $is } (era { $was })
+
+# ---- si mangia a un’altra ora, annulla, la fine
+room-move-how = Si mangia { $dinner }. Per spostare: “/move 18:00” o “/move +45 min”.
+room-move-past = { $when } è già passato, adesso è { $now }. Si mangia sempre { $dinner }.
+room-move-unread = In “{ $text }” non leggo un’ora. Prova “/move 18:00” o “/move +45 min”. Si mangia sempre { $dinner }.
+room-move-clash = { $when } non va. L’ora resta quella di prima.
+room-moved = Adesso si mangia <b>{ $when }</b>.
+room-move-already = Si mangia già { $when }.
+room-move-already-by = { $name } ha fatto prima: si mangia { $when }.
+# Qualcuno arriva in ritardo.
+room-late = Si mangia { $when } invece che alle { $dinner }?
+room-late-on = La cottura è già cominciata e finisce come previsto.
+room-late-kept = Si mangia sempre <b>{ $when }</b>.
+room-late-host = Questo lo decide { $name } o un amministratore.
+room-button-late-keep = Lascia così
+room-undone = Annullato: { $what }.
+room-undone-by = Annullato: { $what } ({ $name }, { $at }).
+room-undone-what = { $change ->
+    [done] “{ $step }” segnato come fatto
+    [skipped] “{ $step }” saltato
+    [take] “{ $step }” preso
+    [drop] “{ $step }” restituito
+    [moved] la nuova ora a tavola
+    [dish] il cambio dei piatti
+    [logged] l’ultima lettura
+   *[other] la modifica del piano
+}
+room-undo-nothing = Non c’è niente da annullare.
+room-undo-stale = Nel frattempo è successo altro. /undo annulla prima l’ultima modifica.
+room-undo-gone = È già stato annullato.
+room-undo-theirs = L’ultima modifica è di { $name }. Può annullarla solo chi l’ha fatta, chi ha fatto il piano o un amministratore.
+room-undo-late = Non si può più annullare. Il piano resta com’è.
+room-stop-sure = Chiudo il piano per { $dinner }? Non ti chiamerei più.
+room-stopped = Chiuso. Non chiamo più.
+room-kept-going = Bene, non cambia niente.
+room-forget-sure-me = Conservo il tuo nome, le impostazioni, il tuo sale, le note dalle volte passate e i piani che fai qui con me. Cancello tutto?
+room-forget-sure-group = Conservo piano, letture e impostazioni di questa chat. Cancello tutto, per tutti?
+room-forgotten = Cancellato.
+
+# ---- letture
+room-log-how = Dimmi che cosa segnano i termometri: “petto 53, sovracoscia 61, camera 168”. Puoi aggiungere l’ora: “alle 14:05”.
+room-log-noted = Segnato: { $parts }.
+room-log-spot = { $spot ->
+    [breast] petto { $temperature }
+    [thigh] sovracoscia { $temperature }
+    [stuffing] ripieno { $temperature }
+   *[pit] camera { $temperature }
+}
+room-log-on-unsaid = Nessuno mi ha detto che la cottura è cominciata. È così?
+room-log-both = { $target } in tutti e due. Controlla anche il punto più interno dell’ala; se c’è anche lì, si toglie.
+room-log-thigh-behind = Il petto c’è, la sovracoscia no. Resta a cuocere finché anche la sovracoscia segna { $target }.
+room-log-breast-behind = La sovracoscia c’è, il petto no. Resta a cuocere finché anche il petto segna { $target }.
+room-log-stuffing-behind = Petto e sovracoscia ci sono, il ripieno no. Resta dentro finché anche il ripieno segna { $target }.
+room-log-one-spot = { $target } in un punto. Controlla gli altri prima di fidarti: petto più spesso, sovracoscia più interna e ala.
+room-log-doubt = { $spot ->
+    [breast] Petto
+    [thigh] Sovracoscia
+    [stuffing] Ripieno
+   *[pit] Camera
+} a { $given }? Mi aspetterei da { $low } a { $high }, quindi non l’ho segnato.{ $celsius ->
+    [yes] {" "}Se erano °C, scrivilo con la C: “58C”.
+   *[no] {" "}Guarda di nuovo e rimandalo.
+}
+room-log-fell = { $spot ->
+    [breast] Petto
+    [thigh] Sovracoscia
+    [stuffing] Ripieno
+   *[pit] Camera
+} a { $given }? Prima era { $last }, e sul calore la carne non si raffredda così. Manca una cifra, o la sonda si è spostata? Non l’ho segnato; rimandalo con quello che segna adesso.
+room-when = Fuori dal calore tra { $from } e le { $to }. A tavola { $dinner }.
+room-when-dinner = Adesso non c’è niente in cottura. A tavola { $dinner }.
+
+# ---- impostazioni
+room-settings-yours = <b>Le tue impostazioni</b>
+room-settings-rooms = <b>Impostazioni di questa chat</b>
+room-settings-language = Lingua: { $language }
+room-settings-units = Unità: { $units }
+room-settings-spoons = Cucchiai: { $spoons }
+room-settings-zone = Fuso orario: { $zone } (adesso { $now })
+room-settings-zone-unset = Fuso orario: non impostato
+room-settings-quiet = Ore di silenzio: { $from }–{ $to }
+room-settings-quiet-none = Ore di silenzio: nessuna
+room-settings-button-language = Lingua
+room-settings-button-units = Unità
+room-settings-button-spoons = Cucchiai
+room-settings-button-zone = Fuso orario
+room-settings-button-quiet = Ore di silenzio
+room-settings-pick-language = Quale lingua?
+room-settings-pick-units = Quali unità?
+room-settings-pick-spoons = Cucchiai e tazze di quale paese?
+room-settings-salt = Il tuo sale: { $weighs } g al cucchiaino
+room-settings-salt-none = Il tuo sale: non me l’hai ancora detto
+room-settings-cooker = Dove cuoci: { $cooker }
+room-settings-cooker-none = Dove cuoci: te lo chiedo ogni volta
+room-settings-fridge = Il tuo frigo: { $at }
+room-settings-fridge-none = Il tuo frigo: non misurato
+room-settings-button-salt = Il mio sale
+room-settings-button-cooker = Dove cuocio
+room-settings-button-fridge = Il mio frigo
+room-settings-pick-salt = Dimmi che cosa c’è scritto sulla confezione: “il mio sale: 1/4 di cucchiaino è 0,7 g”. Da lì in poi calcolo con quello.
+room-settings-salt-drop = Dimentica il mio sale
+room-settings-pick-cooker = Dove cuoci di solito? Un piano che non dice altro vale per quello.
+room-settings-cooker-any = Chiedi ogni volta
+room-settings-pick-fridge = Che cosa segna un termometro nel tuo frigo?
+room-settings-fridge-unknown = Non misurato
+room-settings-pick-zone = Dov’è la cucina? Scrivi una città o un fuso orario, “Bologna” o “Europe/Rome”, o mandami la tua posizione. La posizione in sé non la conservo.
+room-settings-pick-zone-group = Dov’è la cucina? Dillo con “/settings Bologna”; va bene anche un fuso orario come “Europe/Rome”.
+room-settings-pick-quiet = Quando devo lasciarti in pace? Quello che hai preso tu, e la sicurezza alimentare, passa comunque.
+# Le lingue con le loro parole.
+room-language-en = English
+room-language-es = Español
+room-language-fr = Français
+room-language-de = Deutsch
+room-language-pt = Português (Brasil)
+room-language-it = Italiano
+room-units-us = libbre, °F
+room-units-metric = chili, °C
+room-spoons-us = Stati Uniti (4,93 / 14,8 / 237 ml)
+room-spoons-metric = metrici (5 / 15 / 250 ml)
+room-spoons-uk = Regno Unito (5 / 15 ml)
+room-spoons-australia = Australia (5 / 20 / 250 ml)
+room-quiet-21-7 = dalle 21:00 alle 7:00
+room-quiet-22-7 = dalle 22:00 alle 7:00
+room-quiet-23-8 = dalle 23:00 alle 8:00
+room-quiet-none = Nessuna
+room-zone-choice = { $zone }
+room-zone-which = Ce n’è più d’una. Quale?
+room-zone-unknown = “{ $text }” come posto non lo conosco. Una città più grande lì vicino, o un fuso come “Europe/Rome”?
+room-zone-nowhere = Di lì non so il fuso orario. Scrivi una città?
+room-zone-set = { $zone }, allora: adesso lì è { $now }.
+
+# ---- il sale. $places è un elenco di room-dose-place.
+room-dose-total = { $grams } in tutto, cioè { $spoons } di { $salt ->
+    [own] sale tuo
+   *[flake] sale kosher in fiocchi
+}.
+room-dose-places = { $places }.
+room-dose-place = { $spoons } { $place ->
+    [cavity] nella cavità
+    [bone-side] dal lato dell’osso
+    [breast] { $count ->
+        [one] sotto la pelle del petto
+       *[other] sotto la pelle di ciascun petto
+    }
+    [thigh] sotto la pelle di ciascuna sovracoscia
+    [drumstick] sotto la pelle di ciascun fuso
+   *[skin] sulla pelle
+}
+room-dose-skin = Quello per la pelle va mescolato con altrettanto pepe e altrettanto lievito istantaneo non vanigliato.
+room-dose-none = Niente sale qui: la soluzione al { $percent } % di chi l’ha confezionato basta.
+room-dose-light = Mano leggera: chi l’ha confezionato ci ha già messo il { $percent } % di soluzione.
+room-button-sources = Da dove viene?
+room-question-gone = Quella domanda è troppo indietro. Me la rifai?
+room-sources = I numeri vengono da:
+room-too-long = Sono { $length } caratteri, più di quanti ne leggo in una volta (al massimo { $most }). Bastano una o due frasi.
+room-proposal-night = Di notte o all’alba: { $jobs }.
+room-chill-late = Era dopo { $by }. Quello che è rimasto fuori più di due ore si butta, anche se sembra buono.
+room-limit-chill = Le due ore sono passate. Quello che è ancora fuori e non è rimasto a 60 °C o più si butta.
+room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”. O chiedimi quello che vuoi.
+room-amended = Va bene: { $known }.
+room-not-done = Buono a sapersi: è ancora da fare { $what }.
+room-ok = Bene.
+room-ok-due = Bene. Scrivi “fatto” quando è finito: { $what }.
+room-welcome = Di niente.
+room-amend-clash = Ormai non si può più. Il piano resta com’è.
+room-undone-dinner = Si mangia di nuovo { $when }.
+room-already-you = Ci hai già pensato tu, { $at }.
+room-proposal-carry = Cotto a casa il giorno prima, portato freddo, riscaldato di là. Se lo cuoci di là, scrivi “lo cuocio lì”.
+
+# ---- /export: una riga con ogni file.
+room-export-calendar = Il piano per il calendario. Non segue i cambiamenti: chiedilo di nuovo e i nuovi orari sostituiscono i vecchi.
+room-export-page = Una pagina per lo sportello del frigo. Stampala e spunta le cose fatte.
+room-export-readings = Le temperature, per un foglio di calcolo.
+room-export-everything = Tutto quello che conservo di questa chat.
+room-shift-more = { $count ->
+    [one] … e un altro si sposta di conseguenza.
+   *[other] … e altri { $count } si spostano di conseguenza.
+}
+room-pull-sure = { $spot ->
+    [thigh] La sovracoscia
+   *[breast] Il petto
+} segnava { $read } alle { $at }, e si toglie a { $target }. Adesso segna così?
+room-button-reads-now = Sì, segna così
+room-button-stays-on = Resta a cuocere
+room-hold = Si taglia alle { $carve }. Fino ad allora resta a { $hot } o più, coperto, con un termometro dentro? Se no, va tagliato, mangiato e messo in frigo entro le { $by }.
+room-report-early = “{ $what }” è previsto { $when }. Davvero già fatto?
+room-button-held = Resta caldo
+room-held = Bene. Lasciaci dentro il termometro; sotto i 60 °C partono le due ore.
+room-own-salt-kept = D’ora in poi calcolo con questo.

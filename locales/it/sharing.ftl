@@ -1,0 +1,29 @@
+# Dividersi il lavoro: chiedere, offrire, chiamare; chi arriva e chi se ne va.
+
+sharing-name = { $name }
+sharing-button-private = Avvisami in privato
+sharing-button-give = Chiedi a qualcuno…
+sharing-call-from-titled = { $title }, { $what }:
+sharing-call-helpers = Nessuno ha risposto: { $what }, in attesa dalle { $since }. Ci pensi tu?
+sharing-call-host = Nessuno l’ha ancora fatto: { $what }, in attesa dalle { $since }.
+sharing-offer = Questi compiti non li ha ancora nessuno:
+sharing-offer-none = Sono tutti presi.
+sharing-offer-job = { $when } · { $what }
+sharing-offer-take = Prendo: { $what }
+sharing-giving = Quale compito passi a qualcun altro?
+sharing-give-whom = A chi lo chiedo: { $what }?
+sharing-give-nobody = Qui non ha ancora scritto nessun altro.
+sharing-give-gone = Non è più in questa chat.
+sharing-give-ask = { $name } chiede: puoi farlo tu? { $what }, { $when }.
+sharing-give-asked = Lo chiedo a { $name }.
+sharing-give-waiting = A { $name } l’ho già chiesto.
+sharing-give-theirs = A questo risponde { $name }.
+sharing-give-over = È già deciso.
+sharing-give-not-yours = Questo ce l’ha { $name }. Può passarlo solo chi ce l’ha, chi ha fatto il piano o un amministratore.
+sharing-give-yes = Ci pensa { $name }: { $what }, { $when }.
+sharing-give-no = { $name } non può: { $what }, { $when }.
+sharing-link = D’ora in poi per i tuoi compiti ti chiamo qui.
+sharing-link-titled = D’ora in poi per i tuoi compiti in { $title } ti chiamo qui.
+sharing-link-job = { $when } · { $what }
+sharing-link-over = Quel link è già stato usato o è troppo vecchio. Prendi un compito nel gruppo e te ne do uno nuovo.
+sharing-left-host = { $name } ha lasciato la chat. Ora al piano pensa { $heir }.
