@@ -20,7 +20,6 @@ use std::io::{self, ErrorKind, IsTerminal, Write};
 use std::path::Path;
 use std::process::ExitCode;
 use std::sync::Arc;
-use tracing_subscriber::EnvFilter;
 
 /// Why the program did not do what it was asked.
 enum Stop {
@@ -67,12 +66,7 @@ fn log_to_stderr(cli: &Cli) {
         Some(Command::Serve { .. }) => "warn,carvetime=info",
         _ => "off,carvetime=error",
     };
-    let filter = EnvFilter::try_from_default_env().unwrap_or_else(|_| EnvFilter::new(usual));
-    tracing_subscriber::fmt()
-        .with_env_filter(filter)
-        .with_ansi(io::stderr().is_terminal())
-        .with_writer(redact::stderr)
-        .init();
+    redact::log(usual);
 }
 
 fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {

@@ -3,14 +3,21 @@
 //! Nothing of ours prints the token, and the Bot API client takes it out of its errors. But a log at `trace` is written by a dozen
 //! libraries, and a proxy in between may answer with a page that quotes the address it was asked for, token and all.
 
-use std::io::{self, Write};
+use std::io::{self, IsTerminal, Write};
 use std::sync::OnceLock;
+use tracing_subscriber::EnvFilter;
 
 /// What stands in place of the token.
 const INSTEAD: &str = "[token]";
 
 /// Shorter than this, the part after the colon could stand in any sentence.
 const SHORTEST: usize = 12;
+
+/// Logs go to stderr from now on. `RUST_LOG` decides which; without it, `usual`.
+pub fn log(usual: &str) {
+    let filter = EnvFilter::try_from_default_env().unwrap_or_else(|_| EnvFilter::new(usual));
+    tracing_subscriber::fmt().with_env_filter(filter).with_ansi(io::stderr().is_terminal()).with_writer(stderr).init();
+}
 
 /// stderr, a whole message a write.
 pub fn stderr() -> Redacted<io::Stderr> {

@@ -15,6 +15,8 @@ pub struct Kitchen {
     /// The time there; sets it for the server's dates too.
     pub clock: TestClock,
     program: Mutex<Program>,
+    /// What it logs, as in `RUST_LOG`.
+    log: &'static str,
     folder: tempfile::TempDir,
 }
 
@@ -26,14 +28,25 @@ impl Kitchen {
         kitchen
     }
 
+    /// The same with every log there is.
+    pub fn loud() -> Self {
+        let kitchen = Self::logging(Loopback::start(), "trace");
+        kitchen.wait_for_poll(0);
+        kitchen
+    }
+
     /// The program, just started.
     pub fn with(telegram: Loopback) -> Self {
+        Self::logging(telegram, "off")
+    }
+
+    fn logging(telegram: Loopback, log: &'static str) -> Self {
         let folder = tempfile::tempdir().expect("a folder");
         let clock = TestClock::new(folder.path().join("clock"));
         let shown = clock.clone();
         telegram.set_clock(move || shown.now());
-        let program = Program::clocked(&telegram, &folder.path().join("data"), &clock);
-        Self { telegram, clock, program: Mutex::new(program), folder }
+        let program = Program::clocked(&telegram, &folder.path().join("data"), &clock, log);
+        Self { telegram, clock, program: Mutex::new(program), log, folder }
     }
 
     /// Lets the clock jump to `now`, and what falls due happen.
@@ -58,14 +71,14 @@ impl Kitchen {
     pub fn reopen(&self) {
         let mut program = self.program();
         program.kill();
-        *program = Program::clocked(&self.telegram, &self.data(), &self.clock);
+        *program = Program::clocked(&self.telegram, &self.data(), &self.clock, self.log);
     }
 
     /// Waits for a poll later than the first `calls` calls.
     pub fn wait_for_poll(&self, calls: usize) {
         let program = self.program().clone();
         self.telegram.wait_calls("a poll", |all| {
-            assert!(program.runs(), "the program ended; its log:\n{}", program.log());
+            assert!(program.runs(), "the program ended; its log:\n{}", program.last_log());
             all.iter().skip(calls).any(|call| call.method == "getUpdates")
         });
     }

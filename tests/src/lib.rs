@@ -7,6 +7,7 @@
 pub mod clock;
 pub mod fill;
 pub mod fuzz;
+pub mod kills;
 pub mod kitchen;
 pub mod loopback;
 pub mod program;

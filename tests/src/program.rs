@@ -87,10 +87,11 @@ impl Program {
         Self::start(command, server, data)
     }
 
-    /// The same code by the clock of the test: this package's own `clocked`, which cargo builds with the tests.
-    pub fn clocked(server: &Loopback, data: &Path, clock: &TestClock) -> Self {
+    /// The same code by the clock of the test: this package's own `clocked`, which cargo builds with the tests. `log`: what
+    /// it logs, as in `RUST_LOG`.
+    pub fn clocked(server: &Loopback, data: &Path, clock: &TestClock, log: &str) -> Self {
         let mut command = Command::new(profile().join(format!("clocked{}", std::env::consts::EXE_SUFFIX)));
-        command.arg(data).env(CLOCK_FILE, clock.file());
+        command.arg(data).env(CLOCK_FILE, clock.file()).env("RUST_LOG", log);
         Self::start(command, server, data)
     }
 
@@ -145,6 +146,13 @@ impl Program {
     /// What it and its predecessors with the same data wrote to stderr.
     pub fn log(&self) -> String {
         std::fs::read_to_string(&self.log).unwrap_or_default()
+    }
+
+    /// The end of it.
+    pub fn last_log(&self) -> String {
+        let log = self.log();
+        let lines: Vec<&str> = log.lines().rev().take(40).collect();
+        lines.into_iter().rev().collect::<Vec<_>>().join("\n")
     }
 
     /// Resident memory now and at its highest, in bytes, as Linux tells it.

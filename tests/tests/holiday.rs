@@ -1,110 +1,42 @@
-//! The same cook through Telegram and in rehearsal: in the end the same messages must stand in the chat.
-//!
-//! A script of `tests/rehearsals` is played twice: by `carvetime rehearse`, and by people in the loopback server's world who
-//! say and press the same at the same times while the program is killed now and then. How often a board was edited on the
-//! way may differ; what stands there in the end may not.
+//! The same cook through Telegram and in rehearsal: in the end the same messages must stand in the chat, though the program is
+//! killed on the way. How that is told: `carvetime_tests::kills`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use carvetime::rehearse::{Act, Event, Script};
-use carvetime_tests::kitchen::Kitchen;
-use carvetime_tests::program;
-use chrono::{DateTime, Utc};
-use serde_json::Value;
-use std::collections::BTreeMap;
-use std::path::{Path, PathBuf};
+use carvetime_tests::fuzz::Chance;
+use carvetime_tests::kills::{Kills, Story, Tally};
 
-/// What stands in a chat: text and labels of each message, in the order they came.
-type Standing = Vec<(String, Vec<String>)>;
-
-fn script_path(name: &str) -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("rehearsals").join(format!("{name}.cook"))
-}
-
-/// What stands in the room at the end of the rehearsal, and when something was said.
-fn rehearsed(name: &str) -> (Standing, Vec<DateTime<Utc>>) {
-    let played = program::run(&["rehearse", "--json", script_path(name).to_str().unwrap()]);
-    assert!(played.status.success(), "{}", String::from_utf8_lossy(&played.stderr));
-    let mut standing: BTreeMap<i64, (String, Vec<String>)> = BTreeMap::new();
-    let mut times = Vec::new();
-    for line in String::from_utf8(played.stdout).unwrap().lines() {
-        let line: Value = serde_json::from_str(line).unwrap();
-        times.push(line["at"].as_str().unwrap().parse::<DateTime<Utc>>().unwrap());
-        if line["kind"] == "answer" {
-            continue;
-        }
-        let buttons = line["buttons"].as_array().unwrap().iter().map(|label| label.as_str().unwrap().to_string());
-        let message = (line["text"].as_str().unwrap().to_string(), buttons.collect());
-        standing.insert(line["id"].as_i64().unwrap(), message);
-    }
-    times.dedup();
-    (standing.into_values().collect(), times)
-}
-
-/// Plays the script in the private chat of its one person, with a `kill -9` after every `kill_every` moments.
-fn on_telegram(name: &str, times: &[DateTime<Utc>], kill_every: usize) -> Standing {
-    let text = std::fs::read_to_string(script_path(name)).unwrap();
-    let script = Script::parse(&text, chrono_tz::UTC, "en-US").unwrap();
-    let kitchen = Kitchen::open();
-    let telegram = &kitchen.telegram;
-    let cook = script.events.iter().find_map(|event| speaker(&event.act)).unwrap();
-    let chat = telegram.stranger(cook, &script.locale);
-    kitchen.wait_until(script.events[0].at);
-    telegram.tell(cook, &format!("/settings zone {}", script.zone));
-    telegram.settle();
-    let before = telegram.said(chat).len();
-    let mut events = script.events.iter().peekable();
-    let mut moments: Vec<DateTime<Utc>> = times.iter().copied().chain(script.events.iter().map(|e| e.at)).collect();
-    moments.sort();
-    moments.dedup();
-    for (nth, moment) in moments.into_iter().enumerate() {
-        if nth % kill_every == kill_every - 1 {
-            kitchen.program().kill();
-            kitchen.clock.set(moment); // it falls due while nobody is there
-            let calls = telegram.call_count();
-            kitchen.reopen();
-            kitchen.wait_for_poll(calls);
-        }
-        kitchen.wait_until(moment);
-        while let Some(Event { act, .. }) = events.next_if(|event| event.at <= moment) {
-            match act {
-                Act::Say { name, text, .. } => drop(telegram.tell(name, text)),
-                Act::Press { name, label, .. } => drop(telegram.press(name, chat, label)),
-                Act::Wait => {}
-            }
-            telegram.settle();
-        }
-    }
-    let said = telegram.said(chat).into_iter().skip(before);
-    said.map(|message| (message.text.clone(), message.labels())).collect()
-}
-
-fn speaker(act: &Act) -> Option<&str> {
-    match act {
-        Act::Say { name, .. } | Act::Press { name, .. } => Some(name),
-        Act::Wait => None,
-    }
-}
-
-fn check(name: &str, kill_every: usize) {
-    let (expected, times) = rehearsed(name);
-    let seen = on_telegram(name, &times, kill_every);
-    for (nth, (expected, seen)) in expected.iter().zip(&seen).enumerate() {
-        assert_eq!(seen, expected, "message {nth} of {name}");
-    }
-    assert_eq!(seen.len(), expected.len(), "{seen:#?}");
+fn check(tally: &Tally) {
+    println!("{tally:#?}");
+    assert!(tally.is_good(), "{tally:#?}");
 }
 
 #[test]
 fn a_whole_holiday_goes_on_telegram_as_in_rehearsal_through_kills_and_restarts() {
-    check("fresh-for-eight", 7);
+    let tally = Story::told("fresh-for-eight").play(Kills::AtRest(7));
+    check(&tally);
+    assert!(tally.kills() >= 5 && tally.repeated == 0, "nothing is sent twice by a program killed at rest: {tally:?}");
 }
 
 #[test]
 fn a_plan_nobody_answers_goes_on_telegram_as_in_rehearsal() {
-    check("cooked-ahead", 11);
+    check(&Story::told("cooked-ahead").play(Kills::AtRest(11)));
 }
 
 #[test]
 fn a_spanish_plan_goes_on_telegram_as_in_rehearsal() {
-    check("en-espanol", 1000);
+    check(&Story::told("en-espanol").play(Kills::AtRest(1000)));
+}
+
+/// A short run of what the program `soak` does at length. `CARVETIME_SEED` draws other moments.
+#[test]
+fn killed_at_any_moment_of_a_cook_it_loses_nothing_and_does_nothing_twice() {
+    let seed: u64 = std::env::var("CARVETIME_SEED").ok().and_then(|text| text.parse().ok()).unwrap_or(23);
+    println!("CARVETIME_SEED={seed}");
+    let mut all = Tally::default();
+    let mut chance = Chance::new(seed);
+    while all.kills() < 20 {
+        let kills = Kills::Anywhere { percent: 70, chance: Chance::new(chance.number()) };
+        all.add(Story::told("moves-twice").play(kills));
+    }
+    check(&all);
 }

@@ -19,6 +19,7 @@ use tokio::sync::Notify;
 
 #[tokio::main]
 async fn main() {
+    carvetime::redact::log("off");
     let data = std::env::args().nth(1).expect("a data directory");
     let file = PathBuf::from(std::env::var_os(CLOCK_FILE).expect("a clock"));
     let voice = Arc::new(Voice::new());

@@ -88,7 +88,7 @@ fn load(wish: &Wish, data: &Path) {
     let names: Vec<String> = (0..wish.chats).map(|n| format!("Cook {n}")).collect();
     let chats: Vec<i64> = names.iter().map(|name| server.person(name)).collect();
     let program = match wish.unpaced {
-        true => Program::clocked(&server, data, &TestClock::new(data.with_extension("clock"))),
+        true => Program::clocked(&server, data, &TestClock::new(data.with_extension("clock")), "off"),
         false => Program::serve(&server, data),
     };
     server.wait_calls("the first poll", |calls| calls.iter().any(|call| call.method == "getUpdates"));

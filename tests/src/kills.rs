@@ -1,0 +1,335 @@
+//! Whole cooks on Telegram with `kill -9` on the way, beside a model that knows what must stand in the chat in the end.
+//!
+//! The model is the rehearsal: a script of `tests/rehearsals` is played by `carvetime rehearse`, and by people in the loopback
+//! server's world who say and press the same at the same times while a real child process is killed. What stands in the chat in the
+//! end must be the same, messages and buttons: an update that was lost or applied twice, a bell that did not ring or rang twice
+//! would show there. A message may stand there twice if it was the last one to its chat when the program was killed, once a kill.
+//! Fault model: the process dies before a call is applied, after it was applied but before its answer arrived, at any moment of a
+//! turn or of the next start, and while nobody says anything and something falls due. How often a board was edited on the way may
+//! differ. Start at [`Story::told`] and [`Story::play`].
+
+use crate::fuzz::Chance;
+use crate::kitchen::Kitchen;
+use crate::loopback::{ChatId, Fault, Rule, TOKEN};
+use crate::program;
+use carvetime::rehearse::{Act, Event, Script};
+use chrono::{DateTime, Utc};
+use serde_json::Value;
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+/// Scripts with one person in their private chat.
+pub const STORIES: [&str; 8] = [
+    "fresh-for-eight",
+    "moves-twice",
+    "cook-late",
+    "en-espanol",
+    "cook-early",
+    "frozen-too-late",
+    "cooked-ahead",
+    "em-portugues",
+];
+
+/// What stands in a chat: text and labels of each message, in the order they came.
+pub type Standing = Vec<(String, Vec<String>)>;
+
+/// A script and what must come of it.
+pub struct Story {
+    script: Script,
+    /// The one who speaks.
+    cook: String,
+    /// What stands in the room at the end of the rehearsal.
+    standing: Standing,
+    /// When something was said.
+    moments: Vec<DateTime<Utc>>,
+}
+
+/// When the program is killed.
+#[derive(Debug, Clone)]
+pub enum Kills {
+    /// At rest, just before something falls due; every so many moments.
+    AtRest(usize),
+    /// At this many moments out of a hundred, in a way drawn from the seed.
+    Anywhere {
+        /// Of a hundred.
+        percent: usize,
+        /// Decides all.
+        chance: Chance,
+    },
+}
+
+/// What a play came to.
+#[derive(Debug, Default, Clone, PartialEq, Eq)]
+pub struct Tally {
+    /// Cooks played.
+    pub cooks: usize,
+    /// Kills by their moment.
+    pub kills: BTreeMap<&'static str, usize>,
+    /// Updates people made.
+    pub updates: usize,
+    /// Messages that stand in the chats.
+    pub messages: usize,
+    /// Messages that stand there twice, each in the window of a kill.
+    pub repeated: usize,
+    /// Messages that must stand there and don't.
+    pub lost: Vec<String>,
+    /// Messages that nobody expected: of an update applied twice, of a bell that rang twice.
+    pub unexpected: Vec<String>,
+    /// Messages in chats of people who have nothing to do with it.
+    pub wrong_room: usize,
+    /// Where the token stands in what was written: data, logs.
+    pub token: usize,
+}
+
+impl Tally {
+    /// Both together.
+    pub fn add(&mut self, other: Tally) {
+        self.cooks += other.cooks;
+        self.updates += other.updates;
+        self.messages += other.messages;
+        self.repeated += other.repeated;
+        self.lost.extend(other.lost);
+        self.unexpected.extend(other.unexpected);
+        self.wrong_room += other.wrong_room;
+        self.token += other.token;
+        for (moment, count) in other.kills {
+            *self.kills.entry(moment).or_default() += count;
+        }
+    }
+
+    /// All kills.
+    pub fn kills(&self) -> usize {
+        self.kills.values().sum()
+    }
+
+    /// Whether the promise was kept.
+    pub fn is_good(&self) -> bool {
+        self.lost.is_empty()
+            && self.unexpected.is_empty()
+            && self.wrong_room == 0
+            && self.token == 0
+            && self.repeated <= self.kills()
+    }
+}
+
+impl Story {
+    /// The script of that name, played by the program.
+    pub fn told(name: &str) -> Self {
+        let path = script_path(name);
+        let played = program::run(&["rehearse", "--json", path.to_str().expect("a path in UTF-8")]);
+        assert!(played.status.success(), "{}", String::from_utf8_lossy(&played.stderr));
+        let mut standing: BTreeMap<i64, (String, Vec<String>)> = BTreeMap::new();
+        let mut moments = Vec::new();
+        for line in String::from_utf8(played.stdout).expect("UTF-8").lines() {
+            let line: Value = serde_json::from_str(line).expect("JSON Lines");
+            moments.push(line["at"].as_str().and_then(|at| at.parse().ok()).expect("a time"));
+            if line["kind"] == "answer" {
+                continue;
+            }
+            let labels = line["buttons"].as_array().into_iter().flatten().filter_map(Value::as_str).map(str::to_owned);
+            let text = line["text"].as_str().unwrap_or_default().to_owned();
+            standing.insert(line["id"].as_i64().expect("an id"), (text, labels.collect()));
+        }
+        let text = std::fs::read_to_string(&path).expect("the script is there");
+        let script = Script::parse(&text, chrono_tz::UTC, "en-US").expect("it was just played");
+        let cook = script.events.iter().find_map(|event| speaker(&event.act)).expect("somebody speaks").to_owned();
+        moments.extend(script.events.iter().map(|event| event.at));
+        moments.sort();
+        moments.dedup();
+        Self { script, cook, standing: standing.into_values().collect(), moments }
+    }
+
+    /// Plays it on Telegram.
+    pub fn play(&self, kills: Kills) -> Tally {
+        let kitchen = Kitchen::loud();
+        let telegram = &kitchen.telegram;
+        let chat = telegram.stranger(&self.cook, &self.script.locale);
+        let strangers = [telegram.person("Somebody else"), telegram.person("Nobody")];
+        kitchen.wait_until(self.script.events[0].at);
+        telegram.tell(&self.cook, &format!("/settings zone {}", self.script.zone));
+        telegram.settle();
+        let before = telegram.said(chat).len();
+        let mut play =
+            Play { kitchen: &kitchen, chat, kills, tally: Tally::default(), last_words: Vec::new(), moment: 0 };
+        let mut events = self.script.events.iter().peekable();
+        for moment in &self.moments {
+            play.falls_due(*moment);
+            while let Some(Event { act, .. }) = events.next_if(|event| event.at <= *moment) {
+                play.is_done(&self.cook, act);
+            }
+        }
+        let Play { mut tally, mut last_words, .. } = play;
+        tally.cooks = 1;
+        let said = telegram.said(chat).into_iter().skip(before);
+        let seen: Standing = said.map(|message| (message.text.clone(), message.labels())).collect();
+        tally.messages = seen.len();
+        tally.compare(&self.standing, &seen, &mut last_words);
+        tally.wrong_room = strangers.iter().map(|stranger| telegram.said(*stranger).len()).sum();
+        tally.token = token_sightings(&kitchen.data()) + token_sightings(&kitchen.data().with_extension("log"));
+        tally
+    }
+}
+
+impl Tally {
+    /// What must stand and what stands. `last_words`: the last message to the chat at each kill.
+    fn compare(&mut self, expected: &Standing, seen: &Standing, last_words: &mut Vec<String>) {
+        let mut wanted: Vec<&(String, Vec<String>)> = expected.iter().collect();
+        // A rehearsal does not show that the buttons of a board go when a newer one comes.
+        let same = |one: &(String, Vec<String>), other: &(String, Vec<String>)| {
+            one.0 == other.0 && (one.1 == other.1 || other.1.is_empty())
+        };
+        for found in seen {
+            if let Some(at) = wanted.iter().position(|wanted| same(wanted, found)) {
+                wanted.remove(at);
+            } else if let Some(at) = last_words.iter().position(|words| *words == found.0) {
+                last_words.remove(at);
+                self.repeated += 1;
+            } else {
+                self.unexpected.push(format!("{} {:?}", found.0, found.1));
+            }
+        }
+        self.lost.extend(wanted.into_iter().map(|(text, labels)| format!("{text} {labels:?}")));
+    }
+}
+
+struct Play<'a> {
+    kitchen: &'a Kitchen,
+    chat: ChatId,
+    kills: Kills,
+    tally: Tally,
+    last_words: Vec<String>,
+    /// Counts the moments.
+    moment: usize,
+}
+
+impl Play<'_> {
+    /// The clock goes to `moment`, and what is due by then happens.
+    fn falls_due(&mut self, moment: DateTime<Utc>) {
+        let at_rest = match &mut self.kills {
+            Kills::AtRest(every) => {
+                self.moment += 1;
+                self.moment.is_multiple_of(*every)
+            }
+            Kills::Anywhere { percent, chance } => chance.below(100) < *percent && chance.below(4) == 0,
+        };
+        if at_rest {
+            self.kitchen.program().kill();
+            self.kitchen.clock.set(moment); // it falls due while nobody is there
+            self.killed("at rest");
+            return self.start_again();
+        }
+        self.with_a_kill(|kitchen| kitchen.clock.set(moment));
+    }
+
+    fn is_done(&mut self, cook: &str, act: &Act) {
+        let chat = self.chat;
+        match act {
+            Act::Say { text, .. } => self.with_a_kill(|kitchen| _ = kitchen.telegram.tell(cook, text)),
+            Act::Press { label, .. } => self.with_a_kill(|kitchen| _ = kitchen.telegram.press(cook, chat, label)),
+            Act::Wait => return,
+        }
+        self.tally.updates += 1;
+    }
+
+    /// Does it, and kills the program on the way or not.
+    fn with_a_kill(&mut self, deed: impl Fn(&Kitchen)) {
+        let kitchen = self.kitchen;
+        let telegram = &kitchen.telegram;
+        let drawn = match &mut self.kills {
+            Kills::Anywhere { percent, chance } => (chance.below(100) < *percent).then_some(chance),
+            Kills::AtRest(_) => None,
+        };
+        let Some(chance) = drawn else {
+            deed(kitchen);
+            // The program looks at the clock every 10 ms; the rest is for a busy machine.
+            std::thread::sleep(Duration::from_millis(100));
+            return telegram.settle();
+        };
+        // The answer to a poll comes with the next update only: a kill after it would strike at another deed.
+        let answered = ["sendMessage", "editMessageText", "answerCallbackQuery"];
+        let called = ["sendMessage", "editMessageText", "answerCallbackQuery", "getUpdates"];
+        let program = kitchen.program().clone();
+        let kill = std::sync::Arc::new(move || program.kill());
+        let (moment, wait) = match chance.below(3) {
+            0 => {
+                telegram.fault(Rule::next(called[chance.below(4)], Fault::Before(kill)));
+                ("before a call", None)
+            }
+            1 => {
+                telegram.fault(Rule::next(answered[chance.below(3)], Fault::After(kill)));
+                ("after a call", None)
+            }
+            _ => ("at any moment", Some(chance.below(60))),
+        };
+        let in_start = (chance.below(4) == 0).then(|| chance.below(200));
+        deed(kitchen);
+        match wait {
+            Some(wait) => {
+                std::thread::sleep(Duration::from_millis(wait as u64));
+                kitchen.program().kill();
+            }
+            None if !self.is_killed() => {
+                telegram.heal();
+                return telegram.settle();
+            }
+            None => {}
+        }
+        telegram.heal();
+        self.killed(moment);
+        if let Some(wait) = in_start {
+            kitchen.reopen();
+            std::thread::sleep(Duration::from_millis(wait as u64));
+            kitchen.program().kill();
+            self.killed("while it starts");
+        }
+        self.start_again();
+    }
+
+    /// Waits for the kill that is armed; a program that does not make that call lives.
+    fn is_killed(&self) -> bool {
+        let program = self.kitchen.program().clone();
+        for _ in 0..60 {
+            if !program.runs() {
+                return true;
+            }
+            std::thread::sleep(Duration::from_millis(10));
+        }
+        false
+    }
+
+    fn killed(&mut self, moment: &'static str) {
+        *self.tally.kills.entry(moment).or_default() += 1;
+        self.last_words.extend(self.kitchen.telegram.said(self.chat).pop().map(|last| last.text));
+    }
+
+    fn start_again(&self) {
+        let telegram = &self.kitchen.telegram;
+        let calls = telegram.call_count();
+        self.kitchen.reopen();
+        self.kitchen.wait_for_poll(calls);
+        telegram.settle();
+    }
+}
+
+fn script_path(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("rehearsals").join(format!("{name}.cook"))
+}
+
+fn speaker(act: &Act) -> Option<&str> {
+    match act {
+        Act::Say { name, .. } | Act::Press { name, .. } => Some(name),
+        Act::Wait => None,
+    }
+}
+
+/// How often the token's secret half stands in what is written in `path`, be it a file or a folder.
+pub fn token_sightings(path: &Path) -> usize {
+    if path.is_dir() {
+        let inside = std::fs::read_dir(path).into_iter().flatten().flatten();
+        return inside.map(|entry| token_sightings(&entry.path())).sum();
+    }
+    let secret = TOKEN.split_once(':').expect("a token has a colon").1.as_bytes();
+    let bytes = std::fs::read(path).unwrap_or_default();
+    bytes.windows(secret.len()).filter(|window| *window == secret).count()
+}
