@@ -50,6 +50,9 @@ pub enum Command {
         /// Where to listen for that.
         #[arg(long, value_name = "ADDR", requires = "webhook")]
         listen: Option<SocketAddr>,
+        /// Where supervisors may ask how it goes.
+        #[arg(long, value_name = "ADDR")]
+        health: Option<SocketAddr>,
     },
     /// Answer one question.
     Ask {

@@ -72,9 +72,10 @@ fn log_to_stderr(cli: &Cli) {
 fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
     match &cli.command {
         None | Some(Command::Chat) => chat(cli, voice, reader),
-        Some(Command::Serve { webhook, listen }) => {
+        Some(Command::Serve { webhook, listen, health }) => {
             let mut options = telegram::Options::from_env()?;
             options.webhook = webhook.clone().zip(*listen).map(|(url, listen)| telegram::Webhook { url, listen });
+            options.health = *health;
             Ok(telegram::serve(&options, &cli.common.data().map_err(Stop::Usage)?, Arc::clone(voice))?)
         }
         Some(Command::Ask { text, json }) => match ask::answer_line(&text.join(" "), reader, voice, *json) {

@@ -69,3 +69,4 @@ cli-help-breast = Ziel in der Brust
 cli-help-thigh = Ziel in der Keule
 cli-help-webhook = Telegram soll an diese https-Adresse zustellen; braucht --listen
 cli-help-listen = Wo dafür gelauscht wird, etwa 127.0.0.1:8080, hinter einem Server, der https spricht
+cli-help-health = Wo man zur Überwachung /health und /metrics abfragen kann, etwa 127.0.0.1:9090; nicht fürs offene Netz

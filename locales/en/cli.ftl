@@ -73,3 +73,4 @@ cli-help-breast = Target of the breast
 cli-help-thigh = Target of the thigh
 cli-help-webhook = Have Telegram deliver to this https address instead of asking it; needs --listen
 cli-help-listen = Where to listen for that, such as 127.0.0.1:8080, behind a server that speaks https
+cli-help-health = Where supervisors may ask /health and /metrics, such as 127.0.0.1:9090; not meant for the open network

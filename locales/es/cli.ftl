@@ -73,3 +73,4 @@ cli-help-breast = Temperatura buscada en la pechuga
 cli-help-thigh = Temperatura buscada en el muslo
 cli-help-webhook = Telegram entrega en esta dirección https en vez de preguntarle; necesita --listen
 cli-help-listen = Dónde escuchar para eso, como 127.0.0.1:8080, detrás de un servidor que hable https
+cli-help-health = Dónde se puede preguntar /health y /metrics para vigilarlo, como 127.0.0.1:9090; no es para la red abierta

@@ -69,3 +69,4 @@ cli-help-breast = Alvo no peito
 cli-help-thigh = Alvo na sobrecoxa
 cli-help-webhook = O Telegram entrega neste endereço https em vez de ser perguntado; precisa de --listen
 cli-help-listen = Onde escutar isso, por exemplo 127.0.0.1:8080, atrás de um servidor que fala https
+cli-help-health = Onde se pode consultar /health e /metrics para monitorar, por exemplo 127.0.0.1:9090; não é para a rede aberta

@@ -7,6 +7,7 @@ use super::Serving;
 use super::send::NO_PREVIEW;
 use super::split::{MAX_TEXT, shorten, split};
 use crate::ask::{self, Answer, Asker, NotUnderstood, Question, SaltSaid};
+use crate::clock::Clock;
 use crate::room::state::{Person, Taste};
 use crate::room::{PersonId, own_kitchen};
 use crate::words::{Reader, Text, Voice, plain};

@@ -2,6 +2,7 @@
 
 use super::hear::{self, Identity, Lookup};
 use super::patience::Verdict;
+use super::pulse::Pulse;
 use super::{ServeError, Serving, blocking, inline};
 use crate::engine::{Arrival, Engine};
 use crate::room::{Document, PersonId, RoomId};
@@ -63,6 +64,11 @@ impl Intake {
         self.serving.clone()
     }
 
+    /// What an operator can watch.
+    pub fn pulse(&self) -> &Pulse {
+        &self.serving.pulse
+    }
+
     /// Makes `updates` durable. When this returns, they may be confirmed.
     pub async fn take(&mut self, updates: Vec<Update>) -> Result<(), ServeError> {
         let updates = inline::take(&self.serving, updates);
@@ -75,7 +81,7 @@ impl Intake {
         self.learn_numbers(&updates).await;
         let documents = self.learn_documents(updates.iter().filter(|update| !flooded.contains(&update.id.0))).await;
         let (engine, admins, me) = (Arc::clone(&self.serving.engine), Arc::clone(&self.admins), self.me.clone());
-        blocking(move || {
+        let taken = blocking(move || {
             let known = Known { engine: &engine, admins: &admins, documents: &documents };
             let arrivals: Vec<Arrival> = updates
                 .iter()
@@ -87,6 +93,7 @@ impl Intake {
             engine.accept(arrivals)
         })
         .await?;
+        self.serving.pulse.updates.inc_by(taken as u64);
         self.serving.turns.notify_one();
         Ok(())
     }
@@ -105,7 +112,9 @@ impl Intake {
                     flooded.insert(update.id.0);
                     heard.push(update);
                 }
-                Verdict::Ignore => tracing::debug!("more than is listened to"),
+                Verdict::Ignore => {
+                    self.serving.pulse.ignored.inc();
+                }
             }
         }
         heard

@@ -11,6 +11,7 @@
 //! Owns everything that is Telegram's: updates, limits, refusals, menus. Decides nothing. The token stays in [`Token`] and in
 //! the Bot API client; neither is ever printed. Logs hold no personal data. Start at [`serve`]; tests start at [`Server`].
 
+mod health;
 mod hear;
 mod inline;
 mod intake;
@@ -19,9 +20,11 @@ mod outbound;
 mod pace;
 mod patience;
 mod polling;
+mod pulse;
 mod refusal;
 mod send;
 mod split;
+mod steady;
 mod webhook;
 
 use crate::book::{BookError, keeper};
@@ -33,11 +36,13 @@ use hear::Identity;
 use intake::Intake;
 pub use pace::{BOARD_EVERY, Pace};
 pub use patience::Patience;
+use pulse::{Pulse, Round};
 use refusal::Refusal;
 use std::net::SocketAddr;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
+use steady::Steady;
 use teloxide::Bot;
 use teloxide::requests::Requester;
 use tokio::sync::{Notify, watch};
@@ -62,6 +67,8 @@ pub struct Options {
     pub api_url: Option<String>,
     /// Where the platform delivers; without it, it is asked.
     pub webhook: Option<Webhook>,
+    /// Where supervisors may ask how it goes.
+    pub health: Option<SocketAddr>,
 }
 
 /// The platform delivers instead of being asked.
@@ -82,12 +89,12 @@ impl Options {
         let set =
             |name| std::env::var(name).ok().map(|value| value.trim().to_owned()).filter(|value| !value.is_empty());
         let token = Token(set("TELOXIDE_TOKEN").ok_or(ServeError::NoToken)?);
-        Ok(Self { token, api_url: set("TELOXIDE_API_URL"), webhook: None })
+        Ok(Self { token, api_url: set("TELOXIDE_API_URL"), webhook: None, health: None })
     }
 
     /// With this token and, if given, another server.
     pub fn new(token: &str, api_url: Option<&str>) -> Self {
-        Self { token: Token(token.to_owned()), api_url: api_url.map(str::to_owned), webhook: None }
+        Self { token: Token(token.to_owned()), api_url: api_url.map(str::to_owned), webhook: None, health: None }
     }
 
     /// A client for short requests, with the settings of teloxide.
@@ -202,7 +209,9 @@ struct Serving {
     bot: Bot,
     engine: Arc<Engine>,
     voice: Arc<Voice>,
-    clock: Arc<dyn Clock>,
+    clock: Arc<Steady>,
+    /// What an operator can watch.
+    pulse: Arc<Pulse>,
     /// There may be something to decide.
     turns: Arc<Notify>,
     /// There may be something to send.
@@ -226,9 +235,10 @@ pub fn serve(options: &Options, data: &Path, voice: Arc<Voice>) -> Result<(), Se
     let mut server = Server::new(bot, Arc::new(engine), voice);
     server.data = Some(data.into());
     server.webhook = options.webhook.clone();
+    server.health = options.health;
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
     let served = runtime.block_on(async {
-        let ended = signal()?;
+        let ended = asked_to_stop()?;
         server.run(ended).await
     });
     runtime.shutdown_timeout(Duration::from_secs(1));
@@ -263,6 +273,8 @@ pub struct Server {
     pub patience: Patience,
     /// Where the platform delivers; without it, it is asked.
     pub webhook: Option<Webhook>,
+    /// Where supervisors may ask how it goes.
+    pub health: Option<SocketAddr>,
     /// The data directory, for the daily exports; without it there are none.
     pub data: Option<PathBuf>,
 }
@@ -271,7 +283,8 @@ impl Server {
     /// By the system's clock and long polling, at the platform's pace.
     pub fn new(bot: Bot, engine: Arc<Engine>, voice: Arc<Voice>) -> Self {
         let (clock, set, pace) = (Arc::new(SystemClock), Arc::default(), Pace::default());
-        Self { bot, engine, voice, clock, set, pace, patience: Patience::default(), webhook: None, data: None }
+        let patience = Patience::default();
+        Self { bot, engine, voice, clock, set, pace, patience, webhook: None, health: None, data: None }
     }
 
     /// Serves until `shutdown` is done.
@@ -279,9 +292,10 @@ impl Server {
     /// # Errors
     /// See [`serve`].
     pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
-        let Self { bot, engine, voice, clock, set, pace, patience, webhook, data } = self;
-        let (outbound, patience) = (Arc::default(), Arc::new(patience));
-        let serving = Serving { bot, engine, voice: Arc::clone(&voice), clock, turns: set, outbound, patience };
+        let Self { bot, engine, voice, clock, set, pace, patience, webhook, health, data } = self;
+        let (outbound, patience, pulse) = (Arc::default(), Arc::new(patience), Arc::default());
+        let clock = Arc::new(Steady::new(clock));
+        let serving = Serving { bot, engine, voice: Arc::clone(&voice), clock, pulse, turns: set, outbound, patience };
         tokio::pin!(shutdown);
         let me = tokio::select! {
             me = introduce(&serving.bot) => me?,
@@ -299,6 +313,8 @@ impl Server {
         let home = me.username.clone();
         let mut inbound = receive(&serving, me, webhook, ending_in.clone())?;
         let mut turns = tokio::spawn(turns(serving.clone(), data, ending_in));
+        let pulse = Arc::clone(&serving.pulse);
+        let watched = watched(health, serving.clone());
         let mut outbound = tokio::spawn(outbound::run(serving, home, pace, ending_out));
         let all = [inbound.abort_handle(), turns.abort_handle(), outbound.abort_handle(), menu.abort_handle()];
         // Whichever ends first says why. A task that panics is as good as ended: nothing confirmed is lost by stopping.
@@ -306,8 +322,11 @@ impl Server {
             ended = &mut inbound => Some(flatten(ended)),
             ended = &mut turns => Some(flatten(ended)),
             ended = &mut outbound => Some(flatten(ended)),
+            refused = watched => Some(refused),
+            () = health::tell_systemd(&pulse) => None,
             () = &mut shutdown => None,
         };
+        health::stopping();
         let served = match early {
             Some(ended) => ended,
             None => {
@@ -320,6 +339,14 @@ impl Server {
         };
         all.iter().for_each(tokio::task::AbortHandle::abort);
         served
+    }
+}
+
+/// Answers supervisors, if that is wished; returns only when it can't.
+async fn watched(address: Option<SocketAddr>, serving: Serving) -> Result<(), ServeError> {
+    match address {
+        Some(address) => health::listen(address, serving).await,
+        None => std::future::pending().await,
     }
 }
 
@@ -349,7 +376,14 @@ fn flatten(ended: Result<Result<(), ServeError>, tokio::task::JoinError>) -> Res
 async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
     let mut exported = None;
     loop {
+        serving.pulse.beat(Round::Turns);
         let ended = *ending.borrow();
+        if serving.clock.jumped() && !ended {
+            tokio::select! {
+                () = serving.clock.ask(&serving.bot, &serving.pulse) => {}
+                _ = ending.changed() => continue,
+            }
+        }
         let (engine, now) = (Arc::clone(&serving.engine), serving.clock.now());
         let today = Some(now.date_naive());
         if let Some(data) = data.clone().filter(|_| exported != today) {
@@ -360,12 +394,12 @@ async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Recei
                 tracing::error!(%error, "the daily export failed");
             }
         }
-        let next = blocking(move || {
-            engine.work(now)?;
-            engine.ring(now)?;
-            engine.next_bell()
+        let (taken, next) = blocking(move || {
+            let taken = engine.work(now)? + engine.ring(now)?;
+            Ok((taken, engine.next_bell()?))
         })
         .await?;
+        serving.pulse.turns.inc_by(taken as u64);
         serving.outbound.notify_one();
         if ended {
             return Ok(());
@@ -411,8 +445,11 @@ async fn blocking<T: Send + 'static>(
     }
 }
 
-/// Done when the system asks to end.
-fn signal() -> Result<impl Future<Output = ()>, ServeError> {
+/// Done when the system asks to end: SIGTERM, or SIGINT from a keyboard.
+///
+/// # Errors
+/// Where signals can't be heard.
+pub fn asked_to_stop() -> Result<impl Future<Output = ()>, ServeError> {
     #[cfg(unix)]
     let mut terminate = tokio::signal::unix::signal(tokio::signal::unix::SignalKind::terminate())?;
     Ok(async move {

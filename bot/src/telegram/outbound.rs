@@ -1,9 +1,11 @@
 //! The sender: drains the outbox within the platform's limits and reports what became of each message.
 
 use super::pace::Pace;
+use super::pulse::Round;
 use super::refusal::Refusal;
 use super::send::{self, deliver};
 use super::{ServeError, Serving, blocking};
+use crate::clock::Clock;
 use crate::engine::{Failure, Outgoing};
 use crate::room::{How, LINK, RoomId, To};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
@@ -17,6 +19,9 @@ const AT_ONCE: usize = 16;
 
 /// How often chats that must wait are looked at again.
 const LOOK_AGAIN: Duration = Duration::from_millis(50);
+
+/// How long it rests at most, so that others see that it lives.
+const REST: Duration = Duration::from_secs(30);
 
 /// How long a shutdown waits for the outbox.
 const LAST_CALL: Duration = Duration::from_secs(5);
@@ -34,6 +39,7 @@ pub async fn run(
     let mut tasks: JoinSet<Delivered> = JoinSet::new();
     let mut deadline = None;
     loop {
+        sender.serving.pulse.beat(Round::Outbound);
         sender.fill(&mut tasks).await?;
         let waiting = sender.serving.engine.waiting();
         if deadline.is_some_and(|deadline| waiting == 0 || Instant::now() >= deadline) {
@@ -46,6 +52,7 @@ pub async fn run(
             },
             () = sender.serving.outbound.notified() => {}
             () = sleep(LOOK_AGAIN), if deadline.is_some() || waiting > tasks.len() => {}
+            () = sleep(REST) => {}
             () = until_true(&mut ending), if deadline.is_none() => deadline = Some(Instant::now() + LAST_CALL),
         }
     }
@@ -111,6 +118,7 @@ impl Sender {
         let refusal = match done {
             Ok(done) => {
                 self.pace().up();
+                self.serving.pulse.reachable(true);
                 self.sent(&out, done.number).await?;
                 return match chat.filter(|_| done.not_pinned) {
                     Some(chat) => self.not_pinned(chat).await,
@@ -124,6 +132,7 @@ impl Sender {
             Refusal::Wait(wait) => self.wait(chat, wait),
             Refusal::Down => {
                 self.pace().down();
+                self.serving.pulse.reachable(false);
                 Failure::Later
             }
             Refusal::Migrated(to) => Failure::Migrated(to),
@@ -137,6 +146,12 @@ impl Sender {
                 Failure::Refused
             }
         };
+        self.serving.pulse.message(match &failure {
+            Failure::Later => "tried again",
+            Failure::Gone => "chat closed",
+            Failure::Refused => "refused",
+            Failure::Vanished | Failure::Migrated(_) | Failure::NoTopic => "sent elsewhere",
+        });
         let (engine, id, now) = (Arc::clone(&self.serving.engine), out.id, self.serving.clock.now());
         blocking(move || engine.failed(id, failure, now)).await?;
         self.serving.turns.notify_one(); // the failure may have been a turn, with bells
@@ -156,6 +171,7 @@ impl Sender {
     }
 
     async fn sent(&self, out: &Outgoing, number: Option<i64>) -> Result<(), ServeError> {
+        self.serving.pulse.message("sent");
         let (engine, id) = (Arc::clone(&self.serving.engine), out.id);
         blocking(move || engine.sent(id, number)).await
     }

@@ -49,6 +49,7 @@ impl Receiver {
             }
             match request.await {
                 Ok(updates) => {
+                    self.intake.pulse().reachable(true);
                     if std::mem::take(&mut self.failures) > 0 {
                         tracing::info!("the Bot API answers again");
                     }
@@ -76,6 +77,7 @@ impl Receiver {
             Refusal::Wait(wait) => wait,
             _ => backoff(self.failures),
         };
+        self.intake.pulse().reachable(false);
         if self.failures == 0 {
             tracing::error!("the Bot API cannot be reached; trying again until it can");
         }

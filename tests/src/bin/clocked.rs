@@ -8,7 +8,7 @@
 use carvetime::book::SledBook;
 use carvetime::engine::Engine;
 use carvetime::room::decide;
-use carvetime::telegram::{Options, Pace, Patience, Server};
+use carvetime::telegram::{Options, Pace, Patience, Server, asked_to_stop};
 use carvetime::words::Voice;
 use carvetime_tests::clock::{CLOCK_FILE, read};
 use chrono::Utc;
@@ -33,7 +33,7 @@ async fn main() {
     server.set = set;
     server.pace = Pace::unlimited();
     server.patience = Patience::endless();
-    let served = server.run(terminated()).await;
+    let served = server.run(asked_to_stop().expect("signals can be heard")).await;
     if let Err(error) = served {
         eprintln!("{error}");
         std::process::exit(1);
@@ -51,10 +51,4 @@ async fn watch(file: PathBuf, set: Arc<Notify>) {
             set.notify_one();
         }
     }
-}
-
-async fn terminated() {
-    let mut signal =
-        tokio::signal::unix::signal(tokio::signal::unix::SignalKind::terminate()).expect("signals can be heard");
-    signal.recv().await;
 }

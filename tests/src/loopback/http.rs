@@ -41,6 +41,11 @@ async fn serve(State(shared): State<Arc<Shared>>, request: Request) -> Response 
     if shared.world().offline {
         return broken();
     }
+    if path.is_empty() {
+        // Nothing is asked but the time.
+        let date = shared.world().now().format("%a, %d %b %Y %H:%M:%S GMT").to_string();
+        return ([(header::DATE, date)], "").into_response();
+    }
     if let Some(rest) = path.strip_prefix("file/") {
         return download(&shared, rest);
     }

@@ -1,0 +1,179 @@
+//! What whoever runs the program sees and does: service managers, supervisors, a request to stop, a wrong clock, a full disk.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use carvetime_tests::kitchen::Kitchen;
+use carvetime_tests::loopback::{Fault, Loopback, Rule};
+use carvetime_tests::program::{Program, carvetime};
+use chrono::{DateTime, TimeDelta, TimeZone, Utc};
+use std::os::unix::net::UnixDatagram;
+use std::path::Path;
+use std::process::Command;
+use std::time::{Duration, Instant};
+
+/// Answered in one message, whatever else stands.
+const QUESTION: &str = "2 tbsp table salt in flake kosher";
+
+fn serve(data: &Path) -> Command {
+    let mut command = Command::new(carvetime());
+    command.arg("serve").arg("--data").arg(data);
+    command
+}
+
+fn polled(server: &Loopback) {
+    server.wait_calls("a poll", |calls| calls.iter().any(|call| call.method == "getUpdates"));
+}
+
+/// Status and text of an answer.
+fn get(url: &str) -> (u16, String) {
+    let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap();
+    runtime.block_on(async {
+        let answer = reqwest::get(url).await.unwrap();
+        (answer.status().as_u16(), answer.text().await.unwrap())
+    })
+}
+
+#[test]
+fn supervisors_are_told_how_it_goes_and_nothing_about_anybody() {
+    let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+    let address = std::net::TcpListener::bind("127.0.0.1:0").unwrap().local_addr().unwrap();
+    let data = folder.path().join("data");
+    let mut command = serve(&data);
+    command.arg("--health").arg(address.to_string());
+    let program = Program::start(command, &server, &data);
+    polled(&server);
+    let rosa = server.person("Rosa Quintanilla");
+    server.tell("Rosa Quintanilla", QUESTION);
+    server.expect(rosa, "flake kosher");
+    server.fault(Rule::next("sendMessage", Fault::TooMany(1)));
+    server.tell("Rosa Quintanilla", QUESTION);
+    server.expect(rosa, "flake kosher");
+    server.settle();
+    assert_eq!(get(&format!("http://{address}/health")), (200, "ok\n".to_owned()));
+    let (status, text) = get(&format!("http://{address}/metrics"));
+    assert_eq!(status, 200);
+    let value = |name: &str| {
+        let line =
+            text.lines().find_map(|line| line.strip_prefix(name)).unwrap_or_else(|| panic!("no {name}:\n{text}"));
+        line.trim().parse::<i64>().unwrap()
+    };
+    assert_eq!(value("carvetime_updates_total"), 2);
+    assert_eq!(value("carvetime_turns_total"), 2);
+    assert_eq!(value("carvetime_messages_total{end=\"sent\"}"), 2);
+    assert_eq!(value("carvetime_messages_total{end=\"tried again\"}"), 1);
+    assert_eq!(value("carvetime_outbox_waiting"), 0);
+    assert_eq!(value("carvetime_reminder_overdue_seconds"), 0);
+    assert_eq!(value("carvetime_platform_reachable"), 1);
+    assert!(text.trim_end().ends_with("# EOF"), "OpenMetrics ends with it:\n{text}");
+    assert!(!text.contains("Rosa") && !text.contains(&rosa.to_string()), "{text}");
+    assert_eq!(get(&format!("http://{address}/elsewhere")).0, 404);
+    drop(program);
+}
+
+#[test]
+fn an_address_that_is_taken_is_one_line_and_exit_status_1() {
+    let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+    let taken = std::net::TcpListener::bind("127.0.0.1:0").unwrap();
+    let address = taken.local_addr().unwrap().to_string();
+    let data = folder.path().join("data");
+    let mut command = serve(&data);
+    command.arg("--health").arg(&address).env("RUST_LOG", "off");
+    let program = Program::start(command, &server, &data);
+    assert_eq!(program.wait(Duration::from_secs(15)).code(), Some(1));
+    assert!(program.log().contains(&address), "{}", program.log());
+    assert_eq!(program.log().trim().lines().count(), 1, "one line: {}", program.log());
+}
+
+#[test]
+fn the_service_manager_hears_that_it_serves_lives_and_stops() {
+    let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+    let socket = folder.path().join("notify");
+    let manager = UnixDatagram::bind(&socket).unwrap();
+    manager.set_read_timeout(Some(Duration::from_secs(15))).unwrap();
+    let data = folder.path().join("data");
+    let mut command = serve(&data);
+    command.env("NOTIFY_SOCKET", &socket).env("WATCHDOG_USEC", "600000");
+    let program = Program::start(command, &server, &data);
+    let heard = || {
+        let mut bytes = [0; 64];
+        let length = manager.recv(&mut bytes).expect("a notice");
+        String::from_utf8_lossy(&bytes[..length]).trim().to_owned()
+    };
+    assert_eq!(heard(), "READY=1");
+    polled(&server);
+    for _ in 0..3 {
+        assert_eq!(heard(), "WATCHDOG=1");
+    }
+    program.terminate();
+    let last = (0..100).map(|_| heard()).find(|notice| notice != "WATCHDOG=1");
+    assert_eq!(last.as_deref(), Some("STOPPING=1"));
+    assert_eq!(program.wait(Duration::from_secs(10)).code(), Some(0));
+}
+
+/// Everyone is answered once, by the program that was asked to stop or by the next one.
+#[test]
+fn asked_to_stop_in_full_swing_it_ends_within_five_seconds_and_loses_nothing() {
+    for signal in ["-TERM", "-INT"] {
+        let kitchen = Kitchen::open();
+        let telegram = &kitchen.telegram;
+        let names: Vec<String> = (0..60).map(|nth| format!("Cook {nth}")).collect();
+        let chats: Vec<i64> = names.iter().map(|name| telegram.person(name)).collect();
+        for method in ["sendMessage", "getUpdates"] {
+            telegram.fault(Rule {
+                method: Some(method),
+                skip: 3,
+                times: 1,
+                fault: Fault::Delay(Duration::from_millis(300)),
+            });
+        }
+        names.iter().for_each(|name| _ = telegram.tell(name, QUESTION));
+        telegram.wait_calls("a first answer", |calls| calls.iter().any(|call| call.method == "sendMessage"));
+        let began = Instant::now();
+        let id = kitchen.program().id().to_string();
+        assert!(Command::new("kill").args([signal, &id]).status().unwrap().success());
+        let status = kitchen.program().clone().wait(Duration::from_secs(10));
+        assert_eq!(status.code(), Some(0), "{signal}");
+        assert!(began.elapsed() < Duration::from_secs(6), "{signal}: {:?}", began.elapsed());
+        let calls = telegram.call_count();
+        kitchen.reopen();
+        kitchen.wait_for_poll(calls);
+        telegram.settle();
+        for (name, chat) in names.iter().zip(chats) {
+            assert_eq!(telegram.said(chat).len(), 1, "{signal}, {name}: {}", telegram.transcript(chat));
+        }
+    }
+}
+
+/// What is said in the first days of a plan, by the platform's clock, on a machine whose clock is `ahead` of it.
+fn first_days(ahead: TimeDelta) -> (Vec<(DateTime<Utc>, String)>, String) {
+    let kitchen = Kitchen::loud();
+    let telegram = &kitchen.telegram;
+    let shown = kitchen.clock.clone();
+    telegram.set_clock(move || shown.now() - ahead);
+    let start = Utc.with_ymd_and_hms(2027, 11, 21, 16, 0, 0).unwrap();
+    kitchen.wait_until(start + ahead);
+    let rosa = telegram.person("Rosa");
+    telegram.tell("Rosa", "/plan 13 lb fresh turkey, dinner Thursday 4 pm, 8 people, oven at 325");
+    kitchen.accept("Rosa", rosa);
+    for half_hours in 1..=150 {
+        kitchen.clock.set(start + ahead + TimeDelta::minutes(30 * half_hours));
+        std::thread::sleep(Duration::from_millis(if half_hours > 90 { 60 } else { 20 }));
+    }
+    telegram.settle();
+    (telegram.heard(rosa), kitchen.program().log())
+}
+
+#[test]
+fn reminders_come_by_the_platform_s_time_on_a_machine_in_1970_or_a_year_ahead() {
+    let (right, quiet) = first_days(TimeDelta::zero());
+    assert!(right.len() >= 4, "a plan, a board and calls: {right:#?}");
+    assert!(!quiet.contains("clock is wrong"));
+    for ahead in [TimeDelta::days(-57 * 365), TimeDelta::days(365)] {
+        let (heard, log) = first_days(ahead);
+        let said = |heard: &[(DateTime<Utc>, String)]| heard.iter().map(|(_, text)| text.clone()).collect::<Vec<_>>();
+        assert_eq!(said(&heard), said(&right), "{ahead}");
+        for ((at, text), (wanted, _)) in heard.iter().zip(&right) {
+            assert!((*at - *wanted).abs() <= TimeDelta::minutes(60), "{ahead}: {at}, not {wanted}: {text}");
+        }
+        assert!(log.contains("clock is wrong"), "whoever runs it is told");
+    }
+}
