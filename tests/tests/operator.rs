@@ -177,3 +177,83 @@ fn reminders_come_by_the_platform_s_time_on_a_machine_in_1970_or_a_year_ahead() 
         assert!(log.contains("clock is wrong"), "whoever runs it is told");
     }
 }
+
+/// With no file to grow beyond `kib` KiB, as on a full disk.
+fn cramped(data: &Path, kib: u64) -> Command {
+    let mut command = Command::new("bash");
+    let script = format!("trap '' XFSZ; ulimit -f {kib}; exec \"$@\"");
+    command.args(["-c", &script, "bash"]).arg(carvetime()).arg("serve").arg("--data").arg(data).env("RUST_LOG", "off");
+    command
+}
+
+#[test]
+fn a_disk_that_fills_up_ends_it_with_a_line_and_loses_nothing() {
+    let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+    let data = folder.path().join("data");
+    let program = Program::start(cramped(&data, 640), &server, &data);
+    polled(&server);
+    let names: Vec<String> = (0..300).map(|nth| format!("Cook {nth}")).collect();
+    let chats: Vec<i64> = names.iter().map(|name| server.person(name)).collect();
+    for name in &names {
+        server.tell(name, QUESTION);
+    }
+    let status = program.wait(Duration::from_secs(60));
+    let log = program.log();
+    assert_eq!((status.code(), log.trim().lines().count()), (Some(1), 1), "one line: {log}");
+    assert!(log.contains("File too large") && log.contains("free space"), "{log}");
+    assert!(!log.contains("Os {"), "in words: {log}");
+    let told = |chat: &i64| server.said(*chat).len();
+    let already = chats.iter().filter(|chat| told(chat) > 0).count();
+    assert!(already < names.len(), "the disk filled up too late to show anything");
+
+    // Room again: whoever was not answered is; an answer that could not be noted any more may come twice.
+    let program = Program::serve(&server, &data);
+    for chat in &chats {
+        let until = Instant::now() + Duration::from_secs(60);
+        while told(chat) == 0 {
+            assert!(Instant::now() < until && program.runs(), "{}: {}", program.last_log(), server.transcript(*chat));
+            std::thread::sleep(Duration::from_millis(20));
+        }
+    }
+    server.settle();
+    let twice = chats.iter().filter(|chat| told(chat) == 2).count();
+    assert!(chats.iter().all(|chat| (1..=2).contains(&told(chat))));
+    assert!(twice <= 16, "as many as are under way at a time, not {twice}");
+}
+
+#[test]
+fn a_folder_that_can_t_be_written_is_one_line_and_exit_status_1() {
+    let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+    let file = folder.path().join("file");
+    std::fs::write(&file, "no folder").unwrap();
+    // Nobody makes folders in /proc, not even root; nor below a file.
+    for data in [Path::new("/proc/carvetime").to_owned(), file.join("data")] {
+        let mut command = serve(&data);
+        command.env("RUST_LOG", "off");
+        let program = Program::start(command, &server, &folder.path().join("log-of-it"));
+        assert_eq!(program.wait(Duration::from_secs(15)).code(), Some(1));
+        let log = program.log();
+        let line = log.trim().lines().last().unwrap_or_default();
+        assert!(line.contains(data.to_str().unwrap()) && line.contains("permissions"), "{log}");
+    }
+    assert_eq!(server.call_count(), 0, "nothing is asked of the platform before the data can be kept");
+}
+
+#[test]
+fn a_machine_without_zone_data_knows_the_zones() {
+    let script = "zone America/Chicago\nlocale en-US\nroom private\n\
+        2027-11-06 10:00 Rosa: /plan 13 lb fresh turkey, dinner 2027-11-11 4 pm, 8 people, oven at 325\n";
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("autumn.cook");
+    std::fs::write(&file, script).unwrap();
+    let play = |command: &mut Command| {
+        let played = command.args(["rehearse", file.to_str().unwrap()]).output().unwrap();
+        assert!(played.status.success(), "{}", String::from_utf8_lossy(&played.stderr));
+        String::from_utf8(played.stdout).unwrap()
+    };
+    let usual = play(&mut Command::new(carvetime()));
+    // Six hours behind UTC, not five, as the clocks went back on the 7th.
+    assert!(usual.contains("On the table Thu 4:00 PM"), "{usual}");
+    let without = play(Command::new(carvetime()).env("TZDIR", "/nowhere").env("TZ", ":/nowhere/at/all"));
+    assert_eq!(without, usual);
+}

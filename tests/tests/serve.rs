@@ -443,6 +443,26 @@ fn limits_are_kept_under_a_flood() {
     running.stop().unwrap();
 }
 
+/// Eighty messages wait for one group, which hears fifteen a minute; what is due in another chat does not wait for them.
+#[test]
+fn a_long_line_for_one_group_holds_up_no_other_chat() {
+    let (server, _dir, running) = start();
+    server.enforce_limits();
+    let tom = server.person("Tom");
+    let group = server.group("Dinner", &["Rosa", "Li"]);
+    server.expect(group, "welcome");
+    let lines: Vec<String> = (0..80).map(|nth| format!("/say line {nth}.")).collect();
+    server.say("Rosa", group, &lines.join("\n"));
+    server.expect(group, "line 0.");
+    wait(|| running.engine.waiting() >= 70);
+    server.tell("Tom", "/say the bird is due");
+    server.expect(tom, "the bird is due");
+    let gone = server.said(group).len();
+    assert!(gone <= 8, "{gone} messages of the line went first");
+    assert!(running.engine.waiting() >= 70, "the line still waits");
+    drop(running); // nobody waits for the line
+}
+
 #[test]
 fn by_webhook_an_update_is_confirmed_when_it_is_durable_and_strangers_are_turned_away() {
     let server = Loopback::start();

@@ -58,6 +58,13 @@ pub enum BookError {
     },
 }
 
+/// What the system said, without the debug print that the store wraps around it.
+fn in_words(source: &std::io::Error) -> String {
+    let text = source.to_string();
+    let inner = text.split_once("message: \"").and_then(|(_, rest)| rest.split_once('"'));
+    inner.map_or_else(|| text.clone(), |(message, _)| message.to_owned())
+}
+
 impl BookError {
     /// For a person: what happened, and what to do.
     pub fn texts(&self) -> (Text, Text) {
@@ -65,7 +72,7 @@ impl BookError {
         match self {
             Self::Locked { dir } => (Text::new("book-locked").with("path", path(dir)), Text::new("book-locked-do")),
             Self::Disk { path: at, source } => (
-                Text::new("book-disk").with("path", path(at)).with("reason", Arg::Verbatim(source.to_string())),
+                Text::new("book-disk").with("path", path(at)).with("reason", Arg::Verbatim(in_words(source))),
                 Text::new("book-disk-do"),
             ),
             Self::Damaged { detail } => {
