@@ -80,6 +80,11 @@ fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
                     "tell" => {
                         turn.says.push(Say { to: To::Person(ROSA), ..said(Some("job"), How::New, Urgency::Due, rest) })
                     }
+                    "job" => {
+                        let (step, due) = rest.split_once(' ').unwrap();
+                        let kind = BellKind::Job { step: step.into(), nth: 0, call: 0 };
+                        turn.bells = Some(vec![Bell { at: at(due.parse().unwrap()), kind }]);
+                    }
                     "bells" => turn.bells = Some(rest.split_whitespace().map(|at| bell(at.parse().unwrap())).collect()),
                     "farewell" => turn.says.push(said(Some("sure"), How::Edit, Urgency::Answer, rest)),
                     "forget" => turn.forget = Some(Forget::Room(scene.room.id)),
@@ -262,6 +267,50 @@ fn bells_are_replaced_as_a_whole_and_ring_together_oldest_first() {
     assert_eq!(texts(&engine), ["rang 12 40", "rang 20"]);
     assert_eq!(engine.next_bell().unwrap(), Some(at(600)));
     assert_eq!(engine.ring(at(50)).unwrap(), 0);
+}
+
+#[test]
+fn a_crowd_of_calls_goes_ahead_of_its_time_earliest_first_and_says_the_hour() {
+    let engine = engine();
+    // 3,000 are due at one minute, and take 150 s. Food safety hangs on one of them, another is due a little earlier.
+    let ask = |room: i64, text: &str| said(RoomId(room), text);
+    let crowd = (1..=3000).map(|room| ask(room, if room == 7 { "job pull 1000" } else { "job carve 1000" }));
+    engine.accept(crowd.chain([ask(9000, "job carve 990")])).unwrap();
+    engine.work(at(0)).unwrap();
+    assert_eq!(engine.ring(at(800)).unwrap(), 0, "200 s are enough");
+    assert!(!engine.is_crowded());
+    assert_eq!(engine.ring(at(845)).unwrap(), 200, "155 s are just enough");
+    assert!(engine.is_crowded());
+    assert_eq!(engine.ring(at(846)).unwrap(), 0, "no more than can soon be said");
+    let first = claim(&engine);
+    assert_eq!((first.message.chat(), first.message.html.as_str()), (Some(RoomId(9000)), "room-call-ahead\nrang 990"));
+    engine.sent(first.id, Some(1)).unwrap();
+    let mut rung = 200;
+    while rung < 3000 {
+        drain_from(&engine, 1);
+        let more = engine.ring(at(847)).unwrap();
+        assert!(more > 0, "{rung}");
+        rung += more;
+    }
+    assert_eq!(rung, 3000, "all but one");
+    drain_from(&engine, 1);
+    assert_eq!(engine.ring(at(847)).unwrap(), 0);
+    assert_eq!(engine.next_bell().unwrap(), Some(at(1000)));
+    assert_eq!(engine.ring(at(1000)).unwrap(), 1);
+    let told = drain_from(&engine, 1);
+    let late = told.iter().find(|(chat, _)| *chat == 7).unwrap();
+    assert_eq!(late.1, "rang 1000", "at its minute nothing needs the hour");
+}
+
+#[test]
+fn without_a_crowd_nothing_rings_before_its_time() {
+    let engine = engine();
+    engine.accept((1..=1500).map(|room| said(RoomId(room), "job carve 1000"))).unwrap();
+    engine.work(at(0)).unwrap();
+    for now in [0, 500, 900, 999] {
+        assert_eq!(engine.ring(at(now)).unwrap(), 0, "at {now}");
+    }
+    assert_eq!(engine.ring(at(1000)).unwrap(), 200, "in batches, so that nobody waits for the last");
 }
 
 #[test]

@@ -190,6 +190,7 @@ room-board-all-done = Alles erledigt. Guten Appetit.
 room-call-again = Noch offen seit { $since }: { $what }.
 room-call-from = { $what }:
 room-call-name = { $name }:
+room-call-ahead = Für { $at }:
 room-done = { $what }, { $at }.
 room-done-by = { $what }, { $name }, { $at }.
 room-skipped = Ausgelassen: { $what }.

@@ -186,6 +186,7 @@ room-board-all-done = All done. Enjoy.
 room-call-again = Still open since { $since }: { $what }.
 room-call-from = For { $what }:
 room-call-name = { $name }:
+room-call-ahead = For { $at }:
 room-done = { $what }, { $at }.
 room-done-by = { $what }, { $name }, { $at }.
 room-skipped = Skipped: { $what }.

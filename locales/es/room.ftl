@@ -203,6 +203,7 @@ room-board-all-done = Todo hecho. Buen provecho.
 room-call-again = Sigue pendiente desde las { $since }: { $what }.
 room-call-from = { $what }:
 room-call-name = { $name }:
+room-call-ahead = Para las { $at }:
 room-done = { $what }, { $at }.
 room-done-by = { $what }, { $name }, { $at }.
 room-skipped = Saltado: { $what }.

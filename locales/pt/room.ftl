@@ -182,6 +182,7 @@ room-board-all-done = Tudo feito. Bom apetite.
 room-call-again = Ainda em aberto desde { $since }: { $what }.
 room-call-from = { $what }:
 room-call-name = { $name }:
+room-call-ahead = Para as { $at }:
 room-done = { $what }, { $at }.
 room-done-by = { $what }, { $name }, { $at }.
 room-skipped = Pulado: { $what }.

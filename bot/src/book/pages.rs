@@ -196,19 +196,35 @@ impl Pages {
         rows.first().map(|(key, _)| BellKey::from_time(key)).transpose()
     }
 
-    /// The rooms with a bell due at `now`, the longest waiting first.
-    pub(crate) fn rooms_due(&self, now: DateTime<Utc>) -> Result<Vec<RoomId>, BookError> {
+    /// At most `most` rooms with a bell due at `now`, the longest waiting first.
+    pub(crate) fn rooms_due(&self, now: DateTime<Utc>, most: usize) -> Result<Vec<RoomId>, BookError> {
         let below = keys::signed(now.timestamp_millis().saturating_add(1));
-        let mut rooms = Vec::new();
-        let mut seen = std::collections::BTreeSet::new();
-        self.each_between(Shelf::Bells, &[], &below, |key, _| {
-            let room = BellKey::from_time(key)?.room;
-            if seen.insert(room) {
-                rooms.push(room);
+        let (mut rooms, mut seen) = (Vec::new(), std::collections::BTreeSet::new());
+        let mut from = Vec::new();
+        while rooms.len() < most {
+            let rows = self.book.rows(Shelf::Bells, &from, &below, most)?;
+            let Some((last, _)) = rows.last() else { break };
+            from = [last.as_slice(), &[0]].concat();
+            for (key, _) in &rows {
+                let room = BellKey::from_time(key)?.room;
+                if rooms.len() < most && seen.insert(room) {
+                    rooms.push(room);
+                }
             }
+        }
+        Ok(rooms)
+    }
+
+    /// Keys of the bells due after `after` and not after `until`, earliest first.
+    pub(crate) fn bells_between(&self, after: DateTime<Utc>, until: DateTime<Utc>) -> Result<Vec<BellKey>, BookError> {
+        let from = keys::signed(after.timestamp_millis().saturating_add(1));
+        let below = keys::signed(until.timestamp_millis().saturating_add(1));
+        let mut all = Vec::new();
+        self.each_between(Shelf::Bells, &from, &below, |key, _| {
+            all.push(BellKey::from_time(key)?);
             Ok(())
         })?;
-        Ok(rooms)
+        Ok(all)
     }
 
     /// Keys of the bells of `room`, earliest first.

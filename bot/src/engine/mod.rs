@@ -8,6 +8,7 @@
 //! only when its sending is reported, so a crash may repeat the one under way in a chat and loses none.
 
 mod acquaintances;
+mod ahead;
 mod arrival;
 mod calendar;
 mod message;
@@ -46,6 +47,9 @@ const STALE: TimeDelta = TimeDelta::seconds(90);
 /// A bell set for the past while bells ring rings this much later, lest it ring without end.
 const BREATH: TimeDelta = TimeDelta::seconds(1);
 
+/// Rooms that ring at a time.
+const AT_ONCE: usize = 200;
+
 /// See the module.
 pub struct Engine {
     pages: Pages,
@@ -65,6 +69,8 @@ struct Desk {
     unsynced: bool,
     /// What stood first in the inbox at the start, until it is tried.
     left_over: Option<u64>,
+    /// Whether calls go ahead of their time.
+    crowd: ahead::Crowd,
 }
 
 impl Engine {
@@ -83,6 +89,7 @@ impl Engine {
             queue: outbox::read_queue(&pages, &[])?,
             unsynced: false,
             left_over: pages.inbox(1)?.first().map(|(sequence, _)| *sequence),
+            crowd: ahead::Crowd::default(),
         };
         outbox::put_in_order(&pages, &mut desk)?;
         Ok(Self { pages, voice, decide, desk: Mutex::new(desk), acquaintances: Default::default() })
@@ -209,26 +216,35 @@ impl Engine {
         self.turn(desk, turn::Occasion { heard, message, title, as_of, now, decide }, writes)
     }
 
-    /// Rings what is due at `now`, a turn a room. Returns the number of rooms.
+    /// Rings what is due at `now`, a turn a room, and what a crowd makes go ahead of its time; at most [`AT_ONCE`] rooms, so that
+    /// whoever sends and hears need not wait. Returns the number of rooms.
     ///
     /// # Errors
     /// When the book cannot be read or written; what did not ring rings next time.
     pub fn ring(&self, now: DateTime<Utc>) -> Result<usize, BookError> {
         let mut desk = self.desk();
-        let rooms = self.pages.rooms_due(now)?;
+        let rooms = self.pages.rooms_due(now, AT_ONCE)?;
         for room in &rooms {
-            self.ring_room(&mut desk, *room, now)?;
+            self.ring_room(&mut desk, *room, now, now)?;
         }
-        if !rooms.is_empty() {
+        let ahead = self.ring_ahead(&mut desk, now, AT_ONCE - rooms.len())?;
+        if rooms.len() + ahead > 0 {
             self.settle(&mut desk)?;
         }
-        Ok(rooms.len())
+        Ok(rooms.len() + ahead)
     }
 
-    fn ring_room(&self, desk: &mut Desk, room: RoomId, now: DateTime<Utc>) -> Result<(), BookError> {
+    /// Rings what is due in `room` by `as_of`, as if it were that time.
+    fn ring_room(
+        &self,
+        desk: &mut Desk,
+        room: RoomId,
+        as_of: DateTime<Utc>,
+        now: DateTime<Utc>,
+    ) -> Result<(), BookError> {
         let mut writes = Writes::default();
         let mut bells = Vec::new();
-        let due = self.pages.bells_of(room)?.into_iter().take_while(|key| key.due <= now.timestamp_millis());
+        let due = self.pages.bells_of(room)?.into_iter().take_while(|key| key.due <= as_of.timestamp_millis());
         for key in due {
             writes.no_bell(key);
             match self.pages.bell(key) {
@@ -241,7 +257,7 @@ impl Engine {
         let heard = Heard { room, kind: self.kind_of(room), by: None, for_group: false, what: What::Rang { bells } };
         self.turn(
             desk,
-            turn::Occasion { heard, message: None, title: None, as_of: now, now, decide: Some(self.decide) },
+            turn::Occasion { heard, message: None, title: None, as_of, now, decide: Some(self.decide) },
             writes,
         )
     }

@@ -2,7 +2,7 @@
 
 use super::outbox::Staging;
 use super::render::Audience;
-use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message, calendar};
+use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message, ahead, calendar};
 use crate::book::{BellKey, BookError, Writes};
 use crate::room::state::{Person, Room};
 use crate::room::turn::{File, FileContent, Forget};
@@ -53,6 +53,7 @@ impl Engine {
                 }
                 let attempt = AssertUnwindSafe(|| {
                     let mut turn = decide(&scene, &heard, as_of);
+                    ahead::say_the_hour(&mut turn.says, as_of, now);
                     if renamed && turn.room.is_none() {
                         turn.room = Some(scene.room.clone());
                     }

@@ -372,6 +372,9 @@ fn flatten(ended: Result<Result<(), ServeError>, tokio::task::JoinError>) -> Res
     ended.unwrap_or_else(|error| Err(ServeError::System(std::io::Error::other(error.to_string()))))
 }
 
+/// How often it is looked whether calls have to go ahead of their time, while they do.
+const LOOK_AHEAD: Duration = Duration::from_secs(5);
+
 /// Takes what was heard and what is due through its turns, until `ending`; then once more.
 async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
     let mut exported = None;
@@ -394,12 +397,12 @@ async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Recei
                 tracing::error!(%error, "the daily export failed");
             }
         }
-        let (taken, next) = blocking(move || {
-            let taken = engine.work(now)? + engine.ring(now)?;
-            Ok((taken, engine.next_bell()?))
+        let (taken, rung, next) = blocking(move || {
+            let (taken, rung) = (engine.work(now)?, engine.ring(now)?);
+            Ok((taken, rung, engine.next_bell()?))
         })
         .await?;
-        serving.pulse.turns.inc_by(taken as u64);
+        serving.pulse.turns.inc_by((taken + rung) as u64);
         serving.outbound.notify_one();
         if ended {
             return Ok(());
@@ -407,6 +410,7 @@ async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Recei
         tokio::select! {
             () = serving.turns.notified() => {}
             () = tokio::time::sleep(sleep_until(next, serving.clock.now())) => {}
+            () = tokio::time::sleep(if rung > 0 { Duration::ZERO } else { LOOK_AHEAD }), if serving.engine.is_crowded() => {}
             _ = ending.changed() => {}
         }
     }

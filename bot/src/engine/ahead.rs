@@ -1,0 +1,129 @@
+//! Calling ahead of a crowd. On a holiday thousands of kitchens have something due in the same minutes, and a bot may say some thirty
+//! things a second. So calls go out before their time, the earliest first, no sooner than the last of the crowd needs, and say the hour
+//! they are for. On any other day nothing rings early.
+//!
+//! Only first calls of jobs that food safety does not hang on go ahead: the others are few, and go before all else at their minute.
+
+use super::{Desk, Engine};
+use crate::book::{BellKey, BookError};
+use crate::room::{BellKind, How, Say, Urgency};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::Step;
+use chrono::{DateTime, TimeDelta, Utc};
+
+/// Reminders a second that go out for sure while people also want answers and boards. The platform takes about 30 in all.
+const A_SECOND: i64 = 20;
+
+/// No call goes out earlier than this before its time.
+const EARLIEST: TimeDelta = TimeDelta::minutes(30);
+
+/// Calls that would come later than this make a crowd. Below it nobody minds, and the hour need not be said.
+const LATE: TimeDelta = TimeDelta::seconds(90);
+
+/// How long it is believed that there is a crowd, or none; calls go ahead that much sooner than they have to.
+const BELIEVED: TimeDelta = TimeDelta::seconds(10);
+
+/// Whether calls go ahead at present, and when that was found.
+#[derive(Debug, Default)]
+pub(super) struct Crowd {
+    here: bool,
+    found: Option<DateTime<Utc>>,
+}
+
+/// Whether calls have to go ahead now for all to be in time. `waiting`: messages that go first; `due`: when each call is due, in
+/// milliseconds, earliest first.
+fn is_time(waiting: usize, due: impl Iterator<Item = i64>, now: DateTime<Utc>) -> bool {
+    let each = 1000 / A_SECOND;
+    let now = now.timestamp_millis();
+    let waiting = i64::try_from(waiting).unwrap_or(i64::MAX / 2000);
+    // When each would go out, called at its time; and when, called from now on.
+    let (mut at_its_time, mut from_now) = (now + waiting * each, now + waiting * each);
+    let (mut late, mut tight) = (false, false);
+    for due in due {
+        at_its_time = at_its_time.max(due) + each;
+        from_now += each;
+        late |= at_its_time - due > LATE.num_milliseconds();
+        tight |= from_now > due - BELIEVED.num_milliseconds();
+    }
+    late && tight
+}
+
+impl Engine {
+    /// Whether more is due soon than can be said in time.
+    pub fn is_crowded(&self) -> bool {
+        self.desk().crowd.here
+    }
+
+    /// Rings rooms whose call has to go ahead at `now`, at most `most` and no more than can soon be said. Returns how many.
+    pub(super) fn ring_ahead(&self, desk: &mut Desk, now: DateTime<Utc>, most: usize) -> Result<usize, BookError> {
+        let fresh = desk.crowd.found.is_some_and(|found| (TimeDelta::zero()..BELIEVED).contains(&(now - found)));
+        if !fresh {
+            let due = self.pages.bells_between(now, now + EARLIEST)?;
+            let here = is_time(desk.queue.len(), due.iter().map(|key| key.due), now);
+            desk.crowd = Crowd { here, found: Some(now) };
+        }
+        let most = most.saturating_sub(desk.queue.len());
+        if !desk.crowd.here || most == 0 {
+            return Ok(0);
+        }
+        let mut count = 0;
+        for key in self.pages.bells_between(now, now + EARLIEST)? {
+            if count == most {
+                break;
+            }
+            if self.may_go_ahead(key)? {
+                let as_of = DateTime::from_timestamp_millis(key.due).unwrap_or(now);
+                self.ring_room(desk, key.room, as_of, now)?;
+                count += 1;
+            }
+        }
+        Ok(count)
+    }
+
+    /// Whether this bell is its room's next, and such that it may ring before its time.
+    fn may_go_ahead(&self, key: BellKey) -> Result<bool, BookError> {
+        if self.pages.bells_of(key.room)?.first() != Some(&key) {
+            return Ok(false);
+        }
+        let Some(bell) = self.pages.bell(key).ok().flatten() else { return Ok(false) };
+        let BellKind::Job { step, call: 0, .. } = bell.kind else { return Ok(false) };
+        Ok(Step::from_name(&step).is_some_and(|step| !step.is_safety()))
+    }
+}
+
+/// The calls of a turn that was taken ahead of its time say the hour.
+pub(super) fn say_the_hour(says: &mut [Say], as_of: DateTime<Utc>, now: DateTime<Utc>) {
+    if as_of - now < LATE {
+        return;
+    }
+    for say in says.iter_mut().filter(|say| say.urgency == Urgency::Due && say.how == How::New) {
+        say.text.insert(0, Text::new("room-call-ahead").with("at", Arg::Clock(as_of)));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Whether calls due at these seconds have to go ahead at second `now`.
+    fn at(now: i64, waiting: usize, due: impl Iterator<Item = i64>) -> bool {
+        let now = DateTime::from_timestamp(now, 0).unwrap_or_default();
+        is_time(waiting, due.map(|seconds| seconds * 1000), now)
+    }
+
+    #[test]
+    fn what_can_be_said_in_time_does_not_go_ahead() {
+        assert!(!at(0, 0, std::iter::empty()));
+        assert!(!at(0, 0, (0..100).map(|_| 1)), "a hundred at once are five seconds late at most");
+        assert!(!at(0, 0, (0..10_000).map(|n| n / 15)), "fifteen a second, hour after hour");
+    }
+
+    #[test]
+    fn a_crowd_goes_when_the_time_left_is_what_it_takes() {
+        // 20,000 at one minute take 1,000 s.
+        let crowd = || (0..20_000).map(|_| 2000);
+        assert!(!at(900, 0, crowd()), "there is time yet");
+        assert!(at(995, 0, crowd()));
+        assert!(at(895, 2000, crowd()), "what waits already goes first");
+    }
+}
