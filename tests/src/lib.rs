@@ -10,6 +10,7 @@ pub mod fuzz;
 pub mod kills;
 pub mod kitchen;
 pub mod loopback;
+pub mod morning;
 pub mod program;
 pub mod sim;
 pub mod stage;

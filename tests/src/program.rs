@@ -52,7 +52,7 @@ fn is_fresh(program: &Path) -> bool {
     let Some(built) = written(program) else { return false };
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
     let mut paths: Vec<PathBuf> =
-        ["Cargo.lock", "bot/Cargo.toml", "core/Cargo.toml", "bot/src", "core/src", "locales", "bot/assets"]
+        ["Cargo.lock", "bot/Cargo.toml", "core/Cargo.toml", "bot/src", "core/src", "locales", "bot/fonts"]
             .map(|part| root.join(part))
             .into();
     while let Some(path) = paths.pop() {

@@ -20,6 +20,9 @@ const EARLIEST: TimeDelta = TimeDelta::minutes(30);
 /// Calls that would come later than this make a crowd. Below it nobody minds, and the hour need not be said.
 const LATE: TimeDelta = TimeDelta::seconds(90);
 
+/// Once there is a crowd, it is one until its last is no later than this.
+const LATE_STILL: TimeDelta = TimeDelta::seconds(5);
+
 /// How long it is believed that there is a crowd, or none; calls go ahead that much sooner than they have to.
 const BELIEVED: TimeDelta = TimeDelta::seconds(10);
 
@@ -31,8 +34,8 @@ pub(super) struct Crowd {
 }
 
 /// Whether calls have to go ahead now for all to be in time. `waiting`: messages that go first; `due`: when each call is due, in
-/// milliseconds, earliest first.
-fn is_time(waiting: usize, due: impl Iterator<Item = i64>, now: DateTime<Utc>) -> bool {
+/// milliseconds, earliest first; `bearable`: by how much the last may be late.
+fn is_time(waiting: usize, due: impl Iterator<Item = i64>, bearable: TimeDelta, now: DateTime<Utc>) -> bool {
     let each = 1000 / A_SECOND;
     let now = now.timestamp_millis();
     let waiting = i64::try_from(waiting).unwrap_or(i64::MAX / 2000);
@@ -42,7 +45,7 @@ fn is_time(waiting: usize, due: impl Iterator<Item = i64>, now: DateTime<Utc>) -
     for due in due {
         at_its_time = at_its_time.max(due) + each;
         from_now += each;
-        late |= at_its_time - due > LATE.num_milliseconds();
+        late |= at_its_time - due > bearable.num_milliseconds();
         tight |= from_now > due - BELIEVED.num_milliseconds();
     }
     late && tight
@@ -59,7 +62,8 @@ impl Engine {
         let fresh = desk.crowd.found.is_some_and(|found| (TimeDelta::zero()..BELIEVED).contains(&(now - found)));
         if !fresh {
             let due = self.pages.bells_between(now, now + EARLIEST)?;
-            let here = is_time(desk.queue.len(), due.iter().map(|key| key.due), now);
+            let bearable = if desk.crowd.here { LATE_STILL } else { LATE };
+            let here = is_time(desk.queue.len(), due.iter().map(|key| key.due), bearable, now);
             desk.crowd = Crowd { here, found: Some(now) };
         }
         let most = most.saturating_sub(desk.queue.len());
@@ -108,7 +112,7 @@ mod tests {
     /// Whether calls due at these seconds have to go ahead at second `now`.
     fn at(now: i64, waiting: usize, due: impl Iterator<Item = i64>) -> bool {
         let now = DateTime::from_timestamp(now, 0).unwrap_or_default();
-        is_time(waiting, due.map(|seconds| seconds * 1000), now)
+        is_time(waiting, due.map(|seconds| seconds * 1000), LATE, now)
     }
 
     #[test]
