@@ -10,9 +10,7 @@ use carvetime::engine::{Audience, Engine, Render};
 use carvetime::room::chart::Chart;
 use carvetime::room::sheet::Sheet;
 use carvetime::room::state::{Person, Room};
-use carvetime::room::{
-    Bell, BellKind, Heard, How, PersonId, RoomId, RoomKind, Scene, Speaker, Turn, Urgency, What, decide,
-};
+use carvetime::room::{Bell, BellKind, Heard, PersonId, RoomId, RoomKind, Scene, Speaker, Turn, Urgency, What, decide};
 use carvetime::words::{Text, Voice};
 use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use std::collections::BTreeMap;
@@ -87,7 +85,7 @@ pub fn run(rooms: usize, window: TimeDelta) -> Lateness {
                     late.safety.push(seconds(*at));
                     due.remove(&room);
                 }
-                (Urgency::Due, Some(at)) if out.message.how == How::New => {
+                (Urgency::Due, Some(at)) if out.message.step.as_deref() == Some("buy") => {
                     let ahead = *at - sent > TimeDelta::seconds(120);
                     late.silent += usize::from(ahead && !out.message.html.starts_with("For "));
                     late.due.push(seconds(*at));
