@@ -72,3 +72,4 @@ cli-help-breast = Cible de la poitrine
 cli-help-thigh = Cible de la cuisse
 cli-help-webhook = Telegram livre à cette adresse https au lieu d’être interrogé ; demande --listen
 cli-help-listen = Où écouter pour cela, par exemple 127.0.0.1:8080, derrière un serveur https
+cli-help-health = Où l'on peut interroger /health et /metrics pour surveiller, par exemple 127.0.0.1:9090 ; pas pour le réseau ouvert

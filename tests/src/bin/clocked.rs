@@ -10,7 +10,7 @@ use carvetime::engine::Engine;
 use carvetime::room::decide;
 use carvetime::telegram::{Options, Pace, Patience, Server, asked_to_stop};
 use carvetime::words::Voice;
-use carvetime_tests::clock::{CLOCK_FILE, read};
+use carvetime_tests::clock::{CLOCK_FILE, answer, read};
 use chrono::Utc;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -26,7 +26,7 @@ async fn main() {
     let book = Arc::new(SledBook::open(Path::new(&data)).expect("the book opens"));
     let engine = Arc::new(Engine::new(book, Arc::clone(&voice) as _, decide).expect("the book can be read"));
     let set = Arc::new(Notify::new());
-    tokio::spawn(watch(file.clone(), Arc::clone(&set)));
+    tokio::spawn(watch(file.clone(), Arc::clone(&set), Arc::clone(&engine)));
     let bot = Options::from_env().and_then(|options| options.bot()).expect("a token and an address");
     let mut server = Server::new(bot, engine, voice);
     server.clock = Arc::new(move || read(&file).unwrap_or_else(Utc::now));
@@ -40,12 +40,16 @@ async fn main() {
     }
 }
 
-/// Tells the program when the clock has been set.
-async fn watch(file: PathBuf, set: Arc<Notify>) {
-    let mut last = read(&file);
+/// Tells the program when the clock has been set, and the test whether the program is at rest.
+async fn watch(file: PathBuf, set: Arc<Notify>, engine: Arc<Engine>) {
+    let (mut last, mut asked) = (read(&file), String::new());
     loop {
         tokio::time::sleep(Duration::from_millis(10)).await;
         let now = read(&file);
+        let shown = now.unwrap_or_else(Utc::now);
+        tokio::task::block_in_place(|| {
+            answer(&file, &mut asked, || engine.is_at_rest(shown).expect("the book can be read"));
+        });
         if now != last {
             last = now;
             set.notify_one();

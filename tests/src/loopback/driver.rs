@@ -10,7 +10,7 @@ use chrono::{DateTime, Utc};
 use serde_json::{Value, json};
 use std::collections::{BTreeMap, BTreeSet};
 use std::net::{Ipv4Addr, SocketAddr};
-use std::sync::{Arc, Condvar, Mutex, MutexGuard};
+use std::sync::{Arc, Condvar, Mutex, MutexGuard, OnceLock};
 use std::time::{Duration, Instant};
 use tokio::sync::{Notify, oneshot};
 
@@ -25,6 +25,8 @@ pub struct Loopback {
     stop: Option<oneshot::Sender<()>>,
     /// How far each chat's events have been looked at.
     seen: Mutex<BTreeMap<ChatId, usize>>,
+    /// See [`Loopback::set_rest`].
+    rest: OnceLock<Box<dyn Fn() -> bool + Send + Sync>>,
     /// How long to wait for what is expected.
     pub patience: Duration,
 }
@@ -56,7 +58,7 @@ impl Loopback {
         });
         let (address, handle) = told.recv().expect("the server starts");
         let (seen, patience) = (Mutex::default(), Duration::from_secs(20));
-        Self { shared, address, handle, stop: Some(stop), seen, patience }
+        Self { shared, address, handle, stop: Some(stop), seen, rest: OnceLock::new(), patience }
     }
 
     /// Base URL, for `TELOXIDE_API_URL`.
@@ -372,13 +374,25 @@ impl Loopback {
         self.wait("an inline answer", 0, |world| world.inline.get(id)?.answer.clone())
     }
 
-    /// Waits until all updates are confirmed, all presses answered, and nothing has happened for a while.
+    /// Waits until all updates are confirmed, all presses answered, nothing has happened for a while, and the program says
+    /// that it is at rest, where it can be asked ([`Self::set_rest`]).
     pub fn settle(&self) {
-        self.wait("rest", 0, |world| {
-            let presses = world.presses.values().all(|press| press.answer.is_some());
-            let quiet = world.last_deed.elapsed() > Duration::from_millis(250) && world.in_flight == 0;
-            (world.updates.is_empty() && presses && quiet).then_some(())
-        });
+        let until = Instant::now() + self.patience;
+        loop {
+            self.wait("rest", 0, |world| {
+                let presses = world.presses.values().all(|press| press.answer.is_some());
+                let quiet = world.last_deed.elapsed() > Duration::from_millis(250) && world.in_flight == 0;
+                (world.updates.is_empty() && presses && quiet).then_some(())
+            });
+            if (self.rest.get().is_none_or(|rest| rest()) && self.is_at_rest()) || Instant::now() > until {
+                return;
+            }
+        }
+    }
+
+    /// How the program is asked whether it is at rest.
+    pub fn set_rest(&self, rest: impl Fn() -> bool + Send + Sync + 'static) {
+        assert!(self.rest.set(Box::new(rest)).is_ok(), "one program a server");
     }
 
     fn wait<T>(&self, what: &str, chat: ChatId, mut look: impl FnMut(&World) -> Option<T>) -> T {
