@@ -12,6 +12,16 @@ use carvetime_core::source;
 
 pub(super) fn units(amount: &Amount, to: Option<Unit>, butter: bool, asker: &Asker) -> Result<Answer, NotUnderstood> {
     let from = amount.unit().ok_or(NotUnderstood::Unknown)?;
+    if from == Unit::Degree {
+        // "180 degrees in Fahrenheit" are of the other scale; of no scale, they are the asker's own.
+        let scale = match to {
+            Some(Unit::Fahrenheit) => Unit::Celsius,
+            Some(Unit::Celsius) => Unit::Fahrenheit,
+            _ if asker.ground.metric => Unit::Celsius,
+            _ => Unit::Fahrenheit,
+        };
+        return units(&Amount::new(amount.value(), Some(scale)), to.filter(|to| *to != Unit::Degree), butter, asker);
+    }
     let to = to.filter(|to| *to != from).unwrap_or_else(|| other_half(from));
     let said = |value: f64, unit| Arg::from(amount_text(value, unit, 2));
     let mut answer = Answer::new("unit-convert");

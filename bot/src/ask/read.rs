@@ -400,6 +400,10 @@ impl Asked<'_> {
         // Hotter than boiling water it can only be the air, whatever is said of cooking.
         let air = match temperature {
             Ok(temperature) => Some(temperature).filter(|t| in_fahrenheit(*t) > 212.0),
+            // "Oven at 120 degrees", where ovens have °C.
+            Err(bare) if self.asker.ground.metric && self.degrees_said() && (100.0..=290.0).contains(&bare) => {
+                Some(celsius(bare))
+            }
             Err(bare) => Some(fahrenheit(bare)).filter(|_| bare > 212.0),
         };
         if let Some(air) = air.filter(|_| held.is_none() && (oven || self.has("ask-roast")) && self.has("ask-safe")) {

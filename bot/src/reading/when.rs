@@ -236,6 +236,11 @@ impl Clock<'_> {
             let to = if s.is(at + 2, "ordinal") && s.glued(at + 2) { at + 2 } else { at + 1 };
             return self.dated(day, month, start, to);
         }
+        // "primo gennaio", "1° gennaio"
+        let first = s.is(at, "number-1") || s.amount_in(at, Unit::Degree) == Some(1.0);
+        if let Some(month) = s.of(at + 1, "month-").filter(|_| first).and_then(|m| m.parse().ok()) {
+            return self.dated(1, month, start, at + 1);
+        }
         let day = s.whole(at, 1..=31)?;
         // `25th`, `25.`
         let dot = self.ground.lexicon.day_first() && s.mark(at + 1) == Some('.');

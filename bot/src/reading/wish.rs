@@ -312,7 +312,8 @@ impl Reader<'_> {
             }
             let Some(count) = self.s.number(at).filter(|_| self.free(at)) else { continue };
             let count = count * self.sign(at);
-            let next = at + 1;
+            // "una ventina di persone"
+            let next = at + 1 + usize::from(self.s.is(at + 1, "number-of"));
             let (adults, children) = (self.s.is(next, "adults"), self.s.is(next, "children"));
             let counted = adults || children || self.s.is(next, "people");
             let fed = at > 0 && self.s.is(at - 1, "for") && self.stands_alone(next);
@@ -347,7 +348,9 @@ impl Reader<'_> {
         if self.s.has("fryer") {
             self.problems.push(Problem::Fryer);
         }
-        let with_scale = self.places().filter(|at| self.free(*at)).find_map(|at| {
+        // "1° gennaio" is no heat.
+        let dated = |at: usize| self.s.of(at + 1, "month-").is_some();
+        let with_scale = self.places().filter(|at| self.free(*at) && !dated(*at)).find_map(|at| {
             let amount = self.s.amount(at).filter(|amount| amount.measure() == Some(Measure::Temperature))?;
             let gas = matches!(amount.unit(), Some(Unit::GasMark | Unit::Thermostat));
             let degrees =
