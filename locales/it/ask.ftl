@@ -121,7 +121,7 @@ ask-dose-share = { $place ->
     [bone-side] { $volume } dal lato dell’osso
     [breast] { $count ->
         [one] { $volume } sotto la pelle del petto
-       *[other] { $volume } su ciascun petto
+       *[other] { $volume } su ciascun lato del petto
     }
     [thigh] { $volume } su ciascuna sovracoscia
     [drumstick] { $volume } su ciascun fuso
@@ -241,7 +241,7 @@ ask-fry-stuffed = No: mai friggere un volatile farcito.
 ask-fry-heavy = No: { $given } è troppo per una friggitrice. Al massimo 5,4 kg.
 ask-fry-time = { $mass }: circa { $time } a 177 °C; è cotto a { $target } dappertutto.
 ask-fry = Friggere: all’aperto, a 3 m o più dalla casa, olio a 177 °C, da 7 a 11 min al chilo, mai oltre i 5,4 kg.
-ask-fry-care = Scongelato fino al cuore e asciutto, mai farcito: l’acqua fa traboccare l’olio. Trova prima il livello dell’olio con l’acqua, non lasciarlo mai solo, tieni vicino un estintore a polvere.
+ask-fry-care = Scongelato fino al cuore e asciutto, mai farcito: l’acqua fa traboccare l’olio. Trova prima il livello dell’olio con l’acqua, non lasciare mai l’olio incustodito, tieni vicino un estintore a polvere.
 ask-charcoal = Mai in casa, in garage, in tenda o sotto una tettoia. Il monossido di carbonio uccide e non ha odore. Anche una griglia ancora tiepida resta fuori.
 
 ask-stuff-ahead = No: farcisci subito prima di cuocere, senza pressare. Ingredienti secchi e umidi possono aspettare in frigo, separati. Il centro deve arrivare a { $target }.

@@ -71,3 +71,4 @@ cli-help-breast = Temperatura da raggiungere nel petto
 cli-help-thigh = Temperatura da raggiungere nella sovracoscia
 cli-help-webhook = Telegram consegni a questo indirizzo https invece di essere interrogato; serve --listen
 cli-help-listen = Dove ascoltare per questo, come 127.0.0.1:8080, dietro un server che parla https
+cli-help-health = Dove chi sorveglia può chiedere /health e /metrics, come 127.0.0.1:9090; non è per la rete aperta

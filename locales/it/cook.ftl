@@ -32,7 +32,7 @@ cook-hotter = Ora il piano dice { $setting }. Alza, e tra 20 minuti mandami che 
 cook-early = { $done ->
     [yes] È molto prima delle { $dinner }.
    *[no] È molto prima: si mangia alle { $dinner }.
-} Tienilo caldo: avvolto, in forno tiepido o in una borsa termica senza ghiaccio, e deve continuare a segnare { $hot }. Se scende sotto, va mangiato o messo in frigo entro le { $until }. Oppure taglia, raffredda in contenitori bassi e riscalda a { $target }.
+} Tienilo caldo: avvolto, in forno al minimo o in una borsa termica senza ghiaccio, e deve continuare a segnare { $hot }. Se scende sotto, va mangiato o messo in frigo entro le { $until }. Oppure taglia, raffredda in contenitori bassi e riscalda a { $target }.
 
 # Una lettura che non può essere giusta.
 cook-suspect-odd = { $spot ->
@@ -48,7 +48,7 @@ cook-suspect-impossible = { $spot ->
     [breast] Petto
     [thigh] Sovracoscia
    *[pit] Camera
-} a { $given }? Questa non posso crederla.
+} a { $given }? Mi sembra impossibile.
 cook-suspect-ask = Non l’ho contata. Segna davvero così?
 cook-suspect-meant = Sono { $parts }
 cook-suspect-dropped = Lasciata fuori. Rimandala con quello che segna adesso.
@@ -59,7 +59,7 @@ cook-alarm-fire = { $cooker ->
    *[oven] <b>Il forno perde calore:</b> { $pit } invece di { $setting }. È acceso, lo sportello è chiuso? Tra 15 minuti dimmi che cosa segna.
 }
 cook-alarm-hot = { $cooker ->
-    [smoker] La camera scappa: { $pit } invece di { $setting }. Chiudi un po’ le prese d’aria; alluminio su quel che scurisce troppo in fretta.
+    [smoker] La camera si scalda troppo: { $pit } invece di { $setting }. Chiudi un po’ le prese d’aria; alluminio su quel che scurisce troppo in fretta.
    *[oven] Il forno è troppo caldo: { $pit } invece di { $setting }. Abbassa; alluminio su quel che scurisce troppo in fretta.
 }
 cook-alarm-moved = { $spot ->

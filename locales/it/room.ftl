@@ -183,7 +183,7 @@ room-board-dinner = <b>A tavola { $when }</b>
 room-board-bird = { $bird }, { $heat }
 room-board-next = { $late ->
     [yes] <b>Adesso: { $what }</b>
-   *[no] <b>Dopo: { $what }</b>
+   *[no] <b>Poi: { $what }</b>
 }, { $when }{ $who }
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
@@ -206,11 +206,12 @@ room-board-all-done = Tutto fatto. Buon appetito.
 room-call-again = Ancora da fare dalle { $since }: { $what }.
 room-call-from = Per { $what }:
 room-call-name = { $name }:
+room-call-ahead = Per le { $at }:
 room-done = { $what }, { $at }.
 room-done-by = { $what }, { $name }, { $at }.
 room-skipped = Saltato: { $what }.
 room-skipped-by = { $name } ha saltato: { $what }.
-room-next = Dopo: { $what }, { $when }.
+room-next = Poi: { $what }, { $when }.
 room-later = Va bene, te lo ridico alle { $when }.
 room-taken = Tocca a te: { $what }, { $when }.
 room-take-yours = Questo ce l’hai già.
@@ -370,7 +371,7 @@ room-dose-place = { $spoons } { $place ->
     [bone-side] dal lato dell’osso
     [breast] { $count ->
         [one] sotto la pelle del petto
-       *[other] sotto la pelle di ciascun petto
+       *[other] sotto la pelle di ciascun lato del petto
     }
     [thigh] sotto la pelle di ciascuna sovracoscia
     [drumstick] sotto la pelle di ciascun fuso
