@@ -314,6 +314,21 @@ fn without_a_crowd_nothing_rings_before_its_time() {
 }
 
 #[test]
+fn what_food_safety_hangs_on_rings_before_all_that_is_due_with_it() {
+    let engine = engine();
+    let job = |room: i64| if room == 599 { "job pull 1000" } else { "job carve 1000" };
+    engine.accept((1..=600).map(|room| said(RoomId(room), job(room)))).unwrap();
+    engine.work(at(0)).unwrap();
+    assert_eq!(engine.ring(at(1000)).unwrap(), 200);
+    let first = claim(&engine);
+    assert_eq!(first.message.chat(), Some(RoomId(599)));
+    assert_eq!(
+        (engine.ring(at(1000)).unwrap(), engine.ring(at(1001)).unwrap(), engine.ring(at(1001)).unwrap()),
+        (200, 200, 0)
+    );
+}
+
+#[test]
 fn a_bell_whose_turn_fails_says_so_and_does_not_ring_again() {
     let engine = engine();
     hear(&engine, said(GROUP, "bells 13"));

@@ -146,13 +146,13 @@ fn templates() -> &'static Mutex<Vec<Template>> {
 fn fill(data: &Path, rooms: usize, opening: DateTime<Utc>, window: TimeDelta) -> BTreeMap<RoomId, DateTime<Utc>> {
     let minutes = window.num_minutes().max(1);
     let mut made: Vec<Template> = (0..minutes).map(|minute| shopping(opening + TimeDelta::minutes(minute))).collect();
-    made.extend((0..minutes).map(|minute| pulling(opening + TimeDelta::minutes(minute))));
+    let before = opening - TimeDelta::minutes(46);
+    made.extend((0..minutes).map(|minute| pulling(opening + TimeDelta::minutes(minute), before)));
     let half = made.len() / 2;
     let due: Vec<DateTime<Utc>> = made.iter().map(|template| template.due).collect();
     *templates().lock().unwrap_or_else(PoisonError::into_inner) = made;
     let book = SledBook::open(data).expect("an empty folder");
     let engine = Engine::new(Arc::new(book), Arc::new(Words(Voice::new())), copied).expect("an empty book");
-    let before = opening - TimeDelta::minutes(46);
     let mut all = BTreeMap::new();
     for batch in (1..=rooms).collect::<Vec<_>>().chunks(500) {
         let heard = batch.iter().map(|nth| {
@@ -193,11 +193,11 @@ fn shopping(due: DateTime<Utc>) -> Template {
     cook.template(|kind| matches!(kind, BellKind::Job { call: 0, .. }))
 }
 
-/// A bird that is to come off the heat at `due` or soon after.
-fn pulling(due: DateTime<Utc>) -> Template {
+/// A bird that is to come off the heat at `due` or soon after, as it stands `before` that.
+fn pulling(due: DateTime<Utc>, before: DateTime<Utc>) -> Template {
     let mut cook = Cook::new(due - TimeDelta::days(3));
     cook.plan(due + TimeDelta::minutes(95));
-    cook.live_until(due - TimeDelta::minutes(50));
+    cook.live_until(before);
     cook.template(|kind| matches!(kind, BellKind::Job { step, call: 0, .. } if step == "pull"))
 }
 

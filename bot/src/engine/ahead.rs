@@ -1,4 +1,4 @@
-//! Calling ahead of a crowd. On a holiday thousands of kitchens have something due in the same minutes, and a bot may say some thirty
+//! What rings first, and calling ahead of a crowd. On a holiday thousands of kitchens have something due in the same minutes, and a bot may say some thirty
 //! things a second. So calls go out before their time, the earliest first, no sooner than the last of the crowd needs, and say the hour
 //! they are for. On any other day nothing rings early.
 //!
@@ -6,16 +6,20 @@
 
 use super::{Desk, Engine};
 use crate::book::{BellKey, BookError};
-use crate::room::{BellKind, How, Say, Urgency};
+use crate::room::{BellKind, How, RoomId, Say, Urgency};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
 use chrono::{DateTime, TimeDelta, Utc};
+use std::collections::BTreeSet;
 
 /// Reminders a second that go out for sure while people also want answers and boards. The platform takes about 30 in all.
 const A_SECOND: i64 = 20;
 
 /// No call goes out earlier than this before its time.
-const EARLIEST: TimeDelta = TimeDelta::minutes(30);
+const EARLIEST: TimeDelta = TimeDelta::minutes(40);
+
+/// How far it is looked ahead for a crowd.
+const HORIZON: TimeDelta = TimeDelta::minutes(90);
 
 /// Calls that would come later than this make a crowd. Below it nobody minds, and the hour need not be said.
 const LATE: TimeDelta = TimeDelta::seconds(90);
@@ -31,6 +35,10 @@ const BELIEVED: TimeDelta = TimeDelta::seconds(10);
 pub(super) struct Crowd {
     here: bool,
     found: Option<DateTime<Utc>>,
+    /// Up to when bells have been looked at as they fell due.
+    looked: Option<DateTime<Utc>>,
+    /// Due bells that ring before all others.
+    first: BTreeSet<BellKey>,
 }
 
 /// Whether calls have to go ahead now for all to be in time. `waiting`: messages that go first; `due`: when each call is due, in
@@ -61,10 +69,10 @@ impl Engine {
     pub(super) fn ring_ahead(&self, desk: &mut Desk, now: DateTime<Utc>, most: usize) -> Result<usize, BookError> {
         let fresh = desk.crowd.found.is_some_and(|found| (TimeDelta::zero()..BELIEVED).contains(&(now - found)));
         if !fresh {
-            let due = self.pages.bells_between(now, now + EARLIEST)?;
+            let due = self.pages.bells_between(now, now + HORIZON)?;
             let bearable = if desk.crowd.here { LATE_STILL } else { LATE };
             let here = is_time(desk.queue.len(), due.iter().map(|key| key.due), bearable, now);
-            desk.crowd = Crowd { here, found: Some(now) };
+            (desk.crowd.here, desk.crowd.found) = (here, Some(now));
         }
         let most = most.saturating_sub(desk.queue.len());
         if !desk.crowd.here || most == 0 {
@@ -82,6 +90,42 @@ impl Engine {
             }
         }
         Ok(count)
+    }
+
+    /// At most `most` rooms with something due at `now`: those that food safety hangs on first, then the longest waiting.
+    pub(super) fn rooms_to_ring(
+        &self,
+        desk: &mut Desk,
+        now: DateTime<Utc>,
+        most: usize,
+    ) -> Result<Vec<RoomId>, BookError> {
+        // Each bell is looked at once when it falls due: behind a thousand others a call must not wait to be found.
+        let looked = desk.crowd.looked.filter(|looked| *looked <= now).unwrap_or(DateTime::<Utc>::MIN_UTC);
+        for key in self.pages.bells_between(looked, now)? {
+            if self.is_safety(key) {
+                desk.crowd.first.insert(key);
+            }
+        }
+        desk.crowd.looked = Some(now);
+        let mut rooms = Vec::new();
+        let mut seen = BTreeSet::new();
+        while rooms.len() < most
+            && let Some(key) = desk.crowd.first.pop_first()
+        {
+            rooms.extend(seen.insert(key.room).then_some(key.room));
+        }
+        let rest = self.pages.rooms_due(now, most)?.into_iter().filter(|room| seen.insert(*room));
+        let left = most - rooms.len();
+        rooms.extend(rest.take(left));
+        Ok(rooms)
+    }
+
+    fn is_safety(&self, key: BellKey) -> bool {
+        match self.pages.bell(key).ok().flatten().map(|bell| bell.kind) {
+            Some(BellKind::Job { step, .. }) => Step::from_name(&step).is_some_and(Step::is_safety),
+            Some(BellKind::Limit { .. }) => true,
+            _ => false,
+        }
     }
 
     /// Whether this bell is its room's next, and such that it may ring before its time.

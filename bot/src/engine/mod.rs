@@ -223,7 +223,7 @@ impl Engine {
     /// When the book cannot be read or written; what did not ring rings next time.
     pub fn ring(&self, now: DateTime<Utc>) -> Result<usize, BookError> {
         let mut desk = self.desk();
-        let rooms = self.pages.rooms_due(now, AT_ONCE)?;
+        let rooms = self.rooms_to_ring(&mut desk, now, AT_ONCE)?;
         for room in &rooms {
             self.ring_room(&mut desk, *room, now, now)?;
         }
@@ -253,6 +253,9 @@ impl Engine {
                 Err(BookError::Damaged { .. }) => tracing::error!("a bell could not be read back and was dropped"),
                 Err(error) => return Err(error),
             }
+        }
+        if bells.is_empty() && writes.changes.is_empty() {
+            return Ok(()); // a turn of this round has taken it back
         }
         let heard = Heard { room, kind: self.kind_of(room), by: None, for_group: false, what: What::Rang { bells } };
         self.turn(

@@ -79,7 +79,7 @@ fn plot(late: &mut Lateness, pixels: &mut [u8]) {
         .margin(20)
         .x_label_area_size(50)
         .y_label_area_size(70)
-        .build_cartesian_2d(-31.0..2.0_f64, 0.0..100.0_f64)
+        .build_cartesian_2d(-41.0..2.0_f64, 0.0..100.0_f64)
         .unwrap();
     let mut mesh = chart.configure_mesh();
     mesh.x_desc("minutes after its time").y_desc("percent").label_style(("sans-serif", 16)).draw().unwrap();
