@@ -95,6 +95,13 @@ impl Program {
         Self::start(command, server, data)
     }
 
+    /// What the program is measured beside: this package's `echo`; keeps nothing, or keeps `data` as carefully as simple bots do.
+    pub fn echo(server: &Loopback, log: &Path, data: Option<&Path>) -> Self {
+        let mut command = Command::new(profile().join(format!("echo{}", std::env::consts::EXE_SUFFIX)));
+        command.args(data).env("RUST_LOG", "off");
+        Self::start(command, server, log)
+    }
+
     /// The same with any command line.
     pub fn start(mut command: Command, server: &Loopback, data: &Path) -> Self {
         let log = data.with_extension("log");

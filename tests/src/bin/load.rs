@@ -9,6 +9,10 @@
 //! platform lets a bot send about 30 messages a second, and the program keeps to that, so a rate above it measures
 //! the program's patience; `--unpaced` takes the same code without the limit (`clocked`). Presses are answered by notices,
 //! which have none. `--bells N` fills a book with N pending reminders first, and only starts the program.
+//!
+//! `--beside` takes the same words through three programs in turn: an echo that keeps nothing, an echo that flushes each message to
+//! sled, and this one without the platform's limit. For each a burst of `rate` x `seconds` messages that wait when it starts (throughput), then
+//! the open loop at `rate` (latency), and between them what one `fdatasync` takes on the same disk.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime_tests::clock::TestClock;
@@ -25,6 +29,7 @@ struct Wish {
     say: bool,
     unpaced: bool,
     bells: usize,
+    beside: bool,
 }
 
 fn main() {
@@ -32,17 +37,24 @@ fn main() {
     carvetime_tests::program::carvetime();
     let folder = tempfile::tempdir().unwrap();
     let data = folder.path().join("data");
-    if wish.bells > 0 {
+    if wish.beside {
+        beside(&Wish { say: true, unpaced: true, ..wish }, folder.path());
+    } else if wish.bells > 0 {
         carvetime_tests::fill::bells(&data, wish.bells);
         start(&wish, &data, "with bells");
     } else {
         start(&wish, &data, "empty");
-        load(&wish, &folder.path().join("loaded"));
+        let data = folder.path().join("loaded");
+        let told = load(&wish, &data, |server| match wish.unpaced {
+            true => Program::clocked(server, &data, &TestClock::new(data.with_extension("clock")), "off"),
+            false => Program::serve(server, &data),
+        });
+        println!("{}", told.line(&wish));
     }
 }
 
 fn read_args() -> Wish {
-    let mut wish = Wish { rate: 100.0, seconds: 30.0, chats: 200, say: false, unpaced: false, bells: 0 };
+    let mut wish = Wish { rate: 100.0, seconds: 30.0, chats: 200, say: false, unpaced: false, bells: 0, beside: false };
     let mut args = std::env::args().skip(1);
     while let Some(arg) = args.next() {
         let mut number = || args.next().and_then(|text| text.parse::<f64>().ok()).expect("a number after the option");
@@ -51,6 +63,7 @@ fn read_args() -> Wish {
             "--seconds" => wish.seconds = number(),
             "--chats" => wish.chats = number() as usize,
             "--bells" => wish.bells = number() as usize,
+            "--beside" => wish.beside = true,
             "--say" => wish.say = true,
             "--unpaced" => wish.unpaced = true,
             other => panic!("unknown option {other}"),
@@ -83,19 +96,106 @@ fn first_poll(server: &Loopback) -> Instant {
     server.calls().iter().find(|call| call.method == "getUpdates").map(|call| call.at).expect("it polled")
 }
 
-fn load(wish: &Wish, data: &Path) {
+/// What a load came to.
+struct Told {
+    answered_a_second: f64,
+    /// Milliseconds, sorted.
+    latencies: Vec<f64>,
+    memory: (u64, u64),
+}
+
+impl Told {
+    fn at(&self, part: f64) -> f64 {
+        self.latencies[((self.latencies.len() - 1) as f64 * part) as usize]
+    }
+
+    fn line(&self, wish: &Wish) -> String {
+        format!(
+            "{} {} at {}/s over {} chats: answered {:.1}/s; p50 {:.2} ms, p90 {:.2} ms, p99 {:.2} ms, longest {:.1} ms; memory {:.1} MB, highest {:.1} MB",
+            self.latencies.len(),
+            if wish.say { "messages" } else { "presses" },
+            wish.rate,
+            wish.chats,
+            self.answered_a_second,
+            self.at(0.5),
+            self.at(0.9),
+            self.at(0.99),
+            self.at(1.0),
+            self.memory.0 as f64 / 1e6,
+            self.memory.1 as f64 / 1e6
+        )
+    }
+}
+
+/// The three programs, and what a careful write costs here.
+fn beside(wish: &Wish, folder: &Path) {
+    type Start<'a> = Box<dyn Fn(&Loopback, &Path) -> Program + 'a>;
+    let programs: [(&str, Start<'_>); 3] = [
+        ("echo", Box::new(|server, data| Program::echo(server, data, None))),
+        ("echo, flushing", Box::new(|server, data| Program::echo(server, data, Some(data)))),
+        (
+            "carvetime",
+            Box::new(|server, data| {
+                Program::clocked(server, data, &TestClock::new(data.with_extension("clock")), "off")
+            }),
+        ),
+    ];
+    println!("{:<16} {:>10} {:>9} {:>9} {:>9} {:>10}", "", "updates/s", "p50 ms", "p99 ms", "max ms", "memory MB");
+    for (nth, (name, start)) in programs.iter().enumerate() {
+        let (bulk, paced) = (folder.join(format!("burst-{nth}")), folder.join(format!("paced-{nth}")));
+        let a_second = burst(wish, |server| start(server, &bulk));
+        let told = load(wish, &paced, |server| start(server, &paced));
+        println!(
+            "{name:<16} {a_second:>10.0} {:>9.2} {:>9.2} {:>9.1} {:>10.1}",
+            told.at(0.5),
+            told.at(0.99),
+            told.at(1.0),
+            told.memory.1 as f64 / 1e6
+        );
+        println!("                 fdatasync beside it: {:.2} ms", fdatasync(folder));
+    }
+}
+
+/// Messages a second when many wait at the start: from the first poll to the last answer.
+fn burst(wish: &Wish, start: impl Fn(&Loopback) -> Program) -> f64 {
+    let server = Loopback::start();
+    let names: Vec<String> = (0..wish.chats).map(|n| format!("Cook {n}")).collect();
+    names.iter().for_each(|name| _ = server.person(name));
+    let count = (wish.rate * wish.seconds) as usize;
+    (0..count).for_each(|n| _ = server.tell(&names[n % wish.chats], "2 tbsp table salt in flake kosher"));
+    let _program = start(&server);
+    server.wait_calls("the first poll", |calls| calls.iter().any(|call| call.method == "getUpdates"));
+    let began = first_poll(&server);
+    let calls = collect(&server, 0, count, true);
+    count as f64 / calls[count - 1].at.duration_since(began).as_secs_f64()
+}
+
+/// Median time of a small write with `fdatasync`, in milliseconds.
+fn fdatasync(folder: &Path) -> f64 {
+    use std::io::Write;
+    let mut file = std::fs::File::create(folder.join("sync")).expect("the folder is there");
+    let mut took: Vec<f64> = (0..200)
+        .map(|_| {
+            let began = Instant::now();
+            file.write_all(&[7; 512]).and_then(|()| file.sync_data()).expect("the disk takes it");
+            began.elapsed().as_secs_f64() * 1e3
+        })
+        .collect();
+    took.sort_by(f64::total_cmp);
+    took[took.len() / 2]
+}
+
+fn load(wish: &Wish, data: &Path, start: impl Fn(&Loopback) -> Program) -> Told {
     let server = Loopback::start();
     let names: Vec<String> = (0..wish.chats).map(|n| format!("Cook {n}")).collect();
     let chats: Vec<i64> = names.iter().map(|name| server.person(name)).collect();
-    let program = match wish.unpaced {
-        true => Program::clocked(&server, data, &TestClock::new(data.with_extension("clock")), "off"),
-        false => Program::serve(&server, data),
-    };
+    std::fs::create_dir_all(data.parent().expect("a folder")).expect("a folder");
+    let program = start(&server);
     server.wait_calls("the first poll", |calls| calls.iter().any(|call| call.method == "getUpdates"));
     // Everybody is known and has a message with buttons, at a rate the platform allows.
     for name in &names {
         server.tell(name, "2 tbsp table salt in flake kosher");
-        std::thread::sleep(Duration::from_millis(45));
+        std::thread::sleep(Duration::from_millis(if wish.unpaced { 2 } else { 45 }));
     }
     server.settle();
     let shown: Vec<_> = chats.iter().map(|chat| server.said(*chat).pop().expect("an answer")).collect();
@@ -130,22 +230,8 @@ fn load(wish: &Wish, data: &Path) {
         .collect();
     latencies.sort_by(f64::total_cmp);
     let took = calls.last().map_or(0.0, |call| call.at.duration_since(began).as_secs_f64());
-    let at = |part: f64| latencies[((latencies.len() - 1) as f64 * part) as usize];
-    let (now, high) = program.memory().expect("Linux tells");
-    println!(
-        "{} {} at {}/s over {} chats: answered {:.1}/s; p50 {:.2} ms, p90 {:.2} ms, p99 {:.2} ms, longest {:.1} ms; memory {:.1} MB, highest {:.1} MB",
-        count,
-        if wish.say { "messages" } else { "presses" },
-        wish.rate,
-        wish.chats,
-        calls.len() as f64 / took,
-        at(0.5),
-        at(0.9),
-        at(0.99),
-        at(1.0),
-        now as f64 / 1e6,
-        high as f64 / 1e6
-    );
+    let memory = program.memory().expect("Linux tells");
+    Told { answered_a_second: calls.len() as f64 / took, latencies, memory }
 }
 
 /// The calls that answer, once there are `count` of them.
