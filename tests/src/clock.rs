@@ -9,6 +9,9 @@ use std::time::Duration;
 /// Environment variable that names the clock's file to the program `clocked`.
 pub const CLOCK_FILE: &str = "CARVETIME_TEST_CLOCK";
 
+/// Environment variable that tells the program `clocked` where updates are delivered.
+pub const LISTEN: &str = "CARVETIME_TEST_LISTEN";
+
 /// The test's end: sets the time.
 #[derive(Debug, Clone)]
 pub struct TestClock {

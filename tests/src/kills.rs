@@ -56,6 +56,8 @@ pub enum Kills {
         percent: usize,
         /// Decides all.
         chance: Chance,
+        /// The platform delivers instead of being asked.
+        by_webhook: bool,
     },
 }
 
@@ -144,6 +146,7 @@ impl Story {
     pub fn play(&self, kills: Kills) -> Tally {
         let kitchen = match kills {
             Kills::AtRest(_) => Kitchen::open(),
+            Kills::Anywhere { by_webhook: true, .. } => Kitchen::by_webhook(),
             Kills::Anywhere { .. } => Kitchen::loud(),
         };
         let telegram = &kitchen.telegram;
@@ -215,7 +218,7 @@ impl Play<'_> {
                 self.moment += 1;
                 self.moment.is_multiple_of(*every)
             }
-            Kills::Anywhere { percent, chance } => chance.below(100) < *percent && chance.below(4) == 0,
+            Kills::Anywhere { percent, chance, .. } => chance.below(100) < *percent && chance.below(4) == 0,
         };
         if at_rest {
             self.kitchen.program().kill();
@@ -241,7 +244,7 @@ impl Play<'_> {
         let kitchen = self.kitchen;
         let telegram = &kitchen.telegram;
         let drawn = match &mut self.kills {
-            Kills::Anywhere { percent, chance } => (chance.below(100) < *percent).then_some(chance),
+            Kills::Anywhere { percent, chance, .. } => (chance.below(100) < *percent).then_some(chance),
             Kills::AtRest(_) => None,
         };
         let Some(chance) = drawn else {

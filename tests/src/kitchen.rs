@@ -3,7 +3,9 @@
 use crate::clock::TestClock;
 use crate::loopback::{ChatId, Loopback, Message};
 use crate::program::Program;
+use crate::stage::free_address;
 use chrono::{DateTime, Utc};
+use std::net::SocketAddr;
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::{Duration, Instant};
@@ -17,6 +19,8 @@ pub struct Kitchen {
     program: Arc<Mutex<Program>>,
     /// What it logs, as in `RUST_LOG`.
     log: &'static str,
+    /// Where updates are delivered to it; without it, it asks for them.
+    listen: Option<SocketAddr>,
     folder: tempfile::TempDir,
 }
 
@@ -30,29 +34,39 @@ impl Kitchen {
 
     /// The same with every log there is.
     pub fn loud() -> Self {
-        let kitchen = Self::logging(Loopback::start(), "trace");
+        let kitchen = Self::start(Loopback::start(), "trace", None);
+        kitchen.wait_for_poll(0);
+        kitchen
+    }
+
+    /// The same as [`Self::loud`] with the updates delivered instead of asked for.
+    pub fn by_webhook() -> Self {
+        let telegram = Loopback::start();
+        let listen = free_address();
+        telegram.deliver_to(&format!("http://{listen}"));
+        let kitchen = Self::start(telegram, "trace", Some(listen));
         kitchen.wait_for_poll(0);
         kitchen
     }
 
     /// The program, just started.
     pub fn with(telegram: Loopback) -> Self {
-        Self::logging(telegram, "off")
+        Self::start(telegram, "off", None)
     }
 
-    fn logging(telegram: Loopback, log: &'static str) -> Self {
+    fn start(telegram: Loopback, log: &'static str, listen: Option<SocketAddr>) -> Self {
         let folder = tempfile::tempdir().expect("a folder");
         let clock = TestClock::new(folder.path().join("clock"));
         let shown = clock.clone();
         telegram.set_clock(move || shown.now());
-        let program = Program::clocked(&telegram, &folder.path().join("data"), &clock, log);
+        let program = Program::clocked(&telegram, &folder.path().join("data"), &clock, log, listen);
         let program = Arc::new(Mutex::new(program));
         let (asked, running) = (clock.clone(), Arc::clone(&program));
         telegram.set_rest(move || {
             let program = running.lock().unwrap_or_else(PoisonError::into_inner).clone();
             asked.is_at_rest(|| program.runs())
         });
-        Self { telegram, clock, program, log, folder }
+        Self { telegram, clock, program, log, listen, folder }
     }
 
     /// Lets the clock jump to `now`, and what falls due happen.
@@ -77,15 +91,16 @@ impl Kitchen {
     pub fn reopen(&self) {
         let mut program = self.program();
         program.kill();
-        *program = Program::clocked(&self.telegram, &self.data(), &self.clock, self.log);
+        *program = Program::clocked(&self.telegram, &self.data(), &self.clock, self.log, self.listen);
     }
 
-    /// Waits for a poll later than the first `calls` calls.
+    /// Waits until it receives: for a poll, or for the webhook to be set, later than the first `calls` calls.
     pub fn wait_for_poll(&self, calls: usize) {
         let program = self.program().clone();
+        let method = if self.listen.is_some() { "setWebhook" } else { "getUpdates" };
         self.telegram.wait_calls("a poll", |all| {
             assert!(program.runs(), "the program ended; its log:\n{}", program.last_log());
-            all.iter().skip(calls).any(|call| call.method == "getUpdates")
+            all.iter().skip(calls).any(|call| call.method == method)
         });
     }
 

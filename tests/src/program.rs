@@ -5,8 +5,9 @@
 //! (`cargo test -p carvetime-tests`), `cargo build --bin carvetime` runs first, once in each test process, lest a test
 //! passes on a stale program. `CARVETIME_BIN` names another program instead and skips all this.
 
-use crate::clock::{CLOCK_FILE, TestClock};
+use crate::clock::{CLOCK_FILE, LISTEN, TestClock};
 use crate::loopback::{Loopback, TOKEN};
+use std::net::SocketAddr;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, ExitStatus, Output, Stdio};
 use std::sync::{Arc, Mutex, OnceLock};
@@ -88,10 +89,11 @@ impl Program {
     }
 
     /// The same code by the clock of the test: this package's own `clocked`, which cargo builds with the tests. `log`: what
-    /// it logs, as in `RUST_LOG`.
-    pub fn clocked(server: &Loopback, data: &Path, clock: &TestClock, log: &str) -> Self {
+    /// it logs, as in `RUST_LOG`; `listen`: where updates are delivered to it.
+    pub fn clocked(server: &Loopback, data: &Path, clock: &TestClock, log: &str, listen: Option<SocketAddr>) -> Self {
         let mut command = Command::new(profile().join(format!("clocked{}", std::env::consts::EXE_SUFFIX)));
         command.arg(data).env(CLOCK_FILE, clock.file()).env("RUST_LOG", log);
+        command.envs(listen.map(|listen| (LISTEN, listen.to_string())));
         Self::start(command, server, data)
     }
 

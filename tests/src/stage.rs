@@ -26,11 +26,12 @@ use carvetime::book::SledBook;
 use carvetime::engine::Engine;
 use carvetime::rehearse::{Act, Script};
 use carvetime::room::{RoomId, decide};
-use carvetime::telegram::{Options, Pace, Patience, ServeError, Server};
+use carvetime::telegram::{Options, Pace, Patience, ServeError, Server, Webhook};
 use carvetime::words::Voice;
 use chrono::{DateTime, TimeDelta, Utc};
 use chrono_tz::Tz;
 use std::collections::BTreeMap;
+use std::net::SocketAddr;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, Ordering};
@@ -66,6 +67,18 @@ pub struct Scene {
     _folder: tempfile::TempDir,
 }
 
+/// An address of this machine where nobody listens.
+pub fn free_address() -> SocketAddr {
+    let listener = std::net::TcpListener::bind((std::net::Ipv4Addr::LOCALHOST, 0)).expect("a free port");
+    listener.local_addr().expect("an address")
+}
+
+/// `tests/scenes/NAME.cook`.
+fn script(name: &str) -> String {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenes").join(format!("{name}.cook"));
+    std::fs::read_to_string(&path).expect("the script is there")
+}
+
 /// One line: its number, its time, and what is done.
 struct Line {
     number: usize,
@@ -84,9 +97,15 @@ impl Scene {
     /// # Panics
     /// Where the script can't be read, or something it expects does not come: with the line and the transcript.
     pub fn play(name: &str) -> Self {
-        let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenes").join(format!("{name}.cook"));
-        let text = std::fs::read_to_string(&path).expect("the script is there");
-        Self::play_text(&text)
+        Self::play_text(&script(name))
+    }
+
+    /// The same with the updates delivered instead of asked for.
+    ///
+    /// # Panics
+    /// See [`Self::play`].
+    pub fn play_by_webhook(name: &str) -> Self {
+        Self::play_received(&script(name), true)
     }
 
     /// Plays a script.
@@ -94,9 +113,13 @@ impl Scene {
     /// # Panics
     /// See [`Self::play`].
     pub fn play_text(text: &str) -> Self {
+        Self::play_received(text, false)
+    }
+
+    fn play_received(text: &str, by_webhook: bool) -> Self {
         let (people, zone, lines) = read(text);
         let first = lines.first().expect("something happens").at - TimeDelta::minutes(1);
-        let mut scene = Self::open(&people, zone, first);
+        let mut scene = Self::open(&people, zone, first, by_webhook);
         for line in lines {
             scene.run_to(line.at);
             let place = format!("line {} of the scene", line.number);
@@ -109,7 +132,7 @@ impl Scene {
         scene
     }
 
-    fn open(people: &[(String, String)], zone: Tz, now: DateTime<Utc>) -> Self {
+    fn open(people: &[(String, String)], zone: Tz, now: DateTime<Utc>, by_webhook: bool) -> Self {
         let telegram = Loopback::start();
         let clock = Arc::new(AtomicI64::new(now.timestamp_millis()));
         let shown = Arc::clone(&clock);
@@ -126,6 +149,11 @@ impl Scene {
         server.clock = Arc::new(move || moment(shown.load(Ordering::SeqCst)));
         server.pace = Pace::unlimited();
         server.patience = Patience::endless();
+        if by_webhook {
+            let listen = free_address();
+            server.webhook = Some(Webhook { url: "https://cook.example/hook".to_owned(), listen });
+            telegram.deliver_to(&format!("http://{listen}"));
+        }
         let set = Arc::clone(&server.set);
         let serving = std::thread::spawn(move || {
             let runtime = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build();

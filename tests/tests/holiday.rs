@@ -27,16 +27,25 @@ fn a_spanish_plan_goes_on_telegram_as_in_rehearsal() {
     check(&Story::told("en-espanol").play(Kills::AtRest(1000)));
 }
 
-/// A short run of what the program `soak` does at length. `CARVETIME_SEED` draws other moments.
-#[test]
-fn killed_at_any_moment_of_a_cook_it_loses_nothing_and_does_nothing_twice() {
+/// Cooks until there were so many kills: a short run of what the program `soak` does at length. `CARVETIME_SEED` draws other moments.
+fn killed(wanted: usize, by_webhook: bool) {
     let seed: u64 = std::env::var("CARVETIME_SEED").ok().and_then(|text| text.parse().ok()).unwrap_or(23);
     println!("CARVETIME_SEED={seed}");
     let mut all = Tally::default();
     let mut chance = Chance::new(seed);
-    while all.kills() < 20 {
-        let kills = Kills::Anywhere { percent: 70, chance: Chance::new(chance.number()) };
+    while all.kills() < wanted {
+        let kills = Kills::Anywhere { percent: 70, chance: Chance::new(chance.number()), by_webhook };
         all.add(Story::told("moves-twice").play(kills));
     }
     check(&all);
+}
+
+#[test]
+fn killed_at_any_moment_of_a_cook_it_loses_nothing_and_does_nothing_twice() {
+    killed(20, false);
+}
+
+#[test]
+fn killed_at_any_moment_while_updates_are_delivered_it_loses_nothing_either() {
+    killed(10, true);
 }

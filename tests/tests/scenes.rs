@@ -4,6 +4,7 @@
 
 use carvetime_tests::stage::Scene;
 use chrono::NaiveDate;
+use std::sync::Mutex;
 
 macro_rules! scenes {
     ($($name:ident => $script:literal),+ $(,)?) => {
@@ -11,6 +12,22 @@ macro_rules! scenes {
         fn $name() {
             Scene::play($script);
         })+
+
+        /// The same when the platform delivers instead of being asked.
+        #[test]
+        fn every_scene_goes_by_webhook_as_well() {
+            let scripts = Mutex::new(vec!["calm", $($script),+]);
+            let next = || scripts.lock().unwrap().pop();
+            std::thread::scope(|scope| {
+                for _ in 0..3 {
+                    scope.spawn(|| while let Some(script) = next() {
+                        let scene = Scene::play_by_webhook(script);
+                        let polled = scene.telegram.calls().iter().filter(|call| call.method == "getUpdates").count();
+                        assert_eq!(polled, 0, "{script}");
+                    });
+                }
+            });
+        }
 
         #[test]
         fn every_script_is_played() {

@@ -2,15 +2,15 @@
 //! limit to how fast messages go (a group hears 15 a minute otherwise, and a test would sleep most of the time).
 //!
 //! Usage: `clocked DATA_DIR`, with `TELOXIDE_TOKEN`, `TELOXIDE_API_URL`, and in `CARVETIME_TEST_CLOCK` the file of a
-//! [`carvetime_tests::clock::TestClock`].
+//! [`carvetime_tests::clock::TestClock`]. `CARVETIME_TEST_LISTEN` has the updates delivered there instead of asked for.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime::book::SledBook;
 use carvetime::engine::Engine;
 use carvetime::room::decide;
-use carvetime::telegram::{Options, Pace, Patience, Server, asked_to_stop};
+use carvetime::telegram::{Options, Pace, Patience, Server, Webhook, asked_to_stop};
 use carvetime::words::Voice;
-use carvetime_tests::clock::{CLOCK_FILE, answer, read};
+use carvetime_tests::clock::{CLOCK_FILE, LISTEN, answer, read};
 use chrono::Utc;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -31,6 +31,10 @@ async fn main() {
     let mut server = Server::new(bot, engine, voice);
     server.clock = Arc::new(move || read(&file).unwrap_or_else(Utc::now));
     server.set = set;
+    server.webhook = std::env::var(LISTEN).ok().map(|listen| Webhook {
+        url: "https://cook.example/hook".to_owned(),
+        listen: listen.parse().expect("an address"),
+    });
     server.pace = Pace::unlimited();
     server.patience = Patience::endless();
     let served = server.run(asked_to_stop().expect("signals can be heard")).await;

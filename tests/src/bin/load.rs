@@ -46,7 +46,7 @@ fn main() {
         start(&wish, &data, "empty");
         let data = folder.path().join("loaded");
         let told = load(&wish, &data, |server| match wish.unpaced {
-            true => Program::clocked(server, &data, &TestClock::new(data.with_extension("clock")), "off"),
+            true => Program::clocked(server, &data, &TestClock::new(data.with_extension("clock")), "off", None),
             false => Program::serve(server, &data),
         });
         println!("{}", told.line(&wish));
@@ -136,7 +136,7 @@ fn beside(wish: &Wish, folder: &Path) {
         (
             "carvetime",
             Box::new(|server, data| {
-                Program::clocked(server, data, &TestClock::new(data.with_extension("clock")), "off")
+                Program::clocked(server, data, &TestClock::new(data.with_extension("clock")), "off", None)
             }),
         ),
     ];

@@ -4,7 +4,7 @@
 //! cargo run --release -p carvetime-tests --bin soak -- [--kills 500] [--cooks 10000] [--seed 1]
 //! ```
 //!
-//! First whole cooks on the loopback Bot API with at least so many `kill -9` of a real process (`carvetime_tests::kills`; every log
+//! First whole cooks on the loopback Bot API, every third by webhook, with at least so many `kill -9` of a real process (`carvetime_tests::kills`; every log
 //! the program has is on, and searched for the token), then so many simulated cooks with everything else that can go wrong
 //! (`carvetime_tests::sim`). Exit status 1 if anything was lost, done twice, said in a wrong room, repeated outside its window, or
 //! if the token was seen. What failed is printed with the seed that repeats it. A run with 0 of them is left out.
@@ -122,7 +122,7 @@ fn kill(wish: &Wish) -> Tally {
         }
         let seed = wish.seed + nth;
         let (name, story) = &stories[nth as usize % stories.len()];
-        let tally = story.play(Kills::Anywhere { percent: 70, chance: Chance::new(seed) });
+        let tally = story.play(Kills::Anywhere { percent: 70, chance: Chance::new(seed), by_webhook: nth % 3 == 2 });
         if !tally.is_good() {
             println!("{name}, seed {seed}: {tally:#?}");
         }
