@@ -278,6 +278,28 @@ fn every_command_does_for_everyone_what_it_may() {
     }
 }
 
+/// In a public group anyone can press what stands there, members or not.
+#[test]
+fn whoever_left_presses_in_the_group_in_vain_until_they_speak_or_are_let_in_again() {
+    let table = table();
+    let lou = |what: What| Heard { kind: RoomKind::Group, ..heard(&table, Role::Left, what) };
+    let job = JobRef { serial: 1, step: Step::On, nth: 0 };
+    let pressed = lou(What::Pressed { press: "p".into(), data: Action::Take(job).data(), on: None });
+    let turn = decide(&table.scene, &pressed, table.now);
+    assert!(turn.says.iter().any(|say| say.text.iter().any(|text| text.id == "room-not-here")), "{:?}", turn.says);
+    assert!(turn.room.is_none_or(|room| !room.members.contains(&PersonId(4))), "no member by a press");
+    let came = Heard { by: None, ..lou(What::Came { who: PersonId(4) }) };
+    let spoke = lou(What::Said { text: "hello all".into(), addressed: false, reply_to: None, edited: false });
+    for back in [came, spoke] {
+        let mut scene = table.scene.clone();
+        scene.room = decide(&scene, &back, table.now).room.expect("they are back");
+        let turn = decide(&scene, &pressed, table.now);
+        let room = turn.room.expect("the job is theirs");
+        let plan = room.plan.expect("a plan");
+        assert!(plan.jobs.iter().any(|job| job.owner == Some(PersonId(4))), "{:?}", back.what);
+    }
+}
+
 #[test]
 fn no_button_and_no_command_is_left_out() {
     let source = include_str!("../src/room/action.rs");

@@ -88,7 +88,7 @@ fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
         What::Flooded { press } => {
             turn.says.push(Say::new(press.clone().map_or(here.clone(), To::Press), words("too much")));
         }
-        What::Left { .. } | What::NotPinned => {}
+        What::Left { .. } | What::Came { .. } | What::NotPinned => {}
         What::Migrated { to } => turn.moved = Some(*to),
     }
     turn

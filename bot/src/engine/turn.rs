@@ -466,6 +466,7 @@ fn name_of(what: &What) -> &'static str {
         What::Unreadable => "unreadable",
         What::Welcomed => "welcomed",
         What::Removed => "removed",
+        What::Came { .. } => "came",
         What::Left { .. } => "left",
         What::NotPinned => "not pinned",
         What::Migrated { .. } => "migrated",

@@ -28,7 +28,7 @@ pub(super) fn removed(sitting: &mut Sitting<'_>) {
 /// Someone has left: they have no say and no jobs here any more. Their jobs are offered, in one line.
 pub(super) fn left(sitting: &mut Sitting<'_>, who: PersonId) {
     let name = super::sitting::name(sitting, who);
-    sitting.room.members.retain(|member| *member != who);
+    sitting.room.dismiss(who);
     sitting.room.drafts.remove(&who);
     sitting.room.questions.remove(&who);
     // Links still open may be in their hands: they go as well, new ones are given with the next job.

@@ -113,6 +113,11 @@ pub enum What {
     Welcomed,
     /// The bot was removed from the room or blocked.
     Removed,
+    /// Someone has come into the group, or back into it.
+    Came {
+        /// Who.
+        who: PersonId,
+    },
     /// Someone has left the group or was removed from it.
     Left {
         /// Who.

@@ -26,9 +26,11 @@ fn is_admin(sitting: &Sitting<'_>) -> bool {
     sitting.heard.by.as_ref().map_or(sitting.heard.for_group, |speaker| speaker.admin)
 }
 
-/// Whether the speaker belongs to the room. A press that comes from another chat proves nothing by itself.
+/// Whether the speaker belongs to the room. A press that comes from another chat proves nothing by itself, nor does one here by
+/// somebody who has left.
 pub(super) fn belongs(sitting: &Sitting<'_>) -> bool {
-    !sitting.routed() || sitting.speaker().is_some_and(|who| sitting.room.members.contains(&who))
+    let gone = sitting.speaker().is_some_and(|who| sitting.room.left.contains(&who));
+    !gone && !sitting.routed() || sitting.speaker().is_some_and(|who| sitting.room.members.contains(&who))
 }
 
 /// Whether the draft is the speaker's own.

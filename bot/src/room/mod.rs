@@ -95,6 +95,7 @@ pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
         What::Flooded { press } => flooded(&mut sitting, press.clone()),
         What::Welcomed => comings::welcomed(&mut sitting),
         What::Removed => comings::removed(&mut sitting),
+        What::Came { who } => sitting.room.left.retain(|left| left != who),
         What::Left { who } => comings::left(&mut sitting, *who),
         What::NotPinned => comings::not_pinned(&mut sitting),
         What::Migrated { to } => comings::migrated(&mut sitting, *to),

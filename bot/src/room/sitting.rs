@@ -78,6 +78,10 @@ impl<'a> Sitting<'a> {
             // Whoever presses elsewhere is no member for it.
             return;
         }
+        if matches!(self.heard.what, What::Pressed { .. }) && self.room.left.contains(&id) {
+            return;
+        }
+        self.room.left.retain(|left| *left != id); // whoever speaks here is here
         if self.room.admit(id) {
             // Kept from now on, even if nothing about them is new to this turn: the others see their name.
             self.touched.insert(id);

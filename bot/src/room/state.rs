@@ -29,6 +29,10 @@ pub struct Room {
     /// Everyone heard here and not gone, in the order they came.
     #[serde(default)]
     pub members: Vec<PersonId>,
+    /// Who has left and not spoken here since: a press on an old message, which anyone can make in a public group, does not bring
+    /// them back.
+    #[serde(default)]
+    pub left: Vec<PersonId>,
     /// Half-told wishes, a person each.
     #[serde(default)]
     pub drafts: BTreeMap<PersonId, Draft>,
@@ -83,6 +87,7 @@ impl Room {
             kind,
             taste: Taste::default(),
             members: Vec::new(),
+            left: Vec::new(),
             drafts: BTreeMap::new(),
             plan: None,
             others: Vec::new(),
@@ -109,6 +114,15 @@ impl Room {
             self.members.push(person);
         }
         new
+    }
+
+    /// Notes that `person` has left.
+    pub fn dismiss(&mut self, person: PersonId) {
+        self.members.retain(|member| *member != person);
+        self.left.retain(|left| *left != person);
+        self.left.push(person);
+        let surplus = self.left.len().saturating_sub(MOST_MEMBERS);
+        self.left.drain(..surplus);
     }
 
     /// Half-told wishes and questions of no more people than are remembered.
@@ -156,6 +170,7 @@ impl Room {
     /// to whoever came next.
     pub fn forget_person(&mut self, person: PersonId) {
         self.members.retain(|member| *member != person);
+        self.left.retain(|left| *left != person);
         self.invites.retain(|invite| invite.used != Some(person));
         self.drafts.remove(&person);
         self.questions.remove(&person);

@@ -165,6 +165,12 @@ impl Ear<'_> {
             let heard = Heard { room, kind, by: None, for_group: false, what: What::Left { who } };
             return (!user.is_bot).then(|| Arrival::from(heard));
         }
+        // One at a time matters: whoever was away and is let in again may press at once.
+        if let Some(user) = message.new_chat_members().and_then(|users| users.iter().find(|user| !user.is_bot)) {
+            let who = PersonId(user.id.0.cast_signed());
+            let heard = Heard { room, kind, by: None, for_group: false, what: What::Came { who } };
+            return Some(Arrival::from(heard));
+        }
         if message.is_automatic_forward()
             || message.via_bot.as_ref().is_some_and(|bot| bot.id.0.cast_signed() == self.me.id)
         {
@@ -515,6 +521,8 @@ mod tests {
         assert_eq!(change("restricted", "member"), Some(What::Welcomed));
         let gone = json!({"left_chat_member": {"id": 8, "is_bot": false, "first_name": "Tom"}});
         assert_eq!(heard("message", message(-9, gone)).unwrap().heard.what, What::Left { who: PersonId(8) });
+        let come = json!({"new_chat_members": [{"id": 8, "is_bot": false, "first_name": "Tom"}]});
+        assert_eq!(heard("message", message(-9, come)).unwrap().heard.what, What::Came { who: PersonId(8) });
         let us = json!({"left_chat_member": me});
         assert!(heard("message", message(-9, us)).is_none());
     }
