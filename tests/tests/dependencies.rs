@@ -124,3 +124,23 @@ fn every_exception_and_advisory_still_concerns_something_we_use() {
         assert!(id.starts_with("RUSTSEC-") && !why.is_empty());
     }
 }
+
+/// The words in double quotes of a section of `.deny.toml`, from `from` to the next line that is only a bracket.
+fn quoted(section: &str, from: &str) -> Vec<String> {
+    let text = include_str!("../../.deny.toml");
+    let (_, rest) = text.split_once(&format!("[{section}]")).unwrap();
+    let (_, rest) = rest.split_once(from).unwrap();
+    let (list, _) = rest.split_once("\n]").unwrap();
+    list.split('"').skip(1).step_by(2).map(str::to_owned).collect()
+}
+
+#[test]
+fn the_configuration_of_cargo_deny_says_the_same() {
+    assert_eq!(quoted("licenses", "\nallow = ["), ALLOWED);
+    let exceptions: Vec<&str> = EXCEPTIONS.iter().flat_map(|(package, licence)| [*package, *licence]).collect();
+    assert_eq!(quoted("licenses", "\nexceptions = ["), exceptions);
+    assert_eq!(quoted("bans", "\ndeny = ["), BANNED);
+    let lived_with: Vec<String> =
+        ADVISORIES.iter().flat_map(|(package, id, why)| [(*id).to_owned(), format!("{package}: {why}")]).collect();
+    assert_eq!(quoted("advisories", "\nignore = ["), lived_with);
+}
