@@ -313,6 +313,25 @@ fn a_bird_off_the_heat_hours_before_carving_is_kept_hot() {
 }
 
 #[test]
+fn quiet_hours_told_in_words_are_the_speaker_s_own() {
+    let mut kitchen = planned();
+    kitchen.say("Tom", "2 tbsp table salt");
+    let quiet = |kitchen: &Kitchen, who: i64| kitchen.scene.people[&carvetime::room::PersonId(who)].quiet;
+    let told = kitchen.say("Tom", "quiet 10:30 pm to 7 am");
+    assert!(told.contains("Quiet hours: 22:30 to 07:00"), "{told}");
+    assert_eq!(
+        (quiet(&kitchen, 1), quiet(&kitchen, 2).map(|(from, _)| from.to_string())),
+        (None, Some("22:30:00".into()))
+    );
+    let unread = kitchen.say("Tom", "/settings quiet 25 to 7");
+    assert!(unread.contains("as in “quiet 22:00 to 7:00”"), "{unread}");
+    assert!(quiet(&kitchen, 2).is_some(), "what was unread changes nothing");
+    let told = kitchen.say("Tom", "/settings quiet off");
+    assert!(told.contains("Quiet hours: none"), "{told}");
+    assert_eq!(quiet(&kitchen, 2), None);
+}
+
+#[test]
 fn what_people_tell_each_other_moves_no_plan() {
     for addressed in [false, true] {
         let mut kitchen = planned();

@@ -347,6 +347,10 @@ lexicon-language-de = deutsch, german
 lexicon-language-pt = portugiesisch, português, brasilianisch, portuguese
 lexicon-language-it = italienisch, italiano, italian
 
+## Quiet hours, and that there are none
+lexicon-quiet = ruhe, ruhezeit, ruhezeiten, nicht stören, bitte nicht stören
+lexicon-quiet-off = aus, keine, nie, nein
+
 ## Prozent vom Wasser; wessen Löffel
 lexicon-ask-of-water = vom wasser, des wassers, auf das wasser
 lexicon-spoons-us = us löffel, amerikanisch, amerikanische, us

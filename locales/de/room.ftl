@@ -283,6 +283,7 @@ room-settings-zone = Zeitzone: { $zone } (jetzt { $now })
 room-settings-zone-unset = Zeitzone: nicht gesetzt
 room-settings-quiet = Ruhezeit: { $from } bis { $to }
 room-settings-quiet-none = Ruhezeit: keine
+room-settings-quiet-unread = Ruhezeiten wie „Ruhe 22:00 bis 7:00“ oder „Ruhe aus“.
 room-settings-button-language = Sprache
 room-settings-button-units = Einheiten
 room-settings-button-spoons = Löffel

@@ -330,6 +330,10 @@ lexicon-language-de = german, deutsch
 lexicon-language-pt = portuguese, português, brazilian
 lexicon-language-it = italian, italiano
 
+## Quiet hours, and that there are none
+lexicon-quiet = quiet, quiet hours, do not disturb, dont disturb, dnd
+lexicon-quiet-off = off, none, no, never
+
 ## A brine's percentage of the water; whose spoons
 lexicon-ask-of-water = of water, of the water, by water, on water
 lexicon-spoons-us = us spoons, american, us

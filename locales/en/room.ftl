@@ -293,6 +293,7 @@ room-settings-zone = Time zone: { $zone } (now { $now })
 room-settings-zone-unset = Time zone: not set
 room-settings-quiet = Quiet hours: { $from } to { $to }
 room-settings-quiet-none = Quiet hours: none
+room-settings-quiet-unread = Quiet hours as in “quiet 22:00 to 7:00”, or “quiet off”.
 room-settings-button-language = Language
 room-settings-button-units = Units
 room-settings-button-spoons = Spoons

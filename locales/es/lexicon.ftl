@@ -331,6 +331,10 @@ lexicon-language-de = alemán, deutsch, german
 lexicon-language-pt = portugués, português, portuguese, brasileño
 lexicon-language-it = italiano, italian
 
+## Quiet hours, and that there are none
+lexicon-quiet = silencio, horas tranquilas, horas de silencio, no molestar
+lexicon-quiet-off = fuera, ninguna, nunca, no, quitar, sin
+
 ## A brine's percentage of the water; whose spoons
 lexicon-ask-of-water = del agua, de agua, sobre el agua
 lexicon-spoons-us = americana, americano, estadounidense

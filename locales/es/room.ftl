@@ -307,6 +307,7 @@ room-settings-zone = Zona horaria: { $zone } (ahora { $now })
 room-settings-zone-unset = Zona horaria: sin poner
 room-settings-quiet = Horas tranquilas: de { $from } a { $to }
 room-settings-quiet-none = Horas tranquilas: ninguna
+room-settings-quiet-unread = Horas tranquilas como en «silencio de 22:00 a 7:00», o «silencio nunca».
 room-settings-button-language = Idioma
 room-settings-button-units = Unidades
 room-settings-button-spoons = Cucharas

@@ -332,6 +332,10 @@ lexicon-language-de = allemand, deutsch, german
 lexicon-language-pt = portugais, brésilien, português
 lexicon-language-it = italien, italiano
 
+## Quiet hours, and that there are none
+lexicon-quiet = silence, heures calmes, calme, ne pas déranger, tranquille
+lexicon-quiet-off = aucune, jamais, non, arrêt, off
+
 ## A brine's percentage of the water; whose spoons
 lexicon-ask-of-water = de l'eau, sur l'eau, par rapport à l'eau, du poids d'eau, du poids de l'eau
 lexicon-spoons-us = américain, américaine, états-unis, us, usa

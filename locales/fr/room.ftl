@@ -318,6 +318,7 @@ room-settings-zone = Fuseau horaire : { $zone } (maintenant { $now })
 room-settings-zone-unset = Fuseau horaire : pas encore choisi
 room-settings-quiet = Heures calmes : { $from } à { $to }
 room-settings-quiet-none = Heures calmes : aucune
+room-settings-quiet-unread = Des heures calmes comme « silence de 22:00 à 7:00 », ou « silence jamais ».
 room-settings-button-language = Langue
 room-settings-button-units = Unités
 room-settings-button-spoons = Cuillères

@@ -421,6 +421,10 @@ lexicon-language-de = tedesco, deutsch, german
 lexicon-language-pt = portoghese, português, brasiliano, portuguese
 lexicon-language-it = italiano, italian
 
+## Quiet hours, and that there are none
+lexicon-quiet = silenzio, ore di silenzio, non disturbare
+lexicon-quiet-off = mai, nessuna, no, niente, spento
+
 ## La percentuale di una salamoia sull’acqua; i cucchiai di chi
 lexicon-ask-of-water = dell'acqua, sull'acqua, rispetto all'acqua
 lexicon-spoons-us = americani, americano, americane, stati uniti, usa

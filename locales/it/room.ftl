@@ -311,6 +311,7 @@ room-settings-zone = Fuso orario: { $zone } (adesso { $now })
 room-settings-zone-unset = Fuso orario: non impostato
 room-settings-quiet = Ore di silenzio: { $from }–{ $to }
 room-settings-quiet-none = Ore di silenzio: nessuna
+room-settings-quiet-unread = Ore di silenzio come “silenzio dalle 22:00 alle 7:00”, oppure “silenzio mai”.
 room-settings-button-language = Lingua
 room-settings-button-units = Unità
 room-settings-button-spoons = Cucchiai

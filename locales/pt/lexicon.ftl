@@ -331,6 +331,10 @@ lexicon-language-de = alemão, deutsch, german
 lexicon-language-pt = português, brasileiro, portuguese
 lexicon-language-it = italiano, italian
 
+## Quiet hours, and that there are none
+lexicon-quiet = silêncio, horas de silêncio, horário de silêncio, não perturbe, não perturbar
+lexicon-quiet-off = desligar, desligado, nenhuma, nunca, não
+
 ## A brine's percentage of the water; whose spoons
 lexicon-ask-of-water = da água, de água, sobre a água
 lexicon-spoons-us = americana, americano, eua

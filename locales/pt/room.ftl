@@ -275,6 +275,7 @@ room-settings-zone = Fuso horário: { $zone } (agora { $now })
 room-settings-zone-unset = Fuso horário: não definido
 room-settings-quiet = Horas de silêncio: de { $from } a { $to }
 room-settings-quiet-none = Horas de silêncio: nenhuma
+room-settings-quiet-unread = Horas de silêncio como em “silêncio das 22:00 às 7:00”, ou “silêncio nunca”.
 room-settings-button-language = Idioma
 room-settings-button-units = Unidades
 room-settings-button-spoons = Colheres

@@ -225,6 +225,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         }
         return;
     };
+    if addressed && settings::quiet_told(sitting, text) {
+        return;
+    }
     if planning::is_wish(sitting, text) {
         return plan(sitting, text);
     }

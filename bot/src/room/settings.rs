@@ -7,7 +7,7 @@ use super::sitting::{button, labelled};
 use super::state::{Question, Taste};
 use super::turn::{Button, How};
 use super::{RoomKind, Sitting, may, own_kitchen};
-use crate::reading::{self, Zones};
+use crate::reading::{self, Quiet, Zones};
 use crate::words::{Arg, Text, UnitSystem};
 use carvetime_core::quantity::SpoonSystem;
 use chrono::NaiveTime;
@@ -23,6 +23,9 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, rest: &str) {
     if place.is_empty() {
         return show(sitting, How::New);
     }
+    if quiet_told(sitting, rest) {
+        return;
+    }
     if !may::steer(sitting) {
         return may::refuse(sitting);
     }
@@ -32,6 +35,31 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, rest: &str) {
             show(sitting, How::New);
         }
         None => zone_told(sitting, place),
+    }
+}
+
+/// The speaker's quiet hours, told in words; they are their own, whoever may change the rest.
+pub(super) fn quiet_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some(told) = reading::read_quiet(text, sitting.lexicon()) else { return false };
+    let Some(who) = sitting.speaker() else { return false };
+    let hours = match told {
+        Quiet::Hours(from, to) => Some((from, to)),
+        Quiet::Off => None,
+        Quiet::Unread => {
+            sitting.answer(Text::new("room-settings-quiet-unread"));
+            return true;
+        }
+    };
+    sitting.change_person(who, |person| person.quiet = hours);
+    sitting.answer(quiet_line(hours));
+    true
+}
+
+fn quiet_line(hours: Option<(NaiveTime, NaiveTime)>) -> Text {
+    let time = |time: NaiveTime| Arg::Verbatim(time.format("%H:%M").to_string());
+    match hours {
+        Some((from, to)) => Text::new("room-settings-quiet").with("from", time(from)).with("to", time(to)),
+        None => Text::new("room-settings-quiet-none"),
     }
 }
 
@@ -54,12 +82,7 @@ pub(super) fn show(sitting: &mut Sitting<'_>, how: How) {
         },
     ];
     if private {
-        lines.push(match quiet {
-            Some((from, to)) => Text::new("room-settings-quiet")
-                .with("from", Arg::Verbatim(from.format("%H:%M").to_string()))
-                .with("to", Arg::Verbatim(to.format("%H:%M").to_string())),
-            None => Text::new("room-settings-quiet-none"),
-        });
+        lines.push(quiet_line(quiet));
     }
     if let Some(person) = sitting.speaker().and_then(|id| sitting.people.get(&id)).filter(|_| private) {
         lines.extend(own_kitchen::lines(person, reader.spoons));
