@@ -157,3 +157,23 @@ fn a_cook_in_the_real_room_plays_to_the_evening_and_the_same_twice() {
     assert!(lines.windows(2).all(|pair| pair[0]["at"].as_str() <= pair[1]["at"].as_str()), "{first}");
     assert_eq!(first, play());
 }
+
+#[test]
+fn a_name_written_from_the_right_is_pressed_and_typed_as_a_script_has_it() {
+    let script = "room group
+2027-11-22 09:00 Rosa: /plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325
+2027-11-22 09:01 Rosa > Accept
+2027-11-22 09:02 נועה: /board
+2027-11-22 09:03 Rosa > Share the jobs
+2027-11-22 09:03 Rosa > Ask someone…
+2027-11-22 09:03 Rosa > Carve
+2027-11-22 09:03 Rosa > נועה
+2027-11-22 09:04 נועה > Yes
+";
+    let script = Script::parse(script, chrono_tz::America::Chicago, "en-US").unwrap();
+    let voice = Arc::new(carvetime::words::Voice::new());
+    let mut out = Vec::new();
+    rehearse(&script, carvetime::room::decide, &voice, false, &mut out).unwrap();
+    let shown = String::from_utf8(out).unwrap();
+    assert!(shown.contains("\u{2068}נועה\u{2069} does it: Carve, Thu 4:35 PM."), "{shown}");
+}

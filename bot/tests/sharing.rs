@@ -71,6 +71,22 @@ fn words_ask_as_well_and_a_no_changes_nothing() {
 }
 
 #[test]
+fn a_name_is_known_as_people_type_it() {
+    for (name, typed) in [
+        ("👩‍🍳 Ana", "ana"),
+        ("Anne-Marie", "Anne-Marie"),
+        ("נועה לוי", "\u{2068}נועה\u{2069}"),
+        ("\u{202E}Eve\u{2067}", "Eve"),
+        ("Ro\u{200B}sa", "rosa"),
+    ] {
+        let mut kitchen = shared();
+        kitchen.say(name, "/board");
+        let asked = kitchen.say("Tom", &format!("/take carve {typed}"));
+        assert!(asked.contains("can you do this? Carve"), "{name}: {asked}");
+    }
+}
+
+#[test]
 fn one_s_own_job_is_given_away_by_oneself_or_the_host_alone() {
     let mut kitchen = shared();
     kitchen.say("Tom", "/take fire");

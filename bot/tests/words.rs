@@ -159,6 +159,67 @@ fn a_name_is_text_and_never_markup() {
 }
 
 #[test]
+fn a_name_written_from_the_right_is_isolated_and_a_plain_one_bears_no_marks() {
+    let mention = |name: &str| Arg::Mention { person: PersonId(7), name: name.into() };
+    for (name, shown) in [
+        ("Rosa", "Rosa"),
+        ("Zoë \u{1F468}\u{200D}\u{1F373}", "Zoë \u{1F468}\u{200D}\u{1F373}"),
+        ("נועה לוי", "\u{2068}נועה לוי\u{2069}"),
+        ("محمد (2)", "\u{2068}محمد (2)\u{2069}"),
+        ("\u{202E}evil", "evil"),
+        ("\u{2066}נועה\n\u{200B}לוי\u{202C}", "\u{2068}נועה לוי\u{2069}"),
+        ("\u{2069}\u{2069}Tom\u{2067}", "Tom"),
+    ] {
+        check(Arg::Verbatim(name.into()), &[("en-US", shown), ("es-ES", shown)]);
+        let reader = Reader::new("en-US", America::Chicago, monday());
+        assert_eq!(voice().label(&Text::new("probe").with("x", mention(name)), &reader), shown);
+    }
+    // The link is the name alone: the platform counts it in UTF-16, and nothing of the marks is in it.
+    check(mention("נועה"), &[("en-US", "\u{2068}<a href=\"tg://user?id=7\">נועה</a>\u{2069}")]);
+}
+
+proptest::proptest! {
+    #[test]
+    fn no_name_leaves_an_isolate_open_or_turns_a_message(
+        name in "[\u{200E}\u{200F}\u{202A}-\u{202E}\u{2028}\u{2029}\u{2066}-\u{2069}\u{61C}נa٣<&\n \u{1F468}\u{200D}]{0,24}",
+        limit in 8..40_usize,
+    ) {
+        static VOICE: std::sync::LazyLock<Voice> = std::sync::LazyLock::new(Voice::new);
+        let name = || Arg::Verbatim(name.clone());
+        let who = Text::new("room-board-who").with("name", name());
+        let texts = [
+            Text::new("room-done-by")
+                .with("what", name())
+                .with("name", Arg::Mention { person: PersonId(7), name: "\u{5D0}\u{202B}".into() })
+                .with("at", Arg::Clock(monday())),
+            Text::new("room-board-then").with("when", Arg::DayClock(monday())).with("what", name()).with("who", who.into()),
+        ];
+        for language in VOICE.languages() {
+            let reader = Reader::new(language, America::Chicago, monday());
+            let whole = VOICE.render(&texts, &reader);
+            let label = VOICE.label(&texts[1], &reader);
+            let parts = carvetime::telegram::split::split(&whole, limit);
+            let short = carvetime::telegram::split::shorten(&label, limit);
+            for line in parts.iter().flat_map(|part| part.lines()).chain(whole.lines()).chain([label.as_str(), &short]) {
+                let mut open = 0;
+                for c in line.chars() {
+                    match c {
+                        '\u{2068}' => open += 1,
+                        '\u{2069}' => open -= 1,
+                        c => proptest::prop_assert!(
+                            !matches!(c, '\u{200E}' | '\u{200F}' | '\u{61C}' | '\u{2028}'..='\u{202E}' | '\u{2066}' | '\u{2067}'),
+                            "{line:?}"
+                        ),
+                    }
+                    proptest::prop_assert!((0..=1).contains(&open), "{line:?}");
+                }
+                proptest::prop_assert_eq!(open, 0, "{:?}", line);
+            }
+        }
+    }
+}
+
+#[test]
 fn units_can_differ_from_what_is_usual_in_the_language() {
     let reader = Reader { units: UnitSystem::Us, ..Reader::new("es-MX", America::Chicago, monday()) };
     let text = Text::new("probe").with("x", Arg::Mass(pounds(14.5)));

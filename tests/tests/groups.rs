@@ -242,3 +242,60 @@ fn a_board_is_changed_every_few_seconds_at_most_and_ends_up_right() {
     stop.send(()).ok();
     thread.join().unwrap().unwrap();
 }
+
+/// A family that writes from the right, and one who plays with marks of direction.
+#[test]
+fn names_written_from_the_right_keep_to_their_places() {
+    let scene = Scene::play_text(
+        "zone America/Chicago
+locale en-US
+room group
+people Rosa, נועה, محمد, \u{202E}Eve\u{2067}
+2027-11-22 08:59 * Rosa renames the group \u{202B}ערב חג
+2027-11-22 09:00 Rosa: /plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325
+2027-11-22 09:01 Rosa > Accept
+2027-11-22 09:02 נועה: /board
+2027-11-22 09:02 محمد: /board
+2027-11-22 09:02 * محمد starts
+2027-11-22 09:03 \u{202E}Eve\u{2067}: /take fire
+2027-11-22 09:04 Rosa: /take carve נועה
+2027-11-22 09:04 * group hears נועה
+2027-11-22 09:05 נועה > Yes
+2027-11-22 09:06 Rosa: /plan add קוגל on the stove 20 min
+2027-11-22 09:07 محمد: /take \u{2068}קוגל\u{2069}
+2027-11-22 09:08 Rosa: /take salt Eve
+2027-11-22 09:09 \u{202E}Eve\u{2067} > Yes
+2027-11-22 09:10 Rosa: /board
+2027-11-22 09:10 * board shows · Carve – \u{2068}נועה\u{2069}
+2027-11-22 09:10 * board shows · Salt the bird – Eve
+2027-11-25 16:40 * board shows Due: \u{2068}קוגל\u{2069}, Thu 4:35 PM – \u{2068}محمد\u{2069}
+2027-11-25 16:40 * محمد hears \u{2068}ערב חג\u{2069}, dinner
+",
+    );
+    let words = scene.transcript();
+    let heard = [scene.group, scene.id("محمد")].map(|chat| scene.telegram.heard(chat));
+    for (_, said) in heard.iter().flatten() {
+        for line in said.lines() {
+            assert!(!line.contains(['\u{202B}', '\u{202E}', '\u{2067}']), "{line:?}\n{words}");
+            let marks: String = line.chars().filter(|c| matches!(c, '\u{2068}' | '\u{2069}')).collect();
+            assert_eq!(marks.replace("\u{2068}\u{2069}", ""), "", "{line:?}\n{words}");
+            let plain = !line.chars().any(|c| ('\u{590}'..='\u{6FF}').contains(&c));
+            assert_eq!(plain, marks.is_empty(), "{line:?}");
+        }
+    }
+    // Called by name, and the name alone is the link, wherever it stands.
+    for (name, shown) in [("נועה", "נועה"), ("\u{202E}Eve\u{2067}", "Eve")] {
+        let address = format!("tg://user?id={}", scene.id(name));
+        let said = scene.telegram.said(scene.group);
+        let links: Vec<String> = said
+            .iter()
+            .flat_map(|message| message.entities.iter().map(move |entity| (message, entity)))
+            .filter(|(_, entity)| entity.url.as_deref() == Some(&address))
+            .map(|(message, entity)| {
+                let units: Vec<u16> = message.text.encode_utf16().skip(entity.offset).take(entity.length).collect();
+                String::from_utf16(&units).unwrap()
+            })
+            .collect();
+        assert!(!links.is_empty() && links.iter().all(|link| link == shown), "{name}: {links:?}\n{words}");
+    }
+}

@@ -81,6 +81,8 @@ mod tests {
     #[test]
     fn commas_semicolons_backslashes_and_breaks_are_escaped() {
         assert_eq!(escaped("salt, pepper; a\\b\r\nthen"), "salt\\, pepper\\; a\\\\b\\nthen");
+        // A calendar lays its lines out by the same rules as a chat: isolates stay.
+        assert_eq!(escaped("\u{2068}קוגל\u{2069}, 5"), "\u{2068}קוגל\u{2069}\\, 5");
     }
 
     proptest! {

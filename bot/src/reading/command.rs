@@ -1,5 +1,7 @@
 //! `/plan@bot text`: which command, and what stands behind it.
 
+use crate::words::foreign::is_unseen;
+
 /// A command addressed to this bot.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Command<'a> {
@@ -29,7 +31,7 @@ pub enum Address<'a> {
 
 /// Reads the command a text begins with. `bot` is this bot's username without `@`; where it is not known, any name is taken.
 pub fn read_command<'a>(text: &'a str, bot: Option<&str>) -> Address<'a> {
-    let trimmed = text.trim_start_matches(|c: char| c.is_whitespace() || is_direction(c));
+    let trimmed = text.trim_start_matches(|c: char| c.is_whitespace() || is_unseen(c));
     let Some(body) = trimmed.strip_prefix('/') else { return Address::Plain(text.trim()) };
     let end = body.find(char::is_whitespace).unwrap_or(body.len());
     let (word, rest) = body.split_at_checked(end).unwrap_or((body, ""));
@@ -45,11 +47,6 @@ pub fn read_command<'a>(text: &'a str, bot: Option<&str>) -> Address<'a> {
         (Some(addressee), Some(bot)) if !addressee.eq_ignore_ascii_case(bot) => Address::Other,
         _ => Address::Command(Command { name, rest: rest.trim() }),
     }
-}
-
-/// Marks of direction that phones put before right-to-left text.
-fn is_direction(c: char) -> bool {
-    matches!(c, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 
 #[cfg(test)]

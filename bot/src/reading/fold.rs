@@ -1,8 +1,10 @@
 //! Letters as they are compared: lower case, accents off, compatibility forms undone.
 
+use crate::words::foreign::is_unseen;
 use icu::normalizer::DecomposingNormalizerBorrowed;
 
-/// `text` in lower case without accents: `Miércoles` and `miercoles` are one word. Keeps order, not length.
+/// `text` in lower case without accents and without what can't be seen: `Miércoles` and `miercoles` are one word, and so are
+/// a name and the name copied from a message with isolates around it. Keeps order, not length.
 pub fn fold(text: &str) -> String {
     if text.is_ascii() {
         return text.to_ascii_lowercase();
@@ -10,7 +12,7 @@ pub fn fold(text: &str) -> String {
     let decomposed = DecomposingNormalizerBorrowed::new_nfkd().normalize(text);
     decomposed
         .chars()
-        .filter(|c| !is_mark(*c))
+        .filter(|c| !is_mark(*c) && !is_unseen(*c))
         .map(|c| if matches!(c, '’' | '‘' | 'ʼ' | '`' | '´') { '\'' } else { c })
         .flat_map(char::to_lowercase)
         .flat_map(|c| {
@@ -45,6 +47,8 @@ mod tests {
             ("o’clock", "o'clock"),
             ("CŒUR, nævus", "coeur, naevus"),
             ("Turkey", "turkey"),
+            ("\u{2068}נועה\u{2069}", "נועה"),
+            ("\u{202E}Ro\u{200B}sa", "rosa"),
         ] {
             assert_eq!(fold(written), folded);
         }

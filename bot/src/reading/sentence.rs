@@ -5,6 +5,7 @@
 
 use super::fold::{fold, is_mark};
 use super::lexicon::{Concept, Lexicon};
+use crate::words::foreign::is_unseen;
 use carvetime_core::quantity::{Amount, Unit, scan};
 use std::ops::Range;
 
@@ -301,7 +302,7 @@ fn tidy(text: &str, lexicon: &Lexicon) -> String {
             '\r' => {}
             'º' | '˚' => tidy.push('°'),
             '\n' => tidy.push('\n'),
-            c if is_invisible(c) => {}
+            c if is_unseen(c) || c == '\u{FE0F}' => {}
             c => tidy.push(c),
         }
     }
@@ -321,11 +322,6 @@ fn join_day_halves(text: &str) -> String {
 
 fn is_apostrophe(c: char) -> bool {
     matches!(c, '\'' | '’' | '´' | '`')
-}
-
-/// Marks that set direction or join, and print nothing.
-fn is_invisible(c: char) -> bool {
-    matches!(c, '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}' | '\u{2066}'..='\u{2069}' | '\u{feff}' | '\u{fe0f}')
 }
 
 #[cfg(test)]

@@ -143,15 +143,17 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, it: JobRef, willing: bool) {
 
 /// "Give carving to Tom", "/take carve Tom": the member named, if it is not the speaker.
 pub(super) fn named(sitting: &Sitting<'_>, text: &str) -> Option<PersonId> {
+    fn words(text: &str) -> impl Iterator<Item = &str> {
+        text.split(|c: char| !c.is_alphanumeric() && c != '_').filter(|word| !word.is_empty())
+    }
     let text = fold(text);
-    let words: Vec<&str> =
-        text.split(|c: char| !c.is_alphanumeric() && c != '_').filter(|word| !word.is_empty()).collect();
     others(sitting).find(|person| {
         let Some(person) = sitting.people.get(person) else { return false };
         let name = fold(&person.name);
-        let first = name.split_whitespace().next().unwrap_or_default();
+        // An emoji before it or a hyphen behind it is nothing that people type.
+        let first = words(&name).next();
         let username = person.username.as_deref().map(fold);
-        words.iter().any(|word| *word == first || Some(*word) == username.as_deref())
+        words(&text).any(|word| Some(word) == first || Some(word) == username.as_deref())
     })
 }
 

@@ -23,7 +23,7 @@ mod polling;
 mod pulse;
 mod refusal;
 mod send;
-mod split;
+pub mod split;
 mod steady;
 mod webhook;
 

@@ -1,5 +1,7 @@
-//! Cuts a message that is longer than the platform takes, never inside a tag, an entity or a character.
+//! Cuts a message that is longer than the platform takes, never inside a tag, an entity or a character; a name between
+//! isolates that must be cut is isolated in both parts.
 
+use crate::words::foreign::{ISOLATE, ISOLATE_END};
 use crate::words::plain;
 
 /// Longest text of a message, in UTF-16 units after the markup is read.
@@ -11,7 +13,7 @@ pub const MAX_CAPTION: usize = 1024;
 /// Longest answer to a press.
 pub const MAX_NOTICE: usize = 200;
 
-/// A piece of rendered text that must not be cut.
+/// A piece of rendered text that must not be cut. An isolate is opened and closed like a tag.
 #[derive(Clone, Copy)]
 enum Piece<'a> {
     Open(&'a str),
@@ -26,6 +28,11 @@ pub fn split(html: &str, limit: usize) -> Vec<String> {
     for piece in pieces(html) {
         match piece {
             Piece::Open(tag) => {
+                let units = reserved(tag);
+                if part.units + units > limit {
+                    parts.extend(part.cut());
+                }
+                part.units += units;
                 part.text.push_str(tag);
                 part.open.push(tag);
             }
@@ -72,7 +79,7 @@ impl Part<'_> {
             done.push_str(closing(tag));
         }
         self.text = open.concat() + &rest;
-        self.units -= units;
+        self.units = self.units - units + open.iter().map(|tag| reserved(tag)).sum::<usize>();
         shown(done)
     }
 
@@ -91,15 +98,21 @@ pub fn units_of(text: &str) -> usize {
     text.encode_utf16().count()
 }
 
+/// An isolate is seen by nobody and counts, and so does its end, which may come with a cut.
+fn reserved(tag: &str) -> usize {
+    if tag.starts_with(ISOLATE) { 2 } else { 0 }
+}
+
 fn closing(tag: &str) -> &'static str {
     match tag.as_bytes().get(1) {
+        _ if tag.starts_with(ISOLATE) => "\u{2069}",
         Some(b'b') => "</b>",
         Some(b'i') => "</i>",
         _ => "</a>",
     }
 }
 
-/// Tags, entities, and text by the character.
+/// Tags and isolates, entities, and text by the character.
 fn pieces(html: &str) -> impl Iterator<Item = Piece<'_>> {
     let mut rest = html;
     std::iter::from_fn(move || {
@@ -114,6 +127,8 @@ fn pieces(html: &str) -> impl Iterator<Item = Piece<'_>> {
         Some(match first {
             '<' if piece.starts_with("</") => Piece::Close(piece),
             '<' if end.is_some() => Piece::Open(piece),
+            ISOLATE => Piece::Open(piece),
+            ISOLATE_END => Piece::Close(piece),
             _ => Piece::Text(piece),
         })
     })
@@ -126,14 +141,22 @@ pub fn shorten(text: &str, limit: usize) -> String {
     }
     let mut out = String::new();
     let mut units = 1; // the ellipsis
+    let mut open = false;
     for c in text.chars() {
-        units += c.len_utf16();
+        // With an isolate its end is counted.
+        units += match c {
+            ISOLATE => 2,
+            ISOLATE_END => 0,
+            c => c.len_utf16(),
+        };
         if units > limit {
             break;
         }
+        open = c == ISOLATE || open && c != ISOLATE_END;
         out.push(c);
     }
     out.push('…');
+    out.extend(open.then_some(ISOLATE_END));
     out
 }
 
@@ -159,6 +182,16 @@ mod tests {
     }
 
     #[test]
+    fn an_isolate_that_is_cut_is_whole_in_both_parts() {
+        let html = "Ask \u{2068}<a href=\"x\">aa bb cc dd</a>\u{2069} now";
+        let parts = ["Ask \u{2068}<a href=\"x\">aa </a>\u{2069}", "\u{2068}<a href=\"x\">bb cc </a>\u{2069}"];
+        let parts = parts.into_iter().chain(["\u{2068}<a href=\"x\">dd</a>\u{2069} now"]);
+        assert_eq!(split(html, 10), parts.collect::<Vec<_>>());
+        assert_eq!(shorten("to \u{2068}abcdef\u{2069}, 5:00", 9), "to \u{2068}abc…\u{2069}");
+        assert_eq!(shorten("\u{2068}ab\u{2069}, 5:00", 7), "\u{2068}ab\u{2069}, …");
+    }
+
+    #[test]
     fn a_character_of_two_units_is_not_cut() {
         assert_eq!(split("🦃🦃🦃", 4), ["🦃🦃", "🦃"]);
         assert_eq!(shorten("🦃🦃🦃", 4), "🦃…");
@@ -170,7 +203,11 @@ mod tests {
             let html: Vec<String> = words
                 .iter()
                 .enumerate()
-                .map(|(n, word)| if n % 3 == 0 { format!("<b>{word}</b> &lt;") } else { word.clone() })
+                .map(|(n, word)| match n % 3 {
+                    0 => format!("<b>{word}</b> &lt;"),
+                    1 => format!("\u{2068}<b>{word} {word}</b>\u{2069}"),
+                    _ => word.clone(),
+                })
                 .collect();
             let html = html.join(" ");
             let parts = split(&html, limit);
@@ -178,9 +215,12 @@ mod tests {
             for part in &parts {
                 prop_assert!(units_of(&plain(part)) <= limit, "{part}");
                 prop_assert_eq!(part.matches("<b>").count(), part.matches("</b>").count());
+                prop_assert_eq!(part.matches('\u{2068}').count(), part.matches('\u{2069}').count());
                 said.push_str(&plain(part));
             }
-            let letters = |text: &str| text.chars().filter(|c| !c.is_whitespace()).collect::<String>();
+            let letters = |text: &str| -> String {
+                text.chars().filter(|c| !c.is_whitespace() && !matches!(c, '\u{2068}' | '\u{2069}')).collect()
+            };
             prop_assert_eq!(letters(&said), letters(&plain(&html)));
         }
     }

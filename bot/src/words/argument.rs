@@ -4,7 +4,7 @@
 //! rounded. Rounds for reading only: a number to act on has been rounded by core before.
 
 use super::formats::{Formats, days_apart};
-use super::html::escape;
+use super::html::{escape, link};
 use super::reader::{Reader, UnitSystem};
 use super::text::{Arg, Text};
 use super::voice::Tongue;
@@ -63,7 +63,7 @@ fn written(tongue: &Tongue, arg: &Arg, reader: &Reader) -> String {
         Arg::Text(text) => tongue.say(text, reader),
         Arg::List(texts) => formats.list(&texts.iter().map(|text| tongue.say(text, reader)).collect::<Vec<_>>()),
         Arg::Lines(texts) => texts.iter().map(|text| tongue.say(text, reader)).collect::<Vec<_>>().join("\n"),
-        Arg::Mention { person, name } => format!("<a href=\"tg://user?id={}\">{}</a>", person.0, escape(name)),
+        Arg::Mention { person, name } => link(person.0, name),
     }
 }
 

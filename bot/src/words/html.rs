@@ -1,9 +1,27 @@
 //! The little HTML that messages may carry: `<b>`, `<i>`, and a link to a person.
 
+use super::foreign::{cleaned, is_visible, isolated};
 use std::borrow::Cow;
 
-/// Foreign text made safe: nothing in it is markup, reorders the line or breaks it.
+/// Foreign text made safe: nothing in it is markup, breaks the line or reorders it.
 pub(super) fn escape(text: &str) -> String {
+    let kept = cleaned(text);
+    isolated(&kept, without_markup(&kept))
+}
+
+/// A link to a person, whom the platform then notifies. Isolates stand around it: the link is the name and nothing else.
+pub(super) fn link(person: i64, name: &str) -> String {
+    let mut kept = cleaned(name);
+    if !is_visible(&kept) {
+        kept = NAMELESS.to_owned();
+    }
+    isolated(&kept, format!("<a href=\"tg://user?id={person}\">{}</a>", without_markup(&kept)))
+}
+
+/// In a link where there is no name to see: the platform drops a link without letters, and its person would hear nothing.
+const NAMELESS: &str = "…";
+
+fn without_markup(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
         match c {
@@ -11,9 +29,6 @@ pub(super) fn escape(text: &str) -> String {
             '<' => out.push_str("&lt;"),
             '>' => out.push_str("&gt;"),
             '"' => out.push_str("&quot;"),
-            // Marks that turn the direction of what follows: a name must not rearrange our sentence.
-            '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}' => {}
-            c if c.is_control() => out.push(' '),
             c => out.push(c),
         }
     }
@@ -69,6 +84,12 @@ mod tests {
     #[test]
     fn a_name_can_neither_open_a_tag_nor_turn_the_line_round() {
         assert_eq!(escape("<b>\u{202E}x\ny</b>"), "&lt;b&gt;x y&lt;/b&gt;");
+    }
+
+    #[test]
+    fn isolates_stand_around_a_link_and_a_link_is_never_empty() {
+        assert_eq!(link(7, "נועה <3"), "\u{2068}<a href=\"tg://user?id=7\">נועה &lt;3</a>\u{2069}");
+        assert_eq!(link(7, "\u{3164}\u{202E}"), "<a href=\"tg://user?id=7\">…</a>");
     }
 
     proptest! {

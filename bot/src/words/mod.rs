@@ -6,6 +6,7 @@
 
 mod argument;
 mod dose;
+pub mod foreign;
 mod formats;
 mod html;
 pub mod locales;

@@ -299,7 +299,9 @@ impl Loopback {
     pub fn press(&self, name: &str, chat: ChatId, label: &str) -> String {
         let (message, data) = self.wait(&format!("a button {label:?}"), chat, |world| {
             world.chats.get(&chat)?.messages.values().rev().find_map(|message| {
-                let same = |button: &&(String, String)| button.0.to_lowercase() == label.to_lowercase();
+                // A script need not have the isolates around a name.
+                let bare = |label: &str| label.to_lowercase().replace(['\u{2068}', '\u{2069}'], "");
+                let same = |button: &&(String, String)| bare(&button.0) == bare(label);
                 let button = message.buttons.iter().flatten().find(same)?;
                 Some((message.clone(), button.1.clone()))
             })
