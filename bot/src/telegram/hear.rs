@@ -4,6 +4,7 @@
 
 use crate::engine::{Arrival, Topic, UpdateId};
 use crate::room::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
+use crate::words::foreign::is_visible;
 use teloxide::types::{
     CallbackQuery, Chat, ChatMember, ChatMemberKind, ChatMemberUpdated, Document as TelegramDocument, MediaKind,
     Message, MessageKind, Update, UpdateKind, User,
@@ -11,6 +12,9 @@ use teloxide::types::{
 
 /// Longest name kept.
 const MAX_NAME: usize = 64;
+
+/// Who has no name that can be seen.
+const NAMELESS: &str = "👤";
 
 /// Who we are on the platform.
 #[derive(Debug, Clone)]
@@ -274,7 +278,10 @@ impl Ear<'_> {
 
     fn speaker(&self, user: &User, room: RoomId, kind: RoomKind) -> Speaker {
         let id = PersonId(user.id.0.cast_signed());
-        let name: String = user.first_name.chars().take(MAX_NAME).collect();
+        // Some are called nothing but blanks.
+        let names = [Some(&user.first_name), user.last_name.as_ref(), user.username.as_ref()];
+        let seen = names.into_iter().flatten().find(|name| is_visible(name)).map_or(NAMELESS, String::as_str);
+        let name: String = seen.chars().take(MAX_NAME).collect();
         Speaker {
             id,
             name,
@@ -368,6 +375,21 @@ mod tests {
         let by = arrival.heard.by.unwrap();
         assert_eq!((by.name.as_str(), by.language.as_deref(), by.admin), ("Rosa", Some("es"), false));
         assert_eq!(said(7, json!({"text": "14 lb frozen"})), Some(("14 lb frozen".into(), true)));
+    }
+
+    #[test]
+    fn who_is_called_blanks_is_known_by_another_name() {
+        let called = |from: Value| {
+            heard("message", message(7, json!({"text": "hi", "from": from}))).unwrap().heard.by.unwrap().name
+        };
+        let blank = |more: Value| {
+            let mut from = json!({"id": 7, "is_bot": false, "first_name": "\u{3164}\u{202E}"});
+            more.as_object().unwrap().iter().for_each(|(key, value)| from[key] = value.clone());
+            called(from)
+        };
+        assert_eq!(blank(json!({"last_name": "Levi", "username": "noa"})), "Levi");
+        assert_eq!(blank(json!({"username": "noa"})), "noa");
+        assert_eq!(blank(json!({})), "👤");
     }
 
     #[test]
