@@ -6,7 +6,8 @@
 
 use crate::picture::{self, FAMILY};
 use crate::room::sheet::{Day, Note, Row, Sheet, Who};
-use crate::words::{Reader, Text, UnitSystem, Voice};
+use crate::words::foreign::is_unseen;
+use crate::words::{Arg, Reader, Text, UnitSystem, Voice};
 use ab_glyph::{Font, FontRef, InvalidFont};
 use plotters::coord::Shift;
 use plotters::prelude::*;
@@ -21,6 +22,8 @@ const LETTER_COUNTRIES: [&str; 14] =
     ["BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE"];
 /// From the edge; printers need some.
 const MARGIN: i32 = 120;
+/// In place of a dish the font has no letters for.
+const BLANK: &str = "________";
 /// Sizes tried, largest first, until the page holds everything.
 const SCALES: [f64; 12] = [1.32, 1.24, 1.16, 1.08, 1.0, 0.92, 0.85, 0.78, 0.7, 0.62, 0.55, 0.48];
 
@@ -64,13 +67,22 @@ fn try_draw(sheet: &Sheet, voice: &Voice, reader: &Reader) -> Drawn<Vec<u8>> {
     picture::encode_gray(&pixels, size)
 }
 
-/// A name as it is written on the page.
+/// A person's name as it is written on the page.
 ///
 /// # Errors
 /// When the font can't be read.
 pub fn name_on_paper(who: &Who, voice: &Voice, reader: &Reader) -> Result<String, InvalidFont> {
     let hand = Hand { voice, reader, glyphs: FontRef::try_from_slice(picture::FONT)? };
     Ok(hand.name(who))
+}
+
+/// Words as they are written on the page.
+///
+/// # Errors
+/// When the font can't be read.
+pub fn words_on_paper(text: &Text, voice: &Voice, reader: &Reader) -> Result<String, InvalidFont> {
+    let hand = Hand { voice, reader, glyphs: FontRef::try_from_slice(picture::FONT)? };
+    Ok(hand.plain(&hand.words(text)))
 }
 
 /// Letter where it is usual; a language without a country goes by its units.
@@ -285,7 +297,23 @@ struct Hand<'a> {
 
 impl Hand<'_> {
     fn words(&self, text: &Text) -> String {
-        self.voice.label(text, self.reader)
+        let mut text = text.clone();
+        self.pen(&mut text);
+        self.voice.label(&text, self.reader)
+    }
+
+    /// What people wrote as the font can write it. Where it can't, a line to write it on.
+    fn pen(&self, text: &mut Text) {
+        for (_, arg) in &mut text.args {
+            match arg {
+                Arg::Verbatim(given) if !given.is_ascii() => {
+                    *given = self.drawable(given).unwrap_or_else(|| BLANK.to_owned());
+                }
+                Arg::Text(text) => self.pen(text),
+                Arg::List(texts) | Arg::Lines(texts) => texts.iter_mut().for_each(|text| self.pen(text)),
+                _ => {}
+            }
+        }
     }
 
     /// A name as it can be read on paper: its letters if the font has them all, else the `@name`, else a number.
@@ -299,16 +327,16 @@ impl Hand<'_> {
     fn drawable(&self, name: &str) -> Option<String> {
         let hebrew = |c: char| ('\u{590}'..='\u{5FF}').contains(&c);
         let joined = |c: char| ('\u{600}'..='\u{8FF}').contains(&c) || ('\u{FB50}'..='\u{FEFF}').contains(&c);
+        let points = |c: char| matches!(c, '\u{591}'..='\u{5BD}' | '\u{5BF}'..='\u{5C7}');
+        let name: String = name.chars().filter(|c| !points(*c)).collect();
         if name.chars().any(|c| c.is_alphanumeric() && (!self.has(c) || joined(c))) {
             return None;
         }
-        // Joiners and marks of direction have no ink of their own.
-        let unseen = |c: char| matches!(c, '\u{200B}'..='\u{200F}' | '\u{202A}'..='\u{2069}' | '\u{FE00}'..='\u{FE0F}');
-        let kept: String = name.chars().filter(|c| self.has(*c) && !c.is_control() && !unseen(*c)).collect();
+        let kept = self.plain(&name);
         let kept = kept.split_whitespace().collect::<Vec<_>>().join(" ");
         let letters = || kept.chars().filter(|c| c.is_alphabetic());
         if letters().any(hebrew) {
-            return letters().all(hebrew).then(|| kept.chars().rev().collect());
+            return letters().all(hebrew).then(|| turned(&kept));
         }
         kept.chars().any(char::is_alphanumeric).then_some(kept)
     }
@@ -317,8 +345,34 @@ impl Hand<'_> {
         c == ' ' || self.glyphs.glyph_id(c).0 != 0
     }
 
-    /// What the font has of a text.
+    /// What the font has of a text. Joiners and marks of direction have no ink of their own; some fonts draw a box for them.
     fn plain(&self, text: &str) -> String {
-        text.chars().map(|c| if c.is_whitespace() { ' ' } else { c }).filter(|c| self.has(*c)).collect()
+        let unseen = |c: char| is_unseen(c) || c.is_control() || ('\u{FE00}'..='\u{FE0F}').contains(&c);
+        let spaced = text.chars().map(|c| if c.is_whitespace() { ' ' } else { c });
+        spaced.filter(|c| self.has(*c) && !unseen(*c)).collect()
     }
+}
+
+/// Hebrew in the order of its places from the left. Numbers in it keep theirs, and brackets open the other way.
+fn turned(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut number = String::new(); // turned, to be turned back
+    let mut chars = text.chars().rev().peekable();
+    while let Some(c) = chars.next() {
+        let inside = matches!(c, '.' | ',' | ':' | '/') && !number.is_empty();
+        if c.is_ascii_digit() || inside && chars.peek().is_some_and(char::is_ascii_digit) {
+            number.push(c);
+            continue;
+        }
+        out.extend(std::mem::take(&mut number).chars().rev());
+        out.push(match c {
+            '(' => ')',
+            ')' => '(',
+            '[' => ']',
+            ']' => '[',
+            c => c,
+        });
+    }
+    out.extend(number.chars().rev());
+    out
 }

@@ -5,7 +5,7 @@
 mod kitchen;
 
 use carvetime::room::RoomKind;
-use carvetime::room::sheet::Sheet;
+use carvetime::room::sheet::{Sheet, Who};
 use carvetime::room::turn::FileContent;
 use carvetime::sheet::draw;
 use carvetime::words::{Reader, Text, Voice};
@@ -111,6 +111,30 @@ fn names_the_font_has_not_fall_back_to_something_that_can_be_read() {
     assert_eq!(shown("👩‍🍳 Ana"), "Ana");
     assert_eq!(shown("נועה"), "העונ", "drawn from the left, it reads from the right");
     assert_eq!(shown("<b>B & b</b>"), "<b>B & b</b>");
+    let who = |name: &str| {
+        let who = page.days.iter().flat_map(|day| &day.rows).find_map(|row| row.who.clone()).unwrap();
+        carvetime::sheet::name_on_paper(&Who { name: name.to_owned(), ..who }, &Voice::new(), &reader).unwrap()
+    };
+    assert_eq!(who("נועה (2.5)"), "(2.5) העונ");
+    assert_eq!(who("\u{202E}נוֹעָה"), "העונ");
+    assert_eq!(who("\u{202E}evil\u{2068}"), "evil");
+}
+
+#[test]
+fn a_dish_the_font_has_no_letters_for_leaves_a_line_to_write_on() {
+    let mut kitchen = planned(PLAN, &[]);
+    for dish in ["קוגל", "كبة", "餃子", "crème"] {
+        kitchen.say("Rosa", &format!("/plan add {dish} on the stove 20 min"));
+    }
+    let page = page(&mut kitchen);
+    let reader = Reader::new("en-US", kitchen.zone, kitchen.now);
+    check("dishes", &page, &reader, (1700, 2200));
+    let rows = page.days.iter().flat_map(|day| &day.rows);
+    let named = rows.map(|row| carvetime::sheet::words_on_paper(&row.what, &Voice::new(), &reader).unwrap());
+    let named: Vec<String> = named.collect();
+    for (name, count) in [("לגוק", 1), ("________", 2), ("crème", 1)] {
+        assert_eq!(named.iter().filter(|what| *what == name).count(), count, "{name}: {named:?}");
+    }
 }
 
 #[test]
