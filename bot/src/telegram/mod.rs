@@ -22,6 +22,7 @@ mod patience;
 mod polling;
 mod pulse;
 mod refusal;
+pub mod rows;
 mod send;
 pub mod split;
 mod steady;

@@ -1,6 +1,7 @@
 //! One message to the platform: which calls it takes.
 
 use super::refusal::{self, Refusal};
+use super::rows::fitted;
 use super::split::{MAX_CAPTION, MAX_NOTICE, MAX_TEXT, shorten, split, units_of};
 use crate::engine::{Attachment, Key, Message, Outgoing};
 use crate::room::{How, To};
@@ -249,12 +250,12 @@ impl Sending<'_> {
 }
 
 fn keyboard(rows: &[Vec<Key>]) -> InlineKeyboardMarkup {
-    let row = |row: &Vec<Key>| -> Vec<InlineKeyboardButton> {
+    let row = |row: &[Key]| -> Vec<InlineKeyboardButton> {
         let button = |key: &Key| match key.data.starts_with("https://").then(|| key.data.parse()) {
             Some(Ok(address)) => InlineKeyboardButton::url(&key.label, address),
             _ => InlineKeyboardButton::callback(&key.label, &key.data),
         };
         row.iter().map(button).collect()
     };
-    InlineKeyboardMarkup::new(rows.iter().map(row))
+    InlineKeyboardMarkup::new(fitted(rows).map(row))
 }
