@@ -94,7 +94,7 @@ fn ahead(plan: &LivePlan, now: Moment) -> Vec<&LiveJob> {
 
 fn line(sitting: &Sitting<'_>, job: &LiveJob, next: bool) -> Option<Text> {
     let who = match job.owner {
-        Some(owner) => Text::new("room-board-who").with("name", super::sitting::name(sitting, owner)),
+        Some(owner) => Text::new("room-board-who").with("name", super::sitting::short_name(sitting, owner)),
         None => Text::new("room-board-nobody"),
     };
     let late = job.at <= sitting.now;
@@ -116,7 +116,9 @@ fn done(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
             let what = Arg::from(plan_words::step_done(step, job.nth));
             match job.state {
                 JobState::Done { by: Some(by), .. } if sitting.room.kind == RoomKind::Group => Some(
-                    Text::new("room-board-done-by").with("what", what).with("name", super::sitting::name(sitting, by)),
+                    Text::new("room-board-done-by")
+                        .with("what", what)
+                        .with("name", super::sitting::short_name(sitting, by)),
                 ),
                 JobState::Done { .. } => Some(Text::new("room-board-done-one").with("what", what)),
                 JobState::Skipped { .. } => {

@@ -3,7 +3,7 @@
 //! The one asked is asked privately where that works, else by name in the room. Until they answer, nothing changes.
 
 use super::action::{Action, JobRef};
-use super::sitting::{button, labelled, name};
+use super::sitting::{button, labelled, name, short_name};
 use super::state::{Asked, JobState, LiveJob};
 use super::turn::{Button, How, Say, To, Urgency};
 use super::{PersonId, Sitting, calls, jobs, may, plan_words};
@@ -49,7 +49,7 @@ pub(super) fn give(sitting: &mut Sitting<'_>, it: JobRef) {
         .iter()
         .take(MOST_PEOPLE)
         .map(|person| {
-            labelled(Text::new("sharing-name").with("name", name(sitting, *person)), &Action::AskFor(it, *person))
+            labelled(Text::new("sharing-name").with("name", short_name(sitting, *person)), &Action::AskFor(it, *person))
         })
         .collect();
     let what = Arg::from(plan_words::step_name(it.step, it.nth));

@@ -4,7 +4,7 @@
 
 use super::action::{Action, JobRef};
 use super::live::Shift;
-use super::sitting::{button, name};
+use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob};
 use super::turn::{How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, board, calls, may, plan_words, proposal, readings};
@@ -305,7 +305,7 @@ fn show_list(sitting: &mut Sitting<'_>, serial: u32, how: How) {
         seen.push(step);
         let it = JobRef { serial, step, nth: job.nth };
         let label = match job.owner {
-            Some(owner) => Text::new("room-jobs-drop").with("name", name(sitting, owner)),
+            Some(owner) => Text::new("room-jobs-drop").with("name", short_name(sitting, owner)),
             None => Text::new("room-jobs-take"),
         }
         .with("what", Arg::from(plan_words::step_name(step, job.nth)));

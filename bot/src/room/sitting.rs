@@ -270,3 +270,41 @@ pub(super) fn labelled(label: Text, action: &Action) -> Button {
 pub(super) fn name(sitting: &Sitting<'_>, person: PersonId) -> Arg {
     Arg::Verbatim(sitting.name_of(person))
 }
+
+/// The same where room is short: on the board, on a button.
+pub(super) fn short_name(sitting: &Sitting<'_>, person: PersonId) -> Arg {
+    Arg::Verbatim(shortened(&sitting.name_of(person)))
+}
+
+/// As many words as fit; if not even one does, its beginning.
+fn shortened(name: &str) -> String {
+    const LONGEST: usize = 20;
+    if name.chars().count() <= LONGEST {
+        return name.to_owned();
+    }
+    let mut short: String = name.chars().take(LONGEST).collect();
+    if let Some((words, _)) = short.rsplit_once(char::is_whitespace) {
+        short = words.trim_end().to_owned();
+    } else {
+        short.pop();
+    }
+    short + "…"
+}
+
+#[cfg(test)]
+mod tests {
+    use super::shortened;
+
+    #[test]
+    fn a_long_name_is_cut_after_a_word_that_fits() {
+        for (name, short) in [
+            ("Rosa", "Rosa"),
+            ("Wilhelmina Feather", "Wilhelmina Feather"),
+            ("A rather long name for a cook", "A rather long name…"),
+            ("Bartholomew-Maximilian von und zu", "Bartholomew-Maximil…"),
+            ("👨‍👩‍👧‍👦", "👨‍👩‍👧‍👦"),
+        ] {
+            assert_eq!(shortened(name), short);
+        }
+    }
+}
