@@ -50,6 +50,7 @@ cook-suspect-impossible = { $spot ->
 } { $given }? Das kann ich nicht glauben.
 cook-suspect-ask = Ich habe es nicht gezählt. Zeigt es das wirklich?
 cook-suspect-meant = Es ist { $parts }
+cook-suspect-meant-all = Die korrigierten nehmen
 cook-suspect-dropped = Weggelassen. Schick noch mal, was es jetzt zeigt.
 
 cook-alarm-fire = { $cooker ->

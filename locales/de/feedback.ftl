@@ -1,12 +1,12 @@
 # Wie es war, und was beim nächsten Mal daraus wird.
 feedback-ask = Wie war es? Dreimal tippen, fürs nächste Mal.
-feedback-button-salt-little = Zu wenig Salz
-feedback-button-salt-right = Salz war richtig
+feedback-button-salt-little = Salz fehlte
+feedback-button-salt-right = Salz passte
 feedback-button-salt-much = Versalzen
 feedback-button-meat-dry = Trocken
-feedback-button-meat-right = Genau richtig
+feedback-button-meat-right = Perfekt
 feedback-button-meat-underdone = Nicht durch
-feedback-button-time-early = Früher fertig
+feedback-button-time-early = Zu früh
 feedback-button-time-right = Pünktlich
 feedback-button-time-late = Zu spät
 feedback-word-salt-little = zu wenig Salz

@@ -57,6 +57,8 @@ cook-suspect-impossible = { $spot ->
 cook-suspect-ask = I haven't counted it. Does it really say so?
 # A button. $parts: "breast 118 °F".
 cook-suspect-meant = It's { $parts }
+# The same, where several were corrected.
+cook-suspect-meant-all = Take the corrected ones
 cook-suspect-dropped = Left out. Send it again with what it says now.
 
 # ---- alarms

@@ -1,7 +1,8 @@
 # How it was, and what comes of it next time.
 feedback-ask = How was it? Three taps, for next time.
-feedback-button-salt-little = Too little salt
-feedback-button-salt-right = Salt was right
+# Three in a row: to 11 letters each.
+feedback-button-salt-little = Needed salt
+feedback-button-salt-right = Well salted
 feedback-button-salt-much = Too salty
 feedback-button-meat-dry = Dry
 feedback-button-meat-right = Just right

@@ -50,6 +50,7 @@ cook-suspect-impossible = ¿{ $spot ->
 } a { $given }? Eso no me lo creo.
 cook-suspect-ask = No la he contado. ¿De verdad marca eso?
 cook-suspect-meant = Es { $parts }
+cook-suspect-meant-all = Usar las corregidas
 cook-suspect-dropped = La dejo fuera. Mándala otra vez con lo que marca ahora.
 
 cook-alarm-fire = { $cooker ->

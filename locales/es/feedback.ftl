@@ -1,12 +1,12 @@
 # Cómo salió, y qué se hace con ello la próxima vez.
 feedback-ask = ¿Qué tal salió? Tres toques, para la próxima vez.
-feedback-button-salt-little = Le faltó sal
+feedback-button-salt-little = Faltó sal
 feedback-button-salt-right = Bien de sal
 feedback-button-salt-much = Salado
 feedback-button-meat-dry = Seco
 feedback-button-meat-right = En su punto
 feedback-button-meat-underdone = Poco hecho
-feedback-button-time-early = Antes de hora
+feedback-button-time-early = Muy pronto
 feedback-button-time-right = A su hora
 feedback-button-time-late = Tarde
 feedback-word-salt-little = le faltó sal

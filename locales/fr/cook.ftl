@@ -50,6 +50,7 @@ cook-suspect-impossible = { $spot ->
 } à { $given } ? Celle-là, je n’y crois pas.
 cook-suspect-ask = Pas compté. C’est vraiment ce que ça marque ?
 cook-suspect-meant = C’est { $parts }
+cook-suspect-meant-all = Prendre les corrigées
 cook-suspect-dropped = Laissé de côté. Renvoie ce que ça marque maintenant.
 
 cook-alarm-fire = { $cooker ->

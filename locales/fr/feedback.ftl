@@ -1,12 +1,12 @@
 # Comment c'était, et ce qu'on en fait la prochaine fois.
 feedback-ask = C’était comment ? Trois touches, pour la prochaine fois.
-feedback-button-salt-little = Pas assez salé
+feedback-button-salt-little = Trop fade
 feedback-button-salt-right = Sel parfait
 feedback-button-salt-much = Trop salé
 feedback-button-meat-dry = Sec
-feedback-button-meat-right = Juste à point
-feedback-button-meat-underdone = Pas assez cuit
-feedback-button-time-early = Prêt trop tôt
+feedback-button-meat-right = Parfait
+feedback-button-meat-underdone = Peu cuit
+feedback-button-time-early = Trop tôt
 feedback-button-time-right = À l’heure
 feedback-button-time-late = En retard
 feedback-word-salt-little = pas assez salé

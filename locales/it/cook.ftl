@@ -51,6 +51,7 @@ cook-suspect-impossible = { $spot ->
 } a { $given }? Mi sembra impossibile.
 cook-suspect-ask = Non l’ho contata. Segna davvero così?
 cook-suspect-meant = Sono { $parts }
+cook-suspect-meant-all = Usa quelle corrette
 cook-suspect-dropped = Lasciata fuori. Rimandala con quello che segna adesso.
 
 # ---- allarmi

@@ -50,6 +50,7 @@ cook-suspect-impossible = { $spot ->
 } a { $given }? Nessa não acredito.
 cook-suspect-ask = Não contei. Está marcando isso mesmo?
 cook-suspect-meant = É { $parts }
+cook-suspect-meant-all = Usar as corrigidas
 cook-suspect-dropped = Deixei de fora. Mande de novo o que marca agora.
 
 cook-alarm-fire = { $cooker ->

@@ -1,12 +1,12 @@
 # Como foi, e o que isso muda na próxima vez.
 feedback-ask = Como foi? Três toques, para a próxima vez.
 feedback-button-salt-little = Faltou sal
-feedback-button-salt-right = Sal na medida
-feedback-button-salt-much = Salgado demais
+feedback-button-salt-right = Sal certo
+feedback-button-salt-much = Sal demais
 feedback-button-meat-dry = Seco
 feedback-button-meat-right = No ponto
 feedback-button-meat-underdone = Malpassado
-feedback-button-time-early = Antes da hora
+feedback-button-time-early = Cedo demais
 feedback-button-time-right = Na hora
 feedback-button-time-late = Atrasado
 feedback-word-salt-little = faltou sal

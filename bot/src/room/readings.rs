@@ -189,7 +189,12 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, reading: StoredReading, suspect
         note(sitting, who, &kept);
     }
     let meant = is_meant.then_some(meant);
-    let label = meant.as_ref().map(|meant| Text::new("cook-suspect-meant").with("parts", parts(&spots_of(meant))));
+    // Several would not fit on a button; the lines above say which.
+    let several = suspects.iter().filter(|suspect| suspect.meant.is_some()).count() > 1;
+    let label = meant.as_ref().map(|meant| match several {
+        true => Text::new("cook-suspect-meant-all"),
+        false => Text::new("cook-suspect-meant").with("parts", parts(&spots_of(meant))),
+    });
     if let Some(plan) = sitting.room.plan.as_mut() {
         plan.doubted.retain(|doubted| doubted.given.by != Some(who));
         plan.doubted.push(Doubted { given, meant });
