@@ -24,6 +24,9 @@ const BOLD: &[u8] = include_bytes!("../fonts/DejaVuSans-Bold.ttf");
 /// What the fonts are registered as.
 pub(crate) const FAMILY: &str = "carvetime";
 
+/// Height of the letters.
+const LETTERS: i32 = 32;
+
 const GROUND: RGBColor = RGBColor(250, 249, 246);
 const INK: RGBColor = RGBColor(45, 45, 48);
 const FAINT: RGBColor = RGBColor(214, 211, 204);
@@ -161,41 +164,66 @@ impl Pen<'_> {
             self.voice.label(&Text::new("cook-chart").with("what", Arg::Choice(name)), self.reader)
         };
         let (low, high) = self.span_of_temperatures();
-        self.write(field, (0.0, target), (12, -8), &self.degrees(target), INK, HPos::Left, VPos::Bottom)?;
-        let mut taken: Vec<f64> = Vec::new();
-        let room = (high - low) / 16.0;
+        let mut taken = Vec::new();
+        let mut put = |at, off, text: &str, color, across, down| {
+            self.label(field, &mut taken, at, off, text, color, across, down)
+        };
+        put((0.0, target), (12, -8), &self.degrees(target), INK, HPos::Left, VPos::Bottom)?;
         let mut curves: Vec<(&'static str, &Read, RGBColor)> =
             self.chart.spots.iter().map(|spot| (spot.name, spot.read.as_slice(), color(spot))).collect();
         curves.push(("pit", &self.chart.pit, PIT));
         for (name, read, color) in curves {
             let Some((at, value)) = read.last() else { continue };
-            let (x, mut y) = (self.minute(*at), self.degree(*value));
-            while taken.iter().any(|other| (other - y).abs() < room) {
-                y += room;
-            }
-            taken.push(y);
+            let (x, y) = (self.minute(*at), self.degree(*value));
             let label = format!("{} {}", word(name), self.degrees(self.degree(*value)));
             // At the left edge there is no room before the point.
             let early = x < 0.3 * self.minute(self.chart.to);
             let (off, hang) = if early { ((14, -10), HPos::Left) } else { ((-14, -10), HPos::Right) };
-            self.write(field, (x, y), off, &label, color, hang, VPos::Bottom)?;
+            put((x, y), off, &label, color, hang, VPos::Bottom)?;
         }
         let right = self.minute(self.chart.to).max(30.0);
         let dinner = self.minute(self.chart.dinner);
         if (0.0..=right).contains(&dinner) {
             let label = format!("{} {}", word("dinner"), self.clock(self.chart.dinner));
-            self.write(field, (dinner, high), (-10, 12), &label, INK, HPos::Right, VPos::Top)?;
+            put((dinner, high), (-10, 12), &label, INK, HPos::Right, VPos::Top)?;
         }
         let Finish { p10, p50, p90 } = self.chart.finish;
         if self.chart.spots.iter().any(|spot| spot.ahead.is_some()) {
             let label = format!("{} {}", word("done"), self.clock(p50));
             let (left, right) = (self.minute(p10), self.minute(p90));
             if left < self.minute(self.chart.to) * 0.6 {
-                self.write(field, (left, low), (6, -14), &label, INK, HPos::Left, VPos::Bottom)?;
+                put((left, low), (6, -14), &label, INK, HPos::Left, VPos::Bottom)?;
             } else {
-                self.write(field, (right.min(dinner), low), (-6, -14), &label, INK, HPos::Right, VPos::Bottom)?;
+                put((right.min(dinner), low), (-6, -14), &label, INK, HPos::Right, VPos::Bottom)?;
             }
         }
+        Ok(())
+    }
+
+    /// A text inside the plot, moved to where the picture has room and no other text stands.
+    #[allow(clippy::too_many_arguments)] // a text, where, how it hangs there, and what is there already
+    fn label(
+        &self,
+        field: &mut Field<'_, '_>,
+        taken: &mut Vec<Place>,
+        at: (f64, f64),
+        off: (i32, i32),
+        text: &str,
+        color: RGBColor,
+        across: HPos,
+        down: VPos,
+    ) -> Drawn {
+        let style = (FAMILY, LETTERS).into_font().color(&color);
+        let page = field.plotting_area().strip_coord_spec();
+        let (wide, tall) = page.estimate_text_size(text, &style)?;
+        let size = (i32::try_from(wide)?, i32::try_from(tall)?);
+        let ((x, y), (left, top)) = (field.backend_coord(&at), page.get_base_pixel());
+        let x = x - left + off.0 - if matches!(across, HPos::Right) { size.0 } else { 0 };
+        let y = y - top + off.1 - if matches!(down, VPos::Bottom) { size.1 } else { 0 };
+        let room = page.dim_in_pixel();
+        let place = free_place((x, y), size, (i32::try_from(room.0)?, i32::try_from(room.1)?), taken);
+        page.draw_text(text, &style.pos(Pos::new(HPos::Left, VPos::Top)), (place.left, place.top))?;
+        taken.push(place);
         Ok(())
     }
 
@@ -210,7 +238,7 @@ impl Pen<'_> {
         across: HPos,
         down: VPos,
     ) -> Drawn {
-        let style = (FAMILY, 32).into_font().color(&color).pos(Pos::new(across, down));
+        let style = (FAMILY, LETTERS).into_font().color(&color).pos(Pos::new(across, down));
         // Only what stands inside the plot can be drawn by its own measure; axes' marks stand beside it.
         let (x, y) = field.backend_coord(&at);
         let page = field.plotting_area().strip_coord_spec();
@@ -272,6 +300,34 @@ impl Pen<'_> {
     }
 }
 
+/// Where a text stands in the plot, in pixels.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Place {
+    left: i32,
+    top: i32,
+    right: i32,
+    bottom: i32,
+}
+
+impl Place {
+    fn meets(&self, other: &Self) -> bool {
+        self.left < other.right && other.left < self.right && self.top < other.bottom && other.top < self.bottom
+    }
+}
+
+/// The nearest place to `at` inside `room` where nothing is taken: above it, else below it. A crowd leaves it where it was.
+fn free_place(at: (i32, i32), size: (i32, i32), room: (i32, i32), taken: &[Place]) -> Place {
+    let within = |from: i32, size: i32, room: i32| from.clamp(0, (room - size).max(0));
+    let left = within(at.0, size.0, room.0);
+    let place = |top: i32| {
+        let top = within(top, size.1, room.1);
+        Place { left, top, right: left + size.0, bottom: top + size.1 }
+    };
+    let first = place(at.1);
+    let mut tries = (0..room.1 / 4).flat_map(|step| [place(first.top - 4 * step), place(first.top + 4 * step)]);
+    tries.find(|place| !taken.iter().any(|other| place.meets(other))).unwrap_or(first)
+}
+
 fn color(spot: &Curve) -> RGBColor {
     if spot.name == "breast" { BREAST } else { THIGH }
 }
@@ -305,4 +361,24 @@ fn encode(pixels: &[u8]) -> Drawn<Vec<u8>> {
     writer.write_image_data(pixels)?;
     writer.finish()?;
     Ok(out)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn labels_stand_inside_and_apart(texts in prop::collection::vec((-200..1300_i32, -50..900_i32, 60..700_i32), 1..7)) {
+            let room = (1026, 774);
+            let mut taken = Vec::new();
+            for (x, y, wide) in texts {
+                let place = free_place((x, y), (wide, 38), room, &taken);
+                prop_assert!(place.left >= 0 && place.top >= 0 && place.right <= room.0 && place.bottom <= room.1);
+                prop_assert!(!taken.iter().any(|other| place.meets(other)), "{place:?} {taken:?}");
+                taken.push(place);
+            }
+        }
+    }
 }

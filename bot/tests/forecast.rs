@@ -5,11 +5,13 @@
 
 #[path = "common/kitchen.rs"]
 mod kitchen;
+#[path = "common/stretched.rs"]
+mod stretched;
 
 use carvetime::picture;
 use carvetime::room::turn::FileContent;
 use carvetime::room::{Document, RoomKind, What};
-use carvetime::words::{Reader, Voice};
+use carvetime::words::Reader;
 use carvetime_core::plan::Step;
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
@@ -247,15 +249,26 @@ fn when_comes_with_a_picture_that_says_the_same() {
     let file = say.file.as_ref().unwrap();
     let FileContent::Picture(chart) = &file.content else { panic!("{file:?}") };
     assert_eq!(chart.spots.iter().map(|spot| spot.read.len()).collect::<Vec<_>>(), [2, 2]);
-    let voice = Voice::new();
-    for tag in ["en-US", "es-ES"] {
+    let voice = stretched::voice();
+    for tag in ["en-US", "es-ES", "de-DE", "fr-FR", "it-IT", "pt-BR", stretched::STRETCHED] {
         let reader = Reader::new(tag, Chicago, kitchen.now);
         let png = picture::draw(chart, &voice, &reader).unwrap();
         assert!(png.starts_with(b"\x89PNG") && png.len() > 5_000 && png.len() < 500_000, "{}", png.len());
         if let Some(folder) = std::env::var_os("CARVETIME_PICTURES") {
-            std::fs::write(std::path::Path::new(&folder).join(format!("{tag}.png")), png).unwrap();
+            std::fs::write(std::path::Path::new(&folder).join(format!("{tag}.png")), &png).unwrap();
         }
+        assert!(is_blank_at_its_edges(&png), "{tag}: something is cut off");
     }
+}
+
+fn is_blank_at_its_edges(png: &[u8]) -> bool {
+    let mut decoder = png::Decoder::new(std::io::Cursor::new(png)).read_info().unwrap();
+    let mut pixels = vec![0; decoder.output_buffer_size().unwrap()];
+    let frame = decoder.next_frame(&mut pixels).unwrap();
+    let (wide, tall) = (frame.width as usize, frame.height as usize);
+    let edge = |x: usize, y: usize| x < 8 || y < 8 || x >= wide - 8 || y >= tall - 8;
+    let ground = pixels[..3].to_vec();
+    (0..tall).all(|y| (0..wide).all(|x| !edge(x, y) || pixels[(y * wide + x) * 3..][..3] == ground[..]))
 }
 
 #[test]
