@@ -216,7 +216,7 @@ impl Engine {
         self.turn(desk, turn::Occasion { heard, message, title, as_of, now, decide }, writes)
     }
 
-    /// Rings what is due at `now`, a turn a room, and what a crowd makes go ahead of its time; at most [`AT_ONCE`] rooms, so that
+    /// Rings what is due at `now`, a turn a room, and what a crowd makes go ahead of its time; at most `AT_ONCE` rooms, so that
     /// whoever sends and hears need not wait. Returns the number of rooms.
     ///
     /// # Errors
