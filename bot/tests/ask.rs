@@ -597,6 +597,10 @@ fn what_reviewers_found_unread_is_read() {
     );
     // 6 % of the water is 5.66 % of the brine.
     assert!(told("en-US", "brine 6% of water for 1 gallon").contains("strength=5.66 %"));
+    // How much water there is does not say what the percentage is of.
+    assert!(told("en-US", "6% brine for 4 liters of water").contains("strength=6 %"));
+    assert!(told("pt-BR", "salmoura de 6 % para 4 litros de água").contains("strength=6 %"));
+    assert!(told("es-ES", "salmuera al 6 % del agua, 4 litros de agua").contains("strength=5.66 %"));
     assert!(told("en-US", "6% brine for 1 gallon").contains("strength=6 %"));
 }
 

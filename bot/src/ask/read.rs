@@ -255,7 +255,9 @@ impl Asked<'_> {
         }
         if brine {
             let percent = self.amounts(Measure::Percent).find_map(|(_, amount)| amount.percent());
-            let of_water = self.has("ask-of-water");
+            // "4 liters of water" says how much water there is, not what the percentage is of.
+            let measured = |at: usize| self.amounts(Measure::Volume).any(|(volume, _)| volume + 1 == at);
+            let of_water = (0..self.s.len()).any(|at| self.s.is(at, "ask-of-water") && !measured(at));
             let water = self.amounts(Measure::Volume).find_map(|(_, amount)| amount.volume(self.asker.spoons));
             let one_of = |unit: Unit| unit.milliliters(self.asker.spoons).map(carvetime_core::quantity::milliliters);
             let water = water.or_else(|| per.filter(|unit| unit.measure() == Measure::Volume).and_then(one_of));

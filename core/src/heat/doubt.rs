@@ -113,6 +113,8 @@ impl Doubt {
 const FASTEST: f64 = 2.0;
 /// °C a minute a spot usually rises in the middle of a cook.
 const USUAL: f64 = 0.45;
+/// °C at which a bird is about done: hotter, a first reading is not expected to be.
+const EXPECTED: f64 = 74.0;
 /// °C a spot can rise beyond that by another placing of the thermometer.
 const SCATTER: f64 = 8.0;
 /// °C by which a reading may fall below the last one before the thermometer must have been moved. Instant thermometers scatter as much.
@@ -153,7 +155,7 @@ pub fn sift(
         (Place::Pit, None) => before.setting,
         (Place::Pit, Some(last)) => last.celsius,
         (_, Some(last)) => last.celsius + USUAL * (minutes - last.minutes).max(0.0),
-        (_, None) => before.start,
+        (_, None) => (before.start + USUAL * minutes).min(EXPECTED),
     };
     let meant = slips(given)
         .into_iter()
@@ -195,4 +197,32 @@ fn slips(given: Temperature) -> [(Slip, Temperature); 6] {
         (Slip::Digit, fahrenheit(f - 100.0)),
         (Slip::Digit, fahrenheit(f / 10.0)),
     ]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What a first thigh reading was probably meant as, in whole °C.
+    fn meant(minutes: f64, given: Temperature) -> Option<(Slip, f64)> {
+        let before = Before { last: None, start: 4.0, setting: 165.0 };
+        let (slip, meant) = sift(Place::Thigh, minutes, given, &before).err()?;
+        Some((slip, in_celsius(meant?).round()))
+    }
+
+    #[test]
+    fn a_first_reading_in_the_other_scale_is_taken_for_that_and_not_for_a_lost_digit() {
+        // Two hours in, 172 and 158 typed where degrees are Celsius.
+        assert_eq!(meant(120.0, celsius(172.0)), Some((Slip::WasFahrenheit, 78.0)));
+        assert_eq!(meant(120.0, celsius(158.0)), Some((Slip::WasFahrenheit, 70.0)));
+        // 14 for 114.
+        assert_eq!(meant(120.0, fahrenheit(14.0)), Some((Slip::Digit, 46.0)));
+    }
+
+    #[test]
+    fn an_ordinary_first_reading_is_taken_as_it_is() {
+        for (minutes, given) in [(5.0, celsius(5.0)), (60.0, celsius(31.0)), (150.0, celsius(70.0))] {
+            assert_eq!(meant(minutes, given), None);
+        }
+    }
 }
