@@ -1,7 +1,8 @@
 //! The morning of a holiday: many kitchens with something due in the same minutes, under the platform's limits.
 //!
 //! The real engine and the real room over a book on this disk, by a virtual clock. Each room is a private chat with a plan of its own;
-//! in most a job falls due within the window, in one of a hundred a call that food safety hangs on. Meanwhile people ask things. The
+//! in most a job falls due within the window; in one of a hundred a call that food safety hangs on, spread over five times
+//! as long. Meanwhile people ask things. The
 //! platform takes [`A_SECOND`] messages a second, as `telegram::Pace` lets out; a message takes no time on the way. What is measured is
 //! by how much each call comes after its time, and how long the engine holds up everyone else while it rings.
 
@@ -147,7 +148,8 @@ fn fill(data: &Path, rooms: usize, opening: DateTime<Utc>, window: TimeDelta) ->
     let minutes = window.num_minutes().max(1);
     let mut made: Vec<Template> = (0..minutes).map(|minute| shopping(opening + TimeDelta::minutes(minute))).collect();
     let before = opening - TimeDelta::minutes(46);
-    made.extend((0..minutes).map(|minute| pulling(opening + TimeDelta::minutes(minute), before)));
+    // Times of pulling are rounded: a few minutes apart would be one.
+    made.extend((0..minutes).map(|nth| pulling(opening + TimeDelta::minutes(5 * nth), before)));
     let half = made.len() / 2;
     let due: Vec<DateTime<Utc>> = made.iter().map(|template| template.due).collect();
     *templates().lock().unwrap_or_else(PoisonError::into_inner) = made;

@@ -71,10 +71,10 @@ impl Engine {
         if !fresh {
             let due = self.pages.bells_between(now, now + HORIZON)?;
             let bearable = if desk.crowd.here { LATE_STILL } else { LATE };
-            let here = is_time(desk.queue.len(), due.iter().map(|key| key.due), bearable, now);
+            let here = is_time(desk.queue.pressing(), due.iter().map(|key| key.due), bearable, now);
             (desk.crowd.here, desk.crowd.found) = (here, Some(now));
         }
-        let most = most.saturating_sub(desk.queue.len());
+        let most = most.saturating_sub(desk.queue.pressing());
         if !desk.crowd.here || most == 0 {
             return Ok(0);
         }

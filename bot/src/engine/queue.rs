@@ -51,6 +51,12 @@ impl Queue {
         self.known.len()
     }
 
+    /// How many of them people wait for: boards apart.
+    pub fn pressing(&self) -> usize {
+        let boards = OutboxKey { rank: OutboxKey::rank(Urgency::Board), sequence: 0 };
+        self.known.range(..boards).count()
+    }
+
     /// Adds a message.
     pub fn add(&mut self, key: OutboxKey, chat: Option<RoomId>, name: Option<&str>) {
         self.known.insert(key, (chat, name.map(str::to_owned)));
