@@ -367,3 +367,64 @@ fn readings_before_anyone_said_that_it_is_on_ask_and_move_nothing() {
     assert!(said.contains("Nobody has told me that the bird is on") && said.contains("[Bird is on]"), "{said}");
     assert_eq!(job_at(&kitchen, Step::On), before);
 }
+
+/// A goose that was doing well until the rain came.
+fn rained_on() -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, dinner 2027-11-25 17:00, 11 people, smoker at 300");
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-25 10:30");
+    kitchen.say("Rosa", "it's on");
+    for (at, reading) in [("11:30", "breast 92"), ("12:00", "breast 115")] {
+        kitchen.run_to(&format!("2027-11-25 {at}"));
+        kitchen.say("Rosa", reading);
+    }
+    kitchen
+}
+
+#[test]
+fn a_bird_that_cools_over_the_heat_is_an_alarm_and_no_finish_time() {
+    let mut kitchen = rained_on();
+    kitchen.run_to("2027-11-25 12:20");
+    let first = kitchen.say("Rosa", "breast 112");
+    assert!(!first.contains("is cooling"), "one lower reading is scatter: {first}");
+    kitchen.run_to("2027-11-25 12:40");
+    let second = kitchen.say("Rosa", "breast 109");
+    assert!(
+        second.contains("The breast is cooling: 115 °F, now 109 °F") && second.contains("Is the fire out?"),
+        "{second}"
+    );
+    assert!(second.contains("No finish time while it cools") && !second.contains("to spare"), "{second}");
+    kitchen.run_to("2027-11-25 13:00");
+    let third = kitchen.say("Rosa", "breast 106");
+    assert!(!third.contains("is cooling"), "said once: {third}");
+    kitchen.run_to("2027-11-25 14:10");
+    let over = kitchen.say("Rosa", "breast 100");
+    assert!(over.contains("past the two-hour limit") && over.contains("I wouldn't serve it"), "{over}");
+}
+
+#[test]
+fn of_several_readings_of_a_spot_the_coldest_counts_and_the_wing_is_heard() {
+    let mut kitchen = rained_on();
+    kitchen.run_to("2027-11-25 13:30");
+    let two = kitchen.say("Rosa", "breast 166, breast 158, thigh 175");
+    assert!(two.contains("breast 158 °F") && two.contains("The thigh is there, the breast isn't"), "{two}");
+    kitchen.run_to("2027-11-25 14:00");
+    let wing = kitchen.say("Rosa", "breast 167, thigh 176, wing 159");
+    assert!(wing.contains("wing 159 °F") && wing.contains("the wing isn't"), "{wing}");
+    assert!(!wing.contains("[Off the heat]"), "{wing}");
+    let off = kitchen.say("Rosa", "took it off");
+    assert!(off.contains("The wing read 159 °F") && off.contains("Does it read that now?"), "{off}");
+    let carved = kitchen.say("Rosa", "carved it");
+    assert!(carved.contains("Under 165 °F it goes back into the heat"), "{carved}");
+}
+
+#[test]
+fn stuffing_read_too_cold_keeps_the_bird_in() {
+    let mut kitchen = rained_on();
+    kitchen.run_to("2027-11-25 13:50");
+    kitchen.say("Rosa", "stuffing 140");
+    kitchen.run_to("2027-11-25 14:00");
+    let both = kitchen.say("Rosa", "breast 167, thigh 176");
+    assert!(both.contains("the stuffing isn't") && !both.contains("[Off the heat]"), "{both}");
+}

@@ -64,6 +64,7 @@ fn readings_have_a_most_and_the_refusal_says_what_to_go_by() {
         breast_c: None,
         thigh_c: None,
         stuffing_c: None,
+        wing_c: None,
         by: None,
         told_at: None,
         sure: false,

@@ -229,7 +229,8 @@ fn readings_are_read_with_place_scale_and_time() {
     assert_eq!(read("breast 128 at 2:05"), Ok(Some((vec![spot(b, 128.0, None)], Some(at("2027-11-22 14:05"))))));
     assert_eq!(read("how is it going"), Ok(None));
     assert_eq!(read("breast 2000"), Err(Problem::Reading { value: 2000.0, scale: None }));
-    assert_eq!(read("breast 128 breast 130"), Err(Problem::TooManyReadings));
+    assert_eq!(read("breast 128 breast 130"), Ok(Some((vec![spot(b, 128.0, None), spot(b, 130.0, None)], None))));
+    assert_eq!(read("wing 160"), Ok(Some((vec![spot(Some(Place::Wing), 160.0, None)], None))));
     let es = ground("es");
     let log = read_log("pechuga 58,5, muslo 64 a las 18:10", &es).unwrap().unwrap();
     assert_eq!((log.readings, log.at), (vec![spot(b, 58.5, None), spot(t, 64.0, None)], Some(at("2027-11-22 18:10"))));

@@ -184,6 +184,7 @@ ask-lethality-never = Nein. Unter { $first } ist keine Zeit bekannt, die reicht.
 ask-lethality-instant = Ja: bei { $at } an der kältesten Stelle ist es sofort sicher.
 ask-lethality-time = { $at } an der kältesten Stelle müssen { $needed } halten.
 ask-lethality-care = Für Fleisch, mit geprüftem Thermometer; nicht für Füllung. Die Lebensmittelbehörden sagen Küchen { $kitchen } überall: im Zweifel gilt das.
+ask-come-up = Verlass dich nicht darauf. Die { $span } auf dem Weg nach oben zählen nicht als gehalten, und was zwischen { $low } und { $hot } gewachsen ist, macht Hitze nicht alles ungeschehen. War sie dort mehr als etwa zwei Stunden ohne stetige Hitze, weg damit; sonst weiter bis { $kitchen } überall.
 ask-safe = { $target } in der dicksten Brust, tief in der Keule und am Flügel.
 ask-safe-held = { $target }, { $hold } lang, in der dicksten Brust, tief in der Keule und am Flügel.
 ask-safe-stuffing = Füllung: { $target } in der Mitte, im Vogel oder daneben.

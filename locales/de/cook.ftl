@@ -76,6 +76,18 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>Der Garraum liegt seit { $span } unter { $low }</b>, der Vogel bei { $spot }. Unter { $hot } wachsen Bakterien: jetzt Hitze drauf, oder ab in einen Ofen. Zwei Stunden davon sind die Grenze.
 cook-alarm-zone-over = <b>Der Garraum liegt seit { $span } unter { $low }</b>, der Vogel bei { $spot }. Das ist über der Grenze von zwei Stunden. Ich würde ihn nicht auftischen.
+cook-alarm-falling = { $spot ->
+    [thigh] <b>Die Keule kühlt ab:</b>
+   *[breast] <b>Die Brust kühlt ab:</b>
+} { $from }, jetzt { $to }. { $cooker ->
+    [smoker] Ist das Feuer aus? Jetzt Brennstoff und Luft, oder der Vogel kommt in einen heißen Ofen.
+   *[oven] Ist der Ofen an, die Tür zu? Wenn nicht: in einen anderen heißen Ofen.
+} Unter { $hot } wachsen Bakterien: zwei Stunden so sind die Grenze. Schick mir in 10 Minuten den nächsten Wert.
+cook-alarm-falling-over = { $spot ->
+    [thigh] <b>Die Keule kühlt seit { $span } ab:</b>
+   *[breast] <b>Die Brust kühlt seit { $span } ab:</b>
+} { $from }, jetzt { $to }. Das ist über der Grenze von zwei Stunden unter { $hot }. Ich würde ihn nicht servieren.
+cook-falling = Keine Uhrzeit, solange er abkühlt: erst muss die Hitze zurück.
 cook-alarm-hold = Raus aus der Hitze seit { $off }. Miss nach: ab { $hot } darf er warten. Darunter ist er bis { $until } gegessen oder im Kühlschrank.
 
 cook-after = Um { $when } sagte ich etwa { $about } ({ $from } bis { $to }); raus kam er um { $off }.

@@ -208,6 +208,7 @@ lexicon-spot-breast = brust, brüste, bruststück, brustfleisch
 lexicon-spot-thigh = keule, schenkel, oberkeule, bein, schlegel, oberschenkel
 lexicon-spot-pit = garraum, ofen, smoker, luft, grill, rost, umgebung, ofentemperatur, kammer
 lexicon-spot-stuffing = füllung
+lexicon-spot-wing = flügel
 
 ## Schritte, wie man sie nennt, wenn man einen übernimmt oder abgibt
 lexicon-step-buy = kaufen, einkaufen, einkauf, besorgen
@@ -290,7 +291,8 @@ lexicon-ask-stand = ruhen, ruhen lassen, ruhezeit, ruht, ruhe
 
 ## Wenn etwas schiefgeht, und Gewohnheiten
 lexicon-ask-help = was mache ich, was mach ich, was machen wir, was jetzt, was nun, was kann ich tun, was soll ich tun, was tun, hilfe, und jetzt
-lexicon-ask-oven-down = ofen kaputt, ofen ist kaputt, ofen geht nicht, ofen geht nicht mehr, ofen ist ausgefallen, ofen ausgefallen, ofen ist tot, ofen heizt nicht, ofen heizt nicht mehr, ofen funktioniert nicht, ofen ging aus, ofen ist ausgegangen, stromausfall, strom weg, strom ist weg, kein strom, strom ausgefallen, strom ist ausgefallen
+lexicon-ask-oven-down = ofen kaputt, ofen ist kaputt, ofen geht nicht, ofen geht nicht mehr, ofen ist ausgefallen, ofen ausgefallen, ofen ist tot, ofen heizt nicht, ofen heizt nicht mehr, ofen funktioniert nicht, ofen ging aus, ofen ist ausgegangen, stromausfall, strom weg, strom ist weg, kein strom, strom ausgefallen, strom ist ausgefallen, feuer ist aus, feuer aus, feuer ging aus, feuer ist ausgegangen, feuer ausgegangen, glut ist aus, smoker ist aus, smoker ging aus, smoker ausgegangen, grill ist aus, grill ging aus, gas ist leer, gas leer, kohle ist alle, kohle alle, pellets sind alle, pellets alle
+lexicon-ask-come-up = bis sie, bis er, bis es, erreicht, erreichte, bis, gebraucht, gebraucht hat, um auf, auf dem weg
 lexicon-ask-too-fast = zu schnell, zu früh fertig, zu früh, viel zu schnell, schon fast fertig
 lexicon-ask-too-slow = zu langsam, viel zu langsam, dauert zu lange, dauert ewig, wird nicht gar, wird nicht fertig, wird einfach nicht fertig, braucht zu lange
 lexicon-ask-garage = garage, in der garage, schuppen, im schuppen, balkon, auf dem balkon, terrasse, auf der terrasse, im auto, im keller, draußen

@@ -246,18 +246,21 @@ room-log-noted = Notiert: { $parts }.
 room-log-spot = { $spot ->
     [breast] Brust { $temperature }
     [thigh] Keule { $temperature }
+    [wing] Flügel { $temperature }
     [stuffing] Füllung { $temperature }
    *[pit] Garraum { $temperature }
 }
 room-log-on-unsaid = Niemand hat gesagt, dass der Vogel in der Hitze ist. Ist er es?
 room-log-both = { $target } in beiden. Sieh auch innen am Flügel nach; ist es dort auch so weit, kommt er raus.
 room-log-thigh-behind = Die Brust ist so weit, die Keule nicht. Er bleibt drin, bis auch die Keule { $target } zeigt.
+room-log-wing-behind = Brust und Keule sind vielleicht so weit, der Flügel nicht. Er bleibt drin, bis es innen am Flügel auch { $target } sind.
 room-log-breast-behind = Die Keule ist so weit, die Brust nicht. Er bleibt drin, bis auch die Brust { $target } zeigt.
 room-log-stuffing-behind = Brust und Keule sind so weit, die Füllung nicht. Er bleibt drin, bis auch die Füllung { $target } zeigt.
 room-log-one-spot = { $target } an einer Stelle. Prüf die anderen, bevor du ihr traust: dickste Brust, tief in der Keule, innen am Flügel.
 room-log-doubt = { $spot ->
     [breast] Brust
     [thigh] Keule
+    [wing] Flügel
     [stuffing] Füllung
    *[pit] Garraum
 } { $given }? Ich hätte { $low } bis { $high } erwartet, darum habe ich es nicht notiert.{ $celsius ->
@@ -267,6 +270,7 @@ room-log-doubt = { $spot ->
 room-log-fell = { $spot ->
     [breast] Brust
     [thigh] Keule
+    [wing] Flügel
     [stuffing] Füllung
    *[pit] Garraum
 } { $given }? Zuvor waren es { $last }, und Fleisch in der Hitze kühlt nicht so ab. Fehlt eine Ziffer, oder ist der Fühler verrutscht? Ich habe es nicht notiert; schick noch mal, was er jetzt zeigt.
@@ -360,8 +364,16 @@ room-export-everything = Alles, was ich über diesen Chat habe.
 room-shift-more = … und { $count } weitere rücken mit.
 room-pull-sure = { $spot ->
     [thigh] Die Keule
+    [wing] Der Flügel
+    [stuffing] Die Füllung
    *[breast] Die Brust
 } zeigte um { $at } { $read }, und raus geht es bei { $target }. Zeigt sie das jetzt?
+room-carve-under = { $spot ->
+    [thigh] Die Keule zeigte
+    [wing] Der Flügel zeigte
+    [stuffing] Die Füllung zeigte
+   *[breast] Die Brust zeigte
+} um { $at } { $read }, und mehr hat niemand gesagt. Unter { $target } muss er zurück in die Hitze, bevor jemand isst: erst messen.
 room-button-reads-now = Ja, tut sie
 room-button-stays-on = Er bleibt drin
 room-hold = Tranchiert wird um { $carve }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } tranchiert, gegessen und im Kühlschrank.

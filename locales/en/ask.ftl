@@ -188,6 +188,7 @@ ask-lethality-never = No. Under { $first } no time is known to be enough. Cook i
 ask-lethality-instant = Yes: at { $at } in the coldest spot it is safe at once.
 ask-lethality-time = { $at } must hold for { $needed } at the coldest spot.
 ask-lethality-care = For meat, with a checked thermometer; not for stuffing. Food-safety authorities tell kitchens { $kitchen } everywhere: in doubt, go by that.
+ask-come-up = Don't count on it. The { $span } on the way up don't count as held, and what grew between { $low } and { $hot } isn't all undone by heat. If it was in there for more than two hours or so without steady heat, throw it out; else on to { $kitchen } everywhere.
 ask-safe = { $target } in the thickest breast, the innermost thigh and the wing.
 ask-safe-held = { $target } for { $hold } in the thickest breast, the innermost thigh and the wing.
 ask-safe-stuffing = Stuffing: { $target } in its middle, in the bird or beside it.

@@ -86,6 +86,18 @@ cook-alarm-stalled = { $spot ->
 # $spot: the colder spot. $low: the lowest pit for smoking. $hot: 140 °F.
 cook-alarm-zone = <b>The pit has been under { $low } for { $span }</b>, and the bird is at { $spot }. Below { $hot } bacteria grow: get the heat up now, or move it to an oven. Two hours of this is the limit.
 cook-alarm-zone-over = <b>The pit has been under { $low } for { $span }</b>, and the bird is at { $spot }. That's past the two-hour limit. I wouldn't serve it.
+cook-alarm-falling = { $spot ->
+    [thigh] <b>The thigh is cooling:</b>
+   *[breast] <b>The breast is cooling:</b>
+} { $from }, now { $to }. { $cooker ->
+    [smoker] Is the fire out? Fuel and air now, or move the bird to a hot oven.
+   *[oven] Is the oven on, the door shut? If not, into another hot oven.
+} Below { $hot } bacteria grow: two hours of this is the limit. Send me the next reading in 10 minutes.
+cook-alarm-falling-over = { $spot ->
+    [thigh] <b>The thigh has been cooling for { $span }:</b>
+   *[breast] <b>The breast has been cooling for { $span }:</b>
+} { $from }, now { $to }. That's past the two-hour limit under { $hot }. I wouldn't serve it.
+cook-falling = No finish time while it cools: get the heat back first.
 cook-alarm-hold = Off the heat since { $off }. Measure it: { $hot } or more, and it may wait. Less, and it's to be eaten or in the fridge by { $until }.
 
 # ---- after

@@ -191,6 +191,7 @@ lexicon-spot-breast = breast, breasts, white meat
 lexicon-spot-thigh = thigh, thighs, dark meat, leg
 lexicon-spot-pit = pit, smoker, oven, air, ambient, grate, grill, chamber
 lexicon-spot-stuffing = stuffing
+lexicon-spot-wing = wing, wings
 
 ## Steps, as people name them when they take or drop one
 lexicon-step-buy = buy, buying, shop, shopping
@@ -273,7 +274,8 @@ lexicon-ask-stand = stand, standing, rest, resting, rest after
 
 ## When something goes wrong, and habits
 lexicon-ask-help = what do i do, what do we do, what now, what can i do, what should i do, what to do, help, what then
-lexicon-ask-oven-down = oven broke, oven is broken, oven broken, oven broke down, oven died, oven stopped, oven stopped working, oven isn't working, oven won't heat, oven went out, oven is dead, power went out, power is out, power out, lost power, no power, power cut
+lexicon-ask-oven-down = oven broke, oven is broken, oven broken, oven broke down, oven died, oven stopped, oven stopped working, oven isn't working, oven won't heat, oven went out, oven is dead, power went out, power is out, power out, lost power, no power, power cut, fire went out, fire is out, fires out, fire died, fire has died, fire is dead, fire has gone out, killed the fire, fire out, lost the fire, lost my fire, put the fire out, put out the fire, put the smoker out, smoker went out, smoker is out, smoker died, smoker quit, smoker stopped, smoker shut off, smoker shut down, grill went out, grill died, ran out of pellets, ran out of propane, ran out of gas, ran out of charcoal, out of pellets, out of propane, no fire
+lexicon-ask-come-up = to get to, to reach, took, it took, took to get to, get to, gets to, got to, hits, hit, reached, reaches, before it reached, until it reached, come up to, to come up to
 lexicon-ask-too-fast = too fast, too quickly, too quick, too soon, too early, done early, done too early, ahead of schedule
 lexicon-ask-too-slow = too slow, too slowly, cooking slow, cooking slowly, taking too long, taking forever, behind schedule, won't cook, isn't cooking, not cooking, takes too long
 lexicon-ask-garage = garage, in the garage, shed, in the shed, porch, on the porch, balcony, in the car, outside, outdoors

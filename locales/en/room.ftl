@@ -256,18 +256,21 @@ room-log-noted = Noted: { $parts }.
 room-log-spot = { $spot ->
     [breast] breast { $temperature }
     [thigh] thigh { $temperature }
+    [wing] wing { $temperature }
     [stuffing] stuffing { $temperature }
    *[pit] pit { $temperature }
 }
 room-log-on-unsaid = Nobody has told me that the bird is on. Is it?
 room-log-both = { $target } in both. Check the innermost part of the wing too; if it's there as well, off it comes.
 room-log-thigh-behind = The breast is there, the thigh isn't. It stays on until the thigh reads { $target } too.
+room-log-wing-behind = Breast and thigh may be there, the wing isn't. It stays on until the innermost part of the wing reads { $target } too.
 room-log-breast-behind = The thigh is there, the breast isn't. It stays on until the breast reads { $target } too.
 room-log-stuffing-behind = Breast and thigh are there, the stuffing isn't. It stays in until the stuffing reads { $target } too.
 room-log-one-spot = { $target } in one spot. Check the others before you trust it: thickest breast, innermost thigh and wing.
 room-log-doubt = { $spot ->
     [breast] Breast
     [thigh] Thigh
+    [wing] Wing
     [stuffing] Stuffing
    *[pit] Pit
 } at { $given }? I'd expect { $low } to { $high }, so I haven't noted it.{ $celsius ->
@@ -277,6 +280,7 @@ room-log-doubt = { $spot ->
 room-log-fell = { $spot ->
     [breast] Breast
     [thigh] Thigh
+    [wing] Wing
     [stuffing] Stuffing
    *[pit] Pit
 } at { $given }? It was { $last } before, and meat over heat doesn't cool like that. A digit missing, or the probe moved? I haven't noted it; send it again with what it reads now.
@@ -389,8 +393,16 @@ room-export-everything = Everything I keep about this chat.
 room-shift-more = … and { $count } more move along.
 room-pull-sure = { $spot ->
     [thigh] The thigh
+    [wing] The wing
+    [stuffing] The stuffing
    *[breast] The breast
 } read { $read } at { $at }, and it comes off at { $target }. Does it read that now?
+room-carve-under = { $spot ->
+    [thigh] The thigh
+    [wing] The wing
+    [stuffing] The stuffing
+   *[breast] The breast
+} read { $read } at { $at }, and nobody said more. Under { $target } it goes back into the heat before anyone eats: measure first.
 room-button-reads-now = Yes, it does
 room-button-stays-on = It stays on
 room-hold = Carving is at { $carve }. Will it be kept at { $hot } or hotter until then, covered, a thermometer in it? If not, it’s carved, eaten and in the fridge by { $by }.

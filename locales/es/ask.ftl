@@ -188,6 +188,7 @@ ask-lethality-never = No. Por debajo de { $first } no hay tiempo que baste. Sigu
 ask-lethality-instant = Sí: a { $at } en el punto más frío es seguro al momento.
 ask-lethality-time = { $at } debe mantenerse { $needed } en el punto más frío.
 ask-lethality-care = Para carne y con termómetro comprobado; no para relleno. Las autoridades piden en casa { $kitchen } en todas partes: si dudas, guíate por eso.
+ask-come-up = No te fíes. Las { $span } de subida no cuentan como mantenida, y lo que creció entre { $low } y { $hot } no lo deshace todo el calor. Si estuvo ahí más de unas dos horas sin calor constante, a la basura; si no, sigue hasta { $kitchen } en todas partes.
 ask-safe = { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala.
 ask-safe-held = { $target } durante { $hold } en lo más grueso de la pechuga, lo más hondo del muslo y el ala.
 ask-safe-stuffing = Relleno: { $target } en el centro, dentro del ave o aparte.

@@ -76,6 +76,18 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>El aire lleva { $span } por debajo de { $low }</b> y el ave está a { $spot }. Por debajo de { $hot } crecen las bacterias: sube el calor ya o pásala a un horno. El límite son dos horas así.
 cook-alarm-zone-over = <b>El aire lleva { $span } por debajo de { $low }</b> y el ave está a { $spot }. Eso pasa del límite de dos horas. Yo no la serviría.
+cook-alarm-falling = { $spot ->
+    [thigh] <b>El muslo se está enfriando:</b>
+   *[breast] <b>La pechuga se está enfriando:</b>
+} { $from }, ahora { $to }. { $cooker ->
+    [smoker] ¿Se apagó el fuego? Combustible y aire ya, o pasa el ave a un horno caliente.
+   *[oven] ¿Está encendido el horno, la puerta cerrada? Si no, a otro horno caliente.
+} Por debajo de { $hot } crecen bacterias: dos horas así es el límite. Mándame la próxima lectura en 10 minutos.
+cook-alarm-falling-over = { $spot ->
+    [thigh] <b>El muslo lleva { $span } enfriándose:</b>
+   *[breast] <b>La pechuga lleva { $span } enfriándose:</b>
+} { $from }, ahora { $to }. Pasa del límite de dos horas por debajo de { $hot }. Yo no lo serviría.
+cook-falling = Sin hora mientras se enfría: primero, que vuelva el calor.
 cook-alarm-hold = Fuera del calor desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla en la nevera antes de las { $until }.
 
 cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.

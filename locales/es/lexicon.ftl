@@ -192,6 +192,7 @@ lexicon-spot-breast = pechuga
 lexicon-spot-thigh = muslo, contramuslo
 lexicon-spot-pit = ahumador, horno, aire, parrilla, cámara, ambiente
 lexicon-spot-stuffing = relleno
+lexicon-spot-wing = ala, alas, alón
 
 ## Pasos
 lexicon-step-buy = comprar, compra, comprarlo, comprarla
@@ -274,7 +275,8 @@ lexicon-ask-stand = reposar, reposo, descansar, reposa, reposarlo, reposarla
 
 ## Cuando algo va mal, y costumbres
 lexicon-ask-help = qué hago, qué hacemos, qué puedo hacer, qué podemos hacer, ayuda, y ahora qué
-lexicon-ask-oven-down = roto el horno, horno roto, se rompió el horno, se estropeó el horno, estropeado el horno, horno estropeado, no funciona el horno, el horno no funciona, horno no funciona, horno no calienta, se fue la luz, se ha ido la luz, sin luz, no hay luz, se apagó el horno
+lexicon-ask-oven-down = roto el horno, horno roto, se rompió el horno, se estropeó el horno, estropeado el horno, horno estropeado, no funciona el horno, el horno no funciona, horno no funciona, horno no calienta, se fue la luz, se ha ido la luz, sin luz, no hay luz, se apagó el horno, se apagó el fuego, el fuego se apagó, fuego apagado, se ha apagado el fuego, se apagó el ahumador, ahumador apagado, se apagó la parrilla, sin gas, se acabó el gas, se acabó el carbón
+lexicon-ask-come-up = tardó en llegar, tardó, en llegar a, llegar a, llegó a, alcanzó, en alcanzar, alcanzar, subir a
 lexicon-ask-too-fast = demasiado rápido, muy rápido, demasiado pronto, demasiado deprisa, antes de tiempo, muy pronto
 lexicon-ask-too-slow = demasiado lento, muy lento, demasiado despacio, muy despacio, tarda demasiado, tarda mucho, no se hace, no se cocina, no avanza
 lexicon-ask-garage = garaje, en el garaje, trastero, porche, en el porche, balcón, en el balcón, terraza, en la terraza, en el coche

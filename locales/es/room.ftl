@@ -270,18 +270,21 @@ room-log-noted = Apuntado: { $parts }.
 room-log-spot = { $spot ->
     [breast] pechuga { $temperature }
     [thigh] muslo { $temperature }
+    [wing] ala { $temperature }
     [stuffing] relleno { $temperature }
    *[pit] aire { $temperature }
 }
 room-log-on-unsaid = Nadie me ha dicho que el ave ya está al calor. ¿Lo está?
 room-log-both = { $target } en las dos. Mira también lo más hondo del ala; si también está, fuera.
 room-log-thigh-behind = La pechuga está, el muslo no. Sigue dentro hasta que el muslo marque { $target } también.
+room-log-wing-behind = Pechuga y muslo puede que estén, el ala no. Sigue dentro hasta que lo más hondo del ala marque { $target } también.
 room-log-breast-behind = El muslo está, la pechuga no. Sigue dentro hasta que la pechuga marque { $target } también.
 room-log-stuffing-behind = Pechuga y muslo están, el relleno no. Sigue dentro hasta que el relleno marque { $target } también.
 room-log-one-spot = { $target } en un punto. Mira los demás antes de fiarte: lo más grueso de la pechuga, lo más hondo del muslo y del ala.
 room-log-doubt = ¿{ $spot ->
     [breast] Pechuga
     [thigh] Muslo
+    [wing] Ala
     [stuffing] Relleno
    *[pit] Aire
 } a { $given }? Esperaría entre { $low } y { $high }, así que no lo he apuntado.{ $celsius ->
@@ -291,6 +294,7 @@ room-log-doubt = ¿{ $spot ->
 room-log-fell = ¿{ $spot ->
     [breast] Pechuga
     [thigh] Muslo
+    [wing] Ala
     [stuffing] Relleno
    *[pit] Aire
 } a { $given }? Antes marcaba { $last }, y al calor la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he apuntado; manda lo que marca ahora.
@@ -402,8 +406,16 @@ room-export-everything = Todo lo que guardo de este chat.
 room-shift-more = … y { $count } más se mueven también.
 room-pull-sure = { $spot ->
     [thigh] El muslo
+    [wing] El ala
+    [stuffing] El relleno
    *[breast] La pechuga
 } marcaba { $read } a las { $at }, y sale a { $target }. ¿Los marca ahora?
+room-carve-under = { $spot ->
+    [thigh] El muslo
+    [wing] El ala
+    [stuffing] El relleno
+   *[breast] La pechuga
+} marcaba { $read } a las { $at }, y nadie dijo más. Por debajo de { $target } vuelve al calor antes de que nadie coma: mide primero.
 room-button-reads-now = Sí, ahora sí
 room-button-stays-on = Sigue dentro
 room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, trinchada, comida y en la nevera antes de las { $by }.

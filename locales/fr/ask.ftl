@@ -185,6 +185,7 @@ ask-lethality-never = Non. Sous { $first }, aucune durée connue ne suffit. Cont
 ask-lethality-instant = Oui : à { $at } à l’endroit le plus froid, c’est sûr tout de suite.
 ask-lethality-time = { $at } doit tenir { $needed } à l’endroit le plus froid.
 ask-lethality-care = Pour la viande, avec un thermomètre vérifié ; pas pour la farce. Les autorités sanitaires disent aux cuisines { $kitchen } partout : dans le doute, c’est ça qui compte.
+ask-come-up = Ne t’y fie pas. Les { $span } de montée ne comptent pas comme un maintien, et la chaleur ne défait pas tout ce qui a poussé entre { $low } et { $hot }. Si elle y est restée plus de deux heures environ sans chaleur régulière, jette-la ; sinon, continue jusqu’à { $kitchen } partout.
 ask-safe = { $target } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile.
 ask-safe-held = { $target } pendant { $hold } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile.
 ask-safe-stuffing = La farce : { $target } en son milieu, dans la volaille ou à côté.

@@ -76,6 +76,18 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. Sous { $hot }, les bactéries se multiplient : remonte la chaleur tout de suite, ou passe tout au four. Deux heures comme ça, c’est la limite.
 cook-alarm-zone-over = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. La limite de deux heures est passée. Moi, je ne servirais pas ça.
+cook-alarm-falling = { $spot ->
+    [thigh] <b>La cuisse refroidit :</b>
+   *[breast] <b>La poitrine refroidit :</b>
+} { $from }, maintenant { $to }. { $cooker ->
+    [smoker] Le feu est éteint ? Du combustible et de l’air tout de suite, ou passe la volaille dans un four chaud.
+   *[oven] Le four est allumé, la porte fermée ? Sinon, dans un autre four chaud.
+} En dessous de { $hot }, les bactéries poussent : deux heures comme ça, c’est la limite. Envoie-moi la prochaine mesure dans 10 minutes.
+cook-alarm-falling-over = { $spot ->
+    [thigh] <b>La cuisse refroidit depuis { $span } :</b>
+   *[breast] <b>La poitrine refroidit depuis { $span } :</b>
+} { $from }, maintenant { $to }. La limite de deux heures sous { $hot } est passée. Je ne la servirais pas.
+cook-falling = Pas d’heure tant que ça refroidit : d’abord, la chaleur doit revenir.
 cook-alarm-hold = Sortie de cuisson depuis { $off }. Mesure : { $hot } ou plus, ça peut attendre. Moins, il faut manger ou mettre au frigo avant { $until }.
 
 cook-after = À { $when } j’avais dit vers { $about } ({ $from } à { $to }) ; sortie à { $off }.

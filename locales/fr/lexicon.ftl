@@ -193,6 +193,7 @@ lexicon-spot-breast = poitrine, blanc, filet, suprême
 lexicon-spot-thigh = cuisse, haut de cuisse, hauts de cuisse, gras de cuisse, pilon
 lexicon-spot-pit = fumoir, four, air, air du fumoir, air du four, enceinte, cuve, ambiante, ambiant, barbecue, grille, chambre
 lexicon-spot-stuffing = farce
+lexicon-spot-wing = aile, ailes
 
 ## Étapes
 lexicon-step-buy = acheter, achat, courses, faire les courses, acheter la volaille, acheter la dinde
@@ -275,7 +276,8 @@ lexicon-ask-stand = reposer, repos, repose, temps de repos, laisser reposer
 
 ## Quand ça tourne mal, et habitudes
 lexicon-ask-help = que faire, quoi faire, je fais quoi, on fait quoi, qu'est-ce que je fais, qu'est-ce qu'on fait, et maintenant, au secours, à l'aide, aide, comment faire, comment je fais, que dois-je faire, je dois faire quoi, que faut-il faire, help
-lexicon-ask-oven-down = four en panne, four est en panne, four cassé, four est cassé, four est mort, four mort, four ne marche plus, four marche plus, four ne fonctionne plus, four fonctionne plus, four ne chauffe plus, four chauffe plus, four ne chauffe pas, four s'est éteint, four s'est arrêté, four éteint, four est éteint, four a lâché, four m'a lâché, four vient de lâcher, four tombe en panne, four est tombé en panne, panne de four, panne de courant, panne d'électricité, plus d'électricité, plus de courant, plus de gaz, coupure de courant, coupure d'électricité, courant coupé
+lexicon-ask-oven-down = four en panne, four est en panne, four cassé, four est cassé, four est mort, four mort, four ne marche plus, four marche plus, four ne fonctionne plus, four fonctionne plus, four ne chauffe plus, four chauffe plus, four ne chauffe pas, four s'est éteint, four s'est arrêté, four éteint, four est éteint, four a lâché, four m'a lâché, four vient de lâcher, four tombe en panne, four est tombé en panne, panne de four, panne de courant, panne d'électricité, plus d'électricité, plus de courant, plus de gaz, coupure de courant, coupure d'électricité, courant coupé, feu éteint, le feu est éteint, le feu s'est éteint, feu s'est éteint, fumoir éteint, le fumoir s'est éteint, barbecue éteint, plus de gaz, plus de charbon, panne de gaz
+lexicon-ask-come-up = a mis, mis, pour atteindre, atteindre, pour arriver, arriver à, arrivée à, pour monter, monter à
 lexicon-ask-too-fast = trop vite, trop rapide, trop rapidement, trop tôt, en avance
 lexicon-ask-too-slow = trop lent, trop lente, trop lentement, pas assez vite, trop long, n'avance pas, n'avance plus, avance pas, ne cuit pas, cuit pas, ne cuit plus, prend trop de temps, met trop de temps, prend des heures, stagne
 lexicon-ask-garage = garage, dans le garage, au garage, cabanon, cellier, cave, à la cave, balcon, sur le balcon, véranda, dans la voiture, dehors, remise, sur la terrasse, terrasse

@@ -281,18 +281,21 @@ room-log-noted = Noté : { $parts }.
 room-log-spot = { $spot ->
     [breast] poitrine { $temperature }
     [thigh] cuisse { $temperature }
+    [wing] aile { $temperature }
     [stuffing] farce { $temperature }
    *[pit] air { $temperature }
 }
 room-log-on-unsaid = Personne ne m’a dit que la volaille cuit. C’est le cas ?
 room-log-both = { $target } dans les deux. Vérifie aussi le plus profond de l’aile ; si c’est bon là aussi, tu peux tout sortir.
 room-log-thigh-behind = La poitrine y est, la cuisse non. Ça reste jusqu’à ce que la cuisse marque { $target } aussi.
+room-log-wing-behind = Poitrine et cuisse y sont peut-être, l’aile non. Ça reste jusqu’à ce que le plus profond de l’aile marque { $target } aussi.
 room-log-breast-behind = La cuisse y est, la poitrine non. Ça reste jusqu’à ce que la poitrine marque { $target } aussi.
 room-log-stuffing-behind = Poitrine et cuisse y sont, la farce non. Ça reste jusqu’à ce que la farce marque { $target } aussi.
 room-log-one-spot = { $target } à un endroit. Vérifie les autres avant de t’y fier : le plus épais de la poitrine, le plus profond de la cuisse et de l’aile.
 room-log-doubt = { $spot ->
     [breast] Poitrine
     [thigh] Cuisse
+    [wing] Aile
     [stuffing] Farce
    *[pit] Air
 } à { $given } ? J’attendrais de { $low } à { $high }, alors je ne l’ai pas noté.{ $celsius ->
@@ -302,6 +305,7 @@ room-log-doubt = { $spot ->
 room-log-fell = { $spot ->
     [breast] Poitrine
     [thigh] Cuisse
+    [wing] Aile
     [stuffing] Farce
    *[pit] Air
 } à { $given } ? C’était { $last } avant, et une viande qui cuit ne refroidit pas comme ça. Il manque un chiffre, ou la sonde a bougé ? Je ne l’ai pas noté ; renvoie ce que ça marque maintenant.
@@ -417,8 +421,16 @@ room-shift-more = { $count ->
 }
 room-pull-sure = { $spot ->
     [thigh] La cuisse
+    [wing] L’aile
+    [stuffing] La farce
    *[breast] La poitrine
 } marquait { $read } à { $at }, et ça sort à { $target }. Elle y est maintenant ?
+room-carve-under = { $spot ->
+    [thigh] La cuisse
+    [wing] L’aile
+    [stuffing] La farce
+   *[breast] La poitrine
+} marquait { $read } à { $at }, et personne n’a rien dit depuis. En dessous de { $target }, ça retourne à cuire avant que quelqu’un en mange : mesure d’abord.
 room-button-reads-now = Oui, elle y est
 room-button-stays-on = Ça reste à cuire
 room-hold = La découpe est à { $carve }. Ce sera gardé à { $hot } ou plus jusque-là, couvert, un thermomètre dedans ? Sinon, il faut que ce soit découpé, mangé et au frigo avant { $by }.

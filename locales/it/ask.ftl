@@ -193,6 +193,7 @@ ask-lethality-never = No. Sotto { $first } non si conosce un tempo che basti. Co
 ask-lethality-instant = Sì: con { $at } nel punto più freddo è subito sicuro.
 ask-lethality-time = { $at } devono durare { $needed } nel punto più freddo.
 ask-lethality-care = Per la carne, con un termometro controllato; non per il ripieno. Le autorità per la sicurezza alimentare dicono alle cucine { $kitchen } dappertutto: nel dubbio, segui quello.
+ask-come-up = Non fidarti. Le { $span } di salita non contano come tenuta, e il calore non annulla tutto quello che è cresciuto tra { $low } e { $hot }. Se è rimasto lì più di due ore circa senza calore costante, buttalo; altrimenti avanti fino a { $kitchen } dappertutto.
 ask-safe = { $target } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala.
 ask-safe-held = { $target } per { $hold } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala.
 ask-safe-stuffing = Ripieno: { $target } al centro, dentro il volatile o a parte.

@@ -78,6 +78,18 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>La camera è sotto { $low } da { $span }</b>, e la carne è a { $spot }. Sotto { $hot } i batteri crescono: alza subito il calore, o sposta tutto in un forno. Il limite è due ore così.
 cook-alarm-zone-over = <b>La camera è sotto { $low } da { $span }</b>, e la carne è a { $spot }. È oltre il limite di due ore. Io non la servirei.
+cook-alarm-falling = { $spot ->
+    [thigh] <b>La sovracoscia si sta raffreddando:</b>
+   *[breast] <b>Il petto si sta raffreddando:</b>
+} { $from }, ora { $to }. { $cooker ->
+    [smoker] Il fuoco è spento? Subito combustibile e aria, oppure passa il volatile in un forno caldo.
+   *[oven] Il forno è acceso, lo sportello chiuso? Se no, in un altro forno caldo.
+} Sotto { $hot } i batteri crescono: due ore così sono il limite. Mandami la prossima lettura tra 10 minuti.
+cook-alarm-falling-over = { $spot ->
+    [thigh] <b>La sovracoscia si raffredda da { $span }:</b>
+   *[breast] <b>Il petto si raffredda da { $span }:</b>
+} { $from }, ora { $to }. È oltre il limite di due ore sotto { $hot }. Io non lo servirei.
+cook-falling = Nessun orario finché si raffredda: prima deve tornare il calore.
 cook-alarm-hold = Fuori dal calore dalle { $off }. Misura: { $hot } o più, e può aspettare. Meno, e va mangiato o messo in frigo entro le { $until }.
 
 # ---- dopo

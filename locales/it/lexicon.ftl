@@ -282,6 +282,7 @@ lexicon-spot-breast = petto, petti
 lexicon-spot-thigh = sovracoscia, sopracoscia, sovracosce, sopra coscia, coscia, cosce, fuso, zampa
 lexicon-spot-pit = camera, camera di cottura, affumicatore, forno, aria, ambiente, griglia, barbecue, bbq, pit, termostato
 lexicon-spot-stuffing = ripieno, farcia, farcitura
+lexicon-spot-wing = ala, ali, aletta, alette
 
 ## Compiti
 lexicon-step-buy = spesa, fai la spesa, fare la spesa, comprare, compra, comprarlo, comprarla, acquisto
@@ -364,7 +365,8 @@ lexicon-ask-stand = riposo, riposare, riposa, lasciare riposare, lasciarlo ripos
 
 ## Quando qualcosa va storto, e abitudini
 lexicon-ask-help = che faccio, cosa faccio, che cosa faccio, cosa devo fare, che devo fare, che facciamo, cosa facciamo, cosa fare, e adesso, e ora, come faccio, cosa posso fare, che si fa, aiuto
-lexicon-ask-oven-down = forno rotto, il forno è rotto, forno è rotto, si è rotto il forno, rotto il forno, il forno si è rotto, forno si è rotto, forno non funziona, il forno non funziona, forno non va, il forno non va, forno non scalda, il forno non scalda, forno si è spento, il forno si è spento, si è spento il forno, spento il forno, forno morto, forno si è fermato, è andata via la luce, andata via la luce, è saltata la luce, saltata la luce, manca la luce, senza corrente, manca la corrente, è andata via la corrente, andata via la corrente, è saltata la corrente, saltata la corrente, blackout, finito il gas, è finito il gas
+lexicon-ask-oven-down = forno rotto, il forno è rotto, forno è rotto, si è rotto il forno, rotto il forno, il forno si è rotto, forno si è rotto, forno non funziona, il forno non funziona, forno non va, il forno non va, forno non scalda, il forno non scalda, forno si è spento, il forno si è spento, si è spento il forno, spento il forno, forno morto, forno si è fermato, è andata via la luce, andata via la luce, è saltata la luce, saltata la luce, manca la luce, senza corrente, manca la corrente, è andata via la corrente, andata via la corrente, è saltata la corrente, saltata la corrente, blackout, finito il gas, è finito il gas, fuoco spento, il fuoco è spento, si è spento il fuoco, il fuoco si è spento, affumicatore spento, si è spento l'affumicatore, barbecue spento, finito il gas, finita la carbonella, finito il carbone
+lexicon-ask-come-up = ci ha messo, ha messo, per arrivare, arrivare a, arrivato a, per raggiungere, raggiungere, raggiunto, per salire
 lexicon-ask-too-fast = troppo in fretta, troppo veloce, troppo velocemente, troppo rapido, troppo presto, in anticipo, prima del tempo
 lexicon-ask-too-slow = troppo piano, troppo lento, troppo lentamente, ci mette troppo, ci sta mettendo troppo, ci vuole troppo, non cuoce, non si cuoce, non è mai pronto, troppo lenta, è indietro, in ritardo
 lexicon-ask-garage = garage, in garage, nel garage, in cantina, cantina, sul balcone, balcone, in veranda, veranda, in terrazzo, terrazzo, in cortile, all'aperto, in macchina, in giardino

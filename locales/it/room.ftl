@@ -274,18 +274,21 @@ room-log-noted = Segnato: { $parts }.
 room-log-spot = { $spot ->
     [breast] petto { $temperature }
     [thigh] sovracoscia { $temperature }
+    [wing] ala { $temperature }
     [stuffing] ripieno { $temperature }
    *[pit] camera { $temperature }
 }
 room-log-on-unsaid = Nessuno mi ha detto che la cottura è cominciata. È così?
 room-log-both = { $target } in tutti e due. Controlla anche il punto più interno dell’ala; se c’è anche lì, si toglie.
 room-log-thigh-behind = Il petto c’è, la sovracoscia no. Resta a cuocere finché anche la sovracoscia segna { $target }.
+room-log-wing-behind = Petto e sovracoscia forse ci sono, l’ala no. Resta a cuocere finché anche il punto più interno dell’ala segna { $target }.
 room-log-breast-behind = La sovracoscia c’è, il petto no. Resta a cuocere finché anche il petto segna { $target }.
 room-log-stuffing-behind = Petto e sovracoscia ci sono, il ripieno no. Resta dentro finché anche il ripieno segna { $target }.
 room-log-one-spot = { $target } in un punto. Controlla gli altri prima di fidarti: petto più spesso, sovracoscia più interna e ala.
 room-log-doubt = { $spot ->
     [breast] Petto
     [thigh] Sovracoscia
+    [wing] Ala
     [stuffing] Ripieno
    *[pit] Camera
 } a { $given }? Mi aspetterei da { $low } a { $high }, quindi non l’ho segnato.{ $celsius ->
@@ -295,6 +298,7 @@ room-log-doubt = { $spot ->
 room-log-fell = { $spot ->
     [breast] Petto
     [thigh] Sovracoscia
+    [wing] Ala
     [stuffing] Ripieno
    *[pit] Camera
 } a { $given }? Prima era { $last }, e sul calore la carne non si raffredda così. Manca una cifra, o la sonda si è spostata? Non l’ho segnato; rimandalo con quello che segna adesso.
@@ -410,8 +414,16 @@ room-shift-more = { $count ->
 }
 room-pull-sure = { $spot ->
     [thigh] La sovracoscia
+    [wing] L’ala
+    [stuffing] Il ripieno
    *[breast] Il petto
 } segnava { $read } alle { $at }, e si toglie a { $target }. Adesso segna così?
+room-carve-under = { $spot ->
+    [thigh] La sovracoscia
+    [wing] L’ala
+    [stuffing] Il ripieno
+   *[breast] Il petto
+} segnava { $read } alle { $at }, e nessuno ha detto altro. Sotto { $target } torna a cuocere prima che qualcuno mangi: prima misura.
 room-button-reads-now = Sì, segna così
 room-button-stays-on = Resta a cuocere
 room-hold = Si taglia alle { $carve }. Fino ad allora resta a { $hot } o più, coperto, con un termometro dentro? Se no, va tagliato, mangiato e messo in frigo entro le { $by }.

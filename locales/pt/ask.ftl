@@ -190,6 +190,7 @@ ask-lethality-never = Não. Abaixo de { $first } não se conhece tempo que baste
 ask-lethality-instant = Sim: a { $at } no ponto mais frio é seguro na hora.
 ask-lethality-time = { $at } tem que durar { $needed } no ponto mais frio.
 ask-lethality-care = Vale para carne, com termômetro conferido; não para recheio. As autoridades sanitárias dizem às cozinhas { $kitchen } em toda parte: na dúvida, siga isso.
+ask-come-up = Não conte com isso. As { $span } subindo não valem como tempo mantido, e o calor não desfaz tudo o que cresceu entre { $low } e { $hot }. Se ficou ali mais de umas duas horas sem calor constante, jogue fora; senão, siga até { $kitchen } em toda parte.
 ask-safe = { $target } na parte mais grossa do peito, no fundo da sobrecoxa e na asa.
 ask-safe-held = { $target } por { $hold } na parte mais grossa do peito, no fundo da sobrecoxa e na asa.
 ask-safe-stuffing = Recheio: { $target } no meio, dentro da ave ou ao lado.

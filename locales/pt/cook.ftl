@@ -76,6 +76,18 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>O ar está abaixo de { $low } há { $span }</b>, e a ave a { $spot }. Abaixo de { $hot } as bactérias crescem: suba o calor já, ou passe para um forno. Duas horas assim é o limite.
 cook-alarm-zone-over = <b>O ar está abaixo de { $low } há { $span }</b>, e a ave a { $spot }. Passou do limite de duas horas. Eu não serviria.
+cook-alarm-falling = { $spot ->
+    [thigh] <b>A sobrecoxa está esfriando:</b>
+   *[breast] <b>O peito está esfriando:</b>
+} { $from }, agora { $to }. { $cooker ->
+    [smoker] O fogo apagou? Combustível e ar agora, ou passe a ave para um forno quente.
+   *[oven] O forno está ligado, a porta fechada? Se não, para outro forno quente.
+} Abaixo de { $hot } as bactérias crescem: duas horas assim é o limite. Mande a próxima leitura em 10 minutos.
+cook-alarm-falling-over = { $spot ->
+    [thigh] <b>A sobrecoxa está esfriando há { $span }:</b>
+   *[breast] <b>O peito está esfriando há { $span }:</b>
+} { $from }, agora { $to }. Passou do limite de duas horas abaixo de { $hot }. Eu não serviria.
+cook-falling = Sem hora enquanto esfria: primeiro o calor tem que voltar.
 cook-alarm-hold = Fora do calor desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
 
 cook-after = Às { $when } eu disse cerca de { $about } (de { $from } a { $to }); saiu às { $off }.

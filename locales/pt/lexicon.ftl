@@ -192,6 +192,7 @@ lexicon-spot-breast = peito
 lexicon-spot-thigh = coxa, sobrecoxa, sobre coxa, perna
 lexicon-spot-pit = defumador, forno, ar, churrasqueira, câmara, ambiente, grelha
 lexicon-spot-stuffing = recheio
+lexicon-spot-wing = asa, asas
 
 ## Passos
 lexicon-step-buy = comprar, compra, compras, comprar a ave, comprar o peru
@@ -274,7 +275,8 @@ lexicon-ask-stand = descansar, descanso, descansa, repousar
 
 ## Quando algo dá errado, e hábitos
 lexicon-ask-help = o que faço, o que eu faço, o que fazemos, o que fazer, e agora, o que posso fazer, socorro, que faço
-lexicon-ask-oven-down = forno quebrou, o forno quebrou, quebrou o forno, forno quebrado, forno pifou, o forno pifou, pifou o forno, forno não funciona, o forno não funciona, forno não esquenta, o forno não esquenta, forno apagou, o forno apagou, forno parou, o forno parou, acabou a luz, faltou luz, sem luz, acabou a energia, faltou energia, sem energia, acabou o gás
+lexicon-ask-oven-down = forno quebrou, o forno quebrou, quebrou o forno, forno quebrado, forno pifou, o forno pifou, pifou o forno, forno não funciona, o forno não funciona, forno não esquenta, o forno não esquenta, forno apagou, o forno apagou, forno parou, o forno parou, acabou a luz, faltou luz, sem luz, acabou a energia, faltou energia, sem energia, acabou o gás, o fogo apagou, fogo apagou, apagou o fogo, fogo apagado, defumador apagou, churrasqueira apagou, acabou o gás, acabou o carvão, a brasa apagou
+lexicon-ask-come-up = demorou, levou, para chegar, até chegar, chegar a, chegou a, atingiu, atingir
 lexicon-ask-too-fast = rápido demais, muito rápido, depressa demais, cedo demais, antes da hora
 lexicon-ask-too-slow = devagar demais, muito devagar, lento demais, muito lento, demora demais, demorando demais, demorando muito, não assa, não fica pronto, não anda
 lexicon-ask-garage = garagem, na garagem, despensa, varanda, na varanda, sacada, na sacada, quintal, no quintal, no carro

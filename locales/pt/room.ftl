@@ -238,18 +238,21 @@ room-log-noted = Anotado: { $parts }.
 room-log-spot = { $spot ->
     [breast] peito { $temperature }
     [thigh] sobrecoxa { $temperature }
+    [wing] asa { $temperature }
     [stuffing] recheio { $temperature }
    *[pit] ar { $temperature }
 }
 room-log-on-unsaid = Ninguém me disse que a ave já está no calor. Está?
 room-log-both = { $target } nos dois. Veja também bem dentro da asa; se lá também estiver, pode tirar.
 room-log-thigh-behind = O peito chegou, a sobrecoxa não. Fica lá até a sobrecoxa marcar { $target } também.
+room-log-wing-behind = Peito e sobrecoxa podem ter chegado, a asa não. Fica lá até o ponto mais fundo da asa marcar { $target } também.
 room-log-breast-behind = A sobrecoxa chegou, o peito não. Fica lá até o peito marcar { $target } também.
 room-log-stuffing-behind = Peito e sobrecoxa chegaram, o recheio não. Fica lá até o recheio marcar { $target } também.
 room-log-one-spot = { $target } num ponto. Confira os outros antes de confiar: a parte mais grossa do peito, o fundo da sobrecoxa e da asa.
 room-log-doubt = { $spot ->
     [breast] Peito
     [thigh] Sobrecoxa
+    [wing] Asa
     [stuffing] Recheio
    *[pit] Ar
 } a { $given }? Eu esperava de { $low } a { $high }, então não anotei.{ $celsius ->
@@ -259,6 +262,7 @@ room-log-doubt = { $spot ->
 room-log-fell = { $spot ->
     [breast] Peito
     [thigh] Sobrecoxa
+    [wing] Asa
     [stuffing] Recheio
    *[pit] Ar
 } a { $given }? Antes marcava { $last }, e carne no calor não esfria assim. Faltou um dígito, ou a sonda saiu do lugar? Não anotei; mande de novo o que marca agora.
@@ -352,8 +356,16 @@ room-export-everything = Tudo o que guardo deste grupo.
 room-shift-more = … e mais { $count } mudam junto.
 room-pull-sure = { $spot ->
     [thigh] A sobrecoxa
+    [wing] A asa
+    [stuffing] O recheio
    *[breast] O peito
 } marcou { $read } às { $at }, e sai a { $target }. Agora marca isso?
+room-carve-under = { $spot ->
+    [thigh] A sobrecoxa
+    [wing] A asa
+    [stuffing] O recheio
+   *[breast] O peito
+} marcou { $read } às { $at }, e ninguém disse mais nada. Abaixo de { $target } volta para o calor antes de alguém comer: meça primeiro.
 room-button-reads-now = Sim, marca
 room-button-stays-on = Fica lá
 room-hold = O corte é às { $carve }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar cortado, comido e na geladeira até { $by }.

@@ -158,7 +158,7 @@ fn fill(data: &Path, rooms: usize, opening: DateTime<Utc>, window: TimeDelta) ->
     let mut all = BTreeMap::new();
     for batch in (1..=rooms).collect::<Vec<_>>().chunks(500) {
         let heard = batch.iter().map(|nth| {
-            let at = nth % half + if nth % SAFETY == 0 { half } else { 0 };
+            let at = if nth % SAFETY == 0 { half + nth / SAFETY % half } else { nth % half };
             let room = RoomId(*nth as i64);
             all.insert(room, due[at]);
             let mut heard = said(room, "hello");

@@ -105,6 +105,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::BirdFor { kind, diners } => bird::bird_for(*kind, diners),
         Question::PeopleFor { bird } => bird::people_for(bird),
         Question::Fuel { fuel, span } => bird::fuel(*fuel, *span),
+        Question::ComeUp { span, temperature } => safety::come_up(*span, *temperature),
         Question::Lethality { temperature, bare, held, kind } => safety::lethality(*temperature, *bare, *held, *kind),
         Question::SafeTemperature { stuffing, colour } => safety::safe_temperature(*stuffing, *colour, asker),
         Question::OvenTemperature { setting } => safety::oven(*setting),

@@ -104,6 +104,13 @@ pub enum Question {
         /// How long.
         span: Option<TimeDelta>,
     },
+    /// Whether a bird is safe that took so long to get so warm.
+    ComeUp {
+        /// How long it took.
+        span: TimeDelta,
+        /// What it reads now.
+        temperature: Temperature,
+    },
     /// Whether a temperature held for a time is safe.
     Lethality {
         /// The temperature, where its scale is known.
@@ -223,6 +230,7 @@ impl Question {
             Self::RoastTime { .. } => "roast-time",
             Self::BirdFor { .. } | Self::PeopleFor { .. } => "portions",
             Self::Fuel { .. } => "fuel",
+            Self::ComeUp { .. } => "come-up",
             Self::Lethality { .. } => "lethality",
             Self::SafeTemperature { .. } => "safe-temp",
             Self::OvenTemperature { .. } => "oven-temp",

@@ -42,6 +42,8 @@ impl NotUnderstood {
 
 /// Hottest bare number that could be °C inside meat: above, only °F makes sense.
 const BARE_FAHRENHEIT_FROM: f64 = 110.0;
+/// So long at one temperature is cooking, not holding.
+const SLOW: TimeDelta = TimeDelta::hours(2);
 /// Longest question read; what comes after is left unread.
 const LONGEST: usize = 2000;
 
@@ -131,7 +133,7 @@ impl Asked<'_> {
             Advice::Baste
         } else if self.has("ask-where") && self.has("ask-thermometer") {
             Advice::Thermometer
-        } else if self.has("ask-temperature") && self.has("place-fridge") && !self.has("ask-out") {
+        } else if self.has("place-fridge") && !self.has("ask-out") && self.asks_of_fridge() {
             Advice::Fridge
         } else if self.has("ask-stuff") && self.has("ahead") && self.has("ask-safe") {
             Advice::StuffAhead
@@ -141,6 +143,12 @@ impl Asked<'_> {
             return self.side();
         };
         Some(Question::Advice(told))
+    }
+
+    /// How cold a fridge is to be, or whether it is cold enough.
+    fn asks_of_fridge(&self) -> bool {
+        let told = self.temperature().is_some() && self.span().is_none() && !self.birdish();
+        self.has("ask-temperature") || told
     }
 
     /// `kosher turkey`, `pavo kosher`, with salt or brine in question.
@@ -399,6 +407,24 @@ impl Asked<'_> {
         if dated && !asked && temperature.is_err() {
             return None;
         }
+        // "It took 8 hours to get to 140": on the way up is not held.
+        if let (Some(span), true, Ok(temperature)) = (held, self.has("ask-come-up"), self.in_meat(temperature)) {
+            return Some(Question::ComeUp { span, temperature });
+        }
+        // Nobody holds a bird at one temperature for hours: that is an oven, and too cool a one.
+        let slow = held.is_some_and(|held| held >= SLOW) && !self.has("place-cold");
+        let warm = |t: &Temperature| in_fahrenheit(*t) >= 140.0;
+        if let Some(setting) = self.in_meat(temperature).ok().filter(|t| slow && warm(t)) {
+            return Some(Question::OvenTemperature { setting: Some(setting) });
+        }
+        // "Can I raise it to 190?", where ovens have °C.
+        if let Err(bare) = temperature
+            && self.asker.ground.metric
+            && asked
+            && (100.0..=290.0).contains(&bare)
+        {
+            return Some(Question::OvenTemperature { setting: Some(celsius(bare)) });
+        }
         // Hotter than boiling water it can only be the air, whatever is said of cooking.
         let air = match temperature {
             Ok(temperature) => Some(temperature).filter(|t| in_fahrenheit(*t) > 212.0),
@@ -414,14 +440,21 @@ impl Asked<'_> {
         if oven {
             return None;
         }
-        let (temperature, bare) = match temperature {
+        let (temperature, bare) = match self.in_meat(temperature) {
             Ok(temperature) => (Some(temperature), None),
-            Err(bare) if bare >= BARE_FAHRENHEIT_FROM => (Some(fahrenheit(bare)), None),
-            // Where everyone has a thermometer in °C, 68 is 68 °C; nobody asks whether a bird of 68 °F is done.
-            Err(bare) if self.asker.ground.metric && self.degrees_said() => (Some(celsius(bare)), None),
             Err(bare) => (None, Some(bare)),
         };
         Some(Question::Lethality { temperature, bare, held, kind: self.kind() })
+    }
+
+    /// The temperature of meat, where the scale is told or plain.
+    fn in_meat(&self, told: Result<Temperature, f64>) -> Result<Temperature, f64> {
+        match told {
+            Err(bare) if bare >= BARE_FAHRENHEIT_FROM => Ok(fahrenheit(bare)),
+            // Where everyone has a thermometer in °C, 68 is 68 °C; nobody asks whether a bird of 68 °F is done.
+            Err(bare) if self.asker.ground.metric && self.degrees_said() => Ok(celsius(bare)),
+            told => told,
+        }
     }
 
     /// The first temperature: with a scale, or the bare number. A scale alone at the end belongs to the bare number.

@@ -81,6 +81,22 @@ pub(super) fn lethality(
     })
 }
 
+/// A bird that was warm for hours before it was hot: heat does not undo all that grew. Never called safe.
+pub(super) fn come_up(span: TimeDelta, temperature: Temperature) -> Result<Answer, NotUnderstood> {
+    let text = Text::new("ask-come-up")
+        .with("span", Arg::Span(span))
+        .with("low", degrees(40.0))
+        .with("hot", degrees(140.0))
+        .with("kitchen", degrees(165.0));
+    Ok(Answer::new("come-up")
+        .say(text)
+        .span_value("span", span, "min")
+        .value("temperature", in_fahrenheit(temperature), "°F")
+        .value("enough", 0.0, "")
+        .from(rules::US_TWO_HOUR_RULE.source)
+        .from(source::SAFE_MINIMUM))
+}
+
 pub(super) fn safe_temperature(stuffing: bool, colour: bool, asker: &Asker) -> Result<Answer, NotUnderstood> {
     let end = rules::end_point(Form::Whole, asker.jurisdiction);
     let temperature = if stuffing { fahrenheit(165.0) } else { end.temperature };

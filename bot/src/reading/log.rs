@@ -23,11 +23,13 @@ pub enum Place {
     Pit,
     /// Middle of the stuffing.
     Stuffing,
+    /// Innermost part of a wing.
+    Wing,
 }
 
 impl Place {
     /// All of them, in the order of a reading without words.
-    pub const ALL: &'static [Self] = &[Self::Breast, Self::Thigh, Self::Pit, Self::Stuffing];
+    pub const ALL: &'static [Self] = &[Self::Breast, Self::Thigh, Self::Pit, Self::Stuffing, Self::Wing];
 
     /// The stable name.
     pub fn name(self) -> &'static str {
@@ -36,6 +38,7 @@ impl Place {
             Self::Thigh => "thigh",
             Self::Pit => "pit",
             Self::Stuffing => "stuffing",
+            Self::Wing => "wing",
         }
     }
 
@@ -87,7 +90,7 @@ pub struct Log {
 /// Reads thermometer readings. `Ok(None)`: the text holds none.
 ///
 /// # Errors
-/// [`Problem`] for readings no thermometer gives, two of one place, or a time still to come.
+/// [`Problem`] for readings no thermometer gives, more numbers than places, or a time still to come.
 pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
     let sentence = Sentence::read(text, ground.lexicon);
     let mut taken = vec![false; sentence.len()];
@@ -105,7 +108,7 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
     if readings.is_empty() {
         return Ok(None);
     }
-    for (n, reading) in readings.iter().enumerate() {
+    for reading in &readings {
         let in_celsius = match reading.scale {
             Some(Scale::Fahrenheit) => (reading.value - 32.0) / 1.8,
             _ => reading.value,
@@ -114,9 +117,6 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         let high = if reading.scale.is_none() { READING_C.1 * 1.8 + 32.0 } else { READING_C.1 };
         if !(READING_C.0..=high).contains(&in_celsius) {
             return Err(Problem::Reading { value: reading.value, scale: reading.scale });
-        }
-        if readings.iter().take(n).any(|earlier| earlier.place == reading.place) {
-            return Err(Problem::TooManyReadings);
         }
     }
     if let Some(at) = at.filter(|at| *at > ground.now + TimeDelta::minutes(10)) {

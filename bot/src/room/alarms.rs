@@ -68,6 +68,19 @@ fn active(sight: &Foresight) -> Vec<Alarm> {
             .with("hot", Arg::Temperature(fahrenheit(140.0)));
         alarms.push(Alarm { name: id.trim_start_matches("cook-alarm-").into(), text, urgency: Urgency::Safety });
     }
+    if let Some(falling) = sight.falling() {
+        let over = in_danger_zone(falling.to, Jurisdiction::Us)
+            && matches!(left_out(None, falling.span), Verdict::Discard { .. });
+        let text = Text::new(if over { "cook-alarm-falling-over" } else { "cook-alarm-falling" })
+            .with("cooker", cooker())
+            .with("spot", Arg::Choice(falling.spot))
+            .with("from", Arg::Temperature(falling.from))
+            .with("to", Arg::Temperature(falling.to))
+            .with("span", Arg::Span(falling.span))
+            .with("hot", Arg::Temperature(fahrenheit(140.0)));
+        let name = if over { "falling-over" } else { "falling" };
+        alarms.push(Alarm { name: name.into(), text, urgency: Urgency::Safety });
+    }
     for doubt in &sight.outlook.doubts {
         match doubt {
             Doubt::FireDying(pit) => alarms.push(Alarm {

@@ -208,6 +208,7 @@ fn plan(sitting: &Sitting<'_>, plan: &LivePlan) -> Value {
             "breast_c": reading.breast_c,
             "thigh_c": reading.thigh_c,
             "stuffing_c": reading.stuffing_c,
+            "wing_c": reading.wing_c,
             "by": name(reading.by),
         })
     });

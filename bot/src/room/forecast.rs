@@ -38,6 +38,19 @@ pub struct Foresight {
     now: Moment,
 }
 
+/// A spot that cools over the heat.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Falling {
+    /// `breast` or `thigh`.
+    pub spot: &'static str,
+    /// Where the fall began.
+    pub from: Temperature,
+    /// Where it is.
+    pub to: Temperature,
+    /// How long it took.
+    pub span: TimeDelta,
+}
+
 /// How the forecast stands to dinner.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Standing {
@@ -147,8 +160,38 @@ impl Foresight {
         in_fahrenheit(read.unwrap_or(self.cook.heat.setting))
     }
 
+    /// A spot that cools over the heat, in three readings or with a pit that is out: which, from what, to what, and for how long.
+    /// The colder one, if both do.
+    pub fn falling(&self) -> Option<Falling> {
+        // Instant thermometers scatter by a few degrees. Common practice, no source.
+        const FALL_F: f64 = 5.0;
+        const PIT_OUT_F: f64 = 200.0;
+        type Of = fn(&Reading) -> Option<Temperature>;
+        let spots: [(&'static str, Of); 2] = [("breast", |reading| reading.breast), ("thigh", |reading| reading.thigh)];
+        let pit_out = self
+            .readings
+            .iter()
+            .rev()
+            .find_map(|reading| reading.pit)
+            .is_some_and(|pit| in_fahrenheit(pit) < PIT_OUT_F);
+        let falling = spots.into_iter().filter_map(|(spot, of)| {
+            let read: Vec<_> = self.readings.iter().filter_map(|reading| Some((reading.at, of(reading)?))).collect();
+            let (last_at, last) = *read.last().filter(|(_, last)| *last < super::target())?;
+            // Back to where it began to fall.
+            let run = read.windows(2).rev().take_while(|pair| pair[1].1 < pair[0].1).count();
+            let (first_at, first) = *read.get(read.len().checked_sub(run + 1)?)?;
+            let enough = in_fahrenheit(first) - in_fahrenheit(last) >= FALL_F;
+            let sure = run >= 2 || run == 1 && pit_out;
+            (enough && sure).then_some(Falling { spot, from: first, to: last, span: last_at - first_at })
+        });
+        falling.min_by(|one, other| in_fahrenheit(one.to).total_cmp(&in_fahrenheit(other.to)))
+    }
+
     /// The forecast in one line.
     pub fn line(&self) -> Text {
+        if self.falling().is_some() {
+            return Text::new("cook-falling");
+        }
         if self.is_done() {
             return Text::new("cook-done").with("target", Arg::Temperature(super::target()));
         }

@@ -80,6 +80,18 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
     if done && it.step == Step::Pull {
         tell_hold(sitting);
     }
+    // Carved without a word that it came off: what was read last is not enough.
+    if done
+        && it.step == Step::Carve
+        && let Some((spot, read, at)) = readings::below(sitting)
+    {
+        let text = Text::new("room-carve-under")
+            .with("spot", Arg::Choice(spot))
+            .with("read", Arg::Temperature(read))
+            .with("at", Arg::Clock(at))
+            .with("target", Arg::Temperature(super::target()));
+        sitting.answer(text).urgency(Urgency::Safety);
+    }
     if done && it.step == Step::Chill && now > job.latest + CHILL_GRACE {
         let late = Text::new("room-chill-late").with("by", Arg::DayClock(job.latest));
         sitting.answer(late).urgency(Urgency::Safety);

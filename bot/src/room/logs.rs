@@ -54,6 +54,7 @@ pub(super) fn sent(sitting: &mut Sitting<'_>, name: &str, content: &Document) {
             breast_c: reading.breast.map(in_celsius),
             thigh_c: reading.thigh.map(in_celsius),
             stuffing_c: None,
+            wing_c: None,
             by: Some(who),
             told_at: None,
             sure: false,

@@ -31,6 +31,7 @@ pub(super) struct Spots {
     breast: Option<Temperature>,
     thigh: Option<Temperature>,
     stuffing: Option<Temperature>,
+    wing: Option<Temperature>,
 }
 
 impl Spots {
@@ -42,11 +43,18 @@ impl Spots {
             breast: last(|reading| reading.breast_c),
             thigh: last(|reading| reading.thigh_c),
             stuffing: last(|reading| reading.stuffing_c),
+            wing: last(|reading| reading.wing_c),
         }
     }
 
-    fn named(&self) -> [(&'static str, Option<Temperature>); 4] {
-        [("breast", self.breast), ("thigh", self.thigh), ("stuffing", self.stuffing), ("pit", self.pit)]
+    fn named(&self) -> [(&'static str, Option<Temperature>); 5] {
+        [
+            ("breast", self.breast),
+            ("thigh", self.thigh),
+            ("wing", self.wing),
+            ("stuffing", self.stuffing),
+            ("pit", self.pit),
+        ]
     }
 }
 
@@ -119,6 +127,7 @@ fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
         breast_c: spots.breast.map(in_celsius),
         thigh_c: spots.thigh.map(in_celsius),
         stuffing_c: spots.stuffing.map(in_celsius),
+        wing_c: spots.wing.map(in_celsius),
         by: Some(who),
         told_at: Some(now),
         sure: false,
@@ -152,7 +161,7 @@ fn ask_about(sitting: &Sitting<'_>, reading: &StoredReading, spots: &Spots) -> A
             let earlier = |other: &heat::Reading| other.at < at || other.at == at && reading.replaces.is_none();
             let before: Vec<_> = plan.readings_since(on).into_iter().filter(earlier).collect();
             let suspects = heat::suspects(&cook, &before, &reading.since(on));
-            let stuffing = Spots { stuffing: spots.stuffing, ..Spots::default() };
+            let stuffing = Spots { stuffing: spots.stuffing, wing: spots.wing, ..Spots::default() };
             match doubt(sitting, &stuffing) {
                 Some(text) => Asked::Refused(text),
                 None if suspects.is_empty() => Asked::Believed,
@@ -169,6 +178,7 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, reading: StoredReading, suspect
     let mut meant = given.clone();
     let mut is_meant = false;
     (given.stuffing_c, meant.stuffing_c) = (None, None);
+    (given.wing_c, meant.wing_c) = (None, None);
     for place in [heat::Place::Pit, heat::Place::Breast, heat::Place::Thigh] {
         match suspects.iter().find(|suspect| suspect.place == place) {
             Some(suspect) => {
@@ -182,7 +192,7 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, reading: StoredReading, suspect
             }
         }
     }
-    let rest = [kept.pit_c, kept.breast_c, kept.thigh_c, kept.stuffing_c].iter().any(Option::is_some);
+    let rest = [kept.pit_c, kept.breast_c, kept.thigh_c, kept.stuffing_c, kept.wing_c].iter().any(Option::is_some);
     if rest {
         // The rest takes the place of what is corrected; what was doubted joins it.
         (given.replaces, meant.replaces) = (None, None);
@@ -282,12 +292,18 @@ fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
     let mut spots = Spots::default();
     for reading in &log.readings {
         let temperature = reading.temperature(written.unwrap_or(usual));
-        match reading.place {
-            Some(Place::Pit) => spots.pit = Some(temperature),
-            Some(Place::Thigh) => spots.thigh = Some(temperature),
-            Some(Place::Stuffing) => spots.stuffing = Some(temperature),
-            Some(Place::Breast) | None => spots.breast = Some(temperature),
-        }
+        let spot = match reading.place {
+            Some(Place::Pit) => {
+                spots.pit = Some(temperature);
+                continue;
+            }
+            Some(Place::Thigh) => &mut spots.thigh,
+            Some(Place::Stuffing) => &mut spots.stuffing,
+            Some(Place::Wing) => &mut spots.wing,
+            Some(Place::Breast) | None => &mut spots.breast,
+        };
+        // Two sides of one spot, or two thermometers: the colder one counts.
+        *spot = Some(spot.map_or(temperature, |other| other.min(temperature)));
     }
     spots
 }
@@ -354,10 +370,10 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
             if !sight.is_done() {
                 lines.push(sight.line());
             }
-            let news = news(sitting, sight);
+            let news = if sight.falling().is_some() { News::default() } else { news(sitting, sight) };
             lines.extend(news.lines);
             rows.extend(news.rows);
-            if sight.is_done() {
+            if sight.is_done() && below(sitting).is_none() {
                 rows.extend(pull_now(sitting));
             }
         }
@@ -536,6 +552,7 @@ fn spots_of(reading: &StoredReading) -> Spots {
         breast: reading.breast_c.map(celsius),
         thigh: reading.thigh_c.map(celsius),
         stuffing: reading.stuffing_c.map(celsius),
+        wing: reading.wing_c.map(celsius),
     }
 }
 
@@ -565,10 +582,15 @@ fn parts(spots: &Spots) -> Arg {
 fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     let target = super::target();
     let there = |spot: Option<Temperature>| spot.map(|spot| in_fahrenheit(spot) >= in_fahrenheit(target));
-    let over = sitting.room.plan.as_ref()?.job(Step::Pull, 0).is_some_and(|job| job.state != JobState::Waiting);
+    let plan = sitting.room.plan.as_ref()?;
+    let over = plan.job(Step::Pull, 0).is_some_and(|job| job.state != JobState::Waiting);
+    // What was read there before still stands.
+    let last = Spots::last_of(&plan.readings);
     let id = match (there(spots.breast), there(spots.thigh)) {
         _ if over => return None,
-        (Some(true), Some(true)) if there(spots.stuffing) == Some(false) => "room-log-stuffing-behind",
+        (Some(true), Some(true)) if there(last.stuffing) == Some(false) => "room-log-stuffing-behind",
+        (Some(true), Some(true)) if there(last.wing) == Some(false) => "room-log-wing-behind",
+        (None, None) if there(spots.wing) == Some(false) => "room-log-wing-behind",
         (Some(true), Some(true)) => "room-log-both",
         (Some(true), Some(false)) => "room-log-thigh-behind",
         (Some(false), Some(true)) => "room-log-breast-behind",
@@ -627,7 +649,12 @@ pub(super) fn below(sitting: &Sitting<'_>) -> Option<(&'static str, Temperature,
         let (at, value) = plan.counted().into_iter().rev().find_map(|reading| Some((reading.at, of(reading)?)))?;
         (sitting.now - at <= LATELY).then(|| (celsius(value), at))
     };
-    let spots = [("breast", last(|reading| reading.breast_c)), ("thigh", last(|reading| reading.thigh_c))];
+    let spots = [
+        ("breast", last(|reading| reading.breast_c)),
+        ("thigh", last(|reading| reading.thigh_c)),
+        ("wing", last(|reading| reading.wing_c)),
+        ("stuffing", last(|reading| reading.stuffing_c)),
+    ];
     spots.into_iter().find_map(|(spot, read)| {
         let (read, at) = read?;
         (in_fahrenheit(read) < in_fahrenheit(super::target()) - 0.5).then_some((spot, read, at))

@@ -612,6 +612,9 @@ pub struct StoredReading {
     /// Stuffing, °C.
     #[serde(default)]
     pub stuffing_c: Option<f64>,
+    /// Innermost part of a wing, °C.
+    #[serde(default)]
+    pub wing_c: Option<f64>,
     /// By whom.
     pub by: Option<PersonId>,
     /// When it was told.

@@ -13,6 +13,7 @@ use crate::reading::command::{Address, read_command};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Report, fold};
 use crate::words::{Arg, Text};
+use carvetime_core::bird::Kind;
 use carvetime_core::plan::{Moment, Step};
 use carvetime_core::roast::Cooker;
 use chrono::{DateTime, TimeDelta, Utc};
@@ -434,8 +435,14 @@ fn named_by(sitting: &Sitting<'_>, text: &str) -> [Vec<u32>; 3] {
     let words: Vec<String> = text.split_whitespace().map(word).collect();
     let sentence = Sentence::read(&words.join(" "), sitting.lexicon());
     let by_host = |plan: &LivePlan| words.iter().any(|word| is_name_of(sitting, plan.host, word));
+    // "Turkey breast 148": the breast of the turkey, unless one of the birds is a breast.
+    let breast_alone = sitting.room.plans().iter().any(|plan| super::order::kind(&plan.wish) == Kind::TurkeyBreast);
     let by_bird = |plan: &LivePlan| {
-        (0..sentence.len()).any(|at| sentence.of(at, "bird-") == Some(super::order::kind(&plan.wish).name()))
+        let kind = super::order::kind(&plan.wish);
+        let whole = kind == Kind::Turkey && !breast_alone;
+        (0..sentence.len())
+            .filter_map(|at| sentence.of(at, "bird-"))
+            .any(|named| named == kind.name() || whole && named == Kind::TurkeyBreast.name())
     };
     let by_cooker = |plan: &LivePlan| (0..sentence.len()).any(|at| cooks_in(&sentence, at, plan));
     [&by_host as &dyn Fn(&LivePlan) -> bool, &by_bird, &by_cooker].map(|by| {
