@@ -15,7 +15,7 @@ async fn main() {
         if let Some(book) = book {
             book.insert([message.chat.id.0.to_be_bytes().as_slice(), &message.id.0.to_be_bytes()].concat(), text)
                 .expect("the disk takes it");
-            book.flush_async().await.expect("the disk takes it");
+            book.flush().expect("the disk takes it");
         }
         bot.send_message(message.chat.id, text).await?;
         Ok::<(), teloxide::RequestError>(())
