@@ -352,7 +352,10 @@ impl Asked<'_> {
         }
         let overnight = self.has("ask-overnight").then(|| TimeDelta::hours(8));
         let out = out || overnight.is_some() && safe;
-        let span = self.span().or(overnight);
+        // "Sortie à 10h40" says when, not for how long.
+        let hour = |at: usize| at.checked_sub(1).is_some_and(|before| self.s.is(before, "number-to"));
+        let only_hours = self.amounts(Measure::Span).all(|(at, _)| hour(at));
+        let span = self.span().filter(|_| !only_hours).or(overnight);
         if out && how_long && span.is_none() {
             return Some(Question::LeftOut { span: Some(TimeDelta::zero()), air: None });
         }

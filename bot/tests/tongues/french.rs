@@ -330,6 +330,8 @@ fn french_questions_are_answered() {
             ("une dinde de 6 kg suffit pour 12 ?", "portions"),
             ("70 °C pendant 2 minutes, c'est sûr ?", "lethality needed=40.9s"),
             ("70 pendant 2 minutes, c'est sûr ?", "lethality ? ask-back-scale"),
+            ("la dinde est sortie du four à 10h40, c'est bon ?", "left-out ? ask-back-how-long-out"),
+            ("la dinde est dehors depuis 3 h, c'est bon ?", "left-out over=60min"),
             ("la dinde à 68 degrés, c'est bon ?", "lethality"),
             ("est-ce que 63 degrés c'est assez pour la dinde ?", "lethality needed=828s"),
             ("la dinde est à 70, elle est cuite ?", "lethality ? ask-back-scale"),
