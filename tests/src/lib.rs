@@ -14,3 +14,4 @@ pub mod morning;
 pub mod program;
 pub mod sim;
 pub mod stage;
+pub mod words;

@@ -6,13 +6,12 @@
 //! platform takes [`A_SECOND`] messages a second, as `telegram::Pace` lets out; a message takes no time on the way. What is measured is
 //! by how much each call comes after its time, and how long the engine holds up everyone else while it rings.
 
+use crate::words::Words;
 use carvetime::book::SledBook;
-use carvetime::engine::{Audience, Engine, Render};
-use carvetime::room::chart::Chart;
-use carvetime::room::sheet::Sheet;
+use carvetime::engine::Engine;
 use carvetime::room::state::{Person, Room};
 use carvetime::room::{Bell, BellKind, Heard, PersonId, RoomId, RoomKind, Scene, Speaker, Turn, Urgency, What, decide};
-use carvetime::words::{Text, Voice};
+use carvetime::words::Voice;
 use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -106,26 +105,6 @@ pub fn quantile(values: &mut [f64], share: f64) -> f64 {
     values.sort_by(f64::total_cmp);
     let at = ((values.len().saturating_sub(1)) as f64 * share).round() as usize;
     values.get(at).copied().unwrap_or(f64::NAN)
-}
-
-struct Words(Voice);
-
-impl Render for Words {
-    fn html(&self, paragraphs: &[Text], audience: Audience<'_>, now: DateTime<Utc>) -> String {
-        self.0.html(paragraphs, audience, now)
-    }
-
-    fn label(&self, text: &Text, audience: Audience<'_>, now: DateTime<Utc>) -> String {
-        Render::label(&self.0, text, audience, now)
-    }
-
-    fn picture(&self, _: &Chart, _: Audience<'_>, _: DateTime<Utc>) -> Option<Vec<u8>> {
-        None
-    }
-
-    fn sheet(&self, _: &Sheet, _: Audience<'_>, _: DateTime<Utc>) -> Option<Vec<u8>> {
-        None
-    }
 }
 
 /// A room as it stands before its call, ready to be copied.

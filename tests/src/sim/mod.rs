@@ -14,13 +14,12 @@ mod platform;
 mod witness;
 
 use crate::fuzz::Chance;
+use crate::words::Words;
 use carvetime::book::{Book, BookError, Loss, Shelf};
-use carvetime::engine::{Arrival, Audience, Engine, Failure, Outgoing, Render, UpdateId};
-use carvetime::room::chart::Chart;
-use carvetime::room::sheet::Sheet;
+use carvetime::engine::{Arrival, Engine, Failure, Outgoing, Render, UpdateId};
 use carvetime::room::state::Room;
 use carvetime::room::{Heard, How, PersonId, RoomId, Speaker, What};
-use carvetime::words::{Text, Voice};
+use carvetime::words::Voice;
 use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use cook::Cook;
 use disk::{Death, Disk, State};
@@ -93,27 +92,6 @@ pub fn play(seed: u64) -> Result<Tally, String> {
     tally.updates = world.platform.next;
     tally.cooks = world.cooks.len() as u64;
     played.map(|()| tally)
-}
-
-/// The real words, and no pictures.
-struct Words(Voice);
-
-impl Render for Words {
-    fn html(&self, paragraphs: &[Text], audience: Audience<'_>, now: DateTime<Utc>) -> String {
-        self.0.html(paragraphs, audience, now)
-    }
-
-    fn label(&self, text: &Text, audience: Audience<'_>, now: DateTime<Utc>) -> String {
-        Render::label(&self.0, text, audience, now)
-    }
-
-    fn picture(&self, _: &Chart, _: Audience<'_>, _: DateTime<Utc>) -> Option<Vec<u8>> {
-        None
-    }
-
-    fn sheet(&self, _: &Sheet, _: Audience<'_>, _: DateTime<Utc>) -> Option<Vec<u8>> {
-        None
-    }
 }
 
 fn words() -> Arc<dyn Render> {
