@@ -598,6 +598,12 @@ fn what_reviewers_found_unread_is_read() {
     );
     // 6 % of the water is 5.66 % of the brine.
     assert!(told("en-US", "brine 6% of water for 1 gallon").contains("strength=5.66 %"));
+    // The authority's own figure is no "no".
+    for (question, no) in [("oven at 325", false), ("oven at 350", false), ("oven at 324", true), ("oven at 300", true)]
+    {
+        let first = asked("en-US", question).unwrap().lines()[0].id.clone();
+        assert_eq!(first == "ask-oven-low", no, "{question}: {first}");
+    }
     // How much water there is does not say what the percentage is of.
     assert!(told("en-US", "6% brine for 4 liters of water").contains("strength=6 %"));
     assert!(told("pt-BR", "salmoura de 6 % para 4 litros de água").contains("strength=6 %"));

@@ -368,7 +368,7 @@ fn readings_before_anyone_said_that_it_is_on_ask_and_move_nothing() {
     assert_eq!(job_at(&kitchen, Step::On), before);
 }
 
-/// A goose that was doing well until the rain came.
+/// A turkey that was doing well until the rain came.
 fn rained_on() -> Kitchen {
     let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
     kitchen.say("Rosa", "/plan 14 lb fresh turkey, dinner 2027-11-25 17:00, 11 people, smoker at 300");

@@ -246,7 +246,8 @@ pub(super) fn hold_hot(asker: &Asker) -> Result<Answer, NotUnderstood> {
 
 pub(super) fn oven(setting: Option<Temperature>) -> Result<Answer, NotUnderstood> {
     let limit = fahrenheit(carvetime_core::roast::OVEN_AUTHORITY_F);
-    let low = setting.is_some_and(|setting| setting < limit);
+    // Told in one scale and kept in the other, 325 °F comes back a hair lower.
+    let low = setting.is_some_and(|setting| in_fahrenheit(setting) < in_fahrenheit(limit) - 0.5);
     let smoker = rules::ROAST_SMOKER_RANGE;
     let range = |end: Option<f64>| degrees(end.unwrap_or(carvetime_core::roast::OVEN_AUTHORITY_F));
     let main = if low { Text::new("ask-oven-low") } else { Text::new("ask-oven") };
