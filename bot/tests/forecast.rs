@@ -404,6 +404,15 @@ fn a_bird_that_cools_over_the_heat_is_an_alarm_and_no_finish_time() {
 }
 
 #[test]
+fn a_cold_pit_over_a_cooling_bird_is_no_slip_of_the_finger() {
+    let mut kitchen = rained_on();
+    kitchen.run_to("2027-11-25 12:30");
+    let told = kitchen.say("Rosa", "breast 109, pit 90");
+    assert!(!told.contains("would fit") && told.contains("pit 90 °F"), "{told}");
+    assert!(told.contains("The breast is cooling"), "{told}");
+}
+
+#[test]
 fn of_several_readings_of_a_spot_the_coldest_counts_and_the_wing_is_heard() {
     let mut kitchen = rained_on();
     kitchen.run_to("2027-11-25 13:30");

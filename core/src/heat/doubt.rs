@@ -118,7 +118,7 @@ const EXPECTED: f64 = 74.0;
 /// °C a spot can rise beyond that by another placing of the thermometer.
 const SCATTER: f64 = 8.0;
 /// °C by which a reading may fall below the last one before the thermometer must have been moved. Instant thermometers scatter as much.
-const FALL: f64 = 8.0;
+pub(super) const FALL: f64 = 8.0;
 /// A spot hotter than this, °C, is not in a bird.
 const HOTTEST_SPOT: f64 = 105.0;
 
@@ -131,6 +131,8 @@ pub struct Before {
     pub start: f64,
     /// Setting, °C.
     pub setting: f64,
+    /// The bird was read colder than before: then a cold pit is no slip.
+    pub cooling: bool,
 }
 
 /// Judges a reading: as it counts, or as it is to be asked about.
@@ -183,7 +185,7 @@ fn spot_bounds(minutes: f64, before: &Before) -> (f64, f64) {
 
 /// A pit may sink to the kitchen's warmth with a dead fire, but a reading far under the setting that fits it in the other unit is asked about.
 fn pit_bounds(before: &Before) -> (f64, f64) {
-    let sinking = before.last.is_some_and(|last| last.celsius < before.setting - 50.0);
+    let sinking = before.cooling || before.last.is_some_and(|last| last.celsius < before.setting - 50.0);
     (if sinking { 20.0 } else { before.setting - 75.0 }, before.setting + 110.0)
 }
 
@@ -205,7 +207,7 @@ mod tests {
 
     /// What a first thigh reading was probably meant as, in whole °C.
     fn meant(minutes: f64, given: Temperature) -> Option<(Slip, f64)> {
-        let before = Before { last: None, start: 4.0, setting: 165.0 };
+        let before = Before { last: None, start: 4.0, setting: 165.0, cooling: false };
         let (slip, meant) = sift(Place::Thigh, minutes, given, &before).err()?;
         Some((slip, in_celsius(meant?).round()))
     }
@@ -217,6 +219,15 @@ mod tests {
         assert_eq!(meant(120.0, celsius(158.0)), Some((Slip::WasFahrenheit, 70.0)));
         // 14 for 114.
         assert_eq!(meant(120.0, fahrenheit(14.0)), Some((Slip::Digit, 46.0)));
+    }
+
+    #[test]
+    fn a_cold_pit_over_a_cooling_bird_is_believed() {
+        let last = Some(Seen { minutes: 60.0, celsius: 150.0, moved: false });
+        let pit =
+            |cooling| sift(Place::Pit, 90.0, fahrenheit(90.0), &Before { last, start: 4.0, setting: 150.0, cooling });
+        assert!(pit(false).is_err(), "290 with a digit lost, perhaps");
+        assert!(pit(true).is_ok());
     }
 
     #[test]

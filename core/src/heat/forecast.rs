@@ -2,7 +2,7 @@
 //!
 //! Owns the public types of a forecast and puts the parts together. Start at [`forecast`].
 
-use super::doubt::{Before, Doubt, Place, Suspect, sift};
+use super::doubt::{Before, Doubt, FALL, Place, Suspect, sift};
 use super::learned::SHIPPED;
 use super::outlook::{Crossing, LONGEST, crossing, later, soonest};
 use super::pit::Air;
@@ -219,6 +219,19 @@ struct Sifted {
     longest_gap: f64,
 }
 
+/// Whether a spot reads colder now than it did last, by no more than a bird can cool between two looks: beyond that it is the reading that
+/// is in doubt.
+fn is_cooling(evidence: &Evidence, reading: &Reading) -> bool {
+    // °C; less is the thermometer's scatter.
+    const SURELY: f64 = 1.5;
+    let spots = [(&evidence.breast, reading.breast), (&evidence.thigh, reading.thigh)];
+    spots.into_iter().any(|(kept, given)| {
+        kept.last()
+            .zip(given)
+            .is_some_and(|(last, given)| (SURELY..=FALL).contains(&(last.celsius - in_celsius(given))))
+    })
+}
+
 impl Sifted {
     fn of(cook: &Cook, readings: &[Reading], now: f64) -> Self {
         let setting = in_celsius(cook.heat.setting);
@@ -232,6 +245,7 @@ impl Sifted {
                 [(Place::Pit, reading.pit), (Place::Breast, reading.breast), (Place::Thigh, reading.thigh)]
             {
                 let Some(given) = given else { continue };
+                let cooling = is_cooling(&evidence, reading);
                 let kept = match place {
                     Place::Pit => &mut evidence.pit,
                     Place::Breast => &mut evidence.breast,
@@ -241,7 +255,7 @@ impl Sifted {
                 if kept.last().is_some_and(|last| last.minutes > at) {
                     continue;
                 }
-                let before = Before { last: kept.last().copied(), start, setting };
+                let before = Before { last: kept.last().copied(), start, setting, cooling };
                 match sift(place, at, given, &before) {
                     Ok(seen) => {
                         if seen.moved && place != Place::Pit && !moved.contains(&place) {
