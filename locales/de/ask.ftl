@@ -197,6 +197,8 @@ ask-out-why = Noch mal erhitzen macht es nicht sicher: manche Gifte bleiben.
 ask-keeps = { $food }: { $days } im Kühlschrank.
 ask-keeps-still = { $age } alt, das ist noch in der Frist. { $food }: { $days } im Kühlschrank.
 ask-keeps-over = Wirf es weg: { $age } ist zu alt. { $food }: { $days } im Kühlschrank.
+ask-keeps-that-still = { $food }: { $days } im Kühlschrank; { $age } ist noch drin.
+ask-keeps-that-over = { $food }: { $days } im Kühlschrank; nach { $age } weg damit.
 ask-days = { $n ->
     [one] { $n } Tag
    *[other] { $n } Tage
@@ -245,6 +247,12 @@ ask-baste = Nicht nötig. Jedes Öffnen kostet Zeit, und nasse Haut wird nicht k
 ask-kosher-bird = Ein koscherer Vogel ist schon gesalzen: keine Lake, und kein Salz darauf, ohne vorher zu probieren.
 ask-thermometer = Dickste Brust, tief in der Keule, am Flügelgelenk; die Spitze mitten im Fleisch, weg vom Knochen. { $target } in allen.
 ask-garage-thaw = Nur wenn es dort die ganze Zeit { $cold } oder kälter war, nach einem Thermometer. Weißt du es nicht, wirf ihn weg: Garen macht es nicht wieder gut.
+ask-past-date = Das Verbrauchsdatum ist eine Grenze: danach nicht mehr essen, auch nicht gegart, außer es wurde rechtzeitig eingefroren. Die Mindesthaltbarkeit ist weicher: frisches Geflügel hält ab dem Kauf { $days } im Kühlschrank, länger nicht.
+ask-past-date-care = Im Zweifel, oder wenn es komisch riecht oder sich so anfühlt: weg damit. Garen macht es nicht wieder gut.
+ask-smell = Sauer, faulig oder schmierig: weg damit oder zurück in den Laden. Garen macht es nicht wieder gut, und nicht zum Probieren kosten. Ein leichter Geruch aus der dichten Tüte verfliegt in Minuten; bleibt er, weg damit.
+ask-thermometer-which = Ein schnelles digitales oder ein Fühler, der drinbleibt. Ohne weiß niemand, ob es sicher ist: leih dir eins. Vorher prüfen: in Eiswasser zeigt es { $ice }.
+ask-no-room = Eine Kühlbox mit Eis geht: Vogel in einer dichten Tüte, Deckel zu, ein Thermometer drin bei { $cold } oder kälter, neues Eis, bevor es wärmer wird. Oder die Getränke nach draußen; der Vogel nie.
+ask-carry-food = Kalt in der Kühlbox mit Eis, bei Ankunft { $cold } oder kälter; oder heiß, eingepackt in einer Box, { $hot } oder heißer. Sonst { $limit } draußen insgesamt, die Fahrt zählt mit; über { $air } { $short }.
 ask-oven-down = Lass die Tür zu. Kommt die Hitze nicht bald wieder, zieh mit dem Vogel um: ein anderer Ofen, bei den Nachbarn, ein Grill mit Deckel im Freien. War er noch nicht drin, zurück in den Kühlschrank.
 ask-oven-down-care = Nicht halb garen und später weitermachen. Insgesamt mehr als { $limit } warm, aber unter { $hot }: wirf ihn weg.
 ask-still-frozen = Jetzt in kaltes Wasser, im dichten Beutel, alle { $every } frisch: gut 1 h je Kilo, das noch gefroren ist. Dann gleich garen.

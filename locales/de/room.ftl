@@ -107,6 +107,11 @@ room-known-guests = { $guests ->
     [one] eine Person
    *[other] { $guests } Personen
 }
+room-known-salt = { $how ->
+    [none] ohne Salz
+    [bold] mehr Salz
+   *[light] weniger Salz
+}
 room-known-dinner = Essen { $when }
 room-ask-zone = Wo steht die Küche? Eine Stadt oder Zeitzone reicht: „Berlin“, „Europe/Vienna“.
 room-ask-dinner = Wann wird gegessen? Tag und Uhrzeit: „Donnerstag 17 Uhr“.
@@ -147,7 +152,10 @@ room-proposal-ready = Fertig zwischen { $from } und { $to }, in neun von zehn F�
 room-proposal-need = Du brauchst: { $things }.
 room-proposal-first = Zuerst: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
-room-need-salt = { $grams } Salz ({ $spoons } koscheres Flockensalz)
+room-need-salt = { $grams } Salz ({ $spoons } { $salt ->
+    [table] Tafelsalz
+   *[flake-kosher] koscheres Flockensalz
+})
 room-accepted = Der Plan steht. Ich melde mich, wenn etwas dran ist.
 room-discarded = Gut, lassen wir es.
 
@@ -322,6 +330,7 @@ room-zone-set = { $zone } also: dort ist es jetzt { $now }.
 # ---- salzen
 room-dose-total = { $grams } insgesamt, das sind { $spoons } { $salt ->
     [own] von deinem Salz
+    [table] Tafelsalz
    *[flake] koscheres Flockensalz
 }.
 room-dose-places = { $places }.
@@ -350,6 +359,11 @@ room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene
 room-amended = Gut: { $known }.
 room-not-done = Gut zu wissen: { $what } steht noch aus.
 room-ok = Gut.
+room-not-yet = Gut, noch nicht.
+room-heat-set = Notiert: ab jetzt { $setting }.
+room-leftovers-until = Eure: bis { $when } essen oder einfrieren, wenn sie rechtzeitig in den Kühlschrank kamen.
+room-leftovers-over = Eure Tage sind um ({ $when }): was nicht eingefroren ist, wird weggeworfen.
+room-leftovers-if = Nur was binnen zwei Stunden im Kühlschrank war; der Rest wird weggeworfen.
 room-ok-due = Gut. Sag „erledigt“, wenn das vorbei ist: { $what }.
 room-welcome = Gern.
 room-amend-clash = Das geht nicht mehr. Der Plan bleibt, wie er ist.

@@ -202,6 +202,8 @@ ask-out-why = Heating it again doesn't make it safe: some toxins stay.
 ask-keeps = { $food }: { $days } in the fridge.
 ask-keeps-still = { $age } old is within the limit. { $food }: { $days } in the fridge.
 ask-keeps-over = Throw it away: { $age } is too old. { $food }: { $days } in the fridge.
+ask-keeps-that-still = { $food }: { $days } in the fridge; { $age } is within that.
+ask-keeps-that-over = { $food }: { $days } in the fridge; after { $age } throw it away.
 ask-days = { $n ->
     [one] { $n } day
    *[other] { $n } days
@@ -249,6 +251,12 @@ ask-baste = No need. Every opening of the oven costs time, and wet skin won't cr
 ask-kosher-bird = A kosher bird has been salted already: no brine, and no salt on top without tasting first.
 ask-thermometer = Thickest breast, innermost thigh, the wing joint; tip in the middle of the meat, off the bone. { $target } in all of them.
 ask-garage-thaw = Only if it was { $cold } or colder there all the while, by a thermometer. If you don't know, throw it away: cooking doesn't undo it.
+ask-past-date = A use-by date is a limit: past it, don't eat it, cooked or not, unless it was frozen in time. Sell-by and best-before are softer: a fresh bird keeps { $days } in the fridge from the day you bought it, no longer.
+ask-past-date-care = In doubt, or if it smells or feels off: throw it out. Cooking doesn't undo it.
+ask-smell = Sour, rotten or slimy: throw it out or take it back. Cooking doesn't undo it, and don't taste it to find out. A faint smell from a sealed bag airs off in minutes; if it doesn't, out with it.
+ask-thermometer-which = A quick digital one, or a probe that stays in. Without one nobody can tell that it is safe: borrow one. Check it first: ice water shows { $ice }.
+ask-no-room = A cooler with ice does it: bird in a tight bag, lid shut, a thermometer inside at { $cold } or colder, new ice before it warms. Or let the drinks wait outside instead; the bird never.
+ask-carry-food = Cold in a cooler with ice, { $cold } or colder on arrival; or hot, wrapped in a box, { $hot } or hotter. Else { $limit } out in all, the drive included; { $short } above { $air }.
 ask-oven-down = Keep the door shut. If the heat isn't back soon, move the bird: another oven, a neighbor's, a covered grill outdoors. If it hasn't been on yet, back into the fridge.
 ask-oven-down-care = Don't stop halfway and finish later. Warm but under { $hot } for more than { $limit } in all: throw it away.
 ask-still-frozen = Into cold water now, in a tight bag, fresh water every { $every }: about 30 min for each pound still frozen. Then cook it at once.

@@ -102,6 +102,11 @@ room-known-guests = { $guests ->
     [one] one person
    *[other] { $guests } people
 }
+room-known-salt = { $how ->
+    [none] no salt
+    [bold] more salt
+   *[light] less salt
+}
 room-known-dinner = dinner { $when }
 room-ask-zone = Where is the kitchen? A city or a time zone will do: “Chicago”, “Europe/Madrid”.
 room-ask-dinner = When is dinner? Day and hour: “Thursday 5 pm”.
@@ -142,7 +147,10 @@ room-proposal-ready = Off the heat between { $from } and { $to }, nine times in 
 room-proposal-need = You need: { $things }.
 room-proposal-first = First: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
-room-need-salt = { $grams } salt ({ $spoons } of flake kosher)
+room-need-salt = { $grams } salt ({ $spoons } of { $salt ->
+    [table] table salt
+   *[flake-kosher] flake kosher
+})
 room-accepted = It's a plan. I'll call when something is due.
 room-discarded = All right, dropped.
 
@@ -350,6 +358,7 @@ room-zone-set = { $zone } it is: { $now } there now.
 # ---- salting. $places is a list of room-dose-place.
 room-dose-total = { $grams } in all, that's { $spoons } of { $salt ->
     [own] your salt
+    [table] table salt
    *[flake] flake kosher
 }.
 room-dose-places = { $places }.
@@ -378,6 +387,11 @@ room-hello = Hello. Tell me the bird, the day and how many are eating: “14 lb 
 room-amended = All right: { $known }.
 room-not-done = Good to know: { $what } is still to do.
 room-ok = Good.
+room-not-yet = All right, not yet.
+room-heat-set = Noted: { $setting } from now on.
+room-leftovers-until = Yours: eaten or frozen by { $when }, if they went into the fridge in time.
+room-leftovers-over = Yours have had their days ({ $when }): throw out what isn’t frozen.
+room-leftovers-if = Only what went into the fridge within two hours; the rest is thrown away.
 room-ok-due = Good. Say “done” when that is over: { $what }.
 room-welcome = Any time.
 room-amend-clash = That can't be done any more. The plan stays as it is.

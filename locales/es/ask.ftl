@@ -202,6 +202,8 @@ ask-out-why = Recalentarlo no lo vuelve seguro: algunas toxinas quedan.
 ask-keeps = { $food }: { $days } en la nevera.
 ask-keeps-still = { $age } está dentro del límite. { $food }: { $days } en la nevera.
 ask-keeps-over = Tíralo: { $age } es demasiado. { $food }: { $days } en la nevera.
+ask-keeps-that-still = { $food }: { $days } en la nevera; { $age } entra en eso.
+ask-keeps-that-over = { $food }: { $days } en la nevera; tras { $age }, a la basura.
 ask-days = { $n ->
     [one] { $n } día
    *[other] { $n } días
@@ -249,6 +251,12 @@ ask-baste = No hace falta. Cada vez que abres el horno pierdes tiempo, y la piel
 ask-kosher-bird = Un ave kosher ya viene salada: nada de salmuera, ni más sal sin probar antes.
 ask-thermometer = Lo más grueso de la pechuga, lo más hondo del muslo y la articulación del ala; la punta en medio de la carne, lejos del hueso. { $target } en todos.
 ask-garage-thaw = Solo si allí hubo { $cold } o menos todo el tiempo, medidos. Si no lo sabes, tírala: cocinarla no lo arregla.
+ask-past-date = La fecha de caducidad es un límite: pasada, no se come, ni cocinado, salvo que se congelara a tiempo. La de consumo preferente es más flexible: un ave fresca aguanta { $days } en la nevera desde que la compraste, no más.
+ask-past-date-care = Si dudas, o si huele o se nota raro: a la basura. Cocinarlo no lo arregla.
+ask-smell = Agrio, podrido o baboso: a la basura, o de vuelta a la tienda. Cocinarlo no lo arregla, y no lo pruebes para saberlo. Un olor leve al abrir una bolsa sellada se va en unos minutos; si no se va, fuera.
+ask-thermometer-which = Uno digital rápido, o una sonda que se queda dentro. Sin él nadie puede saber que es seguro: pide uno prestado. Compruébalo antes: en agua con hielo marca { $ice }.
+ask-no-room = Sirve una nevera portátil con hielo: el ave en una bolsa bien cerrada, tapa puesta, un termómetro dentro a { $cold } o menos, hielo nuevo antes de que se caliente. O deja fuera las bebidas; el ave nunca.
+ask-carry-food = En frío, en una nevera portátil con hielo, a { $cold } o menos al llegar; o caliente, envuelto en una caja, a { $hot } o más. Si no, { $limit } fuera en total, con el viaje incluido; { $short } con más de { $air }.
 ask-oven-down = No abras la puerta. Si el calor no vuelve pronto, lleva el ave a otro horno, al de un vecino o a una barbacoa con tapa al aire libre. Si aún no había entrado, a la nevera.
 ask-oven-down-care = No la dejes a medias para acabarla luego. Templada, por debajo de { $hot }, más de { $limit } en total: a la basura.
 ask-still-frozen = Ya mismo a agua fría, en una bolsa bien cerrada, con agua nueva cada { $every }: una hora por cada kilo aún congelado. Luego, cocínala enseguida.

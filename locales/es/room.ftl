@@ -120,6 +120,11 @@ room-known-guests = { $guests ->
     [one] una persona
    *[other] { $guests } personas
 }
+room-known-salt = { $how ->
+    [none] sin sal
+    [bold] más sal
+   *[light] menos sal
+}
 room-known-dinner = en la mesa { $when }
 room-ask-zone = ¿Dónde está la cocina? Vale una ciudad o una zona horaria: «Madrid», «America/Chicago».
 room-ask-dinner = ¿Cuándo se come? Día y hora: «jueves a las 17».
@@ -160,7 +165,10 @@ room-proposal-ready = Fuera del calor entre las { $from } y las { $to }; nueve d
 room-proposal-need = Te hace falta: { $things }.
 room-proposal-first = Primero: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
-room-need-salt = { $grams } de sal ({ $spoons } de kosher en escamas)
+room-need-salt = { $grams } de sal ({ $spoons } de { $salt ->
+    [table] sal de mesa
+   *[flake-kosher] kosher en escamas
+})
 room-accepted = Ya hay plan. Te aviso cuando toque algo.
 room-discarded = Vale, lo dejo.
 
@@ -363,6 +371,7 @@ room-zone-set = { $zone } entonces: allí es { $now }.
 # ---- salar
 room-dose-total = { $grams } en total, que son { $spoons } de { $salt ->
     [own] tu sal
+    [table] sal de mesa
    *[flake] kosher en escamas
 }.
 room-dose-places = { $places }.
@@ -391,6 +400,11 @@ room-hello = Hola. Dime el ave, el día y cuántos sois: «pavo congelado de 6,5
 room-amended = De acuerdo: { $known }.
 room-not-done = Bueno saberlo: { $what } sigue pendiente.
 room-ok = Bien.
+room-not-yet = Vale, todavía no.
+room-heat-set = Anotado: { $setting } desde ahora.
+room-leftovers-until = Las tuyas: comidas o congeladas antes del { $when }, si fueron a la nevera a tiempo.
+room-leftovers-over = A las tuyas se les pasaron los días ({ $when }): tira lo que no esté congelado.
+room-leftovers-if = Solo lo que fue a la nevera en dos horas; el resto se tira.
 room-ok-due = Bien. Di «hecho» cuando esté: { $what }.
 room-welcome = Cuando quieras.
 room-amend-clash = Eso ya no se puede hacer. El plan se queda como está.

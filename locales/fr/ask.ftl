@@ -198,6 +198,8 @@ ask-out-why = Réchauffer ne rend pas ça sûr : certaines toxines restent.
 ask-keeps = { $food } : { $days } au frigo.
 ask-keeps-still = { $age }, c’est dans la limite. { $food } : { $days } au frigo.
 ask-keeps-over = À la poubelle : { $age }, c’est trop vieux. { $food } : { $days } au frigo.
+ask-keeps-that-still = { $food } : { $days } au frigo ; { $age }, ça va.
+ask-keeps-that-over = { $food } : { $days } au frigo ; après { $age }, poubelle.
 ask-days = { $n ->
     [one] { $n } jour
    *[other] { $n } jours
@@ -245,6 +247,12 @@ ask-baste = Pas besoin. Chaque ouverture du four coûte du temps, et une peau mo
 ask-kosher-bird = Une volaille casher est déjà salée : pas de saumure, et pas de sel en plus sans goûter d’abord.
 ask-thermometer = Au plus épais de la poitrine, au plus profond de la cuisse, à l’articulation de l’aile ; la pointe au milieu de la chair, loin de l’os. { $target } partout.
 ask-garage-thaw = Seulement s’il y a fait { $cold } ou moins tout du long, au thermomètre. Si tu n’en sais rien, poubelle : la cuisson n’y change rien.
+ask-past-date = Une date limite de consommation est une vraie limite : passée, on ne mange plus, même cuit, sauf si c’était congelé à temps. « De préférence avant » est plus souple : une volaille fraîche tient { $days } au frigo depuis l’achat, pas plus.
+ask-past-date-care = Dans le doute, ou si l’odeur ou le toucher est bizarre : poubelle. La cuisson n’y change rien.
+ask-smell = Aigre, pourrie ou gluante : poubelle, ou retour au magasin. La cuisson n’y change rien, et ne goûte pas pour voir. Une légère odeur au sortir d’un sachet fermé s’en va en quelques minutes ; sinon, poubelle.
+ask-thermometer-which = Un numérique rapide, ou une sonde qui reste dedans. Sans lui, personne ne peut dire que c’est sûr : emprunte-en un. Vérifie-le avant : dans l’eau glacée il marque { $ice }.
+ask-no-room = Une glacière avec de la glace suffit : volaille dans un sac bien fermé, couvercle fermé, un thermomètre dedans à { $cold } ou moins, de la glace neuve avant que ça remonte. Ou sors les boissons ; la volaille jamais.
+ask-carry-food = Froid, en glacière avec de la glace, à { $cold } ou moins à l’arrivée ; ou chaud, emballé dans une caisse, à { $hot } ou plus. Sinon { $limit } dehors en tout, trajet compris ; { $short } au-dessus de { $air }.
 ask-oven-down = Laisse la porte fermée. Si la chaleur ne revient pas vite, déplace la volaille : un autre four, celui d’un voisin, un barbecue à couvercle dehors. Si elle n’était pas encore à cuire, retour au frigo.
 ask-oven-down-care = Ne t’arrête pas à moitié pour finir plus tard. Tiède mais sous { $hot } plus de { $limit } en tout : à la poubelle.
 ask-still-frozen = Dans l’eau froide maintenant, dans un sac bien fermé, de l’eau fraîche toutes les { $every } : un peu plus d’1 h par kilo encore gelé. Puis cuis-la tout de suite.

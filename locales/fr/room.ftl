@@ -130,6 +130,11 @@ room-known-guests = { $guests ->
     [one] une personne
    *[other] { $guests } personnes
 }
+room-known-salt = { $how ->
+    [none] sans sel
+    [bold] plus de sel
+   *[light] moins de sel
+}
 room-known-dinner = repas { $when }
 room-ask-zone = Où est la cuisine ? Une ville ou un fuseau horaire suffit : « Lyon », « Europe/Paris ».
 room-ask-dinner = On mange quand ? Jour et heure : « jeudi à 17 h ».
@@ -170,7 +175,10 @@ room-proposal-ready = Fin de cuisson entre { $from } et { $to } ; neuf fois sur
 room-proposal-need = Il te faut : { $things }.
 room-proposal-first = D’abord : <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
-room-need-salt = { $grams } de sel ({ $spoons } de sel casher en flocons)
+room-need-salt = { $grams } de sel ({ $spoons } de { $salt ->
+    [table] sel fin
+   *[flake-kosher] sel casher en flocons
+})
 room-accepted = C’est décidé. Je t’appelle quand c’est l’heure de quelque chose.
 room-discarded = D’accord, on oublie.
 
@@ -375,6 +383,7 @@ room-zone-set = Va pour { $zone } : là-bas, on est maintenant { $now }.
 # ---- saler
 room-dose-total = { $grams } en tout, soit { $spoons } de { $salt ->
     [own] ton sel
+    [table] sel fin
    *[flake] sel casher en flocons
 }.
 room-dose-places = { $places }.
@@ -403,6 +412,11 @@ room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « 
 room-amended = D’accord : { $known }.
 room-not-done = Bon à savoir : reste à faire, { $what }.
 room-ok = Bien.
+room-not-yet = D’accord, pas encore.
+room-heat-set = Noté : { $setting } à partir de maintenant.
+room-leftovers-until = Les tiens : mangés ou congelés avant { $when }, s’ils ont été mis au frigo à temps.
+room-leftovers-over = Les tiens ont fait leur temps ({ $when }) : jette ce qui n’est pas congelé.
+room-leftovers-if = Seulement ce qui était au frigo dans les deux heures ; le reste se jette.
 room-ok-due = Bien. Dis « c’est fait » quand ce sera terminé : { $what }.
 room-welcome = Avec plaisir.
 room-amend-clash = Ce n’est plus possible. Le plan reste tel quel.

@@ -206,6 +206,8 @@ ask-out-why = Riscaldarlo non lo rende sicuro: certe tossine restano.
 ask-keeps = { $food }: { $days } in frigo.
 ask-keeps-still = { $age } sta nel limite. { $food }: { $days } in frigo.
 ask-keeps-over = Butta via: { $age } è troppo. { $food }: { $days } in frigo.
+ask-keeps-that-still = { $food }: { $days } in frigo; { $age } ci sta.
+ask-keeps-that-over = { $food }: { $days } in frigo; dopo { $age } si butta.
 ask-days = { $n ->
     [one] { $n } giorno
    *[other] { $n } giorni
@@ -253,6 +255,12 @@ ask-baste = Non serve. Ogni volta che apri il forno perdi tempo, e la pelle bagn
 ask-kosher-bird = Un volatile kosher è già salato: niente salamoia, e niente altro sale senza prima assaggiare.
 ask-thermometer = Punto più spesso del petto, più interno della sovracoscia, attacco dell’ala; la punta al centro della carne, lontana dall’osso. { $target } in tutti.
 ask-garage-thaw = Solo se lì è stato sempre a { $cold } o meno, con un termometro. Se non lo sai, buttalo: la cottura non rimedia.
+ask-past-date = “Da consumare entro” è un limite: passato, non si mangia, nemmeno cotto, a meno che sia stato congelato in tempo. “Preferibilmente entro” è più morbido: un volatile fresco dura { $days } in frigo dall’acquisto, non di più.
+ask-past-date-care = Nel dubbio, o se odore o tatto sono strani: buttalo. La cottura non rimedia.
+ask-smell = Acido, marcio o viscido: buttalo, o riportalo in negozio. La cottura non rimedia, e non assaggiarlo per capire. Un odore leve appena aperta la busta sigillata se ne va in pochi minuti; se resta, buttalo.
+ask-thermometer-which = Uno digitale rapido, o una sonda che resta dentro. Senza, nessuno può dire che è sicuro: fattelo prestare. Prima controllalo: in acqua e ghiaccio segna { $ice }.
+ask-no-room = Va bene una borsa frigo rigida con ghiaccio: volatile in un sacchetto ben chiuso, coperchio chiuso, un termometro dentro a { $cold } o meno, ghiaccio nuovo prima che si scaldi. Oppure lascia fuori le bibite; il volatile mai.
+ask-carry-food = Freddo, in borsa frigo con ghiaccio, a { $cold } o meno all’arrivo; o caldo, avvolto in una scatola, a { $hot } o più. Altrimenti { $limit } fuori in tutto, viaggio compreso; { $short } sopra i { $air }.
 ask-oven-down = Tieni chiuso lo sportello. Se il calore non torna presto, spostalo: un altro forno, quello dei vicini, una griglia con coperchio all’aperto. Se la cottura non è cominciata, di nuovo in frigo.
 ask-oven-down-care = Non fermarti a metà per finire dopo. Tiepido ma sotto { $hot } per più di { $limit } in tutto: buttalo.
 ask-still-frozen = Subito in acqua fredda, in un sacchetto ben chiuso, acqua nuova ogni { $every }: poco più di 1 h per ogni chilo ancora congelato. Poi cuocilo subito.

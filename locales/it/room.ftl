@@ -120,6 +120,11 @@ room-known-guests = { $guests ->
     [one] una persona
    *[other] { $guests } persone
 }
+room-known-salt = { $how ->
+    [none] senza sale
+    [bold] più sale
+   *[light] meno sale
+}
 room-known-dinner = a tavola { $when }
 room-ask-zone = Dov’è la cucina? Basta una città o un fuso orario: “Bologna”, “Europe/Rome”.
 room-ask-dinner = Quando si mangia? Giorno e ora: “giovedì alle 17”.
@@ -160,7 +165,10 @@ room-proposal-ready = Fuori dal calore tra le { $from } e le { $to }; nove volte
 room-proposal-need = Ti serve: { $things }.
 room-proposal-first = Per prima cosa: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
-room-need-salt = { $grams } di sale ({ $spoons } di sale kosher in fiocchi)
+room-need-salt = { $grams } di sale ({ $spoons } di { $salt ->
+    [table] sale fino da cucina
+   *[flake-kosher] sale kosher in fiocchi
+})
 room-accepted = Piano fatto. Ti chiamo quando tocca fare qualcosa.
 room-discarded = Va bene, lasciamo stare.
 
@@ -368,6 +376,7 @@ room-zone-set = { $zone }, allora: adesso lì è { $now }.
 # ---- il sale. $places è un elenco di room-dose-place.
 room-dose-total = { $grams } in tutto, cioè { $spoons } di { $salt ->
     [own] sale tuo
+    [table] sale fino da cucina
    *[flake] sale kosher in fiocchi
 }.
 room-dose-places = { $places }.
@@ -396,6 +405,11 @@ room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchi
 room-amended = Va bene: { $known }.
 room-not-done = Buono a sapersi: è ancora da fare { $what }.
 room-ok = Bene.
+room-not-yet = Va bene, non ancora.
+room-heat-set = Segnato: { $setting } da adesso.
+room-leftovers-until = I tuoi: mangiati o congelati entro { $when }, se sono andati in frigo in tempo.
+room-leftovers-over = I tuoi giorni sono passati ({ $when }): butta quello che non è congelato.
+room-leftovers-if = Solo quello che è andato in frigo entro due ore; il resto si butta.
 room-ok-due = Bene. Scrivi “fatto” quando è finito: { $what }.
 room-welcome = Di niente.
 room-amend-clash = Ormai non si può più. Il piano resta com’è.

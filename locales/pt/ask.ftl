@@ -203,6 +203,8 @@ ask-out-why = Esquentar de novo não torna seguro: algumas toxinas ficam.
 ask-keeps = { $food }: { $days } na geladeira.
 ask-keeps-still = { $age } está dentro do limite. { $food }: { $days } na geladeira.
 ask-keeps-over = Jogue fora: { $age } é demais. { $food }: { $days } na geladeira.
+ask-keeps-that-still = { $food }: { $days } na geladeira; { $age } está dentro disso.
+ask-keeps-that-over = { $food }: { $days } na geladeira; depois de { $age }, lixo.
 ask-days = { $n ->
     [one] { $n } dia
    *[other] { $n } dias
@@ -251,6 +253,12 @@ ask-baste = Não precisa. Cada vez que se abre o forno custa tempo, e pele molha
 ask-kosher-bird = Ave kosher já vem salgada: nada de salmoura, e nada de sal por cima sem provar antes.
 ask-thermometer = Parte mais grossa do peito, fundo da sobrecoxa, junta da asa; a ponta no meio da carne, longe do osso. { $target } em todos.
 ask-garage-thaw = Só se lá ficou a { $cold } ou menos o tempo todo, por um termômetro. Se você não sabe, jogue fora: assar não conserta.
+ask-past-date = A data de validade é um limite: depois dela não se come, nem assado, a não ser que tenha sido congelado a tempo. “Melhor até” é mais flexível: uma ave fresca dura { $days } na geladeira desde a compra, não mais.
+ask-past-date-care = Na dúvida, ou se o cheiro ou o toque estiver estranho: lixo. Assar não resolve.
+ask-smell = Azedo, podre ou gosmento: lixo, ou de volta à loja. Assar não resolve, e não prove para saber. Um cheiro leve ao abrir a embalagem fechada some em minutos; se não sumir, lixo.
+ask-thermometer-which = Um digital rápido, ou uma sonda que fica dentro. Sem ele ninguém sabe se está seguro: peça um emprestado. Confira antes: na água com gelo marca { $ice }.
+ask-no-room = Uma caixa térmica com gelo serve: ave num saco bem fechado, tampa fechada, um termômetro dentro a { $cold } ou menos, gelo novo antes de esquentar. Ou deixe as bebidas de fora; a ave nunca.
+ask-carry-food = Frio, numa caixa térmica com gelo, a { $cold } ou menos na chegada; ou quente, embrulhado numa caixa, a { $hot } ou mais. Senão, { $limit } fora no total, com a viagem; { $short } acima de { $air }.
 ask-oven-down = Deixe a porta fechada. Se o calor não voltar logo, mude a ave de lugar: outro forno, o do vizinho, uma churrasqueira com tampa ao ar livre. Se ainda não tinha ido ao calor, de volta à geladeira.
 ask-oven-down-care = Não pare no meio para terminar depois. Morna, abaixo de { $hot }, por mais de { $limit } ao todo: jogue fora.
 ask-still-frozen = Em água fria já, num saco bem fechado, água nova a cada { $every }: pouco mais de 1 h por quilo ainda congelado. Depois asse logo.

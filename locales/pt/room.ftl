@@ -99,6 +99,11 @@ room-known-guests = { $guests ->
     [one] uma pessoa
    *[other] { $guests } pessoas
 }
+room-known-salt = { $how ->
+    [none] sem sal
+    [bold] mais sal
+   *[light] menos sal
+}
 room-known-dinner = jantar { $when }
 room-ask-zone = Onde fica a cozinha? Uma cidade ou um fuso serve: “Recife”, “America/Sao_Paulo”.
 room-ask-dinner = Quando é o jantar? Dia e hora: “quinta às 17h”.
@@ -139,7 +144,10 @@ room-proposal-ready = Fora do calor entre { $from } e { $to }; em nove de cada d
 room-proposal-need = Você precisa de: { $things }.
 room-proposal-first = Primeiro: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
-room-need-salt = { $grams } de sal ({ $spoons } de kosher em flocos)
+room-need-salt = { $grams } de sal ({ $spoons } de { $salt ->
+    [table] sal de mesa
+   *[flake-kosher] kosher em flocos
+})
 room-accepted = Plano feito. Aviso quando chegar a hora de algo.
 room-discarded = Tudo bem, deixei de lado.
 
@@ -314,6 +322,7 @@ room-zone-set = { $zone }, então: lá agora são { $now }.
 # ---- salgar
 room-dose-total = { $grams } ao todo, ou seja { $spoons } de { $salt ->
     [own] seu sal
+    [table] sal de mesa
    *[flake] kosher em flocos
 }.
 room-dose-places = { $places }.
@@ -342,6 +351,11 @@ room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de
 room-amended = Certo: { $known }.
 room-not-done = Bom saber: { $what } ainda está por fazer.
 room-ok = Bom.
+room-not-yet = Certo, ainda não.
+room-heat-set = Anotado: { $setting } a partir de agora.
+room-leftovers-until = As suas: coma ou congele até { $when }, se foram para a geladeira a tempo.
+room-leftovers-over = Os dias das suas já passaram ({ $when }): jogue fora o que não estiver congelado.
+room-leftovers-if = Só o que foi para a geladeira em duas horas; o resto vai fora.
 room-ok-due = Bom. Diga “feito” quando acabar: { $what }.
 room-welcome = De nada.
 room-amend-clash = Isso já não dá. O plano fica como está.

@@ -7,7 +7,7 @@ use super::answer::Answer;
 use super::read::NotUnderstood;
 use crate::words::{Arg, Text};
 use carvetime_core::quantity::{Mass, fahrenheit, grams, in_fahrenheit, in_grams, in_pounds, milliliters};
-use carvetime_core::safety as rules;
+use carvetime_core::safety::{self as rules, Food};
 use carvetime_core::source::{self, Source};
 use carvetime_core::thaw::WATER_CHANGE_EVERY;
 use chrono::TimeDelta;
@@ -35,6 +35,16 @@ pub enum Advice {
     TooSlow,
     /// Stuffing it long before it goes on.
     StuffAhead,
+    /// A raw bird past the date on its label.
+    PastDate,
+    /// It smells, or feels slimy.
+    Smell,
+    /// Which thermometer, or none at all.
+    WhichThermometer,
+    /// The fridge is full.
+    NoRoom,
+    /// Food on the road.
+    CarryFood,
 }
 
 impl Advice {
@@ -51,6 +61,11 @@ impl Advice {
             Self::TooFast => "too-fast",
             Self::TooSlow => "too-slow",
             Self::StuffAhead => "stuff-ahead",
+            Self::PastDate => "past-date",
+            Self::Smell => "smell",
+            Self::WhichThermometer => "which-thermometer",
+            Self::NoRoom => "no-room",
+            Self::CarryFood => "carry-food",
         }
     }
 }
@@ -101,6 +116,27 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
         Advice::StuffAhead => {
             say(Text::new("ask-stuff-ahead").with("target", degrees(165.0)), &[source::TURKEY_STUFFING])
         }
+        Advice::PastDate => {
+            let days = super::safety::days_of(Food::RawWhole, asker);
+            let sources = &[source::USE_BY, source::SELL_BY, source::COLD_STORAGE];
+            say(Text::new("ask-past-date").with("days", days), sources).say(Text::new("ask-past-date-care"))
+        }
+        Advice::Smell => say(Text::new("ask-smell"), &[source::SPOILED]),
+        Advice::WhichThermometer => {
+            say(Text::new("ask-thermometer-which").with("ice", degrees(32.0)), &[source::THERMOMETERS])
+        }
+        Advice::NoRoom => {
+            say(Text::new("ask-no-room").with("cold", Arg::Temperature(cold)), &[fridge.source, source::COOLER])
+        }
+        Advice::CarryFood => say(
+            Text::new("ask-carry-food")
+                .with("cold", Arg::Temperature(cold))
+                .with("hot", hot)
+                .with("limit", Arg::Span(TimeDelta::hours(2)))
+                .with("short", Arg::Span(TimeDelta::hours(1)))
+                .with("air", degrees(90.0)),
+            &[rules::US_TWO_HOUR_RULE.source, hold.source, fridge.source],
+        ),
     })
 }
 

@@ -20,6 +20,7 @@ pub use line::{Printed, answer_line};
 pub use question::{BirdSaid, Question, SaltSaid};
 pub use read::{NotUnderstood, read_question};
 pub use safety::fridge_too_warm;
+pub use salt::usual_grain;
 
 use crate::reading::Ground;
 use crate::words::{Reader, UnitSystem};
@@ -100,6 +101,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::SaltDepth { rest } => salt::depth(*rest),
         Question::Sodium { bird, people, salt } => salt::sodium(bird, *people, *salt, asker),
         Question::OwnSalt { volume, mass, sodium } => salt::own(*volume, *mass, *sodium, asker),
+        Question::OnlySalt { salt } => salt::only(*salt, asker),
         Question::ThawTime { bird } => bird::thaw(bird, asker),
         Question::RoastTime { bird, heat } => bird::roast(bird, *heat),
         Question::BirdFor { kind, diners } => bird::bird_for(*kind, diners),
@@ -112,7 +114,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::Stand => safety::stand(),
         Question::Refreeze => safety::refreeze(),
         Question::LeftOut { span, air } => safety::left_out(*span, *air),
-        Question::Keeps { food, place, age } => safety::keeps(*food, *place, *age, asker),
+        Question::Keeps { food, raw_too, place, age } => safety::keeps(*food, *raw_too, *place, *age, asker),
         Question::Cooling => safety::cooling(),
         Question::Reheat { food } => safety::reheat(*food, asker),
         Question::HoldHot => safety::hold_hot(asker),

@@ -73,6 +73,11 @@ pub enum Question {
         /// Its sodium.
         sodium: Option<Mass>,
     },
+    /// The only salt in the house.
+    OnlySalt {
+        /// Which.
+        salt: SaltSaid,
+    },
     /// How long it thaws.
     ThawTime {
         /// The bird.
@@ -149,6 +154,8 @@ pub enum Question {
     Keeps {
         /// What.
         food: Food,
+        /// Nobody said whether it is cooked: a raw bird's time is told as well.
+        raw_too: bool,
         /// Where.
         place: Place,
         /// How old it is, if asked of a certain one.
@@ -225,7 +232,7 @@ impl Question {
             Self::Brine { .. } => "brine",
             Self::SaltDepth { .. } => "salt-depth",
             Self::Sodium { .. } => "sodium",
-            Self::OwnSalt { .. } => "own-salt",
+            Self::OwnSalt { .. } | Self::OnlySalt { .. } => "own-salt",
             Self::ThawTime { .. } => "thaw-time",
             Self::RoastTime { .. } => "roast-time",
             Self::BirdFor { .. } | Self::PeopleFor { .. } => "portions",

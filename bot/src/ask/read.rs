@@ -131,8 +131,18 @@ impl Asked<'_> {
             Advice::GarageThaw
         } else if self.has("ask-baste") {
             Advice::Baste
+        } else if self.has("ask-past-date") && !self.any(&["food-leftovers", "food-gravy", "food-soup"]) {
+            Advice::PastDate
+        } else if self.has("ask-smell") && (self.birdish() || self.has("ask-safe") || self.has("food-raw")) {
+            Advice::Smell
         } else if self.has("ask-where") && self.has("ask-thermometer") {
             Advice::Thermometer
+        } else if self.has("ask-thermometer") && self.asks_which_thermometer() {
+            Advice::WhichThermometer
+        } else if self.has("place-fridge") && self.has("ask-no-room") {
+            Advice::NoRoom
+        } else if self.has("ask-carry") && self.asks_how_to_carry() {
+            Advice::CarryFood
         } else if self.has("place-fridge") && !self.has("ask-out") && self.asks_of_fridge() {
             Advice::Fridge
         } else if self.has("ask-stuff") && self.has("ahead") && self.has("ask-safe") {
@@ -143,6 +153,18 @@ impl Asked<'_> {
             return self.side();
         };
         Some(Question::Advice(told))
+    }
+
+    /// "What thermometer do I need", "I have no thermometer".
+    fn asks_which_thermometer(&self) -> bool {
+        let numbers = self.places().any(|at| self.s.number(at).is_some() || self.s.amount(at).is_some());
+        !numbers && self.any(&["ask-how", "ask-safe", "ask-help", "negation"])
+    }
+
+    /// "How do I carry the leftovers", not "my brother will carry it".
+    fn asks_how_to_carry(&self) -> bool {
+        let food = self.any(&["food-leftovers", "food-gravy", "food-stuffing"]) || self.birdish();
+        food && self.any(&["ask-how", "ask-safe"]) && self.wish.dinner.is_none()
     }
 
     /// How cold a fridge is to be, or whether it is cold enough.
@@ -228,6 +250,13 @@ impl Asked<'_> {
             return Some(own);
         }
         let about_bird = self.wish.kind.is_some() || self.has("bird-any");
+        if let [(_, salt)] = salts[..]
+            && self.has("ask-only")
+            && amount.is_none()
+            && self.wish.mass_g.is_none()
+        {
+            return Some(Question::OnlySalt { salt });
+        }
         let one = salts.first().map(|(_, salt)| *salt);
         if salts.len() >= 2 && !self.has("sodium") {
             // The salt behind the amount is the one at hand; without one there, the first named.
@@ -339,9 +368,10 @@ impl Asked<'_> {
         let out = self.has("ask-out");
         let how_long = self.any(&["ask-how-long", "ask-how-many", "ask-how-much"]);
         let cooked = self.any(&["food-leftovers", "food-gravy", "food-stuffing", "food-soup"]);
-        let keep = self.has("ask-keep");
+        let keep = self.any(&["ask-keep", "ask-past-date"]);
         let stored = self.any(&["place-fridge", "place-freezer"]);
-        if self.has("ask-keep-hot") {
+        // "How do I keep the goose warm"
+        if self.has("ask-keep-hot") || keep && self.has("ask-warm") && !stored && self.span().is_none() {
             return Some(Question::HoldHot);
         }
         if self.has("ask-reheat") {
@@ -351,6 +381,9 @@ impl Asked<'_> {
             return Some(Question::Refreeze);
         }
         let overnight = self.has("ask-overnight").then(|| TimeDelta::hours(8));
+        if overnight.is_some() && !out && !cooked && self.cooks_overnight() {
+            return Some(Question::OvenTemperature { setting: self.oven_setting() });
+        }
         let out = out || overnight.is_some() && safe;
         // "Sortie à 10h40" says when, not for how long.
         let hour = |at: usize| at.checked_sub(1).is_some_and(|before| self.s.is(before, "number-to"));
@@ -365,10 +398,13 @@ impl Asked<'_> {
         if let Some(lethality) = self.lethality() {
             return Some(lethality);
         }
-        let age_of_food = safe && self.span().is_some_and(|span| span >= TimeDelta::days(1)) && !self.has("ask-roast");
+        let aged = !self.has("ask-roast") || self.any(&["ago", "at-home"]);
+        let age_of_food = safe && self.span().is_some_and(|span| span >= TimeDelta::days(1)) && aged;
         let giblets = self.has("food-giblets") && (how_long || stored || safe);
-        if keep || age_of_food || giblets || cooked && stored && (how_long || safe) {
-            return Some(Question::Keeps { food: self.food(), place: self.kept_at(), age: self.span() });
+        let still_good = self.has("food-leftovers") && safe && self.temperature().is_none() && !self.birdish();
+        if keep || age_of_food || giblets || still_good || cooked && stored && (how_long || safe) {
+            let (food, raw_too) = self.food_and_doubt();
+            return Some(Question::Keeps { food, raw_too, place: self.kept_at(), age: self.span() });
         }
         if self.has("ask-cool") && !self.has("place-freezer") && (cooked || how_long || safe || self.s.len() <= 6) {
             return Some(Question::Cooling);
@@ -391,6 +427,21 @@ impl Asked<'_> {
             return Some(Question::Stuffing);
         }
         None
+    }
+
+    /// "Can I cook it overnight at 80 degrees", and not "it was left in the oven overnight".
+    fn cooks_overnight(&self) -> bool {
+        let hot = self.oven_setting().is_some_and(|setting| in_fahrenheit(setting) >= 120.0);
+        !self.has("ask-left") && (self.has("ask-cook") || hot)
+    }
+
+    /// The temperature told, taken for an oven's: °C where ovens have °C.
+    fn oven_setting(&self) -> Option<Temperature> {
+        Some(match self.temperature()? {
+            Ok(temperature) => temperature,
+            Err(bare) if self.asker.ground.metric => celsius(bare),
+            Err(bare) => fahrenheit(bare),
+        })
     }
 
     /// A temperature with a time, or with the word safe.
@@ -486,6 +537,13 @@ impl Asked<'_> {
         ["people", "adults", "children", "unit-week", "unit-month"].iter().any(|concept| self.s.is(at + 1, concept))
     }
 
+    /// The food, and whether it may as well be a raw bird: "turkey, three days in the fridge".
+    fn food_and_doubt(&self) -> (Food, bool) {
+        let food = self.food();
+        let told = self.any(&["food-leftovers", "food-gravy", "food-soup", "food-stuffing", "form-pieces"]);
+        (food, food == Food::Leftovers && !told)
+    }
+
     fn food(&self) -> Food {
         let cooked = self.any(&["food-leftovers"]);
         if self.has("food-giblets") {
@@ -502,7 +560,7 @@ impl Asked<'_> {
             Food::RawDuckOrGoose
         } else if self.has("form-pieces") {
             Food::RawPieces
-        } else if self.any(&["food-raw", "condition-frozen", "condition-fresh", "ask-thaw"]) {
+        } else if self.any(&["food-raw", "condition-frozen", "condition-fresh", "ask-thaw", "ask-cook", "at-home"]) {
             Food::RawWhole
         } else {
             Food::Leftovers

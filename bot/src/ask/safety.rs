@@ -149,21 +149,49 @@ pub(super) fn left_out(span: Option<TimeDelta>, air: Option<Temperature>) -> Res
     Ok(answer)
 }
 
-pub(super) fn keeps(food: Food, place: Place, age: Option<TimeDelta>, asker: &Asker) -> Result<Answer, NotUnderstood> {
-    let what = Arg::from(Text::named("ask-food", food.name()));
+pub(super) fn keeps(
+    food: Food,
+    raw_too: bool,
+    place: Place,
+    age: Option<TimeDelta>,
+    asker: &Asker,
+) -> Result<Answer, NotUnderstood> {
+    // A raw bird's time is the shorter one, and comes first.
     let answer = Answer::new("keeps");
+    if !raw_too {
+        return Ok(keep(answer, food, place, age, asker, Told::Alone));
+    }
+    let answer = keep(answer, Food::RawWhole, place, age, asker, Told::First);
+    Ok(keep(answer, food, place, age, asker, Told::Last))
+}
+
+/// Whether a food's time is the whole answer, or one of two.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Told {
+    Alone,
+    First,
+    Last,
+}
+
+fn keep(answer: Answer, food: Food, place: Place, age: Option<TimeDelta>, asker: &Asker, told: Told) -> Answer {
+    let care = told != Told::First;
+    let what = Arg::from(Text::named("ask-food", food.name()));
     let Some(keeping) = rules::keeps(food, place, asker.jurisdiction) else {
-        return Ok(answer
-            .say(Text::new("ask-keeps-unknown").with("food", what))
-            .from(rules::two_hour_limit(None).source));
+        return answer.say(Text::new("ask-keeps-unknown").with("food", what)).from(rules::two_hour_limit(None).source);
     };
     let answer = answer.from(keeping.source);
-    Ok(match keeping.keep {
+    match keeping.keep {
         Keep::Days(days) => {
             let limit = TimeDelta::days(i64::from(days.high));
             let main = match age {
-                Some(age) if age > limit => Text::new("ask-keeps-over").with("age", Arg::Span(age)),
-                Some(age) if age > TimeDelta::zero() => Text::new("ask-keeps-still").with("age", Arg::Span(age)),
+                Some(age) if age > limit => {
+                    let id = if told == Told::Alone { "ask-keeps-over" } else { "ask-keeps-that-over" };
+                    Text::new(id).with("age", Arg::Span(age))
+                }
+                Some(age) if age > TimeDelta::zero() => {
+                    let id = if told == Told::Alone { "ask-keeps-still" } else { "ask-keeps-that-still" };
+                    Text::new(id).with("age", Arg::Span(age))
+                }
                 _ => Text::new("ask-keeps"),
             };
             let over = age.is_some_and(|age| age > limit);
@@ -172,8 +200,8 @@ pub(super) fn keeps(food: Food, place: Place, age: Option<TimeDelta>, asker: &As
                     main.with("food", what)
                         .with("days", Arg::from(range("ask-days", "ask-days-range", days.low, days.high))),
                 )
-                .say_if(!over, || Text::new("ask-keeps-care").with("cold", degrees(40.0)))
-                .say_all(fridge_too_warm(asker.fridge).filter(|_| place == Place::Fridge))
+                .say_if(care && !over, || Text::new("ask-keeps-care").with("cold", degrees(40.0)))
+                .say_all(fridge_too_warm(asker.fridge).filter(|_| care && place == Place::Fridge))
                 .value("days-low", f64::from(days.low), "d")
                 .value("days-high", f64::from(days.high), "d")
         }
@@ -185,7 +213,16 @@ pub(super) fn keeps(food: Food, place: Place, age: Option<TimeDelta>, asker: &As
             )
             .value("months-low", f64::from(months.low), "month")
             .value("months-high", f64::from(months.high), "month"),
-    })
+    }
+}
+
+/// For how many days that food keeps in the fridge, in words.
+pub(super) fn days_of(food: Food, asker: &Asker) -> Arg {
+    match rules::keeps(food, Place::Fridge, asker.jurisdiction).map(|keeping| keeping.keep) {
+        Some(Keep::Days(days)) => Arg::from(range("ask-days", "ask-days-range", days.low, days.high)),
+        // No published time: the shortest there is.
+        Some(Keep::Months(_)) | None => Arg::from(range("ask-days", "ask-days-range", 1, 1)),
+    }
 }
 
 /// What is to be said of a fridge whose thermometer shows more than the 40 °F that every keeping time counts on.

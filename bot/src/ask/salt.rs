@@ -5,7 +5,7 @@ use super::answer::{Answer, Choice, USUAL, amount_text, bird_text, how_heavy, sa
 use super::question::{BirdSaid, SaltSaid};
 use super::read::NotUnderstood;
 use crate::reading::Problem;
-use crate::words::{Arg, Text};
+use crate::words::{Arg, Text, UnitSystem};
 use carvetime_core::brine::{BrineError, BrineStrength, wet_brine};
 use carvetime_core::quantity::{Amount, Mass, Measure, Unit, Volume, in_grams, in_milliliters};
 use carvetime_core::salt::{
@@ -41,12 +41,17 @@ fn known(said: SaltSaid, kind: &'static str, asker: &Asker) -> Result<Salt, Box<
     }
 }
 
-/// The salt named, else the person's own, else flake kosher.
+/// The salt cooks use where there are spoons and pounds, or where there are not.
+pub fn usual_grain(us_units: bool) -> Grain {
+    if us_units { Grain::FlakeKosher } else { Grain::Table }
+}
+
+/// The salt named, else the person's own, else the usual one.
 fn known_or_usual(said: Option<SaltSaid>, kind: &'static str, asker: &Asker) -> Result<Salt, Box<Answer>> {
     match (said, &asker.own_salt) {
         (Some(said), _) => known(said, kind, asker),
         (None, Some(own)) => Ok(Salt::Own(own.clone())),
-        (None, None) => Ok(Salt::Grain(Grain::FlakeKosher)),
+        (None, None) => Ok(Salt::Grain(usual_grain(asker.units == UnitSystem::Us))),
     }
 }
 
@@ -427,6 +432,17 @@ pub(super) fn own(
             PacketError::Density { .. } => Text::new("ask-own-density"),
         })
     })?;
+    Ok(reckoned_with(own, asker))
+}
+
+/// The only salt in the house: reckoned with from now on, as a salt of their own.
+pub(super) fn only(said: SaltSaid, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    let salt = salt_or_ask!(known(said, "own-salt", asker));
+    let own = OwnSalt::new(None, salt.grams_per_ml()).map_err(|_| NotUnderstood::Unknown)?;
+    Ok(with_salt_source(reckoned_with(own, asker), &salt))
+}
+
+fn reckoned_with(own: OwnSalt, asker: &Asker) -> Answer {
     let salt = Salt::Own(own.clone());
     let teaspoon = salt.grams_per_teaspoon(asker.spoons);
     let mut answer = Answer::new("own-salt")
@@ -437,7 +453,7 @@ pub(super) fn own(
         )
         .value("teaspoon", teaspoon, "g");
     answer.own_salt = Some(own);
-    Ok(answer)
+    answer
 }
 
 fn tablespoon(salt: &Salt, asker: &Asker) -> f64 {

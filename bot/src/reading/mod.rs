@@ -31,7 +31,10 @@ pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
 pub use shift::{Shift, read_shift};
 pub use step::{Answer, is_done, read_answer, read_step};
-pub use talk::{Report, ReportKind, is_assent, is_greeting, is_help, is_thanks, is_undo, read_language, read_report};
+pub use talk::{
+    Report, ReportKind, asks_what_is_next, asks_when, is_assent, is_greeting, is_help, is_thanks, is_undo,
+    read_language, read_report,
+};
 pub use when::{Lean, When, easter, read_when};
 pub use wish::{There, Wish, next_dinner, read_dinner_time, read_wish};
 pub use zone::{Zones, read_zone, zone_at};

@@ -9,6 +9,10 @@ use carvetime_core::plan::Step;
 
 /// Longer texts tell a story.
 const LONGEST: usize = 80;
+/// As do more words.
+const STORY: usize = 12;
+/// As many words as a phrase looked for inside a text has.
+const MOST_WORDS: usize = 5;
 
 /// What someone says of a job.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -36,9 +40,30 @@ pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     if ["undo", "greeting", "thanks"].iter().any(|other| lexicon.talk(&told.join(" "), other)) {
         return None;
     }
-    let short = essence(&told, lexicon);
+    if asks(&told, lexicon) {
+        return None;
+    }
+    // "Salted this morning": when it was says no more than that it is over.
+    let (told, behind) = behind(told, lexicon);
+    let report = report(&told, lexicon);
+    // "I'll salt it tonight" is not done.
+    report.filter(|report| report.kind == ReportKind::NotDone || behind || !is_ahead(&told, lexicon))
+}
+
+/// The words without the time past that they name, and whether they do.
+fn behind(mut told: Vec<String>, lexicon: &Lexicon) -> (Vec<String>, bool) {
+    let is = |words: &[String]| lexicon.talk(&words.join(" "), "behind");
+    let found = (1..=MOST_WORDS).rev().find_map(|count| Some((told.windows(count).position(is)?, count)));
+    if let Some((from, count)) = found {
+        told.drain(from..from + count);
+    }
+    (told, found.is_some())
+}
+
+fn report(told: &[String], lexicon: &'static Lexicon) -> Option<Report> {
+    let short = essence(told, lexicon);
     let named = |words: &[&str], groups: &[&str]| steps(words, groups, lexicon);
-    for words in [&told, &short] {
+    for words in [told, &short] {
         let words: Vec<&str> = words.iter().map(String::as_str).collect();
         if lexicon.talk(&words.join(" "), "done") {
             return Some(Report { step: None, or: None, kind: ReportKind::Done });
@@ -59,7 +84,40 @@ pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
             }
         }
     }
-    None
+    // "There is still ice inside the cavity": what so much hangs on is heard in the middle of a sentence.
+    let icy = told.len() <= STORY && phrases(told).any(|phrase| lexicon.talk(&phrase, "undone-thaw"));
+    icy.then_some(Report { step: Some(Step::Thaw), or: None, kind: ReportKind::NotDone })
+}
+
+/// "Can I still eat the leftovers", without its question mark.
+fn asks(told: &[String], lexicon: &Lexicon) -> bool {
+    (1..=MOST_WORDS.min(told.len()))
+        .any(|count| told.get(..count).is_some_and(|lead| lexicon.talk(&lead.join(" "), "asking")))
+}
+
+/// What is told is still to come.
+fn is_ahead(told: &[String], lexicon: &Lexicon) -> bool {
+    phrases(told).any(|phrase| lexicon.talk(&phrase, "ahead"))
+}
+
+/// Every run of a few words.
+fn phrases(told: &[String]) -> impl Iterator<Item = String> + '_ {
+    (1..=MOST_WORDS).flat_map(|count| told.windows(count).map(|words| words.join(" ")))
+}
+
+/// "When do we eat?", "how much longer?".
+pub fn asks_when(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "when", lexicon)
+}
+
+/// "What's next?".
+pub fn asks_what_is_next(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "next", lexicon)
+}
+
+fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
+    let plain: String = text.chars().filter(|c| !matches!(c, '?' | '¿')).collect();
+    is_all(&plain, group, lexicon)
 }
 
 /// "undo", "take that back".

@@ -129,7 +129,18 @@ struct Clock<'a> {
 
 impl Clock<'_> {
     fn best_day(&self, taken: &[bool]) -> Option<Spot<DaySaid>> {
-        (0..self.s.len()).filter(|at| free(taken, *at)).find_map(|at| self.day_at(at))
+        let mut days = (0..self.s.len()).filter(|at| free(taken, *at)).filter_map(|at| self.day_at(at));
+        days.find(|day| !self.is_for_the_shop(day))
+    }
+
+    /// "I buy it tomorrow, dinner is on Sunday": tomorrow is no day of a meal.
+    fn is_for_the_shop(&self, day: &Spot<DaySaid>) -> bool {
+        let ends = |at: &usize| matches!(self.s.mark(*at), Some(',' | ';' | '.' | '!' | '\n'));
+        let from = (0..day.from).rev().find(ends).map_or(0, |at| at + 1);
+        let to = (day.to + 1..self.s.len()).find(ends).unwrap_or(self.s.len());
+        let says = |group: &str| (from..to).any(|at| self.s.of(at, group).is_some());
+        let shops = (from..to).any(|at| self.s.is(at, "shopping") || self.s.is(at, "to-buy"));
+        shops && !says("meal-") && !says("holiday-")
     }
 
     /// The hour behind the word for the meal if there is one, else the first.
@@ -199,10 +210,17 @@ impl Clock<'_> {
             let beside = beside.or_else(|| self.numbered(what.day, at, start));
             return beside.or(Some(Spot { what, from: start, to: at }));
         }
-        if let Some(name) = self.s.of(at, "holiday-") {
+        let feast = |name: &str| {
             let year = today.year();
-            let day = [year, year + 1].into_iter().filter_map(|y| self.feast(name, y)).find(|day| *day >= today)?;
-            return spot(day, at);
+            [year, year + 1].into_iter().filter_map(|y| self.feast(name, y)).find(|day| *day >= today)
+        };
+        // "1. Feiertag", "2. Weihnachtstag"
+        let dot = usize::from(self.s.mark(at + 1) == Some('.'));
+        if let Some(number) = self.s.whole(at, 1..=2).filter(|_| self.s.is(at + 1 + dot, "holiday-numbered-day")) {
+            return spot(feast(if number == 1 { "christmas" } else { "boxing-day" })?, at + 1 + dot);
+        }
+        if let Some(name) = self.s.of(at, "holiday-") {
+            return spot(feast(name)?, at);
         }
         if self.s.is(at, "in") {
             let days = self.s.amount_in(at + 1, Unit::Day).filter(|days| (0.0..=400.0).contains(days));
@@ -268,7 +286,8 @@ impl Clock<'_> {
     /// A number at `at` that may be the day of a month: it counts nothing and is no part of an hour.
     fn bare_day(&self, at: usize) -> bool {
         let s = self.s;
-        let clock = matches!(s.mark(at + 1), Some(':' | '/' | '.')) && s.glued(at + 1);
+        let dot = s.mark(at + 1) == Some('.') && s.glued(at + 2);
+        let clock = (dot || matches!(s.mark(at + 1), Some(':' | '/'))) && s.glued(at + 1);
         s.whole(at, 1..=31).is_some() && s.upper(at).is_none() && !clock && self.nothing_counted(at + 1)
     }
 
@@ -365,6 +384,7 @@ impl Clock<'_> {
             }
             "thanksgiving" => NaiveDate::from_weekday_of_month_opt(year, 11, Weekday::Thu, 4),
             "christmas" => NaiveDate::from_ymd_opt(year, 12, 25),
+            "boxing-day" => NaiveDate::from_ymd_opt(year, 12, 26),
             "christmas-eve" => NaiveDate::from_ymd_opt(year, 12, 24),
             "new-year" => NaiveDate::from_ymd_opt(year, 1, 1),
             "new-year-eve" => NaiveDate::from_ymd_opt(year, 12, 31),

@@ -413,6 +413,10 @@ impl Reader<'_> {
         self.wish.leftovers =
             if self.s.has("no-leftovers") { Some(false) } else { self.s.has("leftovers").then_some(true) };
         self.wish.salting = named("salting-");
+        if self.s.has("salted-already") || self.kosher_bird() {
+            self.wish.salting = Some("none".to_owned());
+        }
+        self.wish.strength = self.strength().map(str::to_owned);
         if self.wish.solution_percent.is_some()
             && self.wish.salting.as_deref() == Some("wet")
             && !self.s.has("salting-none")
@@ -425,7 +429,8 @@ impl Reader<'_> {
             self.wish.condition = Some("frozen".to_owned());
         }
         self.wish.ahead = if self.s.has("not-ahead") { Some(false) } else { self.s.has("ahead").then_some(true) };
-        self.wish.at_home = if self.s.has("to-buy") { Some(false) } else { self.s.has("at-home").then_some(true) };
+        let to_buy = self.s.has("to-buy") || self.s.has("shopping") && !self.s.has("at-home");
+        self.wish.at_home = if to_buy { Some(false) } else { self.s.has("at-home").then_some(true) };
         for at in self.places() {
             if !self.s.meanings(at).is_empty()
                 && ["ahead", "not-ahead", "salting-", "form-", "thawing-"]
@@ -435,6 +440,21 @@ impl Reader<'_> {
                 self.take(at, at);
             }
         }
+    }
+
+    /// "Less salt", "lightly salted"; "light" alone is no word on salt.
+    fn strength(&self) -> Option<&'static str> {
+        let salty = self.s.has("salt-any") || self.places().any(|at| self.s.of(at, "salting-").is_some());
+        let said = |at: &usize| salty || self.s.raw(*at).contains(' ');
+        self.places().filter(said).find_map(|at| self.s.of(at, "strength-"))
+    }
+
+    /// `kosher turkey`: koshering has salted it.
+    fn kosher_bird(&self) -> bool {
+        let bird = |at: usize| self.s.of(at, "bird-").is_some();
+        let alone = |at: usize| self.s.raw(at).split(' ').count() == 1 && !self.s.is(at + 1, "salt-any");
+        let kosher = |at: &usize| self.s.is(*at, "salt-kosher") && alone(*at);
+        self.places().filter(kosher).any(|at| bird(at + 1) || at > 0 && bird(at - 1))
     }
 
     /// "Last Tuesday" is no day to plan for.

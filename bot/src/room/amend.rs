@@ -48,6 +48,9 @@ fn standing(
     problems: &[Problem],
 ) -> bool {
     let Some(plan) = &sitting.room.plan else { return false };
+    if plan.wish.dinner.is_some_and(|dinner| dinner <= sitting.now) {
+        return false;
+    }
     // What people say to each other changes no plan: only what is said to the bot does.
     if !addressed {
         return false;
@@ -93,8 +96,9 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
     let brief = is_brief(text);
     let hour = brief || is_of_the_hour(&sentence);
     if !(hour || says("bird-")) {
-        let Wish { adults, children, leftovers, .. } = wish;
-        return Wish { adults, children, leftovers, ..Wish::default() };
+        let Wish { adults, children, strength, solution_percent, .. } = wish;
+        let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
+        return Wish { adults, children, strength, solution_percent, salting, ..Wish::default() };
     }
     if !hour {
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);

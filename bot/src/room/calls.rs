@@ -267,7 +267,17 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
             .or(sitting.room.plan.as_ref().map(|plan| plan.host))
             .and_then(|id| sitting.people.get(&id)?.own_salt);
         let strength = sitting.room.plan.as_ref().map_or(Strength::Usual, |plan| dose::strength(&plan.wish));
-        text.extend(dose::lines(order, own, strength));
+        text.extend(dose::lines(order, own, strength, sitting.usual_salt()));
+    }
+    if step == Step::Leftovers {
+        let plan = sitting.room.plan.as_ref();
+        let chilled = plan.is_some_and(|plan| {
+            plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && matches!(job.state, JobState::Done { .. }))
+        });
+        if sitting.now > job.latest {
+            return vec![Text::new("room-leftovers-over").with("when", Arg::DayClock(job.latest))];
+        }
+        text.extend((!chilled).then(|| Text::new("room-leftovers-if")));
     }
     text
 }

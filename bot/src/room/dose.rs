@@ -6,33 +6,32 @@ use crate::words::{Arg, Text};
 use carvetime_core::plan::{Order, Salting};
 use carvetime_core::salt::{self, Dose, Grain, HeldBack, Place, Salt, Strength, dose};
 
-/// The amount for the shopping line.
-pub(super) fn needed(order: &Order, strength: Strength) -> Option<Text> {
+/// The amount for the shopping line, in the salt usual there.
+pub(super) fn needed(order: &Order, strength: Strength, usual: Grain) -> Option<Text> {
     let dose = dry(order, strength)?;
     let total = dose.total * f64::from(order.birds);
-    let flakes = Salt::from(Grain::FlakeKosher);
     Some(
         Text::new("room-need-salt")
             .with("grams", Arg::Grams(total))
-            .with("spoons", Arg::Spoons(flakes.volume_of(total))),
+            .with("spoons", Arg::Spoons(Salt::from(usual).volume_of(total)))
+            .with("salt", Arg::Choice(usual.name())),
     )
 }
 
 /// The lines of a dose: how much in all, where it goes, and why it may be less. None where nothing is salted dry.
-pub(super) fn lines(order: &Order, own: Option<OwnSalt>, strength: Strength) -> Vec<Text> {
+/// In their own salt where they told of it, else in the `usual` one.
+pub(super) fn lines(order: &Order, own: Option<OwnSalt>, strength: Strength, usual: Grain) -> Vec<Text> {
     let Some(dose) = dry(order, strength) else { return Vec::new() };
     if let Some(HeldBack::Nothing { percent }) = dose.held_back {
         return vec![Text::new("room-dose-none").with("percent", Arg::Number(percent, 1))];
     }
-    let salt = own
-        .and_then(|own| salt::OwnSalt::new(None, own.grams_per_ml).ok())
-        .map_or(Salt::from(Grain::FlakeKosher), Salt::Own);
+    let salt = own.and_then(|own| salt::OwnSalt::new(None, own.grams_per_ml).ok()).map_or(Salt::from(usual), Salt::Own);
     let mine = matches!(salt, Salt::Own(_));
     let mut lines = vec![
         Text::new("room-dose-total")
             .with("grams", Arg::Grams(dose.total))
             .with("spoons", Arg::Spoons(salt.volume_of(dose.total)))
-            .with("salt", Arg::Choice(if mine { "own" } else { "flake" })),
+            .with("salt", Arg::Choice(if mine { "own" } else { usual.name() })),
         Text::new("room-dose-places").with("places", Arg::List(places(&dose, &salt))),
     ];
     if dose.each(Place::Skin).is_some() {
@@ -54,6 +53,14 @@ fn places(dose: &Dose, salt: &Salt) -> Vec<Text> {
                 .with("spoons", crate::words::share(dose, share, salt))
         })
         .collect()
+}
+
+/// Said where the packer has salted it already, so nothing is salted here.
+pub(super) fn by_the_packer(order: &Order, wish: &Wish) -> Option<Text> {
+    let percent = wish.solution_percent.filter(|percent| *percent >= salt::NO_SALT_FROM_PERCENT);
+    (order.salting == Salting::None)
+        .then(|| percent.map(|percent| Text::new("room-dose-none").with("percent", Arg::Number(percent, 1))))
+        .flatten()
 }
 
 fn dry(order: &Order, strength: Strength) -> Option<Dose> {

@@ -20,6 +20,7 @@ mod feedback;
 mod forecast;
 mod from_afar;
 mod hands;
+mod heat;
 mod help;
 mod invites;
 mod jobs;
@@ -212,6 +213,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
+    if !edited && heat::sets_heat(sitting, text) {
+        return;
+    }
     let asked = jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting);
     if readings::expected(sitting) && readings::heard(sitting, text, asked, edited) {
         return;
@@ -230,6 +234,14 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     }
     if planning::is_wish(sitting, text) {
         return plan(sitting, text);
+    }
+    if addressed && sitting.room.plan.is_some() {
+        if crate::reading::asks_when(text, sitting.lexicon()) {
+            return readings::when(sitting);
+        }
+        if crate::reading::asks_what_is_next(text, sitting.lexicon()) {
+            return board::repost(sitting);
+        }
     }
     if addressed && (hands::told(sitting, text) || sitting.room.plan.is_some() && dishes::told(sitting, text)) {
         return;
@@ -335,7 +347,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Meant(who) => readings::meant(sitting, who),
         Action::Dinner(serial, minute) => readings::move_dinner(sitting, serial, minute),
         Action::Stay(serial, minute) => late::stay(sitting, serial, minute),
-        Action::Hotter(serial, setting_f) => readings::hotter(sitting, serial, setting_f),
+        Action::Hotter(serial, setting_f) => heat::hotter(sitting, serial, setting_f),
         Action::Yes(what, who) => farewell::yes(sitting, &what, who),
         Action::No(what, who) => farewell::no(sitting, &what, who),
         Action::Settings(page) => settings::page(sitting, &page),

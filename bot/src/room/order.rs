@@ -7,6 +7,7 @@ use carvetime_core::plan::{Carry, DishHeat, Dishes, Order, Salting, Thawing};
 use carvetime_core::quantity::{Mass, Temperature, celsius, fahrenheit, grams, in_pounds, pounds};
 use carvetime_core::range::Range;
 use carvetime_core::roast::{Cooker, Heat};
+use carvetime_core::salt::NO_SALT_FROM_PERCENT;
 use chrono::TimeDelta;
 use chrono_tz::Tz;
 
@@ -108,7 +109,7 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
     Ok(Some(Order {
         dishes,
         birds: u8::try_from(birds).map_err(|_| OrderError::TooManyGuests(guests(wish)))?,
-        salting: named(&wish.salting, Salting::from_name).unwrap_or(Salting::Dry),
+        salting: salting(wish),
         short_rest: wish.short_rest.unwrap_or(false),
         thawing: named(&wish.thawing, Thawing::from_name).unwrap_or(Thawing::Fridge),
         carry: wish.elsewhere.unwrap_or(false).then_some(Carry { drive }),
@@ -116,6 +117,14 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
         at_home: wish.at_home.unwrap_or(false),
         ..Order::new(bird, diners(wish), heat, dinner, zone)
     }))
+}
+
+/// Dry unless told otherwise; not at all where the packer's solution is salt enough, whoever wishes it dry or wet.
+fn salting(wish: &Wish) -> Salting {
+    if wish.solution_percent.is_some_and(|percent| percent >= NO_SALT_FROM_PERCENT) {
+        return Salting::None;
+    }
+    named(&wish.salting, Salting::from_name).unwrap_or(Salting::Dry)
 }
 
 /// The middle of what may be bought, in whole pounds.

@@ -196,7 +196,9 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     draft.proposed_at = Some(now);
     let wish = draft.wish.clone();
     let (text, offers) = match solve(&wish, zone, sitting.now) {
-        Ok(Some(Solved::Works(order, schedule))) => (proposal::text(&order, &wish, &schedule), None),
+        Ok(Some(Solved::Works(order, schedule))) => {
+            (proposal::text(&order, &wish, &schedule, sitting.usual_salt()), None)
+        }
         Ok(Some(Solved::Clashes(order, conflict))) => {
             let mut text = proposal::clash(&conflict);
             if let Some(offer) = conflict.offers.first() {
@@ -204,7 +206,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
                 let mut suggestion = wish.clone();
                 order::absorb(&mut suggestion, &nearest);
                 text.push(proposal::instead(offer));
-                text.extend(proposal::text(&nearest, &suggestion, &offer.schedule));
+                text.extend(proposal::text(&nearest, &suggestion, &offer.schedule, sitting.usual_salt()));
                 if let Some(draft) = sitting.room.drafts.get_mut(&who) {
                     draft.suggestion = Some(suggestion);
                 }

@@ -4,9 +4,10 @@ use super::{dose, order, plan_words};
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{self, Bird, Condition};
-use carvetime_core::plan::{Caution, Conflict, Job, Need, Offer, Order, Reason, Schedule, Step};
+use carvetime_core::plan::{Caution, Conflict, Job, Need, Offer, Order, Reason, Salting, Schedule, Step};
 use carvetime_core::quantity::{celsius, grams};
 use carvetime_core::roast::{Cooker, Heat};
+use carvetime_core::salt::{Grain, Strength};
 use chrono::TimeDelta;
 
 /// Steps whose times matter enough to stand in a proposal.
@@ -27,8 +28,8 @@ const WORTH_SHOWING: [Step; 14] = [
     Step::Leftovers,
 ];
 
-/// The whole proposal, a line each.
-pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule) -> Vec<Text> {
+/// The whole proposal, a line each; its salt in the `usual` one.
+pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, usual: Grain) -> Vec<Text> {
     let mut lines = vec![head(order)];
     if wish.mass_g.is_none() {
         lines.push(Text::new("room-proposal-size").with("mass", Arg::Mass(order.bird.mass.get())));
@@ -45,7 +46,8 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule) -> Vec<Text>
             .with("to", Arg::Clock(schedule.finish.p90)),
     );
     lines.extend(cautions(schedule));
-    lines.push(Text::new("room-proposal-need").with("things", Arg::List(needs(order, wish, schedule))));
+    lines.extend(dose::by_the_packer(order, wish));
+    lines.push(Text::new("room-proposal-need").with("things", Arg::List(needs(order, wish, schedule, usual))));
     if let Some(first) = schedule.jobs.first() {
         lines.push(
             Text::new("room-proposal-first")
@@ -120,12 +122,12 @@ pub(super) fn cautions(schedule: &Schedule) -> Vec<Text> {
 }
 
 /// What must be in the house; the salt with its amount.
-fn needs(order: &Order, wish: &Wish, schedule: &Schedule) -> Vec<Text> {
+fn needs(order: &Order, wish: &Wish, schedule: &Schedule, usual: Grain) -> Vec<Text> {
     schedule
         .needs
         .iter()
         .map(|need| match need {
-            Need::Salt => dose::needed(order, dose::strength(wish)).unwrap_or_else(|| plan_words::need(*need)),
+            Need::Salt => dose::needed(order, dose::strength(wish), usual).unwrap_or_else(|| plan_words::need(*need)),
             _ => plan_words::need(*need),
         })
         .collect()
@@ -243,6 +245,11 @@ pub(super) fn known(wish: &Wish) -> Vec<Text> {
             setting: wish.setting_c.map_or_else(|| order::usual_setting(order::kind(wish), cooker), celsius),
         };
         parts.push(heat_text(&heat));
+    }
+    let unsalted = wish.salting.as_deref() == Some(Salting::None.name());
+    let strength = Some(dose::strength(wish)).filter(|strength| *strength != Strength::Usual);
+    if let Some(how) = unsalted.then_some("none").or(strength.map(Strength::name)) {
+        parts.push(Text::new("room-known-salt").with("how", Arg::Choice(how)));
     }
     if let Some(dinner) = wish.dinner {
         parts.push(Text::new("room-known-dinner").with("when", Arg::DayClock(dinner)));

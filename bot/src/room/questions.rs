@@ -4,11 +4,13 @@
 
 use super::action::Action;
 use super::sitting::{button, labelled};
-use super::state::OwnSalt;
+use super::state::{JobState, OwnSalt};
 use super::turn::How;
-use super::{PersonId, Sitting, help, order, own_kitchen};
-use crate::ask::{self, Answer, Asker, NotUnderstood};
-use crate::words::Text;
+use super::{PersonId, Sitting, dose, help, order, own_kitchen};
+use crate::ask::{self, Advice, Answer, Asker, NotUnderstood, Question};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::Step;
+use carvetime_core::safety::Food;
 use carvetime_core::salt;
 
 /// Longest question kept for a second look.
@@ -50,6 +52,13 @@ pub(super) fn is_question(sitting: &Sitting<'_>, text: &str) -> bool {
     ask::read_question(text, &asker(sitting)).is_ok()
 }
 
+/// Advice nobody has asked for in so many words.
+pub(super) fn advise(sitting: &mut Sitting<'_>, advice: Advice) {
+    if let Ok(answer) = ask::answer(&Question::Advice(advice), &asker(sitting)) {
+        sitting.answer_all(answer.lines());
+    }
+}
+
 fn answer(sitting: &mut Sitting<'_>, text: &str) {
     let asker = asker(sitting);
     match ask::ask(text, &asker) {
@@ -87,11 +96,19 @@ fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {
         sitting.change_person(who, |person| person.own_salt = Some(OwnSalt { grams_per_ml }));
     }
     let kept = answer.own_salt.is_some().then(|| Text::new("room-own-salt-kept"));
+    let own_dose = answer.own_salt.as_ref().and_then(|_| dose_again(sitting, who));
+    let leftovers = answer.kind == "keeps"
+        && matches!(
+            ask::read_question(text, &asker(sitting)),
+            Ok(Question::Keeps { food: Food::Leftovers, age: None, .. })
+        );
+    let own_leftovers = if leftovers { leftovers_of(sitting) } else { None };
     let keep = text.len() <= LONGEST_KEPT && (answer.ask_back.is_some() || !answer.sources.is_empty());
     if keep {
         sitting.room.questions.insert(who, text.to_owned());
     }
-    let say = sitting.answer_all(answer.lines()).lines(kept).key(key(who)).how(how);
+    let say =
+        sitting.answer_all(answer.lines()).lines(kept).lines(own_dose).lines(own_leftovers).key(key(who)).how(how);
     if !keep {
         return;
     }
@@ -108,6 +125,25 @@ fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {
             say.row([button("room-button-sources", &Action::Sources(who))]);
         }
     }
+}
+
+/// The plan's dose in the salt they have just told of, while it is still to be salted.
+fn dose_again(sitting: &Sitting<'_>, who: PersonId) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref()?;
+    plan.job(Step::Salt, 0).filter(|job| job.state == JobState::Waiting)?;
+    let order = plan.order(sitting.zone_or_utc())?;
+    let own = sitting.people.get(&who)?.own_salt;
+    dose::lines(&order, own, dose::strength(&plan.wish), sitting.usual_salt()).into_iter().next()
+}
+
+/// Until when this dinner's own leftovers keep, or that they no longer do.
+fn leftovers_of(sitting: &Sitting<'_>) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref()?;
+    let job = plan.job(Step::Leftovers, 0)?;
+    plan.wish.dinner.filter(|dinner| *dinner <= sitting.now)?;
+    let last = if sitting.now <= job.at { job.at } else { job.latest };
+    let id = if sitting.now <= last { "room-leftovers-until" } else { "room-leftovers-over" };
+    Some(Text::new(id).with("when", Arg::DayClock(last)))
 }
 
 /// A reply to what was asked back.

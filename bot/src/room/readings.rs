@@ -5,7 +5,7 @@ use super::chart::Chart;
 use super::forecast::{self, Foresight, Standing};
 use super::live::Solved;
 use super::sitting::{button, labelled};
-use super::state::{Doubted, JobState, LiveJob, LivePlan, StoredReading, Told};
+use super::state::{Doubted, JobState, LiveJob, StoredReading, Told};
 use super::turn::{Button, File, FileContent, How, Say, To};
 use super::{PersonId, Sitting, alarms, board, jobs, late, may, moves, plan_words};
 use crate::reading::{self, Log, Place, Problem, Scale};
@@ -515,35 +515,6 @@ pub(super) fn move_dinner(sitting: &mut Sitting<'_>, serial: u32, minute: i64) {
         }
         None => sitting.notice(Text::new("room-stale")),
     }
-}
-
-/// The pit goes up.
-pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
-    if !may::steer(sitting) {
-        return may::refuse(sitting);
-    }
-    let (light, by) = (sitting.light(), sitting.speaker());
-    let allowed = |plan: &LivePlan| {
-        let order = plan.order(light.zone)?;
-        let offered = forecast::hotter_settings(&order.heat);
-        offered.into_iter().find(|setting| (in_fahrenheit(*setting) - f64::from(setting_f)).abs() < 0.5)
-    };
-    let plan = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial && !plan.is_off());
-    let Some((plan, setting)) =
-        plan.and_then(|plan| Some((allowed(plan)?, plan))).map(|(setting, plan)| (plan, setting))
-    else {
-        return sitting.notice(Text::new("room-stale"));
-    };
-    plan.remember("mended", None, by, light.now);
-    plan.wish.setting_c = Some(in_celsius(setting));
-    let solved = sitting.solve_again();
-    sitting.answer(Text::new("cook-hotter").with("setting", Arg::Temperature(setting))).key("hotter");
-    if solved.sight.is_none()
-        && let Err(conflict) = solved.outcome
-    {
-        jobs::tell_conflict(sitting, &conflict);
-    }
-    board::refresh(sitting);
 }
 
 fn spots_of(reading: &StoredReading) -> Spots {

@@ -5,7 +5,8 @@
 use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::JobState;
-use super::{PersonId, Sitting, board, jobs, plan_words, planning};
+use super::{PersonId, Sitting, board, jobs, plan_words, planning, questions};
+use crate::ask::Advice;
 use crate::reading::{self, Report, ReportKind};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
@@ -21,8 +22,15 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         (Some(it), ReportKind::Done) => jobs::done(sitting, it),
         (Some(it), ReportKind::NotDone) => not_done(sitting, it),
         (None, ReportKind::Done) if early(sitting, &report) => {}
+        // Thawed, as far as anyone had said, and it is not.
+        (None, ReportKind::NotDone) if report.step == Some(Step::Thaw) => {
+            questions::advise(sitting, Advice::StillFrozen)
+        }
+        (None, ReportKind::NotDone) => {
+            sitting.answer(Text::new("room-not-yet"));
+        }
         // Settled already, or no job of this plan: no more than a nod.
-        (None, _) => {
+        (None, ReportKind::Done) => {
             sitting.answer(Text::new("room-ok"));
         }
     }

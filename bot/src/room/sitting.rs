@@ -8,9 +8,11 @@ use super::heard::{Heard, PersonId, RoomId, RoomKind};
 use super::state::{Person, Room, Taste};
 use super::turn::{Button, Forget, How, Say, To, Turn, Urgency};
 use super::{Scene, What};
+use crate::ask::usual_grain;
 use crate::reading::{Ground, Lexicon};
 use crate::words::{Arg, Reader, Text, UnitSystem};
 use carvetime_core::plan::Moment;
+use carvetime_core::salt::Grain;
 use chrono_tz::Tz;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -146,6 +148,11 @@ impl<'a> Sitting<'a> {
     pub fn ground(&self) -> Ground {
         let language = self.taste().language.unwrap_or_default();
         Ground::new(&language, !self.us_units(), self.zone_or_utc(), self.now)
+    }
+
+    /// The salt reckoned with for those who have told of none: the one usual where they cook.
+    pub fn usual_salt(&self) -> Grain {
+        usual_grain(self.us_units())
     }
 
     pub fn us_units(&self) -> bool {

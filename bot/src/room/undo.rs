@@ -50,8 +50,11 @@ fn back_to(sitting: &mut Sitting<'_>, index: usize) {
     }
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     let (restored, taken) = (restored(plan, &change, index, sitting.now), plan.wish.clone());
-    // A dinner hour may be moved back only while it can still be met; what was done may always be taken back.
+    // A dinner hour may be moved back only while it can still be met; what was done, and what an oven is said to be set to,
+    // may always be taken back.
+    let only_heat = Wish { setting_c: taken.setting_c, ..change.wish.clone() } == taken;
     if change.step.is_none()
+        && !only_heat
         && let Some(Err(conflict)) = restored.solve(&sitting.light())
     {
         let lines = proposal::clash(&conflict);

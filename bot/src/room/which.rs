@@ -285,7 +285,11 @@ fn plain_topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: b
     if edited || planning::is_wish(sitting, text) {
         return Topic::Free;
     }
-    if let Some(report) = reading::read_report(text, sitting.lexicon()) {
+    let lexicon = sitting.lexicon();
+    if addressed && (reading::asks_when(text, lexicon) || reading::asks_what_is_next(text, lexicon)) {
+        return Topic::Look;
+    }
+    if let Some(report) = reading::read_report(text, lexicon) {
         return Topic::Report(report);
     }
     let planning = sitting.speaker().is_some_and(|who| sitting.room.drafts.contains_key(&who));

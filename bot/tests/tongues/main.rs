@@ -7,6 +7,7 @@ mod french;
 mod german;
 mod italian;
 mod portuguese;
+mod same;
 
 use carvetime::ask::{Asker, NotUnderstood, ask};
 use carvetime::reading::{

@@ -53,6 +53,16 @@ sources! {
     SIDES = "sides", "common practice", "a person eats ½ to ¾ cup of stuffing and ⅓ to ½ cup of gravy", "", "", CommonPractice;
     /// Basting.
     BASTING = "basting", "common practice", "basting wets the skin and cools the oven at every opening", "", "", CommonPractice;
+    /// Use-by dates.
+    USE_BY = "use-by", "UK Food Standards Agency", "Best before and use-by dates", "", "", FromMemory;
+    /// Sell-by dates.
+    SELL_BY = "sell-by", "USDA FSIS", "Food Product Dating", "", "", FromMemory;
+    /// What a spoiled bird is like.
+    SPOILED = "spoiled", "common practice", "a sour or rotten smell and a slimy skin mean spoiled; a faint smell from a sealed bag airs off", "", "", CommonPractice;
+    /// Kinds of thermometer, and the check in ice water.
+    THERMOMETERS = "thermometers", "USDA FSIS", "Food Thermometers", "updated 2025-03-21", "ice water 32 °F", SeenSecondary;
+    /// A cooler instead of a fridge.
+    COOLER = "cooler", "common practice", "a cooler with ice and a thermometer stands in for a full fridge", "", "", CommonPractice;
     /// Salting of kosher meat.
     KOSHERING = "koshering", "common practice", "kosher birds are soaked, salted and rinsed before they are sold", "", "", CommonPractice;
     /// A bird opened flat.

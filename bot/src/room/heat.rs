@@ -1,0 +1,75 @@
+//! The heat is set to something else: by a button that was offered, or by whoever stands at the oven and says so.
+
+use super::sitting::button;
+use super::state::LivePlan;
+use super::{Sitting, board, forecast, jobs, may, readings, undo};
+use crate::reading;
+use crate::reading::sentence::Sentence;
+use crate::words::{Arg, Text};
+use carvetime_core::quantity::{celsius, fahrenheit, in_celsius, in_fahrenheit};
+use carvetime_core::roast::{self, Cooker};
+
+/// The pit goes up, as was offered.
+pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    let (light, by) = (sitting.light(), sitting.speaker());
+    let allowed = |plan: &LivePlan| {
+        let order = plan.order(light.zone)?;
+        let offered = forecast::hotter_settings(&order.heat);
+        offered.into_iter().find(|setting| (in_fahrenheit(*setting) - f64::from(setting_f)).abs() < 0.5)
+    };
+    let plan = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial && !plan.is_off());
+    let Some((plan, setting)) =
+        plan.and_then(|plan| Some((allowed(plan)?, plan))).map(|(setting, plan)| (plan, setting))
+    else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    plan.remember("mended", None, by, light.now);
+    plan.wish.setting_c = Some(in_celsius(setting));
+    let solved = sitting.solve_again();
+    sitting.answer(Text::new("cook-hotter").with("setting", Arg::Temperature(setting))).key("hotter");
+    if solved.sight.is_none()
+        && let Err(conflict) = solved.outcome
+    {
+        jobs::tell_conflict(sitting, &conflict);
+    }
+    board::refresh(sitting);
+}
+
+/// "I turned the oven up to 375": what the oven is set to from now on, whoever stands there. `false`: says nothing of it.
+pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let of_meat = ["spot-breast", "spot-thigh", "spot-wing"].iter().any(|spot| sentence.has(spot));
+    if !sentence.has("heat-set") || of_meat {
+        return false;
+    }
+    let (wish, _) = reading::read_wish(text, &sitting.ground());
+    let (light, by) = (sitting.light(), sitting.speaker());
+    let plan = sitting.room.plan.as_mut().filter(|plan| plan.on_since(light.now).is_some() && !plan.is_off());
+    let Some((plan, setting)) = plan.zip(wish.setting_c.filter(|_| wish.cooker.is_some())) else { return false };
+    plan.remember("mended", None, by, light.now);
+    plan.wish.setting_c = Some(setting);
+    let undo = undo::newest(plan);
+    let smoker = plan.wish.cooker.as_deref() == Some(Cooker::Smoker.name());
+    let solved = sitting.solve_again();
+    let authority = fahrenheit(roast::OVEN_AUTHORITY_F);
+    // Told in one scale and kept in the other, a setting comes back a hair lower.
+    let cool = !smoker && in_fahrenheit(celsius(setting)) < in_fahrenheit(authority) - 0.5;
+    let low = cool.then(|| Text::new("ask-oven-low").with("limit", Arg::Temperature(authority)));
+    let outlook = readings::outlook(sitting);
+    sitting
+        .answer(Text::new("room-heat-set").with("setting", Arg::Temperature(celsius(setting))))
+        .lines(low)
+        .lines(outlook)
+        .key("hotter")
+        .row([button("room-button-undo", &undo)]);
+    if solved.sight.is_none()
+        && let Err(conflict) = solved.outcome
+    {
+        jobs::tell_conflict(sitting, &conflict);
+    }
+    board::refresh(sitting);
+    true
+}

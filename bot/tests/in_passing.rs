@@ -1,0 +1,114 @@
+//! What people say in passing while a plan stands: it is heard for what it is, and changes no more than that.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+#[path = "common/kitchen.rs"]
+mod kitchen;
+
+use carvetime::room::RoomKind;
+use chrono_tz::America::Chicago;
+use kitchen::Kitchen;
+
+/// A fresh bird, bought, salted, and in the oven since Thursday, 1 pm.
+fn cooking() -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-24 08:00");
+    kitchen.say("Rosa", "14 lb fresh turkey, we have it, dinner Thursday 6 pm, 11 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Rosa", "salted it");
+    kitchen.run_to("2027-11-25 13:00");
+    kitchen.say("Rosa", "it's in the oven");
+    kitchen
+}
+
+fn setting_f(kitchen: &Kitchen) -> f64 {
+    kitchen.scene.room.plan.as_ref().unwrap().wish.setting_c.unwrap() * 1.8 + 32.0
+}
+
+#[test]
+fn an_oven_turned_up_is_a_setting_and_no_reading() {
+    let mut kitchen = cooking();
+    let before = kitchen.scene.room.plan.as_ref().unwrap().ready_to.unwrap();
+    let said = kitchen.say("Rosa", "I turned the oven up to 375");
+    assert!(said.contains("375 °F from now on") && said.contains("[Undo]"), "{said}");
+    assert!((setting_f(&kitchen) - 375.0).abs() < 0.5);
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().readings.is_empty());
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().ready_to.unwrap() < before, "hotter is sooner");
+    let undone = kitchen.press("Rosa", "Undo");
+    assert!((setting_f(&kitchen) - 325.0).abs() < 0.5, "{undone}");
+}
+
+#[test]
+fn an_oven_turned_too_low_is_noted_with_the_authority_s_figure() {
+    let mut kitchen = cooking();
+    let said = kitchen.say("Rosa", "turned the oven down to 250");
+    assert!(said.contains("250 °F from now on") && said.contains("325 °F or hotter"), "{said}");
+}
+
+#[test]
+fn a_thermometer_s_number_is_still_a_reading() {
+    let mut kitchen = cooking();
+    let said = kitchen.say("Rosa", "oven 350, breast 60");
+    assert!(said.contains("350 °F") && said.contains("60 °F"), "{said}");
+    assert!((setting_f(&kitchen) - 325.0).abs() < 0.5, "what the oven is set to was not told");
+}
+
+#[test]
+fn ice_found_after_the_thaw_was_done_is_answered_with_what_to_do() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 09:30");
+    kitchen.say("Rosa", "14 lb frozen turkey, we have it, dinner Thursday 6 pm, 11 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Rosa", "thawing");
+    kitchen.run_to("2027-11-25 11:00");
+    let said = kitchen.say("Rosa", "there is still ice inside the cavity");
+    assert!(said.contains("cold water") && said.contains("165 °F"), "{said}");
+}
+
+#[test]
+fn leftovers_asked_after_are_told_their_own_last_day_and_move_nothing() {
+    let mut kitchen = cooking();
+    let dinner = kitchen.scene.room.plan.as_ref().unwrap().wish.dinner;
+    kitchen.run_to("2027-11-26 12:00");
+    let said = kitchen.say("Rosa", "can I still eat the leftovers");
+    assert!(said.contains("3 to 4 days") && said.contains("by Sun"), "{said}");
+    kitchen.run_to("2027-12-01 12:00");
+    let said = kitchen.say("Rosa", "are the leftovers still good?");
+    assert!(said.contains("throw out what isn’t frozen"), "{said}");
+    assert_eq!(kitchen.scene.room.plan.as_ref().and_then(|plan| plan.wish.dinner).or(dinner), dinner);
+}
+
+#[test]
+fn leftovers_nobody_put_away_are_not_simply_eaten() {
+    let mut kitchen = cooking();
+    let called = kitchen.run_to("2027-11-28 13:00");
+    assert!(called.contains("Only what went into the fridge within two hours"), "{called}");
+}
+
+#[test]
+fn when_and_what_is_next_are_asked_in_plain_words() {
+    let mut kitchen = cooking();
+    assert!(kitchen.say("Rosa", "when do we eat?").contains("Dinner Thu 6:00 PM"));
+    assert!(kitchen.say("Rosa", "what's next?").contains("Check temperatures"));
+}
+
+#[test]
+fn a_bird_the_packer_salted_is_not_salted_again() {
+    let plan = "14 lb fresh turkey with 8 % solution, we have it, dinner Thursday 6 pm, 11 people, oven";
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-24 08:00");
+    let said = kitchen.say("Rosa", plan);
+    assert!(said.contains("8 % solution is salt enough") && !said.contains("Salt the bird"), "{said}");
+
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-24 08:00");
+    kitchen.say("Rosa", "14 lb fresh turkey, we have it, dinner Thursday 6 pm, 11 people, oven");
+    kitchen.press("Rosa", "Accept");
+    let said = kitchen.say("Rosa", "the label says it is already salted");
+    assert!(said.contains("no salt"), "{said}");
+    assert!(!kitchen.say("Rosa", "/board").contains("Salt the bird"));
+}
+
+#[test]
+fn the_only_salt_in_the_house_is_the_one_reckoned_with() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-24 08:00");
+    kitchen.say("Rosa", "14 lb fresh turkey, we have it, dinner Thursday 6 pm, 11 people, oven");
+    kitchen.press("Rosa", "Accept");
+    let said = kitchen.say("Rosa", "I only have table salt");
+    assert!(said.contains("6 g a teaspoon") && said.contains("of your salt"), "{said}");
+}

@@ -1,0 +1,252 @@
+//! What must be read alike in every language, because someone could be hurt, or a job lost, where it is not.
+
+use crate::{check, plan, question, report};
+
+/// The same said in English, Spanish, German, Portuguese, French, Italian.
+type Said = [&'static str; 6];
+
+const TAGS: Said = ["en-US", "es-ES", "de-DE", "pt-BR", "fr-FR", "it-IT"];
+
+fn everywhere(read: fn(&str, &str) -> String, table: &[(&str, Said)]) {
+    for (place, tag) in TAGS.iter().enumerate() {
+        let rows: Vec<(&str, &str)> = table.iter().map(|(wanted, said)| (said[place], *wanted)).collect();
+        check(tag, read, &rows);
+    }
+}
+
+#[test]
+fn spoiled_or_cooked_too_cool_is_never_taken_for_leftovers() {
+    everywhere(
+        question,
+        &[
+            (
+                "past-date",
+                [
+                    "the raw turkey expired yesterday, can I still cook it?",
+                    "el pavo crudo caducó ayer, ¿lo puedo cocinar?",
+                    "die rohe Pute ist gestern abgelaufen, kann ich sie noch braten?",
+                    "o peru cru venceu ontem, ainda posso assar?",
+                    "la dinde crue est périmée depuis hier, je peux la cuire ?",
+                    "il tacchino crudo è scaduto ieri, posso ancora cuocerlo?",
+                ],
+            ),
+            (
+                "smell",
+                [
+                    "the turkey smells bad",
+                    "el pavo huele mal",
+                    "die Pute riecht komisch",
+                    "o peru cheira mal",
+                    "la dinde sent mauvais",
+                    "il tacchino puzza",
+                ],
+            ),
+            (
+                "oven-temp",
+                [
+                    "can I cook it at 180 F overnight",
+                    "¿puedo asar el pavo a 80 grados toda la noche?",
+                    "kann ich die Gans bei 80 Grad über Nacht garen?",
+                    "posso assar o peru a 80 graus a noite toda?",
+                    "on peut cuire la dinde à 80 degrés toute la nuit ?",
+                    "posso cuocere il tacchino a 80 gradi tutta la notte?",
+                ],
+            ),
+            (
+                "left-out",
+                [
+                    "I left the turkey in the oven overnight, is it safe?",
+                    "dejé el pavo en el horno toda la noche, ¿es seguro?",
+                    "ich habe die Pute über Nacht im Ofen stehen gelassen, ist das sicher?",
+                    "deixei o peru no forno a noite toda, é seguro?",
+                    "j'ai laissé la dinde dans le four toute la nuit, c'est sûr ?",
+                    "ho lasciato il tacchino nel forno tutta la notte, è sicuro?",
+                ],
+            ),
+            (
+                "hold",
+                [
+                    "how do I keep the goose warm?",
+                    "¿cómo mantengo caliente el pavo?",
+                    "wie halte ich die Gans warm?",
+                    "como mantenho o peru quente?",
+                    "comment je garde l'oie chaude ?",
+                    "come tengo caldo il tacchino?",
+                ],
+            ),
+            // Three days old: too old if it is raw, and nobody said that it is not.
+            (
+                "keeps days-low=1d",
+                [
+                    "is turkey still good after 3 days in the fridge?",
+                    "¿el pavo dura 3 días en la nevera?",
+                    "hält die Pute 3 Tage im Kühlschrank?",
+                    "o peru dura 3 dias na geladeira?",
+                    "la dinde se garde 3 jours au frigo ?",
+                    "il tacchino dura 3 giorni in frigo?",
+                ],
+            ),
+            (
+                "which-thermometer",
+                [
+                    "I have no thermometer, what do I do?",
+                    "no tengo termómetro, ¿qué hago?",
+                    "ich habe kein Thermometer, was mache ich?",
+                    "não tenho termômetro, o que faço?",
+                    "je n'ai pas de thermomètre, je fais quoi ?",
+                    "non ho il termometro, che faccio?",
+                ],
+            ),
+            (
+                "no-room",
+                [
+                    "no room in the fridge for the turkey",
+                    "no cabe el pavo en la nevera",
+                    "kein Platz im Kühlschrank für die Pute",
+                    "o peru não cabe na geladeira",
+                    "pas de place au frigo pour la dinde",
+                    "il tacchino non entra in frigo",
+                ],
+            ),
+            (
+                "own-salt",
+                [
+                    "I only have table salt",
+                    "solo tengo sal de mesa",
+                    "ich habe nur Tafelsalz",
+                    "só tenho sal de mesa",
+                    "je n'ai que du sel fin",
+                    "ho solo sale fino",
+                ],
+            ),
+        ],
+    );
+}
+
+#[test]
+fn what_is_asked_or_still_to_come_is_not_done_and_ice_is_heard_anywhere() {
+    everywhere(
+        report,
+        &[
+            (
+                "-",
+                [
+                    "can I still eat the leftovers",
+                    "puedo comer las sobras todavía",
+                    "kann ich die Reste noch essen",
+                    "ainda posso comer as sobras",
+                    "on peut encore manger les restes",
+                    "posso ancora mangiare gli avanzi",
+                ],
+            ),
+            (
+                "-",
+                [
+                    "salted later",
+                    "salado mañana",
+                    "heute abend gesalzen",
+                    "salgado amanhã",
+                    "je sale ce soir",
+                    "salata domani",
+                ],
+            ),
+            (
+                "salt",
+                [
+                    "salted this morning",
+                    "salado esta mañana",
+                    "heute morgen gesalzen",
+                    "salgado hoje de manhã",
+                    "salée ce matin",
+                    "salata stamattina",
+                ],
+            ),
+            (
+                "not on",
+                [
+                    "not in yet",
+                    "todavía no está en el horno",
+                    "noch nicht im Ofen",
+                    "ainda não está no forno",
+                    "pas encore dedans",
+                    "non è ancora in forno",
+                ],
+            ),
+            (
+                "not thaw",
+                [
+                    "the bird is still frozen in the middle and hard",
+                    "el ave tiene hielo dentro todavía",
+                    "die Pute hat innen noch Eis",
+                    "o peru ainda tem gelo dentro da barriga",
+                    "la dinde est encore gelée à l'intérieur",
+                    "il tacchino è ancora ghiacciato dentro",
+                ],
+            ),
+        ],
+    );
+}
+
+#[test]
+fn the_day_of_the_shopping_is_no_day_of_the_meal() {
+    everywhere(
+        plan,
+        &[
+            (
+                "at_home=false dinner=25.12.@13:00 kind=turkey mass_g=6000",
+                [
+                    "turkey 6 kg, I'm buying it tomorrow, Christmas at 1 pm",
+                    "pavo de 6 kg, lo compro mañana, Navidad a las 13:00",
+                    "Pute 6 kg, hole ich morgen, Weihnachten um 13 Uhr",
+                    "peru de 6 kg, compro amanhã, Natal às 13h",
+                    "dinde de 6 kg, je l'achète demain, Noël à 13h",
+                    "tacchino di 6 kg, lo compro domani, Natale alle 13",
+                ],
+            ),
+            (
+                "dinner=26.12.@13:00 kind=turkey mass_g=6000",
+                [
+                    "turkey 6 kg, Boxing Day at 1 pm",
+                    "pavo de 6 kg, San Esteban a las 13:00",
+                    "Pute 6 kg, 2. Feiertag um 13 Uhr",
+                    "peru de 6 kg, 26 de dezembro às 13h",
+                    "dinde de 6 kg, lendemain de Noël à 13h",
+                    "tacchino di 6 kg, santo Stefano alle 13",
+                ],
+            ),
+            (
+                "dinner=25.11.@13:00 kind=turkey mass_g=6000",
+                [
+                    "turkey 6 kg, the 25th at 1 pm",
+                    "pavo de 6 kg, el día 25 a las 13:00",
+                    "Pute 6 kg, am 25. um 13 Uhr",
+                    "peru de 6 kg, dia 25 às 13h",
+                    "dinde de 6 kg, le 25 à 13h",
+                    "tacchino di 6 kg, il 25 alle 13",
+                ],
+            ),
+            (
+                "kind=turkey mass_g=6000 salting=none",
+                [
+                    "6 kg turkey, already salted",
+                    "pavo de 6 kg, ya salado",
+                    "Pute 6 kg, schon gesalzen",
+                    "peru de 6 kg, já salgado",
+                    "dinde de 6 kg, déjà salée",
+                    "tacchino di 6 kg, già salato",
+                ],
+            ),
+            (
+                "strength=light",
+                [
+                    "less salt please",
+                    "menos sal por favor",
+                    "weniger Salz bitte",
+                    "menos sal por favor",
+                    "moins de sel s'il te plaît",
+                    "meno sale per favore",
+                ],
+            ),
+        ],
+    );
+}
