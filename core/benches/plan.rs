@@ -30,7 +30,7 @@ fn carried() -> Order {
     let diners = Diners { adults: 11, children: 0, leftovers: true };
     let heat = Heat { cooker: Cooker::Smoker, setting: fahrenheit(325.0) };
     let order = Order::new(bird, diners, heat, day(25, 17), America::Chicago);
-    Order { carry: Some(Carry { drive: TimeDelta::hours(1) }), ..order }
+    Order { carry: Some(Carry { drive: TimeDelta::hours(1), hot: false }), ..order }
 }
 
 #[divan::bench]

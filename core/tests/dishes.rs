@@ -123,7 +123,7 @@ fn a_dish_done_stays_where_it_was_done() {
 #[test]
 fn carried_to_another_house_the_dish_shares_with_the_reheating() {
     let base = order(325.0, Cooker::Oven, &[oven(350.0, 45)]);
-    let carried = Order { carry: Some(Carry { drive: TimeDelta::hours(1) }), ..base };
+    let carried = Order { carry: Some(Carry { drive: TimeDelta::hours(1), hot: false }), ..base };
     let schedule = solve(&carried, &[], at(EARLY)).unwrap();
     assert!(span(&schedule, Step::Dish, 0).1 <= at("2027-11-25 17:00"));
     let hot = Order { carry: carried.carry, ..order(325.0, Cooker::Oven, &[oven(450.0, 45)]) };

@@ -272,7 +272,7 @@ fn a_change_of_water_said_tells_that_thawing_has_begun() {
 fn a_smoked_bird_is_cooked_the_day_before_carried_cold_and_reheated_there() {
     let order = Order {
         heat: Heat { cooker: Cooker::Smoker, setting: fahrenheit(325.0) },
-        carry: Some(Carry { drive: TimeDelta::minutes(90) }),
+        carry: Some(Carry { drive: TimeDelta::minutes(90), hot: false }),
         ..thanksgiving(12.7, Condition::Fresh)
     };
     let schedule = solve(&order, &[], at("2027-11-19 18:30")).unwrap();
@@ -442,7 +442,7 @@ fn impossible_wishes_are_named() {
     let because = |order: &Order, now: &str| solve(order, &[], at(now)).unwrap_err().because;
     assert_eq!(because(&order, "2027-11-26 12:00"), [Reason::DinnerPast]);
     assert_eq!(because(&order, "2026-01-01 12:00"), [Reason::DinnerTooFar]);
-    let far = Order { carry: Some(Carry { drive: TimeDelta::hours(20) }), ..order };
+    let far = Order { carry: Some(Carry { drive: TimeDelta::hours(20), hot: false }), ..order };
     assert_eq!(because(&far, "2027-11-19 12:00"), [Reason::DriveTooLong { most: spans::DRIVE_MOST }]);
     let frozen = Order {
         heat: Heat { cooker: Cooker::Smoker, setting: fahrenheit(325.0) },
@@ -543,7 +543,7 @@ mod laws {
             prop::sample::select(Salting::ALL),
             prop::sample::select(Thawing::ALL),
             prop::sample::select(vec![America::Chicago, Europe::Madrid, chrono_tz::Australia::Lord_Howe]),
-            prop::option::of(10_i64..300),
+            prop::option::of((10_i64..300, any::<bool>())),
             any::<(bool, bool, bool)>(),
         );
         // Minutes after the start of 2027, so that clock changes are met.
@@ -552,7 +552,7 @@ mod laws {
             Order {
                 salting,
                 thawing,
-                carry: drive.map(|minutes| Carry { drive: TimeDelta::minutes(minutes) }),
+                carry: drive.map(|(minutes, hot)| Carry { drive: TimeDelta::minutes(minutes), hot }),
                 ahead,
                 at_home,
                 short_rest,
@@ -577,8 +577,11 @@ mod laws {
             (Step::On, 0),
             (Step::Pull, 0),
             (Step::Stand, 0),
-            (Step::Carve, 0),
         ];
+        if !ahead {
+            steps.extend([(Step::Pack, 1), (Step::Travel, 0)]);
+        }
+        steps.push((Step::Carve, 0));
         if ahead {
             steps.extend([(Step::Chill, 0), (Step::Pack, 0), (Step::Travel, 0), (Step::Reheat, 0)]);
         }
@@ -703,4 +706,65 @@ mod laws {
             }
         }
     }
+}
+
+/// Thanksgiving at another house, the bird carried there hot.
+fn carried_hot(minutes: i64) -> Order {
+    let carry = Some(Carry { drive: TimeDelta::minutes(minutes), hot: true });
+    Order { carry, ..thanksgiving(12.0, Condition::Fresh) }
+}
+
+#[test]
+fn a_bird_carried_hot_is_wrapped_driven_and_eaten_within_two_hours_of_the_heat() {
+    let schedule = solve(&carried_hot(40), &[], at("2027-11-19 18:30")).unwrap();
+    let pack = schedule.job(Step::Pack, 1).unwrap();
+    assert_eq!(local(pack.at), "2027-11-25 15:25");
+    assert_eq!(local(job(&schedule, Step::Travel).at), "2027-11-25 15:40");
+    assert_eq!(local(job(&schedule, Step::Carve).at), "2027-11-25 16:35");
+    assert!(job(&schedule, Step::Serve).at - pack.at <= spans::HOT_ROAD);
+    assert!(schedule.finish.p90 <= pack.at, "done before it is wrapped, nine times in ten");
+    for absent in [Step::Reheat, Step::Pack] {
+        assert!(schedule.job(absent, 0).is_none(), "{absent:?}");
+    }
+    // Off the heat so early that the two hours would be over at the table: kept at 140 °F until it is wrapped.
+    let wait = pack.at - schedule.finish.p10;
+    assert!(job(&schedule, Step::Serve).at - schedule.finish.p10 > spans::HOT_ROAD);
+    assert!(schedule.cautions.contains(&Caution::HotTillPacked(wait)), "{:?}", schedule.cautions);
+    // What is left counts from the heat, not from carving.
+    assert!(job(&schedule, Step::Chill).latest <= pack.at + spans::HOT_ROAD);
+    let why = job(&schedule, Step::Travel).reasons.iter().filter_map(|reason| reason.source());
+    assert!(why.into_iter().any(|source| source == carvetime_core::source::DANGER_ZONE));
+}
+
+#[test]
+fn a_drive_too_long_for_a_hot_bird_is_offered_cold_and_at_no_other_hour() {
+    assert!(solve(&carried_hot(spans::HOT_DRIVE_MOST.num_minutes()), &[], at("2027-11-19 18:30")).is_ok());
+    let order = carried_hot(spans::HOT_DRIVE_MOST.num_minutes() + 20);
+    let conflict = solve(&order, &[], at("2027-11-19 18:30")).unwrap_err();
+    assert!(conflict.because.contains(&Reason::HotRoad { most: spans::HOT_ROAD }), "{:?}", conflict.because);
+    assert_eq!(conflict.short_by, TimeDelta::minutes(20));
+    assert_eq!(conflict.offers[0].change, Change::CarryCold);
+    let cold = Change::CarryCold.apply(&order);
+    assert!(cold.cooks_ahead() && cold.carry.is_some());
+    assert!(!conflict.offers.iter().any(|offer| matches!(offer.change, Change::Dinner(_))));
+}
+
+#[test]
+fn a_hot_bird_on_the_road_is_carved_when_it_arrives() {
+    let order = carried_hot(40);
+    let pack = Fact { nth: 1, ..done(Step::Pack, "2027-11-25 15:25") };
+    let facts = [
+        done(Step::On, "2027-11-25 11:30"),
+        done(Step::Pull, "2027-11-25 14:50"),
+        pack,
+        done(Step::Travel, "2027-11-25 15:50"),
+    ];
+    let schedule = solve(&order, &facts, at("2027-11-25 15:51")).unwrap();
+    let carve = job(&schedule, Step::Carve).at;
+    assert!(carve >= at("2027-11-25 16:30") && carve <= at("2027-11-25 16:40"), "{}", local(carve));
+    assert!(schedule.job(Step::Stand, 0).is_none_or(|stand| stand.done || stand.at <= carve));
+    // Too late for the hour wished: dinner is later, and the food is judged by the thermometer.
+    let late = [facts[0], facts[1], facts[2], done(Step::Travel, "2027-11-25 16:20")];
+    let conflict = solve(&order, &late, at("2027-11-25 16:21")).unwrap_err();
+    assert!(matches!(conflict.offers[0].change, Change::Dinner(_)), "{:?}", conflict.offers[0].change);
 }

@@ -89,6 +89,12 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, jetzt { $to }. Das ist über der Grenze von zwei Stunden unter { $hot }. Ich würde ihn nicht servieren.
 cook-falling = Keine Uhrzeit, solange er abkühlt: erst muss die Hitze zurück.
 cook-alarm-hold = Raus aus der Hitze seit { $off }. Miss nach: ab { $hot } darf er warten. Darunter ist er bis { $until } gegessen oder im Kühlschrank.
+# A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
+cook-hot-by = Weniger: bis { $by } gegessen, Reste gleich in den Kühlschrank. Später nicht mehr servieren.
+cook-hot-still = Noch { $hot } oder mehr in beiden: gut, er kann warten, solange er das zeigt. Nach der letzten solchen Messung bleiben { $most }.
+cook-hot-one = Die Stelle ist heiß genug. Beide zählen, Brust und Keule: miss auch die andere.
+cook-hot-below = Das ist unter { $hot }. Um { $off } war er heiß: bis { $by } gegessen, Reste gleich in den Kühlschrank.
+cook-hot-over = Das ist unter { $hot }, und seit { $off }, als er zuletzt sicher heiß war, sind mehr als { $most } vergangen. Ich würde ihn nicht servieren.
 
 cook-after = Um { $when } sagte ich etwa { $about } ({ $from } bis { $to }); raus kam er um { $off }.
 

@@ -204,6 +204,10 @@ lexicon-not-ahead = am selben tag, am gleichen tag, selber tag, am tag selbst
 lexicon-elsewhere = bei meiner schwester, bei meinem bruder, bei meiner mutter, bei meinem vater, bei meinen eltern, bei meiner tante, bei meinem onkel, bei meiner oma, bei oma, bei meinen schwiegereltern, bei den schwiegereltern, bei freunden, woanders, auswärts, anderes haus, in einem anderen haus, mitbringen, mitnehmen, nehmen wir mit, bring ich mit
 lexicon-here = dort garen, gare ich dort, dort gegart, zu hause, zuhause, daheim, bei uns, bei mir, hier
 lexicon-drive = fahrt, fahrzeit, autofahrt, weg, mit dem auto, unterwegs, fahren, entfernt, anfahrt
+## Carried to another house, and how it arrives
+lexicon-bring = bringen, bringe, bring, bringt, bring ich mit, mitbringen, mitnehmen, mitgenommen, mitgebracht, nehmen, nehme, nehmen wir mit, transportieren, transportiert, hinbringen, liefern
+lexicon-hot = heiß, heiss, warm, noch heiß, noch warm
+lexicon-cold = kalt, gekühlt
 lexicon-at-home = habe, hab, haben, haben wir, hab ich, schon da, schon gekauft, gekauft, in der truhe, im gefrierfach, liegt im gefrierfach, liegt bereit
 lexicon-to-buy = muss ich kaufen, noch kaufen, müssen wir kaufen, noch zu kaufen, noch nicht gekauft, kaufen
 lexicon-shopping = kaufe, kaufen, hole, holen, abholen, besorge, besorgen

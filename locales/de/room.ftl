@@ -137,6 +137,8 @@ room-change-fridge = Im Kühlschrank auftauen
 room-change-cold-water = In kaltem Wasser auftauen
 room-change-ahead = Am Vortag garen
 room-change-same-day = Am Tag selbst garen
+room-change-hot = Heiß mitnehmen
+room-change-cold = Kalt mitnehmen
 room-kept = Der Rest bleibt, wie er ist. { $known }
 room-plan-unread = In „{ $text }“ finde ich weder Vogel noch Tag. Versuch „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“.
 
@@ -370,6 +372,9 @@ room-amend-clash = Das geht nicht mehr. Der Plan bleibt, wie er ist.
 room-undone-dinner = Gegessen wird wieder { $when }.
 room-already-you = Das hast du schon geklärt, { $at }.
 room-proposal-carry = Am Vortag zu Hause gegart, kalt mitgenommen, dort aufgewärmt. Garst du dort, sag „dort garen“.
+room-proposal-hot = Heiß mitgenommen: ganz und eingepackt, { $most } nach der Hitze gegessen ({ $hour }, wenn es draußen über { $air } hat). Länger nur, solange es { $hot } oder mehr zeigt. Lieber kalt? Sag „kalt mitnehmen“.
+room-proposal-or-hot = Lieber heiß? Sag „heiß mitnehmen“.
+room-proposal-not-hot = Am Vortag gegart kann er nicht heiß mit. Sag „heiß mitnehmen“, dann wird am Tag selbst gegart.
 
 # ---- /export: eine Zeile zu jeder Datei.
 room-export-calendar = Der Plan für deinen Kalender. Änderungen folgt er nicht: frag neu, und die neuen Zeiten ersetzen die alten.
@@ -391,6 +396,7 @@ room-carve-under = { $spot ->
 room-button-reads-now = Ja, tut sie
 room-button-stays-on = Er bleibt drin
 room-hold = Tranchiert wird um { $carve }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } tranchiert, gegessen und im Kühlschrank.
+room-hold-packed = Eingepackt wird um { $pack }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } gegessen und im Kühlschrank.
 room-report-early = „{ $what }“ ist für { $when } geplant. Wirklich schon erledigt?
 room-button-held = Bleibt heiß
 room-held = Gut. Lass das Thermometer drin; unter 60 °C laufen die zwei Stunden.

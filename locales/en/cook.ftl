@@ -99,6 +99,12 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, now { $to }. That's past the two-hour limit under { $hot }. I wouldn't serve it.
 cook-falling = No finish time while it cools: get the heat back first.
 cook-alarm-hold = Off the heat since { $off }. Measure it: { $hot } or more, and it may wait. Less, and it's to be eaten or in the fridge by { $until }.
+# A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
+cook-hot-by = Less than that: eaten by { $by }, leftovers straight into the fridge. Later, don’t serve it.
+cook-hot-still = Still { $hot } or more in both: good, it may wait while it reads that. From the last such reading it has { $most }.
+cook-hot-one = That spot is hot enough. Both count, breast and thigh: measure the other too.
+cook-hot-below = That’s under { $hot }. It was hot at { $off }: eaten by { $by }, leftovers straight into the fridge.
+cook-hot-over = That’s under { $hot }, and more than { $most } since { $off }, when it was last known to be hot. I wouldn’t serve it.
 
 # ---- after
 cook-after = At { $when } I said about { $about } ({ $from } to { $to }); it came off at { $off }.

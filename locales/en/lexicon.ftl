@@ -187,6 +187,10 @@ lexicon-not-ahead = same day, on the day, the same day
 lexicon-elsewhere = at my sister's, at my brother's, at my mother's, at my mom's, at my mum's, at my dad's, at my parents', at my parents, at my aunt's, at my uncle's, at my friend's, at my in laws, at my grandma's, potluck, at another house, another house, other house, elsewhere, somewhere else, their house, their place, her house, her place, his house, his place, carry it, carried, take it to, bring it to, carry it cold
 lexicon-here = cook it there, cook there, cooking there, at home, at ours, at our place, at my place, at my house, here, our house, my house
 lexicon-drive = drive, away, trip, ride, by car, on the road, journey, driving
+## Carried to another house, and how it arrives
+lexicon-bring = bring, bringing, brought, carry, carrying, carried, carry it, carry it cold, bring it to, take it to, take it over, take it there, taking it, transport, transporting, transported, deliver, delivered
+lexicon-hot = hot, piping hot, still hot, hot from the oven
+lexicon-cold = cold, chilled, carry it cold
 lexicon-at-home = have, i've got, ive got, got, already have, we have, in my freezer, in the freezer, in my fridge, already bought, bought
 lexicon-to-buy = need to buy, have to buy, not bought, haven't bought, still to buy, going to buy, buy
 lexicon-shopping = buy, buying, pick up, pick it up, picking up, picking it up, get it, getting it, collect, fetch

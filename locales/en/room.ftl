@@ -132,6 +132,8 @@ room-change-fridge = Thaw in the fridge
 room-change-cold-water = Thaw in cold water
 room-change-ahead = Cook it the day before
 room-change-same-day = Cook it on the day
+room-change-hot = Carry it hot
+room-change-cold = Carry it cold
 room-kept = The rest stays as it is. { $known }
 room-plan-unread = I couldn't find a bird or a day in “{ $text }”. Try “14 lb frozen turkey, dinner Sunday 5 pm, 10 people”.
 
@@ -398,6 +400,9 @@ room-amend-clash = That can't be done any more. The plan stays as it is.
 room-undone-dinner = Dinner is { $when } again.
 room-already-you = You settled that already, { $at }.
 room-proposal-carry = Cooked at home the day before, carried cold, reheated over there. If you cook it there, say “cook it there”.
+room-proposal-hot = Carried hot: whole and wrapped, eaten within { $most } of leaving the heat ({ $hour } if it’s over { $air } out). Longer only while it reads { $hot } or more. Rather cold? Say “carry it cold”.
+room-proposal-or-hot = Rather hot? Say “carry it hot”.
+room-proposal-not-hot = Cooked the day before it can’t go hot. For hot, say “carry it hot”: it’s cooked on the day then.
 
 # ---- /export: a line with each file.
 room-export-calendar = The plan for your calendar. It won't follow changes: ask again and the new times replace the old.
@@ -420,6 +425,7 @@ room-carve-under = { $spot ->
 room-button-reads-now = Yes, it does
 room-button-stays-on = It stays on
 room-hold = Carving is at { $carve }. Will it be kept at { $hot } or hotter until then, covered, a thermometer in it? If not, it’s carved, eaten and in the fridge by { $by }.
+room-hold-packed = Wrapping is at { $pack }. Will it be kept at { $hot } or hotter until then, covered, a thermometer in it? If not, it’s eaten and in the fridge by { $by }.
 room-report-early = “{ $what }” is planned for { $when }. Really done already?
 room-button-held = Kept hot
 room-held = Good. Keep the thermometer in it; under 140 °F the two hours run.

@@ -89,6 +89,12 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, ahora { $to }. Pasa del límite de dos horas por debajo de { $hot }. Yo no lo serviría.
 cook-falling = Sin hora mientras se enfría: primero, que vuelva el calor.
 cook-alarm-hold = Fuera del calor desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla en la nevera antes de las { $until }.
+# A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
+cook-hot-by = Si marca menos: comida antes de las { $by }, las sobras enseguida a la nevera. Después, no la sirvas.
+cook-hot-still = Sigue a { $hot } o más en los dos: bien, puede esperar mientras marque eso. Desde la última lectura así tiene { $most }.
+cook-hot-one = Ahí está bastante caliente. Cuentan los dos, pechuga y muslo: mide también el otro.
+cook-hot-below = Está por debajo de { $hot }. A las { $off } estaba caliente: comida antes de las { $by }, las sobras enseguida a la nevera.
+cook-hot-over = Está por debajo de { $hot }, y han pasado más de { $most } desde las { $off }, la última vez que se supo caliente. Yo no la serviría.
 
 cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.
 

@@ -188,6 +188,10 @@ lexicon-not-ahead = el mismo día, mismo día
 lexicon-elsewhere = en casa de mi hermana, en casa de mi hermano, en casa de mi madre, en casa de mi padre, en casa de mis padres, en casa de mi tía, en casa de mi abuela, en casa de mis suegros, en casa de, en otra casa, otra casa, fuera de casa, llevarlo, lo llevo, lo llevamos, llevar
 lexicon-here = lo aso allí, la aso allí, lo hago allí, en casa, en mi casa, en nuestra casa, aquí
 lexicon-drive = en coche, en carro, en auto, de viaje, de camino, de coche, de trayecto, de distancia, viaje, trayecto
+## Carried to another house, and how it arrives
+lexicon-bring = llevar, llevarlo, llevarla, llevo, llevamos, lo llevo, la llevo, lo llevamos, la llevamos, llevado, llevada, traer, traemos, traigo, transportar, transportarlo, transportarla, transportamos
+lexicon-hot = caliente, calientes, bien caliente, recién hecho, recién hecha
+lexicon-cold = frío, fría, fríos, frías, en frío
 lexicon-at-home = tengo, tenemos, ya tengo, ya lo tengo, en mi congelador, comprado, ya comprado
 lexicon-to-buy = hay que comprar, tengo que comprar, por comprar, comprar
 lexicon-shopping = compro, compramos, comprar, lo compro, recojo, recoger

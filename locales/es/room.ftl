@@ -150,6 +150,8 @@ room-change-fridge = Descongelar en la nevera
 room-change-cold-water = Descongelar en agua fría
 room-change-ahead = Asarla el día antes
 room-change-same-day = Asarla el mismo día
+room-change-hot = Llevarla caliente
+room-change-cold = Llevarla fría
 room-kept = Lo demás queda como estaba. { $known }
 room-plan-unread = No encuentro ni ave ni día en «{ $text }». Prueba con «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas».
 
@@ -411,6 +413,9 @@ room-amend-clash = Eso ya no se puede hacer. El plan se queda como está.
 room-undone-dinner = Vuelve a ser { $when }.
 room-already-you = Ya lo hiciste: { $at }.
 room-proposal-carry = Se asa en casa el día antes, se lleva frío y se recalienta allí. Si lo asas allí, di «lo aso allí».
+room-proposal-hot = Se lleva caliente: entera y envuelta, comida antes de { $most } desde que sale del calor ({ $hour } si fuera hace más de { $air }). Más, solo mientras marque { $hot } o más. ¿Mejor fría? Di «la llevamos fría».
+room-proposal-or-hot = ¿Mejor caliente? Di «la llevamos caliente».
+room-proposal-not-hot = Asada el día antes no puede ir caliente. Para eso di «la llevamos caliente»: entonces se asa el mismo día.
 
 # ---- /export: una línea con cada archivo.
 room-export-calendar = El plan para tu calendario. No sigue los cambios: pídelo otra vez y las horas nuevas sustituyen a las viejas.
@@ -433,6 +438,7 @@ room-carve-under = { $spot ->
 room-button-reads-now = Sí, ahora sí
 room-button-stays-on = Sigue dentro
 room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, trinchada, comida y en la nevera antes de las { $by }.
+room-hold-packed = Se envuelve a las { $pack }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, comida y en la nevera antes de las { $by }.
 room-report-early = «{ $what }» está para { $when }. ¿De verdad está hecho ya?
 room-button-held = Se mantiene caliente
 room-held = Bien. Deja el termómetro puesto; por debajo de 60 °C corren las dos horas.

@@ -189,6 +189,10 @@ lexicon-not-ahead = jour même, le jour même, même jour, le même jour
 lexicon-elsewhere = chez, ailleurs, autre maison, une autre maison, autre part, emporter, emporte, on emporte, apporter, apporte, on apporte, j'apporte, amener, on amène, transporter
 lexicon-here = cuire là-bas, on cuit là-bas, je cuis là-bas, cuite là-bas, cuisson là-bas, à la maison, maison, chez moi, chez nous, ici, sur place
 lexicon-drive = de route, route, de voiture, en voiture, de trajet, trajet, de chemin, de conduite, de char
+## Carried to another house, and how it arrives
+lexicon-bring = apporte, apporter, apportons, apportée, amène, amener, amenons, emmène, emmener, emmenons, emporte, emporter, emportons, transporte, transporter, transportons, porte, porter, portons, livre, livrer
+lexicon-hot = chaud, chaude, chauds, chaudes, bien chaud, bien chaude
+lexicon-cold = froid, froide, froids, froides
 lexicon-at-home = j'ai, on l'a, on l'a déjà, je l'ai, je l'ai déjà, nous l'avons, nous l'avons déjà, on les a, jai, j'ai déjà, on a, on a déjà, nous avons, nous avons déjà, j'en ai, j'ai acheté, on a acheté, acheté, achetée, déjà acheté, déjà achetée, déjà à la maison, dans mon congélateur, dans notre congélateur, dans le congélateur, au congélateur
 lexicon-to-buy = à acheter, pas encore acheté, pas encore achetée, je dois acheter, je dois encore acheter, il faut acheter, faut acheter, on doit acheter, on doit encore acheter, reste à acheter, je vais acheter, on va acheter, acheter, pas acheté, pas achetée, dois acheter, dois encore acheter
 lexicon-shopping = achète, achetons, acheter, l'achète, récupère, récupérer, vais chercher

@@ -160,6 +160,8 @@ room-change-fridge = Décongeler au frigo
 room-change-cold-water = Décongeler à l’eau froide
 room-change-ahead = Cuire la veille
 room-change-same-day = Cuire le jour même
+room-change-hot = La transporter chaude
+room-change-cold = La transporter froide
 room-kept = Le reste ne change pas. { $known }
 room-plan-unread = Je n’ai trouvé ni volaille ni jour dans « { $text } ». Essaie « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ».
 
@@ -423,6 +425,9 @@ room-amend-clash = Ce n’est plus possible. Le plan reste tel quel.
 room-undone-dinner = Le repas est de nouveau { $when }.
 room-already-you = Tu t’en es déjà occupé, { $at }.
 room-proposal-carry = Cuite à la maison la veille, emportée froide, réchauffée là-bas. Si tu la cuis là-bas, dis « cuire là-bas ».
+room-proposal-hot = Portée chaude : entière et emballée, mangée dans les { $most } après la sortie du feu ({ $hour } s’il fait plus de { $air } dehors). Plus longtemps seulement tant qu’elle affiche { $hot } ou plus. Plutôt froide ? Dites « on l’apporte froide ».
+room-proposal-or-hot = Plutôt chaude ? Dites « on l’apporte chaude ».
+room-proposal-not-hot = Cuite la veille, elle ne peut pas voyager chaude. Pour ça, dites « on l’apporte chaude » : elle cuit alors le jour même.
 
 # ---- /export : une ligne avec chaque fichier.
 room-export-calendar = Le plan pour ton agenda. Il ne suit pas les changements : redemande-le et les nouvelles heures remplacent les anciennes.
@@ -448,6 +453,7 @@ room-carve-under = { $spot ->
 room-button-reads-now = Oui, elle y est
 room-button-stays-on = Ça reste à cuire
 room-hold = La découpe est à { $carve }. Ce sera gardé à { $hot } ou plus jusque-là, couvert, un thermomètre dedans ? Sinon, il faut que ce soit découpé, mangé et au frigo avant { $by }.
+room-hold-packed = L’emballage est à { $pack }. Restera-t-elle jusque-là à { $hot } ou plus, couverte, thermomètre dedans ? Sinon, mangée et au frigo avant { $by }.
 room-report-early = « { $what } » est prévu { $when }. C’est vraiment déjà fait ?
 room-button-held = Gardé chaud
 room-held = Bien. Laisse le thermomètre dedans ; sous 60 °C, les deux heures courent.

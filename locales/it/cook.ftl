@@ -91,6 +91,12 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, ora { $to }. È oltre il limite di due ore sotto { $hot }. Io non lo servirei.
 cook-falling = Nessun orario finché si raffredda: prima deve tornare il calore.
 cook-alarm-hold = Fuori dal calore dalle { $off }. Misura: { $hot } o più, e può aspettare. Meno, e va mangiato o messo in frigo entro le { $until }.
+# A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
+cook-hot-by = Se segna meno: mangiato entro le { $by }, gli avanzi subito in frigo. Più tardi non servirlo.
+cook-hot-still = Ancora { $hot } o più in tutti e due: bene, può aspettare finché segna così. Dall’ultima lettura così ha { $most }.
+cook-hot-one = Lì è abbastanza caldo. Contano tutti e due, petto e coscia: misura anche l’altro.
+cook-hot-below = È sotto { $hot }. Alle { $off } era caldo: mangiato entro le { $by }, gli avanzi subito in frigo.
+cook-hot-over = È sotto { $hot }, e sono passate più di { $most } dalle { $off }, l’ultima volta che si sapeva caldo. Io non lo servirei.
 
 # ---- dopo
 cook-after = Alle { $when } avevo detto verso le { $about } (tra le { $from } e le { $to }); tolto alle { $off }.

@@ -150,6 +150,8 @@ room-change-fridge = Scongela in frigo
 room-change-cold-water = Scongela in acqua fredda
 room-change-ahead = Cuoci il giorno prima
 room-change-same-day = Cuoci il giorno stesso
+room-change-hot = Portalo caldo
+room-change-cold = Portalo freddo
 room-kept = Il resto rimane com’è. { $known }
 room-plan-unread = In “{ $text }” non ho trovato né un volatile né un giorno. Prova “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”.
 
@@ -416,6 +418,9 @@ room-amend-clash = Ormai non si può più. Il piano resta com’è.
 room-undone-dinner = Si mangia di nuovo { $when }.
 room-already-you = Ci hai già pensato tu, { $at }.
 room-proposal-carry = Cotto a casa il giorno prima, portato freddo, riscaldato di là. Se lo cuoci di là, scrivi “lo cuocio lì”.
+room-proposal-hot = Portato caldo: intero e avvolto, mangiato entro { $most } da quando lascia il calore ({ $hour } se fuori ci sono più di { $air }). Di più solo finché segna { $hot } o più. Meglio freddo? Scrivi “lo portiamo freddo”.
+room-proposal-or-hot = Meglio caldo? Scrivi “lo portiamo caldo”.
+room-proposal-not-hot = Cotto il giorno prima non può andare caldo. Per quello scrivi “lo portiamo caldo”: allora si cuoce il giorno stesso.
 
 # ---- /export: una riga con ogni file.
 room-export-calendar = Il piano per il calendario. Non segue i cambiamenti: chiedilo di nuovo e i nuovi orari sostituiscono i vecchi.
@@ -441,6 +446,7 @@ room-carve-under = { $spot ->
 room-button-reads-now = Sì, segna così
 room-button-stays-on = Resta a cuocere
 room-hold = Si taglia alle { $carve }. Fino ad allora resta a { $hot } o più, coperto, con un termometro dentro? Se no, va tagliato, mangiato e messo in frigo entro le { $by }.
+room-hold-packed = Si avvolge alle { $pack }. Fino ad allora resta a { $hot } o più, coperto, con un termometro dentro? Se no, va mangiato e messo in frigo entro le { $by }.
 room-report-early = “{ $what }” è previsto { $when }. Davvero già fatto?
 room-button-held = Resta caldo
 room-held = Bene. Lasciaci dentro il termometro; sotto i 60 °C partono le due ore.

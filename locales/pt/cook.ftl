@@ -89,6 +89,12 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, agora { $to }. Passou do limite de duas horas abaixo de { $hot }. Eu não serviria.
 cook-falling = Sem hora enquanto esfria: primeiro o calor tem que voltar.
 cook-alarm-hold = Fora do calor desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
+# A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
+cook-hot-by = Menos que isso: comida até { $by }, as sobras direto na geladeira. Depois, não sirva.
+cook-hot-still = Ainda { $hot } ou mais nos dois: ótimo, pode esperar enquanto marcar isso. Da última leitura assim são { $most }.
+cook-hot-one = Esse ponto está quente o bastante. Contam os dois, peito e coxa: meça o outro também.
+cook-hot-below = Está abaixo de { $hot }. Às { $off } estava quente: comida até { $by }, as sobras direto na geladeira.
+cook-hot-over = Está abaixo de { $hot }, e já são mais de { $most } desde { $off }, a última vez que se sabia quente. Eu não serviria.
 
 cook-after = Às { $when } eu disse cerca de { $about } (de { $from } a { $to }); saiu às { $off }.
 

@@ -188,6 +188,10 @@ lexicon-not-ahead = mesmo dia, no mesmo dia, no dia
 lexicon-elsewhere = na casa da minha irmã, na casa do meu irmão, na casa da minha mãe, na casa do meu pai, na casa dos meus pais, na casa da minha tia, na casa da minha avó, na casa da minha sogra, na casa dos meus sogros, na casa da, na casa do, na casa de, na casa dos, em outra casa, outra casa, fora de casa, vou levar, levar, levo, levamos
 lexicon-here = asso lá, assar lá, assamos lá, em casa, na minha casa, na nossa casa, aqui, aqui em casa
 lexicon-drive = de carro, de viagem, viagem, de estrada, de caminho, trajeto, de distância, de trajeto
+## Carried to another house, and how it arrives
+lexicon-bring = levar, levo, levamos, vou levar, vamos levar, levá-lo, levá-la, levado, levada, trazer, trazemos, trago, transportar, transportamos, entregar
+lexicon-hot = quente, quentes, quentinho, quentinha, bem quente, ainda quente
+lexicon-cold = frio, fria, frios, frias, gelado, gelada
 lexicon-at-home = tenho, temos, já tenho, já temos, no meu freezer, comprado, comprada, já comprei, comprei, já comprado
 lexicon-to-buy = tenho que comprar, preciso comprar, falta comprar, vou comprar, comprar
 lexicon-shopping = compro, compramos, comprar, pego, pegar, busco, buscar

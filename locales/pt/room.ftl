@@ -129,6 +129,8 @@ room-change-fridge = Descongelar na geladeira
 room-change-cold-water = Descongelar em água fria
 room-change-ahead = Assar na véspera
 room-change-same-day = Assar no dia
+room-change-hot = Levar quente
+room-change-cold = Levar frio
 room-kept = O resto fica como está. { $known }
 room-plan-unread = Não achei ave nem dia em “{ $text }”. Tente “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”.
 
@@ -362,6 +364,9 @@ room-amend-clash = Isso já não dá. O plano fica como está.
 room-undone-dinner = O jantar volta a ser { $when }.
 room-already-you = Você já resolveu isso, { $at }.
 room-proposal-carry = Assado em casa na véspera, levado frio, reaquecido lá. Se você for assar lá, diga “asso lá”.
+room-proposal-hot = Levado quente: inteiro e embrulhado, comido em até { $most } depois de sair do calor ({ $hour } se fizer mais de { $air } lá fora). Mais que isso, só enquanto marcar { $hot } ou mais. Prefere frio? Diga “levamos frio”.
+room-proposal-or-hot = Prefere quente? Diga “levamos quente”.
+room-proposal-not-hot = Assado na véspera não dá para levar quente. Para isso diga “levamos quente”: aí é assado no dia.
 
 # ---- /export: uma linha com cada arquivo.
 room-export-calendar = O plano para sua agenda. Ele não acompanha mudanças: peça de novo e as horas novas trocam as antigas.
@@ -383,6 +388,7 @@ room-carve-under = { $spot ->
 room-button-reads-now = Sim, marca
 room-button-stays-on = Fica lá
 room-hold = O corte é às { $carve }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar cortado, comido e na geladeira até { $by }.
+room-hold-packed = É embrulhado às { $pack }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar comido e na geladeira até { $by }.
 room-report-early = “{ $what }” está previsto para { $when }. Já foi feito mesmo?
 room-button-held = Fica quente
 room-held = Bom. Deixe o termômetro dentro; abaixo de 60 °C contam as duas horas.

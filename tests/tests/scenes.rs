@@ -53,6 +53,7 @@ scenes! {
     the_bot_is_removed_and_back => "removed-and-back",
     numbers_asked_for_privately_are_heard_in_the_group => "numbers-privately",
     the_drive_crosses_a_time_zone => "drive-across-zones",
+    a_bird_is_carried_hot => "hot-drive",
 }
 
 #[test]

@@ -50,6 +50,8 @@ pub struct Wish {
     pub dinner_hour: Option<chrono::NaiveTime>,
     /// Eaten at another house.
     pub elsewhere: Option<bool>,
+    /// Carried there hot, on the day; else cold, cooked the day before.
+    pub hot: Option<bool>,
     /// Drive, minutes.
     pub drive_min: Option<u32>,
     /// Where it is eaten, if clocks may differ there: the place as it was told and its IANA zone. The dinner hour is that place's.
@@ -97,6 +99,12 @@ impl Wish {
     /// What `newer` says replaces what was said before; the rest stays. A day told first and an hour told later make a
     /// moment only in [`Wish::settle`], for that takes a zone.
     pub fn merge(&mut self, newer: Wish) {
+        // Carried hot it is cooked on the day, and cooked the day before it is carried cold: what is said last counts.
+        if newer.hot == Some(true) && newer.ahead.is_none() {
+            self.ahead = self.ahead.map(|_| false);
+        } else if newer.ahead == Some(true) && newer.hot.is_none() {
+            self.hot = self.hot.map(|_| false);
+        }
         macro_rules! take_over {
             ($($field:ident),+) => { $(if newer.$field.is_some() { self.$field = newer.$field; })+ };
         }
@@ -126,6 +134,7 @@ impl Wish {
             salting,
             thawing,
             elsewhere,
+            hot,
             drive_min,
             there,
             ahead,
@@ -247,8 +256,37 @@ impl Reader<'_> {
         } else if self.s.has("here") && self.wish.elsewhere.is_none() {
             self.wish.elsewhere = Some(false);
         }
+        self.hot_or_cold();
         if self.wish.elsewhere == Some(true) {
             self.there();
+        }
+    }
+
+    /// `we bring it hot`, `40 min drive, hot`, `carry it cold`. A hot oven, hot gravy and a hot-smoked bird are something else.
+    fn hot_or_cold(&mut self) {
+        const NEAR: usize = 4;
+        if self.wish.elsewhere == Some(false) {
+            return;
+        }
+        // Within the clause.
+        let clear = |at: &usize| self.s.mark(*at).is_none();
+        let before = |at: usize| (at.saturating_sub(NEAR)..=at).rev().take_while(clear);
+        let brought =
+            |at: usize| before(at).chain((at..=at + NEAR).take_while(clear)).any(|near| self.s.is(near, "bring"));
+        let elsewhere = self.wish.elsewhere == Some(true);
+        let ends = |at: usize| at + 1 >= self.s.len() || self.s.mark(at + 1).is_some();
+        let refused = |at: usize| at.checked_sub(1).is_some_and(|before| self.s.is(before, "negation"));
+        let cooker = |at: usize| self.s.of(at + 1, "cooker-").is_some() || self.s.is(at + 1, "heat-stove");
+        let said = |word: &str| {
+            self.places()
+                .filter(|at| self.s.is(*at, word) && !refused(*at) && !cooker(*at))
+                .any(|at| brought(at) || elsewhere && word == "hot" && ends(at))
+        };
+        // Cold may be the water it thaws in: it is said of the way only.
+        let (hot, cold) = (said("hot"), said("cold"));
+        if hot != cold {
+            self.wish.hot = Some(hot);
+            self.wish.elsewhere = Some(true);
         }
     }
 

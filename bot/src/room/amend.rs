@@ -96,9 +96,10 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
     let brief = is_brief(text);
     let hour = brief || is_of_the_hour(&sentence);
     if !(hour || says("bird-")) {
-        let Wish { adults, children, strength, solution_percent, .. } = wish;
+        let Wish { adults, children, strength, solution_percent, hot, .. } = wish;
         let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
-        return Wish { adults, children, strength, solution_percent, salting, ..Wish::default() };
+        let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
+        return Wish { adults, children, strength, solution_percent, salting, hot, elsewhere, ..Wish::default() };
     }
     if !hour {
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);

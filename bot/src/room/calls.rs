@@ -261,6 +261,9 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
     if step == Step::Dish && dish.is_some_and(|dish| dish.hot_through) {
         text.push(Text::new("dish-hot-through").with("target", Arg::Temperature(super::target())));
     }
+    if step == Step::Carve {
+        text.extend(sitting.room.plan.as_ref().and_then(super::hot_road::at_table));
+    }
     if let (Step::Salt, Some(order)) = (step, &order) {
         let own = job
             .owner

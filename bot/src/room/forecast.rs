@@ -264,7 +264,11 @@ pub fn why_wide(doubt: &Doubt) -> Text {
 
 /// The latest time off the heat at which `order` still makes dinner; none where it is cooked ahead.
 fn latest(order: &Order) -> Option<Moment> {
-    (!order.cooks_ahead()).then(|| order.dinner - spans::STAND_LEAST - spans::CARVING_LEAST)
+    let stands = match order.carry.filter(|_| order.carries_hot()) {
+        Some(carry) => spans::PACKING + carry.drive + spans::UNPACKING,
+        None => spans::STAND_LEAST,
+    };
+    (!order.cooks_ahead()).then(|| order.dinner - stands - spans::CARVING_LEAST)
 }
 
 /// `finish` with its slow end cut to what dinner allows, where its middle fits and its end does not: then the hour stands,

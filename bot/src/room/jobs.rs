@@ -7,7 +7,7 @@ use super::live::Shift;
 use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob};
 use super::turn::{How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, after, board, calls, may, plan_words, proposal, readings};
+use super::{PersonId, RoomKind, Sitting, after, board, calls, hot_road, may, plan_words, proposal, readings};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Conflict, Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, fahrenheit};
@@ -111,6 +111,19 @@ fn tell_hold(sitting: &mut Sitting<'_>) {
     let Some(plan) = &sitting.room.plan else { return };
     let Some(carve) = plan.job(Step::Carve, 0).filter(|job| job.at - now > SOON) else { return };
     let held = Action::Held(plan.serial);
+    let packed = plan.job(hot_road::PACK.0, hot_road::PACK.1).filter(|job| job.state == JobState::Waiting);
+    if let Some(pack) = packed {
+        // Eaten within the two hours from now, it needs nothing but its wrapping.
+        if plan.wish.dinner.is_none_or(|dinner| dinner - now <= spans::HOT_ROAD) {
+            return;
+        }
+        let text = Text::new("room-hold-packed")
+            .with("hot", Arg::Temperature(hot_road::holds()))
+            .with("pack", Arg::Clock(pack.at))
+            .with("by", Arg::Clock(now + spans::HOT_ROAD));
+        sitting.answer(text).key("hold").urgency(Urgency::Safety).row([button("room-button-held", &held)]);
+        return;
+    }
     let text = Text::new("room-hold")
         .with("hot", Arg::Temperature(fahrenheit(140.0)))
         .with("carve", Arg::Clock(carve.at))

@@ -3,6 +3,7 @@
 //! Owns the way between `core::plan` and the stored jobs. Says nothing.
 
 use super::forecast::{self, Foresight, tightened};
+use super::hot_road;
 use super::order;
 use super::state::{Change, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
 use super::{PersonId, Sitting};
@@ -144,7 +145,11 @@ impl LivePlan {
                 jobs.push(live.clone());
             }
         }
-        self.count_from_the_heat(&mut jobs);
+        if hot_road::is_hot(self) {
+            hot_road::count(self, &mut jobs);
+        } else {
+            self.count_from_the_heat(&mut jobs);
+        }
         jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
         let stands = |job: &LiveJob| (job.step.clone(), job.nth, job.at, job.state);
         if !jobs.iter().map(stands).eq(old.iter().map(stands)) {

@@ -22,6 +22,7 @@ mod from_afar;
 mod hands;
 mod heat;
 mod help;
+mod hot_road;
 mod invites;
 mod jobs;
 mod late;

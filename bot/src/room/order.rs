@@ -112,7 +112,7 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
         salting: salting(wish),
         short_rest: wish.short_rest.unwrap_or(false),
         thawing: named(&wish.thawing, Thawing::from_name).unwrap_or(Thawing::Fridge),
-        carry: wish.elsewhere.unwrap_or(false).then_some(Carry { drive }),
+        carry: wish.elsewhere.unwrap_or(false).then_some(Carry { drive, hot: wish.hot.unwrap_or(false) }),
         ahead: wish.ahead.unwrap_or(false),
         at_home: wish.at_home.unwrap_or(false),
         ..Order::new(bird, diners(wish), heat, dinner, zone)
@@ -148,6 +148,7 @@ pub fn absorb(wish: &mut Wish, order: &Order) {
     wish.birds = Some(order.birds);
     wish.short_rest = Some(order.short_rest);
     wish.elsewhere = Some(order.carry.is_some());
+    wish.hot = order.carry.map(|carry| carry.hot && !order.ahead);
     for (place, told) in (0_u8..).zip(&mut wish.dishes) {
         match (order.dishes.get(place), told.as_mut()) {
             (Some(dish), Some(told)) => {

@@ -47,15 +47,20 @@ fn of_dish(text: Text, step: Step, nth: u8) -> Text {
     if step == Step::Dish { text.with("name", Arg::Dish(nth)) } else { text }
 }
 
-/// A second thawing is the move from the fridge into cold water: it has a name of its own.
+/// A second thawing is the move from the fridge into cold water, a second packing is wrapping it hot: they have names of their own.
 fn named(step: Step, nth: u8) -> &'static str {
-    if step == Step::Thaw && nth > 0 { "thaw-finish" } else { step.name() }
+    match (step, nth) {
+        (Step::Thaw, 1..) => "thaw-finish",
+        (Step::Pack, 1..) => "pack-hot",
+        _ => step.name(),
+    }
 }
 
 /// What to do now that a job is due: the `nth` (from 0) of `of`, to be done by `latest`.
 pub fn step_call(step: Step, nth: u8, of: usize, order: Option<&Order>, latest: Moment) -> Vec<Text> {
     let stuffed = order.is_some_and(|order| order.bird.stuffed);
     let ahead = order.is_some_and(Order::cooks_ahead);
+    let hot_road = order.is_some_and(Order::carries_hot);
     let text = match step {
         Step::Buy => {
             let condition = order.map_or(Condition::Fresh, |order| order.bird.condition);
@@ -88,10 +93,15 @@ pub fn step_call(step: Step, nth: u8, of: usize, order: Option<&Order>, latest: 
         Step::Pull if stuffed => Text::new("plan-call-pull-stuffed").with("target", safe()),
         Step::Pull => Text::new("plan-call-pull").with("target", safe()),
         Step::Stand => Text::new("plan-call-stand").with("least", Arg::Span(spans::STAND_LEAST)),
+        Step::Carve if hot_road => Text::new("plan-call-carve-hot").with("hot", hot()),
         Step::Carve => Text::new("plan-call-carve"),
         Step::Chill if ahead && nth == 0 => Text::new("plan-call-chill-ahead").with("latest", Arg::Clock(latest)),
         Step::Chill => Text::new("plan-call-chill").with("latest", Arg::Clock(latest)),
+        Step::Pack if nth > 0 => Text::new("plan-call-pack-hot")
+            .with("hour", Arg::Span(spans::HOT_ROAD_IN_HEAT))
+            .with("air", fahrenheit_arg(90.0)),
         Step::Pack => Text::new("plan-call-pack").with("cold", cold()),
+        Step::Travel if hot_road => Text::new("plan-call-travel-hot"),
         Step::Travel => Text::new("plan-call-travel"),
         Step::Reheat => Text::new("plan-call-reheat")
             .with("low", fahrenheit_arg(325.0))
@@ -180,6 +190,7 @@ pub fn reason(reason: &Reason) -> Text {
         Reason::ColdThrough { least } => Text::new("plan-reason-cold-through").with("least", Arg::Span(least)),
         Reason::Drive { takes } => Text::new("plan-reason-drive").with("takes", Arg::Span(takes)),
         Reason::PackedCold { most } => Text::new("plan-reason-packed-cold").with("most", Arg::Span(most)),
+        Reason::HotRoad { most } => Text::new("plan-reason-hot-road").with("most", Arg::Span(most)),
         Reason::Reheat { about } => Text::new("plan-reason-reheat").with("about", Arg::Span(about)),
         Reason::ReheatWithin { most } => {
             Text::new("plan-reason-reheat-within").with("most", Arg::Span(most)).with("target", safe())
@@ -230,6 +241,7 @@ pub fn change(change: &Change) -> Text {
         Change::Flat => Text::new("plan-change-flat"),
         Change::Unstuffed => Text::new("plan-change-unstuffed"),
         Change::CookAhead => Text::new("plan-change-cook-ahead"),
+        Change::CarryCold => Text::new("plan-change-carry-cold"),
         Change::SmallerBird(mass) => Text::new("plan-change-smaller-bird").with("mass", Arg::Mass(mass.get())),
         Change::TwoBirds(mass) => Text::new("plan-change-two-birds").with("mass", Arg::Mass(mass.get())),
         Change::BuyFresh => Text::new("plan-change-buy-fresh"),
@@ -269,6 +281,7 @@ pub fn offer_cost(offer: &Offer) -> Text {
         Change::Flat => Text::new("plan-cost-flat"),
         Change::Unstuffed => Text::new("plan-cost-unstuffed"),
         Change::CookAhead => Text::new("plan-cost-cook-ahead").with("target", safe()),
+        Change::CarryCold => Text::new("plan-cost-carry-cold").with("target", safe()),
         Change::SmallerBird(_) => Text::new("plan-cost-smaller-bird"),
         Change::TwoBirds(_) => Text::new("plan-cost-two-birds"),
         Change::BuyFresh => Text::new("plan-cost-buy-fresh").with("when", when(Step::Buy)),
@@ -297,6 +310,10 @@ pub fn caution(caution: &Caution) -> Text {
         Caution::OddHours(step) => Text::new("plan-caution-odd-hours").with("step", Arg::from(step_name(step, 0))),
         Caution::ShortRest(rest) => Text::new("plan-caution-short-rest").with("rest", Arg::Span(rest)),
         Caution::KeepHot(wait) => Text::new("plan-caution-keep-hot").with("wait", Arg::Span(wait)).with("hot", hot()),
+        Caution::HotTillPacked(wait) => {
+            Text::new("plan-caution-hot-till-packed").with("wait", Arg::Span(wait)).with("hot", hot())
+        }
+        Caution::StuffingOut => Text::new("plan-caution-stuffing-out"),
         Caution::Overrun(why) => Text::new("plan-caution-overrun").with("reason", Arg::from(reason(&why))),
         Caution::StuffingApart => Text::new("plan-caution-stuffing-apart"),
         Caution::Cooking(caution) => cooking_caution(caution),
@@ -399,8 +416,10 @@ mod tests {
         let wet = Order { salting: Salting::Wet, ..order(Condition::Fresh, Cooker::Oven) };
         let mut stuffed = order(Condition::Fresh, Cooker::FanOven);
         stuffed.bird.stuffed = true;
-        let carried =
-            Order { carry: Some(Carry { drive: TimeDelta::hours(1) }), ..order(Condition::Fresh, Cooker::Smoker) };
+        let carried = Order {
+            carry: Some(Carry { drive: TimeDelta::hours(1), hot: false }),
+            ..order(Condition::Fresh, Cooker::Smoker)
+        };
         for order in [None, Some(&water), Some(&wet), Some(&stuffed), Some(&carried)] {
             for &step in Step::ALL.iter().filter(|step| **step != Step::Dish) {
                 for text in step_call(step, 1, 3, order, monday_evening()).iter().flat_map(said) {
@@ -468,6 +487,7 @@ mod tests {
             Change::Flat,
             Change::Unstuffed,
             Change::CookAhead,
+            Change::CarryCold,
             Change::SmallerBird(mass),
             Change::TwoBirds(mass),
             Change::BuyFresh,
@@ -483,9 +503,15 @@ mod tests {
 
     #[test]
     fn reasons_cautions_and_needs_of_whole_plans_can_be_said() {
-        let carried =
-            Order { carry: Some(Carry { drive: TimeDelta::hours(1) }), ..order(Condition::Fresh, Cooker::Smoker) };
-        for order in [order(Condition::Fresh, Cooker::Oven), carried] {
+        let carried = Order {
+            carry: Some(Carry { drive: TimeDelta::hours(1), hot: false }),
+            ..order(Condition::Fresh, Cooker::Smoker)
+        };
+        let hot = Order {
+            carry: Some(Carry { drive: TimeDelta::minutes(40), hot: true }),
+            ..order(Condition::Fresh, Cooker::Oven)
+        };
+        for order in [order(Condition::Fresh, Cooker::Oven), carried, hot] {
             let schedule = schedule(&order);
             for why in schedule.jobs.iter().flat_map(|job| &job.reasons) {
                 said(&reason(why));
@@ -509,6 +535,8 @@ mod tests {
             Caution::ShortRest(TimeDelta::hours(14)),
             Caution::KeepHot(TimeDelta::hours(3)),
             Caution::StuffingApart,
+            Caution::StuffingOut,
+            Caution::HotTillPacked(TimeDelta::minutes(40)),
             Caution::Cooking(roast::Caution::LongInDangerZone),
             Caution::Cooking(roast::Caution::OvenBelowAuthority),
             Caution::Cooking(roast::Caution::StuffingLast),

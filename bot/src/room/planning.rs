@@ -404,6 +404,10 @@ pub(super) fn change(sitting: &mut Sitting<'_>, who: PersonId) {
             [pick("thawing", "cold-water", "room-change-cold-water")]
         });
     }
+    if wish.elsewhere == Some(true) {
+        let hot = wish.hot == Some(true) && wish.ahead != Some(true);
+        say.row([if hot { pick("hot", "no", "room-change-cold") } else { pick("hot", "yes", "room-change-hot") }]);
+    }
     if !ahead {
         say.row([pick("ahead", "yes", "room-change-ahead")]);
     } else if wish.elsewhere != Some(true) {
@@ -442,6 +446,7 @@ pub(super) fn pick(sitting: &mut Sitting<'_>, who: PersonId, field: &str, value:
         "strength" => wish.strength = named,
         "drive" => wish.drive_min = value.parse().ok().filter(|minutes| (1..=1440).contains(minutes)),
         "ahead" => wish.ahead = Some(value == "yes"),
+        "hot" => wish.merge(Wish { hot: Some(value == "yes"), ..Wish::default() }),
         _ => return gone(sitting),
     }
     go_on(sitting, who, How::Edit);

@@ -4,9 +4,10 @@ use super::{dose, order, plan_words};
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{self, Bird, Condition};
-use carvetime_core::plan::{Caution, Conflict, Job, Need, Offer, Order, Reason, Salting, Schedule, Step};
-use carvetime_core::quantity::{celsius, grams};
+use carvetime_core::plan::{Caution, Conflict, Job, Need, Offer, Order, Reason, Salting, Schedule, Step, spans};
+use carvetime_core::quantity::{celsius, fahrenheit, grams};
 use carvetime_core::roast::{Cooker, Heat};
+use carvetime_core::safety::US_ONE_HOUR_RULE_AIR;
 use carvetime_core::salt::{Grain, Strength};
 use chrono::TimeDelta;
 
@@ -36,9 +37,7 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, usual: Grain
     } else {
         lines.extend(size_doubt(order));
     }
-    if order.carry.is_some() {
-        lines.push(Text::new("room-proposal-carry"));
-    }
+    lines.extend(carried(order, wish));
     lines.extend(schedule.jobs.iter().filter(|job| is_told(job) && WORTH_SHOWING.contains(&job.step)).map(line));
     lines.push(
         Text::new("room-proposal-ready")
@@ -58,9 +57,31 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, usual: Grain
     lines
 }
 
+/// How it gets to the other house, and the other way to do it where there is one.
+fn carried(order: &Order, wish: &Wish) -> Vec<Text> {
+    let Some(carry) = order.carry else { return Vec::new() };
+    let hot = Arg::Temperature(super::hot_road::holds());
+    if order.carries_hot() {
+        let text = Text::new("room-proposal-hot")
+            .with("most", Arg::Span(spans::HOT_ROAD))
+            .with("hour", Arg::Span(spans::HOT_ROAD_IN_HEAT))
+            .with("air", Arg::Temperature(US_ONE_HOUR_RULE_AIR.temperature().unwrap_or(fahrenheit(90.0))))
+            .with("hot", hot);
+        return vec![text];
+    }
+    let mut lines = vec![Text::new("room-proposal-carry")];
+    if wish.hot == Some(true) {
+        // Cooked the day before and carried hot: the one rules the other out.
+        lines.push(Text::new("room-proposal-not-hot"));
+    } else if carry.drive <= spans::HOT_DRIVE_MOST && wish.hot.is_none() && !order.ahead {
+        lines.push(Text::new("room-proposal-or-hot"));
+    }
+    lines
+}
+
 /// The first of each kind; of thawing also the move into the water.
 fn is_told(job: &Job) -> bool {
-    job.nth == 0 || job.step == Step::Thaw
+    job.nth == 0 || matches!(job.step, Step::Thaw | Step::Pack)
 }
 
 /// One line: the bird, the cooker, the hour.

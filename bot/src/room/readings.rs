@@ -7,7 +7,7 @@ use super::live::Solved;
 use super::sitting::{button, labelled};
 use super::state::{Doubted, JobState, LiveJob, StoredReading, Told};
 use super::turn::{Button, File, FileContent, How, Say, To};
-use super::{PersonId, Sitting, alarms, board, jobs, late, may, moves, plan_words};
+use super::{PersonId, Sitting, alarms, board, hot_road, jobs, late, may, moves, plan_words};
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Form;
@@ -45,6 +45,11 @@ impl Spots {
             stuffing: last(|reading| reading.stuffing_c),
             wing: last(|reading| reading.wing_c),
         }
+    }
+
+    /// Breast and thigh.
+    pub(super) fn meat(&self) -> (Option<Temperature>, Option<Temperature>) {
+        (self.breast, self.thigh)
     }
 
     fn named(&self) -> [(&'static str, Option<Temperature>); 5] {
@@ -359,7 +364,7 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
     let unmoved = Solved { outcome: Ok(Vec::new()), sight: None };
     let Solved { outcome, sight } = if is_on { sitting.solve_again() } else { unmoved };
     let mut lines = vec![noted];
-    lines.extend(meaning(sitting, spots));
+    lines.extend(meaning(sitting, spots).or_else(|| hot_road::meaning(sitting, spots)));
     let mut rows = vec![vec![button("room-button-undo", &undo)]];
     match &sight {
         Some(sight) => {
@@ -486,7 +491,10 @@ fn early(sight: &Foresight, serial: u32, is_done: bool) -> News {
         .with("until", Arg::Clock(forecast::rounded(off + spans::HOT_MOST, is_done)))
         .with("dinner", Arg::Clock(sight.dinner()))
         .with("target", Arg::Temperature(super::target()));
-    let sooner = quarter_after(sight.finish().p90 + spans::STAND + spans::CARVING);
+    // On the road it stands anyway.
+    const UNHURRIED: TimeDelta = TimeDelta::minutes(10);
+    let road = sight.latest().map_or(TimeDelta::zero(), |latest| sight.dinner() - latest + UNHURRIED);
+    let sooner = quarter_after(sight.finish().p90 + road.max(spans::STAND + spans::CARVING));
     let rows = if sooner < sight.dinner() { vec![vec![dinner_button(serial, sooner)]] } else { Vec::new() };
     News { lines: vec![hold], rows }
 }

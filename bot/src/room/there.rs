@@ -56,7 +56,8 @@ fn wish_of<'a>(room: &'a Room, speaker: Option<PersonId>, say: &Say) -> (Option<
 /// The dinner and what leads up to it there. A plan that stands knows better: from leaving on.
 fn house(wish: &Wish, kitchen: Tz) -> Option<House> {
     let there = wish.there.as_ref()?;
-    let from = wish.dinner? - spans::REHEATING - spans::UNPACKING;
+    let last = if wish.hot == Some(true) { spans::CARVING } else { spans::REHEATING };
+    let from = wish.dinner? - last - spans::UNPACKING;
     Some(House { from, zone: There::zone(there)?, place: there.place.clone(), kitchen })
 }
 

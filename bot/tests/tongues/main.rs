@@ -232,3 +232,47 @@ fn a_step_is_known_by_its_name_on_the_board() {
         }
     }
 }
+
+#[test]
+fn a_bird_carried_hot_or_cold_is_read_in_every_language() {
+    let read = |tag: &str, text: &str| {
+        let (wish, _) = read_wish(text, &ground(tag));
+        (wish.hot, wish.elsewhere, wish.drive_min)
+    };
+    let hot = (Some(true), Some(true), Some(40));
+    let cold = (Some(false), Some(true), Some(40));
+    let plain = (None, Some(true), Some(40));
+    for (tag, text, expected) in [
+        ("en-US", "we bring it hot, 40 min drive", hot),
+        ("en-US", "14 lb turkey at my sister's, 40 min drive, and we want it hot", hot),
+        ("en-US", "bring the turkey over hot, 40 min drive", hot),
+        ("en-US", "40 min drive, carry it cold", cold),
+        ("en-US", "bringing it chilled, 40 min drive", cold),
+        ("en-US", "at my sister's, 40 min drive", plain),
+        ("en-US", "at my sister's, 40 min drive, with hot gravy", plain),
+        ("en-US", "hot smoked, at my sister's, 40 min drive", plain),
+        ("en-US", "thaw in cold water, at my sister's, 40 min drive", plain),
+        ("es-ES", "en casa de mi hermana, a 40 min en coche, lo llevamos caliente", hot),
+        ("es-ES", "la llevo caliente, 40 min de camino", hot),
+        ("es-ES", "lo llevamos frío, 40 min de camino", cold),
+        ("es-ES", "en casa de mi hermana, 40 min de camino, descongelar en agua fría", plain),
+        ("fr-FR", "on l'apporte chaude, 40 min de route", hot),
+        ("fr-FR", "chez ma sœur, 40 min de route, on l'amène chaude", hot),
+        ("fr-FR", "on l'emporte froide, 40 min de route", cold),
+        ("fr-FR", "chez ma sœur, 40 min de route", plain),
+        ("de-DE", "wir bringen ihn heiß mit, 40 min Fahrt", hot),
+        ("de-DE", "heiß mitnehmen, 40 min Fahrt", hot),
+        ("de-DE", "bei meiner Schwester, 40 min Fahrt, kalt mitnehmen", cold),
+        ("de-DE", "bei meiner Schwester, 40 min Fahrt", plain),
+        ("pt-BR", "vamos levar quente, 40 min de carro", hot),
+        ("pt-BR", "na casa da minha irmã, 40 min de carro, levamos quente", hot),
+        ("pt-BR", "levamos frio, 40 min de carro", cold),
+        ("pt-BR", "na casa da minha irmã, 40 min de carro", plain),
+        ("it-IT", "lo portiamo caldo, 40 min di macchina", hot),
+        ("it-IT", "da mia sorella, 40 min di macchina, la portiamo calda", hot),
+        ("it-IT", "lo portiamo freddo, 40 min di macchina", cold),
+        ("it-IT", "da mia sorella, 40 min di macchina", plain),
+    ] {
+        assert_eq!(read(tag, text), expected, "{tag}: {text}");
+    }
+}

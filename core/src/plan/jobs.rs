@@ -4,6 +4,7 @@ use super::method::Salted;
 use super::network::{
     BUY, CARVE, CHILL, FIRE, FRIDGE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, TEMPER, THAW, TRAVEL,
 };
+use super::order::Way;
 use super::place::Placed;
 use super::stn::Point;
 use super::{Caution, Finish, Job, Moment, Need, Reason, Schedule, Step, Thawing, clock, spans};
@@ -21,10 +22,10 @@ pub(super) fn schedule(network: &Network<'_>, placed: &Placed) -> Schedule {
     let mut list = List { network, placed, finish, jobs: Vec::with_capacity(32) };
     list.before_the_heat();
     list.over_the_heat();
-    if network.order.cooks_ahead() {
-        list.ahead()
-    } else {
-        list.same_day()
+    match network.order.way() {
+        Way::Here => list.same_day(),
+        Way::Hot => list.hot_road(),
+        Way::Ahead => list.ahead(),
     }
     list.after_dinner();
     list.dishes();
@@ -69,12 +70,11 @@ fn finish(network: &Network<'_>, placed: &Placed) -> Finish {
 fn spare(network: &Network<'_>, placed: &Placed) -> TimeDelta {
     let last_steps = spans::STAND_LEAST + spans::CARVING_LEAST;
     let done = placed.at(READY) + last_steps;
-    let needed = if network.order.carry.is_some() {
-        placed.at(PACK) - spans::COLD_THROUGH
-    } else if network.order.cooks_ahead() {
-        placed.at(REHEAT) - spans::COLD_THROUGH
-    } else {
-        placed.at(SERVE)
+    let needed = match (network.order.way(), network.order.carry) {
+        (Way::Hot, _) => return (placed.at(PACK) - placed.at(READY)).max(TimeDelta::zero()),
+        (Way::Ahead, Some(_)) => placed.at(PACK) - spans::COLD_THROUGH,
+        (Way::Ahead, None) => placed.at(REHEAT) - spans::COLD_THROUGH,
+        (Way::Here, _) => placed.at(SERVE),
     };
     (needed - done).max(TimeDelta::zero())
 }
@@ -90,7 +90,8 @@ impl List<'_, '_> {
     /// A job at a point of the network.
     fn point(&mut self, step: Step, point: Point, lasts: TimeDelta, reasons: &[Reason]) {
         let (earliest, latest) = self.placed.window(point);
-        self.job(step, 0, self.placed.at(point), lasts, (earliest, latest), reasons);
+        let nth = if point == PACK { self.network.pack_nth() } else { 0 };
+        self.job(step, nth, self.placed.at(point), lasts, (earliest, latest), reasons);
     }
 
     /// Any job: left out when skipped or overtaken, at its real time when done.
@@ -256,6 +257,24 @@ impl List<'_, '_> {
         );
     }
 
+    /// It stands in its wrapping, on the road.
+    fn hot_road(&mut self) {
+        let (network, placed, finish) = (self.network, self.placed, self.finish);
+        let Some(carry) = network.order.carry else { return };
+        let carve = placed.at(CARVE);
+        self.stand(carve - spans::STAND_LEAST);
+        let road = Reason::HotRoad { most: spans::HOT_ROAD };
+        if network.is_present(PACK) {
+            self.point(Step::Pack, PACK, spans::PACKING, &[road]);
+        }
+        if network.is_present(TRAVEL) {
+            self.point(Step::Travel, TRAVEL, carry.drive, &[Reason::Drive { takes: carry.drive }, road]);
+        }
+        let lasts = (placed.at(SERVE) - carve).max(spans::CARVING_LEAST);
+        let window = (finish.p10 + spans::STAND_LEAST, placed.window(CARVE).1);
+        self.job(Step::Carve, 0, carve, lasts, window, &[road, Reason::Carving { about: spans::CARVING }]);
+    }
+
     /// The stand starts by itself with the pull and ends with carving.
     fn stand(&mut self, latest: Moment) {
         let finish = self.finish;
@@ -326,12 +345,17 @@ impl List<'_, '_> {
         let ahead = network.order.cooks_ahead();
         self.point(Step::Serve, SERVE, spans::DINNER, &[Reason::Dinner]);
         // The two hours count from carving, or from the table when it was reheated.
-        let hot_until = if ahead { placed.at(SERVE) } else { placed.at(CARVE) };
+        // Carried hot nobody knows how long it was hot: they count from leaving the heat.
+        let hot_until = match network.order.way() {
+            Way::Here => placed.at(CARVE),
+            Way::Hot => placed.at(PACK),
+            Way::Ahead => placed.at(SERVE),
+        };
         let limit = hot_until + spans::FRIDGE_WITHIN;
-        let chill = (placed.at(SERVE) + spans::DINNER).min(limit);
+        let chill = (placed.at(SERVE) + spans::DINNER).min(limit).max(placed.at(SERVE));
         let nth = u8::from(ahead);
         let two_hours = Reason::TwoHours { most: spans::FRIDGE_WITHIN };
-        self.job(Step::Chill, nth, chill, spans::CHILLING, (placed.at(SERVE), limit), &[two_hours]);
+        self.job(Step::Chill, nth, chill, spans::CHILLING, (placed.at(SERVE), limit.max(chill)), &[two_hours]);
 
         let cooked = if ahead { placed.at(CHILL) } else { chill };
         let cooked = network.past.done(Step::Chill, 0).unwrap_or(cooked);
@@ -368,7 +392,16 @@ fn cautions(
     {
         cautions.push(Caution::ShortRest(rest));
     }
-    if !network.order.cooks_ahead() && network.is_open(CARVE) {
+    if network.order.way() == Way::Hot && network.is_open(PACK) {
+        let wait = placed.at(PACK) - finish.p10;
+        if placed.at(SERVE) - finish.p10 > spans::HOT_ROAD && wait > TimeDelta::zero() {
+            cautions.push(Caution::HotTillPacked(wait));
+        }
+        if network.order.bird.stuffed {
+            cautions.push(Caution::StuffingOut);
+        }
+    }
+    if network.order.way() == Way::Here && network.is_open(CARVE) {
         let wait = placed.at(CARVE) - finish.p10;
         if wait > spans::HOT_MOST {
             cautions.push(Caution::KeepHot(wait));
@@ -401,7 +434,8 @@ fn needs(network: &Network<'_>) -> Vec<Need> {
         (Need::Fuel, order.heat.cooker == Cooker::Smoker),
         (Need::Foil, true),
         (Need::ShallowDishes, true),
-        (Need::Cooler, order.carry.is_some()),
+        (Need::Cooler, order.carry.is_some() && order.cooks_ahead()),
+        (Need::HotBox, order.carries_hot()),
         (Need::Broth, order.cooks_ahead()),
     ]
     .into_iter()

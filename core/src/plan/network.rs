@@ -3,6 +3,7 @@
 //! Start at [`Network::build`]. What comes after dinner is not here: it follows from it and can't stand in its way.
 
 use super::method::{Before, Salted, Thawed, in_water_since, salted_of, thaw_of};
+use super::order::Way;
 use super::past::Past;
 use super::stn::{Constraint, Cycle, ORIGIN, Point, Stn};
 use super::{Caution, Failure, Finish, MOST_DISHES, Moment, Order, Reason, Step, Thawing, spans};
@@ -85,10 +86,10 @@ impl<'a> Network<'a> {
         network.know();
         network.before_the_heat();
         network.over_the_heat();
-        if order.cooks_ahead() {
-            network.ahead()
-        } else {
-            network.same_day()
+        match order.way() {
+            Way::Here => network.same_day(),
+            Way::Hot => network.hot_road(),
+            Way::Ahead => network.ahead(),
         }
         Ok(network)
     }
@@ -204,10 +205,11 @@ impl<'a> Network<'a> {
             (SERVE, Step::Serve, true),
         ];
         for (point, step, applies) in points {
-            self.known[point] = match self.past.passed(step, 0) {
+            let nth = if point == PACK { self.pack_nth() } else { 0 };
+            self.known[point] = match self.past.passed(step, nth) {
                 _ if !applies => Known::Absent,
                 Some(at) => Known::At(at),
-                None if self.past.skipped(step, 0) || self.past.overtaken(step, 0) => Known::Absent,
+                None if self.past.skipped(step, nth) || self.past.overtaken(step, nth) => Known::Absent,
                 None => Known::Open,
             };
         }
@@ -434,6 +436,36 @@ impl<'a> Network<'a> {
             Reason::Carving { about: spans::CARVING },
         );
         self.dinner();
+    }
+
+    /// Wrapped hot when it is sure to be done, driven, carved at the other house, eaten within two hours of leaving the heat.
+    fn hot_road(&mut self) {
+        let Some(carry) = self.order.carry else { return };
+        let packing = Reason::Follows { step: Step::Pack, takes: spans::PACKING };
+        let drive = Reason::Drive { takes: carry.drive };
+        let road = Reason::HotRoad { most: spans::HOT_ROAD };
+        self.at_least(READY, PACK, TimeDelta::zero(), packing);
+        // Said to be wrapped, it can leave; on the road, what is left of the slack may go.
+        let wrapping = if self.is_open(PACK) { spans::PACKING } else { TimeDelta::zero() };
+        let unpacking = if self.is_open(TRAVEL) { spans::UNPACKING } else { spans::UNPACKING_LEAST };
+        self.at_least(PACK, TRAVEL, wrapping, packing);
+        self.at_least(TRAVEL, CARVE, carry.drive + unpacking, drive);
+        let carving = Reason::Carving { about: spans::CARVING };
+        self.rule(CARVE, SERVE, Some(self.carving_left()), Some(spans::CARVED_MOST), carving);
+        // Once it is packed the limit is said at the table, by the thermometer, and is no bound on the plan.
+        if self.is_open(PACK) {
+            self.at_most(PACK, SERVE, spans::HOT_ROAD, road);
+        }
+        if self.is_open(ON) {
+            let most = (self.cooking.p50 + spans::HOT_MOST).max(self.cooking.p90 + spans::PULLING);
+            self.at_most(ON, PACK, most, Reason::HotHold { most: spans::HOT_MOST });
+        }
+        self.dinner();
+    }
+
+    /// Which packing it is: the hot one has a name of its own.
+    pub fn pack_nth(&self) -> u8 {
+        u8::from(self.order.way() == Way::Hot)
     }
 
     /// What carving takes from its point on: said to be done, it is over.

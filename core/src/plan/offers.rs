@@ -38,6 +38,8 @@ pub enum Change {
     Unstuffed,
     /// Cook it the day before.
     CookAhead,
+    /// Carry it cold, cooked the day before, instead of hot.
+    CarryCold,
     /// A smaller bird; it still feeds everyone.
     SmallerBird(BirdMass),
     /// Two birds of this mass instead of one.
@@ -71,6 +73,7 @@ impl Change {
             Self::Flat => order.bird.form = Form::Flat,
             Self::Unstuffed => order.bird.stuffed = false,
             Self::CookAhead => order.ahead = true,
+            Self::CarryCold => order.carry = order.carry.map(|carry| super::Carry { hot: false, ..carry }),
             Self::SmallerBird(mass) => order.bird.mass = mass,
             Self::TwoBirds(mass) => {
                 order.bird.mass = mass;
@@ -115,6 +118,8 @@ impl Change {
             Self::Flat => 60,
             Self::CookFrozen => 70,
             Self::SmallerBird(_) => 75,
+            // What was wished can't be had on that road at any hour; this is the nearest to it.
+            Self::CarryCold => 40,
             Self::CookAhead => 80,
             Self::TwoBirds(_) => 90,
             // Who says "frozen" mostly has it already, bought or not.
@@ -272,7 +277,8 @@ impl Search<'_> {
             (Change::CookFrozen, raw && frozen && in_oven && order.thawing != Thawing::CookFrozen),
             (Change::Flat, raw && flattens && whole && !order.bird.stuffed),
             (Change::Unstuffed, raw && order.bird.stuffed),
-            (Change::CookAhead, raw && !order.cooks_ahead()),
+            (Change::CookAhead, raw && !order.cooks_ahead() && order.carry.is_none()),
+            (Change::CarryCold, raw && order.carries_hot()),
             (Change::BuyFresh, thaw_open && !order.at_home && self.not_yet(Step::Buy)),
             (Change::BuyLater, raw && order.at_home && order.bird.condition == Condition::Fresh && !past.begun()),
         ]

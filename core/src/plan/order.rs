@@ -17,11 +17,25 @@ pub enum Salting {
     Wet,
 }
 
-/// The meal is eaten at another house, the bird carried there cold.
+/// The meal is eaten at another house.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Carry {
     /// Door to door.
     pub drive: TimeDelta,
+    /// Carried whole and hot on the day, to be eaten within two hours of leaving the heat. Else it is cooked ahead and
+    /// carried cold.
+    pub hot: bool,
+}
+
+/// How the bird gets from the heat to the table.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Way {
+    /// It stands, is carved and eaten.
+    Here,
+    /// It is wrapped and carried hot, then carved and eaten.
+    Hot,
+    /// It is carved, chilled, perhaps carried, and reheated.
+    Ahead,
 }
 
 /// How the bird is thawed, if it must be.
@@ -58,7 +72,7 @@ pub struct Order {
     pub dinner: Moment,
     /// Zone of the kitchen: keeps jobs out of the small hours where the windows allow.
     pub zone: Tz,
-    /// Carried to another house. Always cooked ahead and carried cold.
+    /// Carried to another house.
     pub carry: Option<Carry>,
     /// Cooked the day before, carved, chilled and reheated.
     pub ahead: bool,
@@ -90,7 +104,21 @@ impl Order {
 
     /// Cooked, carved and chilled first, reheated for the table.
     pub fn cooks_ahead(&self) -> bool {
-        self.ahead || self.carry.is_some()
+        self.way() == Way::Ahead
+    }
+
+    /// Carried whole and hot.
+    pub fn carries_hot(&self) -> bool {
+        self.way() == Way::Hot
+    }
+
+    pub(super) fn way(&self) -> Way {
+        match self.carry {
+            _ if self.ahead => Way::Ahead,
+            Some(carry) if carry.hot => Way::Hot,
+            Some(_) => Way::Ahead,
+            None => Way::Here,
+        }
     }
 }
 

@@ -3,41 +3,42 @@
 //! People forget to say that something is done. A later step done settles the earlier ones: with the bird on, nobody is
 //! asked to salt it.
 
+use super::order::Way;
 use super::{Fact, Moment, Order, Step};
 
 /// The facts of one plan.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Past<'a> {
     facts: &'a [Fact],
-    ahead: bool,
+    way: Way,
     furthest: u8,
 }
 
 impl<'a> Past<'a> {
     pub fn new(order: &Order, facts: &'a [Fact]) -> Self {
-        let ahead = order.cooks_ahead();
+        let way = order.way();
         let furthest = facts
             .iter()
             .filter(|fact| fact.done || passes_when_skipped(fact.step))
-            .map(|fact| settles(fact.step, fact.nth, ahead))
+            .map(|fact| settles(fact.step, fact.nth, way))
             .max()
             .unwrap_or(0);
-        Self { facts, ahead, furthest }
+        Self { facts, way, furthest }
     }
 
     /// Whether anything that comes after `step` has been done.
     pub fn is_beyond(self, step: Step) -> bool {
-        self.furthest > place(step, 0, self.ahead)
+        self.furthest > place(step, 0, self.way)
     }
 
     /// The same past, with dinner served as planned although nobody said so.
     pub fn served(self) -> Self {
-        Self { furthest: self.furthest.max(settles(Step::Serve, 0, self.ahead) + 1), ..self }
+        Self { furthest: self.furthest.max(settles(Step::Serve, 0, self.way) + 1), ..self }
     }
 
     /// Dinner has been served, or something that comes after it has been done.
     pub fn is_served(self) -> bool {
-        self.furthest >= place(Step::Serve, 0, self.ahead)
+        self.furthest >= place(Step::Serve, 0, self.way)
     }
 
     /// Whether anything has been done at all.
@@ -66,7 +67,7 @@ impl<'a> Past<'a> {
 
     /// Not said to be done, but a later step was.
     pub fn overtaken(self, step: Step, nth: u8) -> bool {
-        place(step, nth, self.ahead) < self.furthest && self.last(step, nth).is_none()
+        place(step, nth, self.way) < self.furthest && self.last(step, nth).is_none()
     }
 
     /// All that were done of several: which and when, in the order of `nth`.
@@ -94,7 +95,7 @@ fn passes_when_skipped(step: Step) -> bool {
 }
 
 /// Place of a step in the order of things.
-fn place(step: Step, nth: u8, ahead: bool) -> u8 {
+fn place(step: Step, nth: u8, way: Way) -> u8 {
     match step {
         Step::Buy => 1,
         Step::Thaw => 2,
@@ -106,18 +107,20 @@ fn place(step: Step, nth: u8, ahead: bool) -> u8 {
         Step::Check => 8,
         Step::Pull => 9,
         Step::Stand => 10,
-        Step::Carve => 11,
-        Step::Chill if ahead && nth == 0 => 12,
-        Step::Pack => 13,
-        Step::Travel => 14,
-        Step::Reheat => 15,
-        Step::Serve | Step::Dish => 16,
-        Step::Chill => 17,
-        Step::Leftovers => 18,
+        Step::Pack if way == Way::Hot => 11,
+        Step::Travel if way == Way::Hot => 12,
+        Step::Carve => 13,
+        Step::Chill if way == Way::Ahead && nth == 0 => 14,
+        Step::Pack => 15,
+        Step::Travel => 16,
+        Step::Reheat => 17,
+        Step::Serve | Step::Dish => 18,
+        Step::Chill => 19,
+        Step::Leftovers => 20,
     }
 }
 
 /// The place up to which a step done settles what came before. A fire may be lit while the bird still thaws, and a dish made at any time.
-fn settles(step: Step, nth: u8, ahead: bool) -> u8 {
-    if matches!(step, Step::Fire | Step::Dish) { 0 } else { place(step, nth, ahead) }
+fn settles(step: Step, nth: u8, way: Way) -> u8 {
+    if matches!(step, Step::Fire | Step::Dish) { 0 } else { place(step, nth, way) }
 }

@@ -9,6 +9,7 @@ use super::network::{
     BUY, CARVE, CHILL, FIRE, FRIDGE, Known, Network, ON, PACK, READY, REHEAT, SALT, SERVE, TEMPER, THAW, THAWED,
     TRAVEL, heats,
 };
+use super::order::Way;
 use super::stn::{Minimal, Point, Window};
 use super::{Failure, Moment, Order, Thawing, spans};
 use crate::roast::Spread;
@@ -49,10 +50,10 @@ pub(super) fn place(network: &Network<'_>) -> Result<Placed, Failure> {
     let windows = (0..network.points()).map(|point| bounds(network, minimal.window(point))).collect();
     let mut hand = Hand { network, minimal, at: vec![network.now; network.points()] };
     hand.after_known();
-    if network.order.cooks_ahead() {
-        hand.ahead()
-    } else {
-        hand.same_day()
+    match network.order.way() {
+        Way::Here => hand.same_day(),
+        Way::Hot => hand.hot_road(),
+        Way::Ahead => hand.ahead(),
     }
     hand.heat();
     hand.salt_and_thaw();
@@ -64,7 +65,13 @@ pub(super) fn place(network: &Network<'_>) -> Result<Placed, Failure> {
 /// When the bird should go on: as late as is sure to be in time, or, cooked ahead, so that it is in the fridge by early
 /// evening the day before, later if the fire would be lit too early for that.
 pub(super) fn wanted_on(order: &Order, cooking: &Spread) -> Moment {
-    let last_steps = spans::STAND + spans::CARVING + cooking.p90;
+    let last_steps = cooking.p90
+        + match (order.way(), order.carry) {
+            (Way::Hot, Some(carry)) => {
+                spans::PULLING + spans::PACKING + carry.drive + spans::UNPACKING + spans::CARVING
+            }
+            _ => spans::STAND + spans::CARVING,
+        };
     let eve = clock::date(order.zone, order.dinner).pred_opt().filter(|_| order.cooks_ahead());
     let on = eve.map_or(order.dinner - last_steps, |day| {
         let by = clock::at_hour(order.zone, day, AHEAD_BY.0, AHEAD_BY.1);
@@ -124,6 +131,17 @@ impl Hand<'_, '_> {
         self.fix(SERVE, self.network.order.dinner);
         self.fix(CARVE, self.at[SERVE] - spans::CARVING);
         self.fix(ON, wanted_on(self.network.order, &self.network.cooking));
+        self.ready();
+    }
+
+    fn hot_road(&mut self) {
+        let order = self.network.order;
+        let drive = order.carry.map_or(TimeDelta::zero(), |carry| carry.drive);
+        self.fix(SERVE, order.dinner);
+        self.fix(CARVE, self.at[SERVE] - spans::CARVING);
+        self.fix(TRAVEL, clock::floor(self.at[CARVE] - drive - spans::UNPACKING, ROUND));
+        self.fix(PACK, self.at[TRAVEL] - spans::PACKING);
+        self.fix(ON, wanted_on(order, &self.network.cooking));
         self.ready();
     }
 

@@ -152,6 +152,11 @@ pub enum Reason {
         /// At most.
         most: TimeDelta,
     },
+    /// Carried hot it is on the table within this time of leaving the heat.
+    HotRoad {
+        /// At most.
+        most: TimeDelta,
+    },
     /// Reheating takes this long.
     Reheat {
         /// About.
@@ -211,7 +216,9 @@ impl Reason {
             Self::CookAtOnce | Self::ThawedKeeps { .. } => source::TURKEY_THAWING,
             Self::WaterChange { .. } => source::BIG_THAW,
             Self::SaltAtMost { .. } => SALT_LIMIT,
-            Self::RoomTemperature { .. } | Self::TwoHours { .. } | Self::HotHold { .. } => source::DANGER_ZONE,
+            Self::RoomTemperature { .. } | Self::TwoHours { .. } | Self::HotHold { .. } | Self::HotRoad { .. } => {
+                source::DANGER_ZONE
+            }
             Self::ColdThrough { .. } | Self::ReheatWithin { .. } => source::FOOD_CODE,
             Self::CookedKeeps { .. } | Self::DishAhead { .. } => source::LEFTOVERS,
             Self::Stand { .. } => source::TURKEY_STUFFING,
@@ -259,6 +266,7 @@ impl Reason {
             Self::Carving { .. } | Self::TwoHours { .. } => 9,
             Self::ColdThrough { .. } | Self::CookedKeeps { .. } => 10,
             Self::Follows { .. } | Self::PackedCold { .. } => 11,
+            Self::HotRoad { .. } => 8,
             Self::Drive { .. } | Self::DriveTooLong { .. } => 12,
             Self::Reheat { .. } | Self::ReheatWithin { .. } => 13,
             Self::Sociable | Self::DishHot { .. } | Self::DishAhead { .. } | Self::HeatTaken { .. } => 14,

@@ -77,10 +77,14 @@ pub enum Caution {
     ShortRest(TimeDelta),
     /// The bird may wait hot for this long: keep it at 140 °F or above.
     KeepHot(TimeDelta),
+    /// The bird may be done so long before it is packed: until then it is kept at 140 °F or above.
+    HotTillPacked(TimeDelta),
     /// A limit has been overrun by what was done: judge the food, don't guess.
     Overrun(Reason),
     /// Carved, chilled and reheated: the stuffing is taken out and chilled by itself.
     StuffingApart,
+    /// Carried hot: the stuffing is taken out first and goes in a dish of its own.
+    StuffingOut,
     /// The cooking time rests on less than a published table for this cooker.
     Cooking(crate::roast::Caution),
 }
@@ -108,6 +112,8 @@ pub enum Need {
     ShallowDishes,
     /// A cooler with ice.
     Cooler,
+    /// A cooler without ice, or a box as tight, and towels.
+    HotBox,
     /// Broth for reheating.
     Broth,
 }
@@ -153,5 +159,6 @@ names!(Need {
     Foil => "foil",
     ShallowDishes => "shallow-dishes",
     Cooler => "cooler",
+    HotBox => "hot-box",
     Broth => "broth",
 });

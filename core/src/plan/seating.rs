@@ -5,6 +5,7 @@
 
 use super::dish::{Dish, DishHeat};
 use super::network::{FIRE, Network, ON, READY, SERVE};
+use super::order::Way;
 use super::stn::{Constraint, Point};
 use super::{Failure, Reason, spans};
 use crate::quantity::{celsius, fahrenheit, in_celsius};
@@ -126,6 +127,9 @@ impl Search<'_, '_> {
             Cooker::Oven | Cooker::FanOven => DishHeat::Oven(order.heat.setting),
         };
         let (ahead, dish) = (order.cooks_ahead(), seat.dish);
+        if order.way() == Way::Hot && !dish.ahead {
+            return vec![Turn::Apart]; // hot at a table in another house: it has another oven
+        }
         // Cooked ahead, it is the reheating that wants an oven at the table's hour.
         let bird = if ahead && !dish.ahead { DishHeat::Oven(reheating()) } else { bird };
         if !dish.heat.is_same_place(bird) {

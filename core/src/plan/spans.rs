@@ -80,6 +80,16 @@ pub const PACKED_MOST: TimeDelta = hours(2);
 pub const UNPACKING: TimeDelta = minutes(15);
 /// The longest drive we trust a cooler with ice for. Practice.
 pub const DRIVE_MOST: TimeDelta = hours(12);
+/// Unpacking, least. Practice.
+pub const UNPACKING_LEAST: TimeDelta = minutes(5);
+/// Carried hot, it is eaten within this time of leaving the heat, the drive included: nobody can promise that it stays at
+/// 140 °F. In air above 90 °F it is one hour. Danger Zone.
+pub const HOT_ROAD: TimeDelta = hours(2);
+/// The longest drive that leaves time to wrap, unwrap and carve it within that.
+pub const HOT_DRIVE_MOST: TimeDelta =
+    minutes(HOT_ROAD.num_minutes() - PACKING.num_minutes() - UNPACKING.num_minutes() - CARVING_LEAST.num_minutes());
+/// The same in air above 90 °F. Danger Zone.
+pub const HOT_ROAD_IN_HEAT: TimeDelta = hours(1);
 /// Reheating, covered, with a little broth, at 325 to 350 °F. Practice (30 to 60 minutes).
 pub const REHEATING: TimeDelta = minutes(50);
 /// Reheating, least.

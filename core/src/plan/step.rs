@@ -29,7 +29,7 @@ pub enum Step {
     Carve,
     /// Into the fridge. In a plan cooked ahead `nth` 0 is the carved bird, 1 what is left after dinner.
     Chill,
-    /// Pack it cold.
+    /// Pack it cold; `nth` 1 is wrapping it hot.
     Pack,
     /// Leave for the other house.
     Travel,

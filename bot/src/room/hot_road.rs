@@ -1,0 +1,110 @@
+//! A bird carried hot to another house: until when it may be eaten, and what a thermometer says of it on the way.
+//!
+//! The rule is the two-hour rule: out of the heat and not known to be at 140 °F, it is eaten within two hours. Only readings of
+//! breast and thigh together move the moment from which they count.
+
+use super::Sitting;
+use super::alarms::off_at;
+use super::readings::Spots;
+use super::state::{JobState, LiveJob, LivePlan, StoredReading};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Moment, Step, spans};
+use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
+use carvetime_core::safety::{US_HOT_HOLD_CONSUMER, Verdict, left_out};
+use chrono::TimeDelta;
+
+/// The job of wrapping it hot.
+pub(super) const PACK: (Step, u8) = (Step::Pack, 1);
+
+/// Whether the plan carries its bird hot.
+pub(super) fn is_hot(plan: &LivePlan) -> bool {
+    let wish = &plan.wish;
+    wish.elsewhere == Some(true) && wish.hot == Some(true) && wish.ahead != Some(true)
+}
+
+/// Hot enough to wait. Source: [`US_HOT_HOLD_CONSUMER`].
+pub(super) fn holds() -> Temperature {
+    US_HOT_HOLD_CONSUMER.temperature().unwrap_or(fahrenheit(140.0))
+}
+
+/// When it left the heat, as far as that was said: kept hot after the pull, it left when the wrapping began.
+fn left_heat(plan: &LivePlan) -> Option<Moment> {
+    let said = |(step, nth): (Step, u8)| {
+        plan.facts
+            .iter()
+            .rev()
+            .find(|fact| fact.step == step.name() && fact.nth == nth && fact.done)
+            .map(|fact| fact.at)
+    };
+    // Said when it is over, and on the safe side.
+    let packed = said(PACK).or(said((Step::Travel, 0))).map(|at| at - spans::PACKING);
+    match off_at(plan) {
+        Some(off) if plan.held_hot => {
+            packed.or_else(|| Some(plan.job(PACK.0, PACK.1)?.at)).or(Some(off)).max(Some(off))
+        }
+        off => off.or(packed),
+    }
+}
+
+/// When it was last known to be hot.
+pub(super) fn last_hot(plan: &LivePlan) -> Option<Moment> {
+    let left = left_heat(plan)?;
+    let hot = |reading: &&StoredReading| {
+        let at_least = |spot: Option<f64>| spot.is_some_and(|spot| is_hot_enough(celsius(spot)));
+        reading.at > left && at_least(reading.breast_c) && at_least(reading.thigh_c)
+    };
+    let read = plan.counted().into_iter().rev().find(hot).map(|reading| reading.at);
+    Some(read.unwrap_or(left))
+}
+
+fn is_hot_enough(spot: Temperature) -> bool {
+    in_fahrenheit(spot) >= in_fahrenheit(holds()) - 1e-6
+}
+
+/// The two hours after the heat, for what is left over: they count from when it was last known to be hot.
+pub(super) fn count(plan: &LivePlan, jobs: &mut [LiveJob]) {
+    const CALLED_BEFORE: TimeDelta = TimeDelta::minutes(20);
+    let Some(limit) = last_hot(plan).map(|hot| hot + spans::HOT_ROAD) else { return };
+    let at = |step: Step| jobs.iter().find(|job| job.step == step.name()).map(|job| job.at);
+    let Some(served) = at(Step::Serve) else { return };
+    let called = (served + spans::DINNER).min(limit - CALLED_BEFORE);
+    for job in jobs.iter_mut().filter(|job| job.step == Step::Chill.name() && job.state == JobState::Waiting) {
+        job.latest = limit;
+        // Before it is even served there are no leftovers to call for: the limit alone is said then.
+        if called < served {
+            continue;
+        }
+        job.earliest = job.earliest.min(called);
+        job.call_at = job.call_at.map(|call| if call == job.at { called } else { call });
+        job.at = called;
+    }
+}
+
+/// What the call to carve adds: by when it is eaten if it has cooled.
+pub(super) fn at_table(plan: &LivePlan) -> Option<Text> {
+    let by = last_hot(plan).filter(|_| is_hot(plan))? + spans::HOT_ROAD;
+    Some(Text::new("cook-hot-by").with("by", Arg::Clock(by)))
+}
+
+/// What readings after the heat mean for a bird carried hot; `None` where they mean nothing, or it is eaten.
+pub(super) fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref().filter(|plan| is_hot(plan) && plan.is_off())?;
+    let waits = plan.job(Step::Carve, 0).is_some_and(|job| job.state == JobState::Waiting);
+    let left = left_heat(plan).filter(|_| waits)?;
+    let (breast, thigh) = spots.meat();
+    let coldest = [breast, thigh].into_iter().flatten().reduce(Temperature::min)?;
+    let now = sitting.now;
+    let hot = last_hot(plan).unwrap_or(left);
+    let text = match left_out(None, now - hot) {
+        _ if is_hot_enough(coldest) && breast.is_some() && thigh.is_some() => Text::new("cook-hot-still"),
+        _ if is_hot_enough(coldest) => Text::new("cook-hot-one"),
+        Verdict::Discard { .. } => Text::new("cook-hot-over"),
+        _ => Text::new("cook-hot-below"),
+    };
+    Some(
+        text.with("hot", Arg::Temperature(holds()))
+            .with("off", Arg::Clock(hot))
+            .with("by", Arg::Clock(hot + spans::HOT_ROAD))
+            .with("most", Arg::Span(spans::HOT_ROAD)),
+    )
+}
