@@ -5,6 +5,7 @@
 mod kitchen;
 
 use carvetime::room::RoomKind;
+use carvetime_core::plan::Step;
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
@@ -51,15 +52,46 @@ fn a_thermometer_s_number_is_still_a_reading() {
     assert!((setting_f(&kitchen) - 325.0).abs() < 0.5, "what the oven is set to was not told");
 }
 
-#[test]
-fn ice_found_after_the_thaw_was_done_is_answered_with_what_to_do() {
+/// A frozen bird in the fridge since Saturday, as somebody said.
+fn thawing() -> Kitchen {
     let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 09:30");
     kitchen.say("Rosa", "14 lb frozen turkey, we have it, dinner Thursday 6 pm, 11 people, oven at 325");
     kitchen.press("Rosa", "Accept");
-    kitchen.say("Rosa", "thawing");
-    kitchen.run_to("2027-11-25 11:00");
+    kitchen.say("Rosa", "in the fridge, thawing");
+    kitchen
+}
+
+#[test]
+fn ice_found_after_the_thaw_is_finished_in_cold_water_before_the_heat() {
+    let mut kitchen = thawing();
+    kitchen.run_to("2027-11-24 20:00");
     let said = kitchen.say("Rosa", "there is still ice inside the cavity");
-    assert!(said.contains("cold water") && said.contains("165 °F"), "{said}");
+    assert!(said.contains("cold water finishes it"), "{said}");
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    let (water, on) = (plan.job(Step::Thaw, 0).unwrap().at, plan.job(Step::On, 0).unwrap().at);
+    assert!(water > kitchen.now && water < on, "thawed before it goes on");
+    let called = kitchen.run_to("2027-11-25 11:00");
+    assert!(called.contains("cold water") && called.contains("Change the thawing water"), "{called}");
+}
+
+#[test]
+fn ice_that_leaves_no_time_is_told_with_what_would_work_and_can_be_taken_back() {
+    let mut kitchen = thawing();
+    kitchen.run_to("2027-11-25 11:00");
+    let said = kitchen.say("Rosa", "it is still frozen in the middle");
+    assert!(said.contains("into the oven as it is") && said.contains("165 °F everywhere"), "{said}");
+    assert!(said.contains("What would work"), "{said}");
+    let said = kitchen.say("Rosa", "undo");
+    assert!(said.contains("Taken back") || said.contains("can't take that back"), "{said}");
+}
+
+#[test]
+fn ice_in_a_bird_bought_fresh_is_answered_with_advice() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-24 08:00");
+    kitchen.say("Rosa", "14 lb fresh turkey, we have it, dinner Thursday 6 pm, 11 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    let said = kitchen.say("Rosa", "it's still frozen inside");
+    assert!(said.contains("cold water now") && said.contains("165 °F"), "{said}");
 }
 
 #[test]

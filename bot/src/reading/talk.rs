@@ -35,7 +35,18 @@ pub enum ReportKind {
 }
 
 /// Reads "done", "it's on", "salted it just now", "still frozen solid", "not yet". `None` for everything else.
+///
+/// Of several clauses that each report something ("it's in the fridge, thawing"), the last tells how far it is.
 pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
+    let whole = read_clause(text, lexicon);
+    if whole.is_some() || !text.contains(',') {
+        return whole;
+    }
+    let clauses: Option<Vec<Report>> = text.split(',').map(|clause| read_clause(clause, lexicon)).collect();
+    clauses?.into_iter().last()
+}
+
+fn read_clause(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     let told = words(text, lexicon)?;
     if ["undo", "greeting", "thanks"].iter().any(|other| lexicon.talk(&told.join(" "), other)) {
         return None;

@@ -23,6 +23,7 @@ mod hands;
 mod heat;
 mod help;
 mod hot_road;
+mod ice;
 mod invites;
 mod jobs;
 mod late;

@@ -5,7 +5,7 @@
 use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::JobState;
-use super::{PersonId, Sitting, board, jobs, plan_words, planning, questions};
+use super::{PersonId, Sitting, board, ice, jobs, plan_words, planning, questions};
 use crate::ask::Advice;
 use crate::reading::{self, Report, ReportKind};
 use crate::words::{Arg, Text};
@@ -18,14 +18,17 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return false;
     }
     let Some(report) = reading::read_report(text, sitting.lexicon()) else { return false };
+    if report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw) && !thaw_is_open(sitting) {
+        // Thawed, as far as anyone had said, and it is not.
+        if !ice::found(sitting) {
+            questions::advise(sitting, Advice::StillFrozen);
+        }
+        return true;
+    }
     match (job(sitting, &report), report.kind) {
         (Some(it), ReportKind::Done) => jobs::done(sitting, it),
         (Some(it), ReportKind::NotDone) => not_done(sitting, it),
         (None, ReportKind::Done) if early(sitting, &report) => {}
-        // Thawed, as far as anyone had said, and it is not.
-        (None, ReportKind::NotDone) if report.step == Some(Step::Thaw) => {
-            questions::advise(sitting, Advice::StillFrozen)
-        }
         (None, ReportKind::NotDone) => {
             sitting.answer(Text::new("room-not-yet"));
         }
@@ -35,6 +38,12 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         }
     }
     true
+}
+
+/// Thawing is still called for, or yet to be.
+fn thaw_is_open(sitting: &Sitting<'_>) -> bool {
+    let plan = sitting.room.plan.as_ref();
+    plan.is_some_and(|plan| plan.ahead(sitting.now).any(|job| job.step() == Some(Step::Thaw)))
 }
 
 /// Whether the plan in hand has the job the words report on.
