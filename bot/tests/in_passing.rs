@@ -144,3 +144,20 @@ fn the_only_salt_in_the_house_is_the_one_reckoned_with() {
     let said = kitchen.say("Rosa", "I only have table salt");
     assert!(said.contains("6 g a teaspoon") && said.contains("of your salt"), "{said}");
 }
+
+#[test]
+fn readings_before_their_time_make_no_other_bird() {
+    let mut kitchen = thawing();
+    kitchen.say("Rosa", "breast 45 thigh 50");
+    assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().wish.kind.as_deref(), Some("turkey"));
+}
+
+#[test]
+fn how_many_will_eat_moves_no_dinner() {
+    let mut kitchen = thawing();
+    let dinner = kitchen.scene.room.plan.as_ref().unwrap().wish.dinner;
+    kitchen.say("Rosa", "we are 10 by now");
+    kitchen.say("Rosa", "we are now 10");
+    let wish = &kitchen.scene.room.plan.as_ref().unwrap().wish;
+    assert_eq!((wish.dinner, wish.adults), (dinner, Some(10)));
+}

@@ -182,7 +182,7 @@ lexicon-salted-already = vorgesalzen, schon gesalzen, bereits gesalzen, ist scho
 lexicon-people = person, leute, gast, gäste, mann, esser, mäuler, portion, am tisch, teller, köpfe
 lexicon-adults = erwachsene
 lexicon-children = kind, kleinkind
-lexicon-for = für, wir sind, sind wir, wir werden, wir sind zu, runde von
+lexicon-for = für, wir sind, sind wir, wir werden, wir sind zu, runde von, wir sind jetzt, jetzt sind wir, wir sind nun, nun sind wir, wir sind doch, wir sind dann, es werden
 lexicon-leftovers = reste, mit resten, was übrig bleibt, übrig bleiben, etwas übrig
 lexicon-no-leftovers = keine reste, ohne reste
 

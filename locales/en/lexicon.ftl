@@ -165,7 +165,7 @@ lexicon-salted-already = pre salted, presalted, pre brined, prebrined, already s
 lexicon-people = people, persons, person, guest, of us, adults and kids, mouths, diners, eaters, at the table, pax, folks, ppl, servings, portions, heads, plates
 lexicon-adults = adult, grown ups, grownups, grown up
 lexicon-children = kid, child, children, little ones
-lexicon-for = for, feed, feeds, feeding, we are, we're, we'll be, we will be, family of, table of, party of
+lexicon-for = for, feed, feeds, feeding, we are, we're, we'll be, we will be, family of, table of, party of, we are now, now we are, we're now, we'll be now, there will be, there are, there'll be
 lexicon-leftovers = leftovers, leftover, with leftovers, and leftovers, want leftovers, some leftovers
 lexicon-no-leftovers = no leftovers, without leftovers, without leftover
 

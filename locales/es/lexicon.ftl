@@ -166,7 +166,7 @@ lexicon-salted-already = ya salado, ya salada, presalado, presalada, viene salad
 lexicon-people = persona, gente, invitado, invitada, comensal, raciones, porciones, ración, porción
 lexicon-adults = adulto, adulta, mayores
 lexicon-children = niño, niña, crío, chico, peque, pequeños
-lexicon-for = para, somos, seremos, familia de, mesa de, mesa para
+lexicon-for = para, somos, seremos, familia de, mesa de, mesa para, ahora somos, somos ahora, al final somos, somos al final, vamos a ser
 lexicon-leftovers = sobras, con sobras, que sobre, que quede
 lexicon-no-leftovers = sin sobras, que no sobre
 

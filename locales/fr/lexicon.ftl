@@ -167,7 +167,7 @@ lexicon-salted-already = pré salé, pré salée, présalé, présalée, déjà 
 lexicon-people = personne, pers, invité, invitée, convive, couverts, à table, gens, bouches, portion, part, assiettes, têtes, mangeurs, de personnes, d'invités, de convives, de gens, de couverts, de parts, de portions, adultes et enfants
 lexicon-adults = adulte, grands, grandes personnes
 lexicon-children = enfant, gamin, gamine, gosse, petits, bambin, kids, ados
-lexicon-for = pour, on sera plutôt, on est plutôt, nous serons plutôt, on sera finalement, on est, on sera, on est à, on sera à, on va être, nous sommes, nous serons, sommes, serons, vous serez, famille de, table de, tablée de, nous sommes à, nourrir
+lexicon-for = pour, on sera plutôt, on est plutôt, nous serons plutôt, on sera finalement, on est, on sera, on est à, on sera à, on va être, nous sommes, nous serons, sommes, serons, vous serez, famille de, table de, tablée de, nous sommes à, nourrir, on est maintenant, maintenant on est, on est finalement, finalement on est, finalement on sera, nous sommes maintenant, on sera en tout
 lexicon-leftovers = restes, avec restes, avec des restes, avec du rab, du rab, qu'il en reste, qu'il y ait des restes
 lexicon-no-leftovers = sans restes, pas de restes, sans rab, sans reste, pas de rab
 

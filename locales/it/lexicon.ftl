@@ -256,7 +256,7 @@ lexicon-salted-already = già salato, già salata, pre salato, presalato, salato
 lexicon-people = persona, persone, a persona, a testa, pers, ospite, ospiti, invitato, invitati, invitata, commensale, commensali, a tavola, coperti, bocche, porzioni, porzione, pax, teste, piatti, amici, parenti, di noi
 lexicon-adults = adulto, adulti, adulta, grandi
 lexicon-children = bambino, bambini, bambina, bambine, bimbo, bimbi, bimba, bimbe, piccoli, piccolo, figli, ragazzini, bambinetti
-lexicon-for = per, x, in, siamo, siamo in, saremo, saremo in, in tutto siamo, famiglia di, tavola di, tavolata di, ci siamo in, mangiamo in
+lexicon-for = per, x, in, siamo, siamo in, saremo, saremo in, in tutto siamo, famiglia di, tavola di, tavolata di, ci siamo in, mangiamo in, ora siamo, siamo ora, adesso siamo, siamo adesso, ora siamo in, adesso siamo in, siamo adesso in, siamo diventati, alla fine siamo, alla fine siamo in
 lexicon-leftovers = avanzi, con avanzi, con gli avanzi, che avanzi, che ne avanzi, voglio avanzi, che avanza
 lexicon-no-leftovers = senza avanzi, niente avanzi, che non avanzi, che non avanzi niente, non voglio avanzi, non vogliamo avanzi, non mi servono avanzi
 

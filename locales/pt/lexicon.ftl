@@ -166,7 +166,7 @@ lexicon-salted-already = já salgado, já salgada, vem salgado, salgado de fábr
 lexicon-people = pessoa, gente, convidado, convidada, comensal, porção, porções, pratos, à mesa, bocas
 lexicon-adults = adulto, adulta
 lexicon-children = criança, menino, menina, pequenos, filhos
-lexicon-for = para, pra, somos, seremos, somos em, família de, mesa de, mesa para
+lexicon-for = para, pra, somos, seremos, somos em, família de, mesa de, mesa para, agora somos, somos agora, vamos ser, seremos agora, agora vamos ser
 lexicon-leftovers = sobras, com sobras, que sobre, que sobrem
 lexicon-no-leftovers = sem sobras, que não sobre
 

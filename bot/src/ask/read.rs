@@ -610,7 +610,8 @@ impl Asked<'_> {
             return Some(Question::RoastTime { bird, heat });
         }
         // "Roast at 300": of the setting alone it can be said whether it will do.
-        let setting = heat.map(|heat| heat.setting).filter(|_| self.has("ask-roast") && !birdish && !people);
+        let said = self.wish.setting_c.or_else(|| self.bare_setting()).is_some();
+        let setting = heat.filter(|_| said && self.has("ask-roast") && !birdish && !people).map(|heat| heat.setting);
         setting.map(|setting| Question::OvenTemperature { setting: Some(setting) })
     }
 

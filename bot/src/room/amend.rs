@@ -93,6 +93,10 @@ pub(super) fn would(sitting: &Sitting<'_>, text: &str) -> bool {
 fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
     let sentence = Sentence::read(text, sitting.lexicon());
     let says = |group: &str| (0..sentence.len()).any(|at| sentence.of(at, group).is_some());
+    // "Breast 45, thigh 50" is a reading that came too early, and no other bird.
+    if !says("bird-") {
+        wish.kind = None;
+    }
     let brief = is_brief(text);
     let hour = brief || is_of_the_hour(&sentence);
     if !(hour || says("bird-")) {
@@ -129,7 +133,10 @@ fn is_brief(text: &str) -> bool {
 fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Moment> {
     let dinner = sitting.room.plan.as_ref()?.wish.dinner?;
     let bare = text.trim().chars().all(|c| c.is_ascii_digit());
-    let hour = is_brief(text) || is_of_the_hour(&Sentence::read(text, sitting.lexicon()));
+    let sentence = Sentence::read(text, sitting.lexicon());
+    // "We are 10 by now": people, however they were counted.
+    let counts = (0..sentence.len()).any(|at| sentence.is(at, "for") && sentence.raw(at).contains(' '));
+    let hour = is_brief(text) && !counts || is_of_the_hour(&sentence);
     let shift = (hour && !bare).then(|| reading::read_shift(text, dinner, &sitting.table_ground())).flatten()?;
     shift.applied(dinner).filter(|to| *to > sitting.now)
 }

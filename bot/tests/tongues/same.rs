@@ -188,6 +188,25 @@ fn what_is_asked_or_still_to_come_is_not_done_and_ice_is_heard_anywhere() {
 }
 
 #[test]
+fn how_many_will_eat_is_no_hour_and_the_cooker_named_is_no_question() {
+    everywhere(
+        plan,
+        &[(
+            "adults=10",
+            [
+                "we are now 10",
+                "ahora somos 10",
+                "wir sind jetzt 10",
+                "agora somos 10",
+                "finalement on est 10",
+                "adesso siamo in 10",
+            ],
+        )],
+    );
+    everywhere(question, &[("!", ["oven", "horno", "Ofen", "forno", "four", "forno"])]);
+}
+
+#[test]
 fn the_day_of_the_shopping_is_no_day_of_the_meal() {
     everywhere(
         plan,
