@@ -401,8 +401,9 @@ impl Asked<'_> {
         let aged = !self.has("ask-roast") || self.any(&["ago", "at-home"]);
         let age_of_food = safe && self.span().is_some_and(|span| span >= TimeDelta::days(1)) && aged;
         let giblets = self.has("food-giblets") && (how_long || stored || safe);
+        let since = self.has("since") && stored && safe;
         let still_good = self.has("food-leftovers") && safe && self.temperature().is_none() && !self.birdish();
-        if keep || age_of_food || giblets || still_good || cooked && stored && (how_long || safe) {
+        if keep || age_of_food || giblets || still_good || since || cooked && stored && (how_long || safe) {
             let (food, raw_too) = self.food_and_doubt();
             return Some(Question::Keeps { food, raw_too, place: self.kept_at(), age: self.span() });
         }
@@ -541,7 +542,7 @@ impl Asked<'_> {
     fn food_and_doubt(&self) -> (Food, bool) {
         let food = self.food();
         let told = self.any(&["food-leftovers", "food-gravy", "food-soup", "food-stuffing", "form-pieces"]);
-        (food, food == Food::Leftovers && !told)
+        (food, food == Food::Leftovers && !told && self.birdish())
     }
 
     fn food(&self) -> Food {

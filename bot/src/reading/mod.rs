@@ -30,7 +30,7 @@ pub use log::{Log, Place, Reading, Scale, read_log};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
 pub use shift::{Shift, read_shift};
-pub use step::{Answer, is_done, read_answer, read_step};
+pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
 pub use talk::{
     Report, ReportKind, asks_what_is_next, asks_when, is_assent, is_greeting, is_help, is_thanks, is_undo,
     read_language, read_report,

@@ -25,6 +25,20 @@ pub fn read_step(text: &str, lexicon: &'static Lexicon) -> Option<(Step, Option<
     Some((named, nth))
 }
 
+/// The jobs whose hour is asked for: "when do I salt it?", "what time does it go in". Nothing else is counted or measured.
+pub fn asks_when_step(text: &str, lexicon: &'static Lexicon) -> Vec<Step> {
+    /// Words that may stand before the question.
+    const LEAD: usize = 2;
+    let sentence = Sentence::read(text, lexicon);
+    let places = || 0..sentence.len();
+    let asked = sentence.find(0, "ask-when").is_some_and(|at| at <= LEAD);
+    if !asked || places().any(|at| sentence.number(at).is_some() || sentence.amount(at).is_some()) {
+        return Vec::new();
+    }
+    let named = |at| sentence.meanings(at).iter().filter_map(|meaning| Step::from_name(meaning.strip_prefix("step-")?));
+    places().flat_map(named).collect()
+}
+
 /// A text that is nothing but yes or no.
 pub fn read_answer(text: &str, lexicon: &'static Lexicon) -> Option<Answer> {
     let sentence = Sentence::read(text, lexicon);

@@ -130,7 +130,12 @@ struct Clock<'a> {
 impl Clock<'_> {
     fn best_day(&self, taken: &[bool]) -> Option<Spot<DaySaid>> {
         let mut days = (0..self.s.len()).filter(|at| free(taken, *at)).filter_map(|at| self.day_at(at));
-        days.find(|day| !self.is_for_the_shop(day))
+        days.find(|day| !self.is_for_the_shop(day) && !self.is_since(day))
+    }
+
+    /// "In the fridge since Saturday".
+    fn is_since(&self, day: &Spot<DaySaid>) -> bool {
+        day.from.checked_sub(1).is_some_and(|before| self.s.is(before, "since"))
     }
 
     /// "I buy it tomorrow, dinner is on Sunday": tomorrow is no day of a meal.

@@ -11,9 +11,13 @@ use crate::words::{Arg, Text};
 use carvetime_core::bird::Condition;
 use carvetime_core::plan::{Change as PlanChange, Salting, Step, Thawing};
 use carvetime_core::roast::Cooker;
+use chrono::TimeDelta;
 
 /// What is to be done again, or for the first time, with a bird that is not thawed.
 const AGAIN: [Step; 6] = [Step::Thaw, Step::Water, Step::Salt, Step::Rest, Step::Temper, Step::Fire];
+
+/// With so long to go before it is salted it may well be frozen still.
+const SOON: TimeDelta = TimeDelta::hours(12);
 
 /// `false`: the plan has nothing more to thaw; the bird was bought fresh, or is on the heat.
 pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
@@ -22,6 +26,12 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     let frozen = plan.order(zone).is_some_and(|order| order.bird.condition != Condition::Fresh);
     if !frozen || plan.on_since(now).is_some() || plan.job(Step::On, 0).is_none() {
         return false;
+    }
+    // On the second day of three nobody wonders.
+    let salt = plan.job(Step::Salt, 0).filter(|job| job.state == JobState::Waiting && job.at > now + SOON);
+    if let Some(at) = salt.map(|job| job.at) {
+        sitting.answer(Text::new("room-ice-early").with("when", Arg::DayClock(at)));
+        return true;
     }
     plan.remember("mended", None, by, now);
     let before = plan.jobs.clone();

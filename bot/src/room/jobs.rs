@@ -8,6 +8,7 @@ use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob};
 use super::turn::{How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, board, calls, hot_road, may, plan_words, proposal, readings};
+use crate::reading;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Conflict, Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, fahrenheit};
@@ -305,6 +306,19 @@ pub(super) fn by_step(sitting: &Sitting<'_>, step: Step, nth: Option<u8>) -> Opt
     let fits = |job: &&LiveJob| job.step() == Some(step) && nth.is_none_or(|nth| job.nth == nth);
     let job = plan.waiting().find(fits)?;
     Some(JobRef { serial: plan.serial, step, nth: job.nth })
+}
+
+/// "When do I salt it?": the hour of the job in the plan in hand. `false`: no such job is asked for, or none is ahead.
+pub(super) fn when(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let steps = reading::asks_when_step(text, sitting.lexicon());
+    let ahead = steps.into_iter().find_map(|step| by_step(sitting, step, None));
+    let at = ahead.and_then(|it| Some((it, sitting.room.plan.as_ref()?.job(it.step, it.nth)?.at)));
+    let Some((it, at)) = at else { return false };
+    let text = Text::new("room-when-step")
+        .with("what", Arg::from(plan_words::step_name(it.step, it.nth)))
+        .with("when", Arg::DayClock(at));
+    sitting.answer(text);
+    true
 }
 
 /// The jobs still ahead, each with a button to take it or hand it back.

@@ -244,6 +244,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if crate::reading::asks_what_is_next(text, sitting.lexicon()) {
             return board::repost(sitting);
         }
+        if jobs::when(sitting, text) {
+            return;
+        }
     }
     if addressed && (hands::told(sitting, text) || sitting.room.plan.is_some() && dishes::told(sitting, text)) {
         return;

@@ -100,7 +100,9 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
     let when = wish.dinner.is_some() || wish.dinner_day.is_some() || wish.dinner_hour.is_some();
     let bird = wish.mass_g.is_some() || wish.kind.is_some();
     let guests = wish.adults.is_some() || wish.children.is_some();
-    when && (bird || guests)
+    // "The turkey is in the fridge since Saturday, is that ok?" plans nothing.
+    let asks = text.contains('?') && wish.mass_g.is_none() && wish.dinner.is_none();
+    when && (bird || guests) && !asks
 }
 
 /// Before the zone is known an hour is only an hour on the kitchen's wall.

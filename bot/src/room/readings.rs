@@ -570,6 +570,7 @@ fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
         (Some(true), Some(true)) if there(last.stuffing) == Some(false) => "room-log-stuffing-behind",
         (Some(true), Some(true)) if there(last.wing) == Some(false) => "room-log-wing-behind",
         (None, None) if there(spots.wing) == Some(false) => "room-log-wing-behind",
+        (Some(true), Some(true)) if there(last.wing) == Some(true) => "room-log-all",
         (Some(true), Some(true)) => "room-log-both",
         (Some(true), Some(false)) => "room-log-thigh-behind",
         (Some(false), Some(true)) => "room-log-breast-behind",

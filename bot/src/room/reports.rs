@@ -40,10 +40,12 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
-/// Thawing is still called for, or yet to be.
+/// Thawing is still called for, or yet to be; or nobody has said that it began, and nothing after it is taken for done.
 fn thaw_is_open(sitting: &Sitting<'_>) -> bool {
-    let plan = sitting.room.plan.as_ref();
-    plan.is_some_and(|plan| plan.ahead(sitting.now).any(|job| job.step() == Some(Step::Thaw)))
+    let Some(plan) = &sitting.room.plan else { return false };
+    let ahead = |step: Step| plan.ahead(sitting.now).any(|job| job.step() == Some(step));
+    let unsaid = plan.jobs.iter().any(|job| job.step() == Some(Step::Thaw) && job.state == JobState::Waiting);
+    ahead(Step::Thaw) || unsaid && (ahead(Step::Salt) || plan.job(Step::Salt, 0).is_none() && ahead(Step::Temper))
 }
 
 /// Whether the plan in hand has the job the words report on.
