@@ -4,7 +4,7 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::room::{LINK, PersonId, RoomKind, Say, To, What};
+use carvetime::room::{How, LINK, PersonId, RoomKind, Say, To, What};
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
@@ -244,4 +244,53 @@ fn a_plan_whose_host_leaves_goes_to_the_next() {
     let said = kitchen.hear(None, What::Left { who: ROSA });
     assert!(said.contains("Rosa has left. Tom answers for the dinner now."), "{said}");
     assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().host, TOM);
+}
+
+/// What a turn says.
+fn turn(kitchen: &mut Kitchen, who: &str, text: &str) -> Vec<Say> {
+    let before = kitchen.said.len();
+    kitchen.say(who, text);
+    kitchen.said.split_off(before)
+}
+
+/// What of it is said privately to someone, a text each.
+fn privately(said: &[Say], who: PersonId) -> Vec<String> {
+    said.iter().filter(|say| say.to == To::Person(who)).map(|say| format!("{:?}", say.text)).collect()
+}
+
+#[test]
+fn whoever_has_a_job_hears_once_and_privately_that_others_moved_it() {
+    let mut kitchen = shared();
+    reachable(&mut kitchen, TOM);
+    reachable(&mut kitchen, ROSA);
+    kitchen.say("Tom", "/take carve");
+    kitchen.say("Rosa", "/take chill");
+    let said = turn(&mut kitchen, "Rosa", "/move 5:05 pm");
+    assert!(privately(&said, TOM).is_empty(), "five minutes are no news");
+    let said = turn(&mut kitchen, "Rosa", "/move 5:10 pm");
+    let told = privately(&said, TOM);
+    assert_eq!(told.len(), 1, "ten since they were told: {told:?}");
+    assert!(told[0].contains("sharing-moved") && told[0].contains("carve") && !told[0].contains("chill"), "{told:?}");
+    assert!(privately(&said, ROSA).is_empty(), "she moved it herself");
+    let said = turn(&mut kitchen, "Li", "/board");
+    assert!(privately(&said, TOM).is_empty(), "once");
+    assert_eq!(privately(&turn(&mut kitchen, "Rosa", "/move 7 pm"), TOM).len(), 1);
+    assert_eq!(privately(&turn(&mut kitchen, "Rosa", "/undo"), TOM).len(), 1, "back is a move as well");
+}
+
+#[test]
+fn what_concerns_one_alone_is_no_news_to_the_group() {
+    let mut kitchen = shared();
+    reachable(&mut kitchen, TOM);
+    kitchen.say("Rosa", "/take salt");
+    for text in ["/take carve", "/take carve", "/take salt", "/drop carve", "/move 8 pm"] {
+        let said = turn(&mut kitchen, "Tom", text);
+        let room = To::Room(kitchen.scene.room.id);
+        let loud: Vec<&Say> = said.iter().filter(|say| say.to == room && say.how == How::New).collect();
+        assert!(loud.is_empty(), "{text}: {loud:#?}");
+        assert_eq!(privately(&said, TOM).len(), 1, "{text}");
+    }
+    // Whom no private message reaches is answered where they spoke.
+    let said = turn(&mut kitchen, "Li", "/take salt");
+    assert!(said.iter().any(|say| say.to == To::Room(kitchen.scene.room.id)), "{said:#?}");
 }

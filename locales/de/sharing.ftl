@@ -27,3 +27,4 @@ sharing-link-titled = Ab jetzt melde ich mich hier, wenn du in { $title } dran b
 sharing-link-job = { $when } · { $what }
 sharing-link-over = Der Link ist schon benutzt oder zu alt. Übernimm in der Gruppe eine Aufgabe, dann bekommst du einen neuen.
 sharing-left-host = { $name } ist gegangen. Jetzt steht { $heir } für das Essen gerade.
+sharing-moved = Deine Aufgabe hat sich verschoben:

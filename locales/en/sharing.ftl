@@ -27,3 +27,4 @@ sharing-link-titled = From now on I call you here for your jobs in { $title }.
 sharing-link-job = { $when } · { $what }
 sharing-link-over = That link has been used or is too old. Take a job in the group and I'll give you a new one.
 sharing-left-host = { $name } has left. { $heir } answers for the dinner now.
+sharing-moved = Your job has moved:

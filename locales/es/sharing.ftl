@@ -27,3 +27,4 @@ sharing-link-titled = Desde ahora te aviso aquí de tus tareas en { $title }.
 sharing-link-job = { $when } · { $what }
 sharing-link-over = Ese enlace ya se usó o es demasiado viejo. Toma una tarea en el grupo y te doy otro.
 sharing-left-host = { $name } se ha ido. Ahora { $heir } responde por la cena.
+sharing-moved = Se ha movido tu tarea:

@@ -433,9 +433,9 @@ room-amend-clash = Ce n’est plus possible. Le plan reste tel quel.
 room-undone-dinner = Le repas est de nouveau { $when }.
 room-already-you = Tu t’en es déjà occupé, { $at }.
 room-proposal-carry = Cuite à la maison la veille, emportée froide, réchauffée là-bas. Si tu la cuis là-bas, dis « cuire là-bas ».
-room-proposal-hot = Portée chaude : entière et emballée, mangée dans les { $most } après la sortie du feu ({ $hour } s’il fait plus de { $air } dehors). Plus longtemps seulement tant qu’elle affiche { $hot } ou plus. Plutôt froide ? Dites « on l’apporte froide ».
-room-proposal-or-hot = Plutôt chaude ? Dites « on l’apporte chaude ».
-room-proposal-not-hot = Cuite la veille, elle ne peut pas voyager chaude. Pour ça, dites « on l’apporte chaude » : elle cuit alors le jour même.
+room-proposal-hot = Portée chaude : entière et emballée, mangée dans les { $most } après la sortie du feu ({ $hour } s’il fait plus de { $air } dehors). Plus longtemps seulement tant qu’elle affiche { $hot } ou plus. Plutôt froide ? Dis « on l’apporte froide ».
+room-proposal-or-hot = Plutôt chaude ? Dis « on l’apporte chaude ».
+room-proposal-not-hot = Cuite la veille, elle ne peut pas voyager chaude. Pour ça, dis « on l’apporte chaude » : elle cuit alors le jour même.
 
 # ---- /export : une ligne avec chaque fichier.
 room-export-calendar = Le plan pour ton agenda. Il ne suit pas les changements : redemande-le et les nouvelles heures remplacent les anciennes.

@@ -27,3 +27,4 @@ sharing-link-titled = À partir de maintenant, je t’appelle ici pour tes tâch
 sharing-link-job = { $when } · { $what }
 sharing-link-over = Ce lien a déjà servi ou il est trop vieux. Prends une tâche dans le groupe et je t’en donne un autre.
 sharing-left-host = { $name } n’est plus là. Maintenant, c’est { $heir } qui répond du repas.
+sharing-moved = Ta tâche a changé d’heure :

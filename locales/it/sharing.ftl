@@ -27,3 +27,4 @@ sharing-link-titled = D’ora in poi per i tuoi compiti in { $title } ti chiamo 
 sharing-link-job = { $when } · { $what }
 sharing-link-over = Quel link è già stato usato o è troppo vecchio. Prendi un compito nel gruppo e te ne do uno nuovo.
 sharing-left-host = { $name } ha lasciato la chat. Ora al piano pensa { $heir }.
+sharing-moved = Il tuo compito ha cambiato ora:

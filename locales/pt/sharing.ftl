@@ -27,3 +27,4 @@ sharing-link-titled = Daqui em diante eu te aviso aqui das suas tarefas em { $ti
 sharing-link-job = { $when } · { $what }
 sharing-link-over = Esse link já foi usado ou é velho demais. Pegue uma tarefa no grupo e eu te dou outro.
 sharing-left-host = { $name } saiu. Agora { $heir } responde pelo jantar.
+sharing-moved = Sua tarefa mudou de hora:

@@ -16,7 +16,7 @@ macro_rules! scenes {
         /// The same when the platform delivers instead of being asked.
         #[test]
         fn every_scene_goes_by_webhook_as_well() {
-            let scripts = Mutex::new(vec!["calm", $($script),+]);
+            let scripts = Mutex::new(vec!["calm", "eight-share", $($script),+]);
             let next = || scripts.lock().unwrap().pop();
             std::thread::scope(|scope| {
                 for _ in 0..3 {
@@ -37,7 +37,7 @@ macro_rules! scenes {
                 .map(|entry| entry.unwrap().file_name().to_string_lossy().trim_end_matches(".cook").to_string())
                 .collect();
             files.sort();
-            let mut played = vec!["calm", $($script),+];
+            let mut played = vec!["calm", "eight-share", $($script),+];
             played.sort_unstable();
             assert_eq!(files, played);
         }
@@ -72,20 +72,24 @@ const ON_THE_DAY: usize = 20;
 
 /// What each person took, by a word of the call; the host is asked how it was.
 const JOBS: [(&str, &[&str]); 4] = [
-    ("Rosa", &["to thaw", "Bird on", "about done", "off the heat", "Leftovers", "How was it?"]),
+    ("Rosa", &["to thaw", "Bird on", "about done", "off the heat", "Off the heat:", "Leftovers", "How was it?"]),
     ("Tom", &["Salt the bird", "Time for a look"]),
     ("Ana", &["Heat the oven", "Time to carve"]),
     ("Li", &["Bird out of the fridge", "into the fridge by"]),
 ];
 
+/// New messages in the group before the day and on it. Edits notify nobody and don't count.
+fn noise(scene: &Scene, day: NaiveDate) -> (usize, usize) {
+    let group = scene.telegram.heard(scene.group);
+    let dates = || group.iter().map(|(at, _)| at.with_timezone(&scene.zone).date_naive());
+    (dates().filter(|date| *date < day).count(), dates().filter(|date| *date == day).count())
+}
+
 #[test]
 fn a_calm_cook_is_quiet_and_calls_nobody_for_what_is_not_theirs() {
     let scene = Scene::play("calm");
     let day = NaiveDate::from_ymd_opt(2027, 11, 25).unwrap();
-    let group = scene.telegram.heard(scene.group);
-    let date = |at: &chrono::DateTime<chrono::Utc>| at.with_timezone(&scene.zone).date_naive();
-    let before = group.iter().filter(|(at, _)| date(at) < day).count();
-    let on = group.iter().filter(|(at, _)| date(at) == day).count();
+    let (before, on) = noise(&scene, day);
     let mut private = Vec::new();
     for (name, jobs) in JOBS {
         let calls: Vec<String> = scene
@@ -105,4 +109,26 @@ fn a_calm_cook_is_quiet_and_calls_nobody_for_what_is_not_theirs() {
     assert!(on <= ON_THE_DAY, "{on} on the day:\n{}", scene.transcript());
     // It was no silence either: each job was called, to whoever had it.
     assert!(private.iter().all(|(_, calls)| *calls >= 2), "{private:?}");
+}
+
+#[test]
+fn eight_people_are_no_louder_than_four_and_none_hears_of_what_is_not_theirs() {
+    let scene = Scene::play("eight-share");
+    let (before, on) = noise(&scene, NaiveDate::from_ymd_opt(2027, 11, 25).unwrap());
+    eprintln!("eight: {before} new messages in the group before the day, {on} on it");
+    assert!(before <= BEFORE, "{before} before the day:\n{}", scene.transcript());
+    assert!(on <= ON_THE_DAY, "{on} on the day:\n{}", scene.transcript());
+    // Each job was called to whoever had it at last, and to nobody who had given it away.
+    let hears =
+        |name: &str, call: &str| scene.telegram.heard(scene.id(name)).iter().any(|(_, text)| text.contains(call));
+    for (name, call) in
+        [("Eva", "Salt the bird: pat"), ("Ana", "Heat the oven"), ("Max", "Bird on."), ("Max", "Time for a look")]
+    {
+        assert!(hears(name, call), "{name} is not called: {call}\n{}", scene.transcript());
+    }
+    for (name, call) in
+        [("Tom", "Salt the bird: pat"), ("Li", "Bird out of the fridge"), ("Rosa", "Bird on."), ("Eva", "Bird on.")]
+    {
+        assert!(!hears(name, call), "{name} is called: {call}\n{}", scene.transcript());
+    }
 }

@@ -8,7 +8,7 @@ use super::action::Action;
 use super::sitting::{Sitting, labelled};
 use super::state::{LivePlan, Room};
 use super::turn::{Bell, BellKind, Button, How, Say, To};
-use super::{PersonId, RoomKind, bells, board, dishes, may, order};
+use super::{PersonId, RoomKind, bells, board, dishes, may, order, owners};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::grams;
@@ -72,6 +72,7 @@ impl Sitting<'_> {
 
     /// Marks what was said of the plan in hand and lays it aside.
     pub(super) fn seal(&mut self) {
+        owners::tell(self);
         let mut says = std::mem::take(&mut self.says);
         says.iter_mut().for_each(|say| self.mark(say));
         self.sealed.append(&mut says);

@@ -105,7 +105,7 @@ pub(super) fn ask(sitting: &mut Sitting<'_>, it: JobRef, person: PersonId) {
         sitting.notice(asked);
         jobs::list_again(sitting, it.serial);
     } else if reachable {
-        sitting.answer(asked);
+        sitting.notice(asked);
     }
 }
 

@@ -97,9 +97,13 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
         let late = Text::new("room-chill-late").with("by", Arg::DayClock(job.latest));
         sitting.answer(late).urgency(Urgency::Safety);
     }
-    close_calls(sitting, it, &job, done, &undo);
+    // A group sees on the board what moves, and whoever has a moved job is told: no message more.
+    let group = sitting.room.kind == RoomKind::Group;
+    let shifts = outcome.as_deref().unwrap_or_default().to_vec();
+    close_calls(sitting, it, &job, done, &undo, if group { &shifts } else { &[] });
     match outcome {
-        Ok(shifts) => tell_shifts(sitting, &shifts),
+        Ok(shifts) if !group => tell_shifts(sitting, &shifts),
+        Ok(_) => {}
         Err(conflict) => tell_conflict(sitting, &conflict),
     }
     board::refresh(sitting);
@@ -145,8 +149,8 @@ pub(super) fn held(sitting: &mut Sitting<'_>, serial: u32) {
     board::refresh(sitting);
 }
 
-/// The call messages of a settled job lose their buttons and say who did it.
-fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool, undo: &Action) {
+/// The call messages of a settled job lose their buttons and say who did it, and what it moves.
+fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool, undo: &Action, shifts: &[Shift]) {
     let serial = it.serial;
     let key = calls::key(it.step, it.nth);
     let text = settled_text(sitting, it, done);
@@ -175,6 +179,9 @@ fn close_calls(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, done: bool,
         let to = if chat == sitting.room.id { To::Room(chat) } else { To::Person(PersonId(chat.0)) };
         let say = sitting.say(Say::new(to, text.clone())).key(key.clone()).how(How::Edit);
         say.lines(next.clone());
+        if !shifts.is_empty() {
+            say.line(Text::new("room-shifts")).lines(shift_lines(shifts));
+        }
         say.row([button("room-button-undo", undo)]);
         say.row(leftovers.clone());
     }

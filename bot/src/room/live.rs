@@ -183,6 +183,7 @@ impl LivePlan {
             denied: false,
             asked: None,
             offered: 0,
+            told: None,
         });
         self.jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
     }
@@ -328,6 +329,7 @@ fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
         denied: false,
         asked: None,
         offered: 0,
+        told: None,
     };
     let Some(old) = kept else { return live };
     live.owner = old.owner;
@@ -335,6 +337,7 @@ fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
     live.denied = old.denied;
     live.asked = old.asked;
     live.offered = old.offered;
+    live.told = old.told;
     live.called_in.clone_from(&old.called_in);
     let called_and_not_moved_on = old.calls > 0 && job.at <= now.max(old.at) + TimeDelta::minutes(5);
     if old.state != JobState::Waiting || called_and_not_moved_on {

@@ -34,6 +34,7 @@ mod moves;
 mod offering;
 mod order;
 pub(crate) mod own_kitchen;
+mod owners;
 pub(crate) mod plan_words;
 mod planning;
 mod proposal;

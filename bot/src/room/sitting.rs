@@ -33,7 +33,7 @@ pub(super) struct Sitting<'a> {
     pub about: bool,
     /// Messages of plans that were in hand before.
     pub sealed: Vec<Say>,
-    before: &'a Scene,
+    pub(super) before: &'a Scene,
     touched: BTreeSet<PersonId>,
 }
 
@@ -178,10 +178,22 @@ impl<'a> Sitting<'a> {
                 let to = To::Press(press.clone());
                 self.say(Say::new(to, text));
             }
-            _ => {
-                self.answer(text);
-            }
+            _ => match self.typed_by_reachable() {
+                Some(who) => {
+                    let text = super::calls::from(self).into_iter().chain([text]).collect();
+                    self.say(Say::of(To::Person(who), text));
+                }
+                None => {
+                    self.answer(text);
+                }
+            },
         }
+    }
+
+    /// Who typed in a group and has the private chat open: what concerns them alone is no news to the others.
+    fn typed_by_reachable(&self) -> Option<PersonId> {
+        let who = self.speaker().filter(|_| self.room.kind == RoomKind::Group && !self.routed())?;
+        self.people.get(&who).is_some_and(|person| person.reachable).then_some(who)
     }
 
     pub fn say(&mut self, say: Say) -> &mut Say {

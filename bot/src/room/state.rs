@@ -543,6 +543,9 @@ pub struct LiveJob {
     /// How often it was offered while nobody had it.
     #[serde(default)]
     pub offered: u8,
+    /// The hour its owner knows of.
+    #[serde(default)]
+    pub told: Option<Moment>,
 }
 
 /// A question to one person whether they take a job.

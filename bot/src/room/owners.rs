@@ -1,0 +1,72 @@
+//! Whoever has a job hears privately that its hour has moved, if others moved it: once, with what was told before.
+//!
+//! Looks, changes of water and what is due already are called when they come. Start at [`tell`].
+
+use super::live::runs_by_itself;
+use super::state::{JobState, LiveJob, LivePlan};
+use super::turn::{Say, To, Urgency};
+use super::{PersonId, RoomKind, Sitting, calls, plan_words};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Moment, Step};
+use chrono::TimeDelta;
+use std::collections::BTreeMap;
+
+/// A shift that its owner should hear of.
+const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
+/// A job this near is called before a word about it is read.
+const AT_HAND: TimeDelta = TimeDelta::minutes(5);
+
+/// Tells the owners of the plan in hand what has moved in this turn, and notes which hours they know.
+pub(super) fn tell(sitting: &mut Sitting<'_>) {
+    if sitting.room.kind != RoomKind::Group {
+        return;
+    }
+    let now = sitting.now;
+    let Some(plan) = sitting.room.plan.as_ref() else { return };
+    let before = sitting.before.room.plans().into_iter().find(|old| old.serial == plan.serial);
+    // What is put away when depends on the heat and the table, and is called in time; it is news when dinner itself moves.
+    let dinner_moved = before.is_some_and(|old| old.wish.dinner != plan.wish.dinner);
+    let known: Vec<Option<Moment>> = plan.jobs.iter().map(|job| known(job, before)).collect();
+    let mut moved: BTreeMap<PersonId, Vec<Text>> = BTreeMap::new();
+    for (job, was) in plan.jobs.iter().zip(&known) {
+        let (Some(owner), Some(step), Some(was)) = (job.owner, job.step(), *was) else { continue };
+        let far = (job.at - was).abs() >= WORTH_TELLING && job.at > now + AT_HAND;
+        let follows = matches!(step, Step::Chill | Step::Leftovers) && !dinner_moved;
+        if far && !follows && is_told(job, step) && Some(owner) != sitting.speaker() && is_reachable(sitting, owner) {
+            let line = Text::new("room-shift")
+                .with("what", Arg::from(plan_words::step_name(step, job.nth)))
+                .with("was", Arg::DayClock(was))
+                .with("is", Arg::DayClock(job.at));
+            moved.entry(owner).or_default().push(line);
+        }
+    }
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        for (job, was) in plan.jobs.iter_mut().zip(known) {
+            let small = was.is_some_and(|was| (job.at - was).abs() < WORTH_TELLING);
+            job.told = if job.owner.is_none() { None } else { was.filter(|_| small).or(Some(job.at)) };
+        }
+    }
+    for (owner, lines) in moved {
+        let text = calls::from(sitting).into_iter().chain([Text::new("sharing-moved")]).chain(lines).collect();
+        let mut say = Say::of(To::Person(owner), text);
+        say.urgency(Urgency::Due);
+        sitting.say(say);
+    }
+}
+
+/// The hour its owner knows: what they were told, else the one that stood before this turn.
+fn known(job: &LiveJob, before: Option<&LivePlan>) -> Option<Moment> {
+    let old = before?.jobs.iter().find(|old| old.step == job.step && old.nth == job.nth);
+    // Whoever has just taken it took it as it stands.
+    let same = old.filter(|old| job.owner.is_some() && old.owner == job.owner);
+    same.map(|old| job.told.unwrap_or(old.at))
+}
+
+fn is_told(job: &LiveJob, step: Step) -> bool {
+    let open = job.state == JobState::Waiting && job.calls == 0;
+    open && !runs_by_itself(step) && !matches!(step, Step::Check | Step::Water)
+}
+
+fn is_reachable(sitting: &Sitting<'_>, person: PersonId) -> bool {
+    sitting.people.get(&person).is_some_and(|person| person.reachable)
+}
