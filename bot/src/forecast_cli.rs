@@ -240,6 +240,7 @@ impl Flags {
             breast: Some(temperature("--breast", &self.breast, TARGETS_F)?),
             thigh,
             profile: Profile::default(),
+            was_set: Vec::new(),
         })
     }
 

@@ -27,6 +27,7 @@ fn cook(kind: Kind, lb: f64, cooker: Cooker, pit_f: f64, breast_f: f64, thigh_f:
         breast: Some(fahrenheit(breast_f)),
         thigh: (kind != Kind::TurkeyBreast).then(|| fahrenheit(thigh_f)),
         profile: Profile::default(),
+        was_set: Vec::new(),
     }
 }
 

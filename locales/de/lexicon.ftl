@@ -176,8 +176,8 @@ lexicon-form-pieces = in teilen, teile, zerlegt, in stücken, stücke, zerteilt
 lexicon-stuffed = gefüllt, mit füllung, füllung im vogel
 lexicon-unstuffed = ungefüllt, nicht gefüllt, ohne füllung, keine füllung, füllung extra, füllung separat, füllung daneben
 lexicon-solution = salzlake, lösung, salzlösung, enthält bis zu, enthält, zugesetzt, gespritzt, injiziert, mariniert
-lexicon-basted = gewürzt gekauft, vorgewürzt, selbstbegießend
-lexicon-salted-already = vorgesalzen, schon gesalzen, bereits gesalzen, ist schon gesalzen, koscheres geflügel
+lexicon-basted = selbstbegießend, injiziert
+lexicon-salted-already = vorgesalzen, schon gesalzen, bereits gesalzen, ist schon gesalzen, koscheres geflügel, gewürzt gekauft, vorgewürzt
 
 ## Wer isst
 lexicon-people = person, leute, gast, gäste, mann, esser, mäuler, portion, am tisch, teller, köpfe
@@ -310,7 +310,7 @@ lexicon-ask-colour = rosa, saft, säfte, fleischsaft, farbe, blut, blutig, rot
 lexicon-ask-stand = ruhen, ruhen lassen, ruhezeit, ruht, ruhe
 
 ## Wenn etwas schiefgeht, und Gewohnheiten
-lexicon-ask-help = was mache ich, was mach ich, was machen wir, was jetzt, was nun, was kann ich tun, was soll ich tun, was tun, hilfe, und jetzt
+lexicon-ask-help = was mache ich, was mach ich, was machen wir, was jetzt, was nun, was kann ich tun, was soll ich tun, was tun, hilfe, und jetzt, was wenn, und wenn, was ist wenn
 lexicon-ask-oven-down = ofen kaputt, ofen ist kaputt, ofen geht nicht, ofen geht nicht mehr, ofen ist ausgefallen, ofen ausgefallen, ofen ist tot, ofen heizt nicht, ofen heizt nicht mehr, ofen funktioniert nicht, ofen ging aus, ofen ist ausgegangen, stromausfall, strom weg, strom ist weg, kein strom, strom ausgefallen, strom ist ausgefallen, feuer ist aus, feuer aus, feuer ging aus, feuer ist ausgegangen, feuer ausgegangen, glut ist aus, smoker ist aus, smoker ging aus, smoker ausgegangen, grill ist aus, grill ging aus, gas ist leer, gas leer, kohle ist alle, kohle alle, pellets sind alle, pellets alle
 lexicon-ask-come-up = bis sie, bis er, bis es, erreicht, erreichte, bis, gebraucht, gebraucht hat, um auf, auf dem weg
 lexicon-ask-too-fast = zu schnell, zu früh fertig, zu früh, viel zu schnell, schon fast fertig
@@ -331,6 +331,7 @@ lexicon-talk-behind = heute morgen, gestern
 lexicon-talk-when = wann essen wir, wann gibt es essen, wann gibts essen, wann gibt es was zu essen, wann ist er fertig, wann ist sie fertig, wann ist es fertig, wann ist das essen fertig, wann ist essen, wie lange noch, wie lang noch, wie lange dauert es noch, wann ist es so weit, wann ist die pute fertig, wann ist die gans fertig
 lexicon-talk-next = was kommt als nächstes, was ist als nächstes dran, was steht an, was als nächstes, was kommt jetzt, nächster schritt
 lexicon-talk-undone-thaw = noch gefroren, noch steinhart, steinhart, noch hart, noch hart wie stein, hart wie stein, noch eisig, noch eis drin, noch eis innen, innen noch gefroren, noch halb gefroren, noch nicht aufgetaut, nicht aufgetaut, noch nicht ganz aufgetaut, nicht ganz aufgetaut, noch am auftauen, taut noch, innen noch eis, in mitte noch gefroren, in der mitte noch gefroren, immer noch gefroren, immer noch hart, immer noch steinhart, immer noch eisig, noch gefroren innen
+lexicon-talk-icy = innen, eis, eisig, mitte, halb, drin, teilweise
 lexicon-talk-undone-water = wasser nicht gewechselt, wasser noch nicht gewechselt
 lexicon-talk-undone-salt = nicht gesalzen, noch nicht gesalzen, ungesalzen
 lexicon-talk-undone-on = nicht im ofen, noch nicht im ofen, noch nicht drin, nicht drin, noch nicht in hitze, nicht auf grill

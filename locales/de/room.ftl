@@ -364,6 +364,7 @@ room-not-done = Gut zu wissen: { $what } steht noch aus.
 room-ok = Gut.
 room-not-yet = Gut, noch nicht.
 room-when-step = { $what }: { $when }.
+room-when-none = „{ $what }“ gibt es in diesem Plan nicht.
 room-ice = Gut, dass du nachgesehen hast. Sie bleibt im Kühlschrank, und ab { $when } taut sie in kaltem Wasser fertig; dann gleich in die Hitze.
 room-ice-now = Gut, dass du nachgesehen hast. Dann jetzt in kaltem Wasser fertig auftauen, in einer dichten Tüte; danach gleich in die Hitze.
 room-ice-early = Das ist normal: Zeit ist bis { $when }. Lass den Vogel im Kühlschrank und sieh dann wieder nach.

@@ -293,7 +293,7 @@ lexicon-ask-colour = pink, juices, juice, juices run clear, run clear, clear jui
 lexicon-ask-stand = stand, standing, rest, resting, rest after
 
 ## When something goes wrong, and habits
-lexicon-ask-help = what do i do, what do we do, what now, what can i do, what should i do, what to do, help, what then
+lexicon-ask-help = what do i do, what do we do, what now, what can i do, what should i do, what to do, help, what then, what if
 lexicon-ask-oven-down = oven broke, oven is broken, oven broken, oven broke down, oven died, oven stopped, oven stopped working, oven isn't working, oven won't heat, oven went out, oven is dead, power went out, power is out, power out, lost power, no power, power cut, fire went out, fire is out, fires out, fire died, fire has died, fire is dead, fire has gone out, killed the fire, fire out, lost the fire, lost my fire, put the fire out, put out the fire, put the smoker out, smoker went out, smoker is out, smoker died, smoker quit, smoker stopped, smoker shut off, smoker shut down, grill went out, grill died, ran out of pellets, ran out of propane, ran out of gas, ran out of charcoal, out of pellets, out of propane, no fire
 lexicon-ask-come-up = to get to, to reach, took, it took, took to get to, get to, gets to, got to, hits, hit, reached, reaches, before it reached, until it reached, come up to, to come up to
 lexicon-ask-too-fast = too fast, too quickly, too quick, too soon, too early, done early, done too early, ahead of schedule
@@ -314,6 +314,7 @@ lexicon-talk-behind = this morning, last night
 lexicon-talk-when = when do we eat, when are we eating, when is dinner, when's dinner, what time is dinner, what time do we eat, when is it done, when will it be done, when is it ready, when will it be ready, when will the turkey be done, when will the bird be done, how much longer, how long to go, how long now, how long until dinner, when does it come out, eta, is it done yet, is it ready yet
 lexicon-talk-next = what's next, what is next, what next, next step, what's the next step, what's due, what do i do next, what comes next
 lexicon-talk-undone-thaw = still frozen, still frozen solid, frozen solid, rock solid, still rock solid, still rock hard, still icy, still ice inside, still hard, still half frozen, still partly frozen, still thawing, not thawed, not thawed yet, isnt thawed, isnt thawed yet, not fully thawed, still frozen inside, frozen inside, frozen in the middle, still frozen in the middle, frozen in middle, still frozen in middle
+lexicon-talk-icy = inside, ice, icy, in the middle, in middle, middle, half, partly, partially, center, centre, cavity
 lexicon-talk-undone-water = water not changed
 lexicon-talk-undone-salt = not salted, unsalted
 lexicon-talk-undone-on = not on, not in, not in the oven, not in oven, isnt on, isnt in

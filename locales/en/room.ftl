@@ -392,6 +392,7 @@ room-not-done = Good to know: { $what } is still to do.
 room-ok = Good.
 room-not-yet = All right, not yet.
 room-when-step = { $what }: { $when }.
+room-when-none = There is no “{ $what }” in this plan.
 room-ice = Good that you looked. It stays in the fridge, and from { $when } cold water finishes it; then straight on.
 room-ice-now = Good that you looked. Then it finishes in cold water now, in a tight bag; then straight on.
 room-ice-early = That’s to be expected: it has until { $when }. Leave it in the fridge and look again then.

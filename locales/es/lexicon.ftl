@@ -160,8 +160,8 @@ lexicon-form-pieces = en trozos, trozos, troceado, troceada, en piezas, piezas, 
 lexicon-stuffed = relleno, rellena, con relleno
 lexicon-unstuffed = sin relleno, sin rellenar, no relleno, relleno aparte, relleno fuera
 lexicon-solution = solución, contiene hasta, contiene, salmuera añadida, inyectado, inyectada, añadido
-lexicon-basted = marinado de fábrica, ya marinado
-lexicon-salted-already = ya salado, ya salada, presalado, presalada, viene salado, salado de fábrica
+lexicon-basted = inyectado, inyectada
+lexicon-salted-already = ya salado, ya salada, presalado, presalada, viene salado, salado de fábrica, marinado de fábrica, ya marinado
 
 ## Quién come
 lexicon-people = persona, gente, invitado, invitada, comensal, raciones, porciones, ración, porción
@@ -294,7 +294,7 @@ lexicon-ask-colour = rosado, rosada, rosa, jugos, jugo, color, sangre, rojo, roj
 lexicon-ask-stand = reposar, reposo, descansar, reposa, reposarlo, reposarla
 
 ## Cuando algo va mal, y costumbres
-lexicon-ask-help = qué hago, qué hacemos, qué puedo hacer, qué podemos hacer, ayuda, y ahora qué
+lexicon-ask-help = qué hago, qué hacemos, qué puedo hacer, qué podemos hacer, ayuda, y ahora qué, y si, qué pasa si
 lexicon-ask-oven-down = roto el horno, horno roto, se rompió el horno, se estropeó el horno, estropeado el horno, horno estropeado, no funciona el horno, el horno no funciona, horno no funciona, horno no calienta, se fue la luz, se ha ido la luz, sin luz, no hay luz, se apagó el horno, se apagó el fuego, el fuego se apagó, fuego apagado, se ha apagado el fuego, se apagó el ahumador, ahumador apagado, se apagó la parrilla, sin gas, se acabó el gas, se acabó el carbón
 lexicon-ask-come-up = tardó en llegar, tardó, en llegar a, llegar a, llegó a, alcanzó, en alcanzar, alcanzar, subir a
 lexicon-ask-too-fast = demasiado rápido, muy rápido, demasiado pronto, demasiado deprisa, antes de tiempo, muy pronto
@@ -315,6 +315,7 @@ lexicon-talk-behind = esta mañana, por la mañana, anoche
 lexicon-talk-when = cuándo comemos, cuándo cenamos, a qué hora comemos, a qué hora cenamos, a qué hora se come, cuándo se come, cuándo está listo, cuándo estará listo, cuándo estará, cuánto falta, cuánto queda, a qué hora está listo, cuándo está hecho, cuándo estará hecho
 lexicon-talk-next = qué sigue, qué toca, qué toca ahora, qué viene ahora, cuál es el siguiente paso, siguiente paso
 lexicon-talk-undone-thaw = sigue congelado, sigue congelada, sigue helado, sigue helada, sigue duro, sigue dura, sigue duro como una piedra, como una piedra, sigue como una piedra, duro como una piedra, duro como piedra, sigue duro como piedra, sigue como piedra, sigue medio congelado, sigue medio congelada, sigue descongelando, sigue descongelándose, no descongelado, no descongelada, sin descongelar, tiene hielo dentro, con hielo dentro, hielo dentro, sigue con hielo, sigue con hielo dentro, sigue congelado por dentro, congelado por dentro, sigue congelado dentro, congelado dentro, todavía congelado, todavía congelada, todavía helado, todavía helada, todavía duro, todavía dura, todavía medio congelado, todavía medio congelada, todavía descongelando, aún congelado, aún congelada, aún helado, aún helada, aún duro, aún dura, aún medio congelado, aún medio congelada, aún descongelando
+lexicon-talk-icy = dentro, por dentro, hielo, medio, media, centro
 lexicon-talk-undone-water = sin cambiar el agua, agua sin cambiar
 lexicon-talk-undone-salt = sin salar, no salado, no salada
 lexicon-talk-undone-on = no en horno, no está en el horno, no en el horno, sin meter

@@ -405,6 +405,7 @@ room-not-done = Bueno saberlo: { $what } sigue pendiente.
 room-ok = Bien.
 room-not-yet = Vale, todavía no.
 room-when-step = { $what }: { $when }.
+room-when-none = En este plan no hay «{ $what }».
 room-ice = Menos mal que miraste. Sigue en la nevera, y desde { $when } lo termina el agua fría; luego directo al calor.
 room-ice-now = Menos mal que miraste. Entonces termina ahora en agua fría, en una bolsa bien cerrada; luego directo al calor.
 room-ice-early = Es normal: tiene hasta { $when }. Déjalo en la nevera y mira otra vez entonces.

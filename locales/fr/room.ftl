@@ -417,6 +417,7 @@ room-not-done = Bon à savoir : reste à faire, { $what }.
 room-ok = Bien.
 room-not-yet = D’accord, pas encore.
 room-when-step = { $what } : { $when }.
+room-when-none = Il n’y a pas de « { $what } » dans ce plan.
 room-ice = Bien vu. Elle reste au frigo, et l’eau froide finit le travail à partir de { $when } ; puis tout droit à la cuisson.
 room-ice-now = Bien vu. Alors on finit maintenant à l’eau froide, dans un sac bien fermé ; puis tout droit à la cuisson.
 room-ice-early = C’est normal : elle a jusqu’à { $when }. Laisse-la au frigo et regarde à nouveau à ce moment-là.

@@ -410,6 +410,7 @@ room-not-done = Buono a sapersi: è ancora da fare { $what }.
 room-ok = Bene.
 room-not-yet = Va bene, non ancora.
 room-when-step = { $what }: { $when }.
+room-when-none = In questo piano non c’è “{ $what }”.
 room-ice = Bene che hai guardato. Resta in frigo, e da { $when } finisce in acqua fredda; poi subito in cottura.
 room-ice-now = Bene che hai guardato. Allora finisce adesso in acqua fredda, in un sacchetto ben chiuso; poi subito in cottura.
 room-ice-early = È normale: ha tempo fino a { $when }. Lascialo in frigo e riguarda allora.

@@ -160,8 +160,8 @@ lexicon-form-pieces = em pedaços, pedaços, em partes, aos pedaços, cortado em
 lexicon-stuffed = recheado, recheada, com recheio
 lexicon-unstuffed = sem recheio, sem rechear, não recheado, não recheada, recheio à parte, recheio fora, recheio ao lado
 lexicon-solution = solução, contém até, contém, salmoura adicionada, injetado, injetada, adicionado
-lexicon-basted = já temperado, já temperada, temperado, temperada, pré temperado, pré temperada
-lexicon-salted-already = já salgado, já salgada, vem salgado, salgado de fábrica
+lexicon-basted = injetado, injetada
+lexicon-salted-already = já salgado, já salgada, vem salgado, salgado de fábrica, já temperado, já temperada, temperado, temperada, pré temperado, pré temperada, vem temperado, vem temperada, já vem temperado
 
 ## Quem come
 lexicon-people = pessoa, gente, convidado, convidada, comensal, porção, porções, pratos, à mesa, bocas
@@ -294,7 +294,7 @@ lexicon-ask-colour = rosado, rosada, rosa, cor, sucos, suco, sangue, vermelho, v
 lexicon-ask-stand = descansar, descanso, descansa, repousar
 
 ## Quando algo dá errado, e hábitos
-lexicon-ask-help = o que faço, o que eu faço, o que fazemos, o que fazer, e agora, o que posso fazer, socorro, que faço
+lexicon-ask-help = o que faço, o que eu faço, o que fazemos, o que fazer, e agora, o que posso fazer, socorro, que faço, e se, o que acontece se
 lexicon-ask-oven-down = forno quebrou, o forno quebrou, quebrou o forno, forno quebrado, forno pifou, o forno pifou, pifou o forno, forno não funciona, o forno não funciona, forno não esquenta, o forno não esquenta, forno apagou, o forno apagou, forno parou, o forno parou, acabou a luz, faltou luz, sem luz, acabou a energia, faltou energia, sem energia, acabou o gás, o fogo apagou, fogo apagou, apagou o fogo, fogo apagado, defumador apagou, churrasqueira apagou, acabou o gás, acabou o carvão, a brasa apagou
 lexicon-ask-come-up = demorou, levou, para chegar, até chegar, chegar a, chegou a, atingiu, atingir
 lexicon-ask-too-fast = rápido demais, muito rápido, depressa demais, cedo demais, antes da hora
@@ -315,6 +315,7 @@ lexicon-talk-behind = esta manhã, hoje de manhã, ontem à noite
 lexicon-talk-when = quando a gente come, quando comemos, que horas comemos, a que horas comemos, que horas a gente come, que horas é o jantar, que horas é a ceia, que horas é o almoço, quando fica pronto, quando está pronto, quando vai ficar pronto, quanto falta, falta muito, quanto tempo falta, que horas fica pronto
 lexicon-talk-next = o que vem agora, o que vem depois, qual o próximo passo, próximo passo, o que falta fazer
 lexicon-talk-undone-thaw = continua congelado, continua congelada, ainda congelado, ainda congelada, continua duro, ainda duro, ainda dura, continua duro como pedra, duro como pedra, duro feito pedra, continua duro feito pedra, ainda duro feito pedra, duro que nem pedra, ainda com gelo, ainda tem gelo, tem gelo dentro, ainda tem gelo dentro, com gelo dentro, gelo dentro, continua com gelo, não descongelou, ainda não descongelou, não descongelado, não descongelada, continua meio congelado, ainda meio congelado, ainda meio congelada, ainda descongelando, congelado por dentro, ainda congelado por dentro, congelado dentro, ainda congelado dentro, congelado no meio, ainda congelado no meio, ainda congelada no meio, não descongelou tudo
+lexicon-talk-icy = dentro, por dentro, gelo, meio, centro
 lexicon-talk-undone-water = água não trocada, não troquei a água, não troquei água
 lexicon-talk-undone-salt = não salgado, não salgada, sem salgar, não salguei
 lexicon-talk-undone-on = não no forno, não está no forno, não entrou, ainda não entrou, ainda não no forno

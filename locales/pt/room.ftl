@@ -356,6 +356,7 @@ room-not-done = Bom saber: { $what } ainda está por fazer.
 room-ok = Bom.
 room-not-yet = Certo, ainda não.
 room-when-step = { $what }: { $when }.
+room-when-none = Neste plano não há “{ $what }”.
 room-ice = Que bom que você olhou. Fica na geladeira, e a partir de { $when } a água fria termina; depois, direto para o calor.
 room-ice-now = Que bom que você olhou. Então termina agora em água fria, num saco bem fechado; depois, direto para o calor.
 room-ice-early = É normal: tem até { $when }. Deixe na geladeira e olhe de novo então.

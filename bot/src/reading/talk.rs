@@ -23,6 +23,8 @@ pub struct Report {
     pub or: Option<Step>,
     /// Done or not.
     pub kind: ReportKind,
+    /// Of thawing: it has begun, and the middle is still ice.
+    pub partly: bool,
 }
 
 /// Whether a job is done.
@@ -56,7 +58,9 @@ fn read_clause(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     }
     // "Salted this morning": when it was says no more than that it is over.
     let (told, behind) = behind(told, lexicon);
-    let report = report(&told, lexicon);
+    let icy = phrases(&told).any(|phrase| lexicon.talk(&phrase, "icy"));
+    let report =
+        report(&told, lexicon).map(|report| Report { partly: icy && report.step == Some(Step::Thaw), ..report });
     // "I'll salt it tonight" is not done.
     report.filter(|report| report.kind == ReportKind::NotDone || behind || !is_ahead(&told, lexicon))
 }
@@ -77,27 +81,37 @@ fn report(told: &[String], lexicon: &'static Lexicon) -> Option<Report> {
     for words in [told, &short] {
         let words: Vec<&str> = words.iter().map(String::as_str).collect();
         if lexicon.talk(&words.join(" "), "done") {
-            return Some(Report { step: None, or: None, kind: ReportKind::Done });
+            return Some(Report { step: None, or: None, kind: ReportKind::Done, partly: false });
         }
         if lexicon.talk(&words.join(" "), "not") {
-            return Some(Report { step: None, or: None, kind: ReportKind::NotDone });
+            return Some(Report { step: None, or: None, kind: ReportKind::NotDone, partly: false });
         }
         if let Some((step, or)) = named(&words, &["talk-undone-"]) {
-            return Some(Report { step: Some(step), or, kind: ReportKind::NotDone });
+            return Some(Report { step: Some(step), or, kind: ReportKind::NotDone, partly: false });
         }
         if let Some((step, or)) = named(&words, &["talk-did-"]) {
-            return Some(Report { step: Some(step), or, kind: ReportKind::Done });
+            return Some(Report { step: Some(step), or, kind: ReportKind::Done, partly: false });
         }
         for (group, kind) in [("not", ReportKind::NotDone), ("done", ReportKind::Done)] {
             let Some(rest) = without(&words, group, lexicon) else { continue };
             if let Some((step, or)) = named(&rest, &["talk-did-", "step-"]) {
-                return Some(Report { step: Some(step), or, kind });
+                return Some(Report { step: Some(step), or, kind, partly: false });
             }
         }
     }
+    // "It's in the fridge thawing": two that fit each other.
+    let short: Vec<&str> = short.iter().map(String::as_str).collect();
+    let both = (1..short.len()).find_map(|at| {
+        let (first, last) = short.split_at(at);
+        Some((named(first, &["talk-did-"])?, named(last, &["talk-did-"])?))
+    });
+    if let Some(((first, or), (last, last_or))) = both {
+        let meant = [Some(first), or].into_iter().flatten().find(|step| *step == last || Some(*step) == last_or);
+        return Some(Report { step: Some(meant.unwrap_or(last)), or: None, kind: ReportKind::Done, partly: false });
+    }
     // "There is still ice inside the cavity": what so much hangs on is heard in the middle of a sentence.
     let icy = told.len() <= STORY && phrases(told).any(|phrase| lexicon.talk(&phrase, "undone-thaw"));
-    icy.then_some(Report { step: Some(Step::Thaw), or: None, kind: ReportKind::NotDone })
+    icy.then_some(Report { step: Some(Step::Thaw), or: None, kind: ReportKind::NotDone, partly: false })
 }
 
 /// "Can I still eat the leftovers", without its question mark.

@@ -12,6 +12,7 @@ use carvetime_core::heat::{self, Cook, Doubt, Outlook, Profile, Reading, SpotOut
 use carvetime_core::lethality::LOG_TARGET;
 use carvetime_core::plan::{Finish, Moment, Order, Step, Thawing, spans};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
+use carvetime_core::roast::{self, Heat, Spread};
 use chrono::TimeDelta;
 
 /// Spare time, even at the slow end, from which on the bird counts as early and has to be kept hot or chilled.
@@ -289,7 +290,38 @@ pub fn cook_of(plan: &LivePlan, light: &Light) -> Option<(Moment, Cook, Order)> 
     bird.condition = Condition::Fresh; // it is thawed when it goes on
     let target = Some(super::target());
     let thigh = if bird.kind == Kind::TurkeyBreast { None } else { target };
-    Some((on, Cook { bird, heat: order.heat, start: None, breast: target, thigh, profile: light.profile }, order))
+    let was_set = plan.was_set.iter().filter(|was| was.until > on).map(|was| (was.until - on, celsius(was.setting_c)));
+    let (was_set, profile) = (was_set.collect(), light.profile);
+    Some((on, Cook { bird, heat: order.heat, start: None, breast: target, thigh, profile, was_set }, order))
+}
+
+/// When it comes off by the timetable, the heat having been set otherwise for a while: what was done at the old setting is
+/// done. `None` where it never was.
+pub fn turned(plan: &LivePlan, light: &Light) -> Option<Finish> {
+    let (on, cook, _) = cook_of(plan, light).filter(|_| !plan.is_off())?;
+    let spread = |setting| {
+        let heat = Heat { setting, ..cook.heat };
+        roast::estimate(&cook.bird, &heat, Condition::Fresh).ok().map(|estimate| estimate.spread)
+    };
+    // Shares of the whole cooking that went by at each earlier setting.
+    let (mut from, mut shares) = (TimeDelta::zero(), [0.0; 3]);
+    let each = |spread: Spread| [spread.p10, spread.p50, spread.p90].map(|span| span.as_seconds_f64().max(1.0));
+    for (until, setting) in &cook.was_set {
+        let whole = each(spread(*setting)?);
+        let passed = (*until - from).as_seconds_f64();
+        for (share, whole) in shares.iter_mut().zip(whole) {
+            *share += passed / whole;
+        }
+        from = *until;
+    }
+    let whole = each(spread(cook.heat.setting)?);
+    let ends: Vec<Moment> = shares
+        .iter()
+        .zip(whole)
+        .map(|(share, whole)| on + from + TimeDelta::seconds(((1.0 - share).max(0.0) * whole).round() as i64))
+        .collect();
+    let [p10, p50, p90] = ends[..] else { return None };
+    (from > TimeDelta::zero()).then_some(Finish { p10, p50, p90 })
 }
 
 impl LivePlan {

@@ -1,7 +1,8 @@
 //! The heat is set to something else: by a button that was offered, or by whoever stands at the oven and says so.
 
+use super::live::Light;
 use super::sitting::button;
-use super::state::LivePlan;
+use super::state::{LivePlan, WasSet};
 use super::{Sitting, board, forecast, jobs, may, readings, undo};
 use crate::reading;
 use crate::reading::sentence::Sentence;
@@ -27,7 +28,7 @@ pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
         return sitting.notice(Text::new("room-stale"));
     };
     plan.remember("mended", None, by, light.now);
-    plan.wish.setting_c = Some(in_celsius(setting));
+    turn(plan, in_celsius(setting), &light);
     let solved = sitting.solve_again();
     sitting.answer(Text::new("cook-hotter").with("setting", Arg::Temperature(setting))).key("hotter");
     if solved.sight.is_none()
@@ -36,6 +37,15 @@ pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
         jobs::tell_conflict(sitting, &conflict);
     }
     board::refresh(sitting);
+}
+
+/// The setting changes as of now; with the bird on, the forecast is told what it was until now.
+fn turn(plan: &mut LivePlan, setting_c: f64, light: &Light) {
+    let before = plan.order(light.zone).map(|order| in_celsius(order.heat.setting));
+    if let (Some(setting_c), true) = (before, plan.on_since(light.now).is_some()) {
+        plan.was_set.push(WasSet { until: light.now, setting_c });
+    }
+    plan.wish.setting_c = Some(setting_c);
 }
 
 /// "I turned the oven up to 375": what the oven is set to from now on, whoever stands there. `false`: says nothing of it.
@@ -50,7 +60,7 @@ pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let plan = sitting.room.plan.as_mut().filter(|plan| plan.on_since(light.now).is_some() && !plan.is_off());
     let Some((plan, setting)) = plan.zip(wish.setting_c.filter(|_| wish.cooker.is_some())) else { return false };
     plan.remember("mended", None, by, light.now);
-    plan.wish.setting_c = Some(setting);
+    turn(plan, setting, &light);
     let undo = undo::newest(plan);
     let smoker = plan.wish.cooker.as_deref() == Some(Cooker::Smoker.name());
     let solved = sitting.solve_again();

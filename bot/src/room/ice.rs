@@ -16,7 +16,7 @@ use chrono::TimeDelta;
 /// What is to be done again, or for the first time, with a bird that is not thawed.
 const AGAIN: [Step; 6] = [Step::Thaw, Step::Water, Step::Salt, Step::Rest, Step::Temper, Step::Fire];
 
-/// With so long to go before it is salted it may well be frozen still.
+/// With so long to go before it is salted or goes on it may well be frozen still.
 const SOON: TimeDelta = TimeDelta::hours(12);
 
 /// `false`: the plan has nothing more to thaw; the bird was bought fresh, or is on the heat.
@@ -28,8 +28,9 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
         return false;
     }
     // On the second day of three nobody wonders.
-    let salt = plan.job(Step::Salt, 0).filter(|job| job.state == JobState::Waiting && job.at > now + SOON);
-    if let Some(at) = salt.map(|job| job.at) {
+    let waiting = |step: Step| plan.job(step, 0).filter(|job| job.state == JobState::Waiting);
+    let needed = waiting(Step::Salt).or_else(|| waiting(Step::Temper)).or_else(|| waiting(Step::On)).map(|job| job.at);
+    if let Some(at) = needed.filter(|at| *at > now + SOON) {
         sitting.answer(Text::new("room-ice-early").with("when", Arg::DayClock(at)));
         return true;
     }

@@ -55,6 +55,7 @@ impl LivePlan {
             ready_to: None,
             held_hot: false,
             limits_called: Vec::new(),
+            was_set: Vec::new(),
             told: None,
             doubted: Vec::new(),
             alarms: Vec::new(),
@@ -113,7 +114,7 @@ impl LivePlan {
     /// The same, the forecast being made already.
     pub fn solve_seen(&self, sight: Option<&Foresight>, light: &Light) -> Option<Result<Schedule, Conflict>> {
         let (order, facts) = (self.order(light.zone)?, self.facts(light.now));
-        let finish = sight.map(Foresight::finish);
+        let finish = sight.map(Foresight::finish).or_else(|| forecast::turned(self, light));
         let solve = |finish| plan::solve_with(&order, &facts, finish, light.now);
         let first = solve(finish);
         if first.is_err()

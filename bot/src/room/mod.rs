@@ -220,7 +220,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     let asked = jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting);
-    if readings::expected(sitting) && readings::heard(sitting, text, asked, edited) {
+    let told = readings::expected(sitting) || addressed && readings::names_meat(sitting, text);
+    if told && readings::heard(sitting, text, asked, edited) {
         return;
     }
     if edited {

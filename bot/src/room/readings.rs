@@ -678,6 +678,13 @@ pub(super) fn outlook(sitting: &Sitting<'_>) -> Option<Text> {
     )
 }
 
+/// Whether the words, said to the bot before readings are looked for, tell what a thermometer in the bird shows.
+pub(super) fn names_meat(sitting: &Sitting<'_>, text: &str) -> bool {
+    let cooking = sitting.room.plan.as_ref().is_some_and(|plan| !plan.is_off() && plan.job(Step::On, 0).is_some());
+    let in_bird = |log: &Log| log.readings.iter().any(|r| matches!(r.place, Some(Place::Breast | Place::Thigh)));
+    cooking && reading::read_log(text, &sitting.ground()).is_ok_and(|log| log.as_ref().is_some_and(in_bird))
+}
+
 /// Whether words in the room may be readings: from the fire on, until dinner is long over.
 pub(super) fn expected(sitting: &Sitting<'_>) -> bool {
     const BEFORE: TimeDelta = TimeDelta::hours(6);

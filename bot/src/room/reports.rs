@@ -18,7 +18,8 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return false;
     }
     let Some(report) = reading::read_report(text, sitting.lexicon()) else { return false };
-    if report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw) && !thaw_is_open(sitting) {
+    let ice = report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw);
+    if ice && (report.partly || !thaw_is_open(sitting)) {
         // Thawed, as far as anyone had said, and it is not.
         if !ice::found(sitting) {
             questions::advise(sitting, Advice::StillFrozen);
@@ -80,6 +81,11 @@ fn early(sitting: &mut Sitting<'_>, report: &Report) -> bool {
 fn is_near(sitting: &Sitting<'_>, it: JobRef) -> bool {
     const AT_HAND: TimeDelta = TimeDelta::hours(8);
     let Some(plan) = &sitting.room.plan else { return false };
+    // Whatever the plan was put off to meanwhile: on the evening of the dinner people cook.
+    let dinner = plan.wish.dinner.is_some_and(|dinner| dinner - AT_HAND <= sitting.now && sitting.now <= dinner);
+    if dinner && matches!(it.step, Step::Temper | Step::Fire | Step::On | Step::Pull | Step::Carve) {
+        return true;
+    }
     let next = plan.ahead(sitting.now).next().is_some_and(|job| job.step() == Some(it.step) && job.nth == it.nth);
     next || plan.job(it.step, it.nth).is_some_and(|job| job.at <= sitting.now + AT_HAND)
 }

@@ -386,6 +386,15 @@ pub enum Question {
     Change,
 }
 
+/// A setting the heat had until then.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct WasSet {
+    /// Until when.
+    pub until: Moment,
+    /// °C.
+    pub setting_c: f64,
+}
+
 /// An accepted plan.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct LivePlan {
@@ -425,6 +434,9 @@ pub struct LivePlan {
     /// Safety limits already called.
     #[serde(default)]
     pub limits_called: Vec<String>,
+    /// What the heat was set to before it was changed with the bird on, in order of time.
+    #[serde(default)]
+    pub was_set: Vec<WasSet>,
     /// What was first and what was last said of the end of cooking, from readings.
     #[serde(default)]
     pub told: Option<(Told, Told)>,
@@ -707,6 +719,7 @@ mod tests {
             ready_to: None,
             held_hot: false,
             limits_called: Vec::new(),
+            was_set: Vec::new(),
             told: None,
             doubted: Vec::new(),
             alarms: Vec::new(),

@@ -88,6 +88,7 @@ fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> Live
     plan.wish = change.wish.clone();
     plan.facts = change.facts.clone();
     plan.readings.truncate(change.readings);
+    plan.was_set.retain(|was| was.until < change.at);
     plan.jobs = change.jobs.clone();
     // What people have been told since, they know.
     let told = |job: &LiveJob| {

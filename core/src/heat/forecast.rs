@@ -5,7 +5,7 @@
 use super::doubt::{Before, Doubt, FALL, Place, Suspect, sift};
 use super::learned::SHIPPED;
 use super::outlook::{Crossing, LONGEST, crossing, later, soonest};
-use super::pit::Air;
+use super::pit::{Air, Dial};
 use super::posterior::{Evidence, Noise, Posterior, STEP, Seen, curve_of, curve_with_slopes, spot_of, through};
 use super::prior::{AHEAD, BREAST, Facts, Learned, PIT, Prior, RATE, START, THIGH};
 use super::spot::Course;
@@ -31,6 +31,8 @@ pub struct Cook {
     pub thigh: Option<Temperature>,
     /// What earlier cooks on this cooker taught.
     pub profile: Profile,
+    /// Settings before the one in `heat`: since it met the heat until then, in order of time.
+    pub was_set: Vec<(TimeDelta, Temperature)>,
 }
 
 /// What earlier cooks on a cooker taught, as plain numbers. [`Profile::default`] has learned nothing.
@@ -206,6 +208,7 @@ impl CookingTime for Unlit {
             breast: self.breast,
             thigh: self.thigh,
             profile: self.profile,
+            was_set: Vec::new(),
         };
         Ok(forecast(&cook, &[], TimeDelta::zero()).done)
     }
@@ -295,7 +298,9 @@ impl Fit {
     fn of(learned: &Learned, cook: &Cook, sifted: &Sifted) -> Self {
         let evidence = &sifted.evidence;
         let facts = facts(cook, !evidence.pit.is_empty());
-        let air = Air::of(&evidence.pit, facts.setting, evidence.now);
+        let was = cook.was_set.iter().map(|(until, setting)| (minutes(*until), in_celsius(*setting)));
+        let dial = Dial { now: in_celsius(cook.heat.setting), was: was.collect() };
+        let air = Air::of(&evidence.pit, &dial, evidence.now);
         let mut prior = Prior::of(&facts, learned);
         prior.covariance[AHEAD][AHEAD] = air.doubt * air.doubt;
         prior.mean[PIT] += cook.profile.pit_offset;
@@ -501,7 +506,8 @@ pub fn facts(cook: &Cook, pit_read: bool) -> Facts {
         stuffed: cook.bird.stuffed,
         smoker: cook.heat.cooker == Cooker::Smoker,
         fan: cook.heat.cooker == Cooker::FanOven,
-        setting: in_celsius(cook.heat.setting),
+        // What is expected of a bird hangs on how it began.
+        setting: in_celsius(cook.was_set.first().map_or(cook.heat.setting, |(_, setting)| *setting)),
         start: cook.start.map(in_celsius).or((cook.bird.condition == Condition::PartThawed).then_some(-1.5)),
         pit_read,
     }

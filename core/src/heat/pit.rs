@@ -34,8 +34,9 @@ pub struct Air {
 }
 
 impl Air {
-    /// Past by the readings, straight between them; future at the level they and the setting suggest.
-    pub fn of(readings: &[Seen], setting: f64, now: f64) -> Self {
+    /// Past by the readings, straight between them; where there are none, as the cooker was set. Future at the level that
+    /// the setting and what was read since it was last changed suggest.
+    pub fn of(readings: &[Seen], dial: &Dial, now: f64) -> Self {
         let ahead = (now / STEP) as usize + 1;
         let mut pit = Vec::with_capacity(ahead + 1);
         let mut next = 0;
@@ -49,10 +50,14 @@ impl Air {
                     let part = (minutes - a.minutes) / (b.minutes - a.minutes).max(1e-9);
                     a.celsius + part * (b.celsius - a.celsius)
                 }
-                (Some(one), None) | (None, Some(one)) => one.celsius,
-                (None, None) => setting,
+                (Some(one), None) if one.minutes >= dial.changed() || minutes < dial.changed() => one.celsius,
+                (None, Some(one)) if one.minutes < dial.changed() || minutes >= dial.changed() => one.celsius,
+                _ => dial.at(minutes),
             });
         }
+        let setting = dial.now;
+        let readings =
+            readings.get(readings.partition_point(|seen| seen.minutes < dial.changed())..).unwrap_or_default();
         let dying = dying(readings, setting, now);
         pit.push(
             dying.map_or_else(|| level(readings, setting, now), |fire| fire.last + FED * (fire.usual - fire.last)),
@@ -72,6 +77,26 @@ impl Air {
         let (below, part) = (place as usize, place.fract());
         let at = |point| self.at(point, unknowns[PIT], unknowns[AHEAD]);
         at(below) + part * (at(below + 1) - at(below))
+    }
+}
+
+/// What the cooker is set to, and was before.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Dial {
+    /// °C from the last change on.
+    pub now: f64,
+    /// Minutes until which it was set to so many °C, in order of time.
+    pub was: Vec<(f64, f64)>,
+}
+
+impl Dial {
+    /// Minutes at which it was changed last; before all time where it never was.
+    fn changed(&self) -> f64 {
+        self.was.last().map_or(f64::NEG_INFINITY, |(until, _)| *until)
+    }
+
+    fn at(&self, minutes: f64) -> f64 {
+        self.was.iter().find(|(until, _)| minutes < *until).map_or(self.now, |(_, celsius)| *celsius)
     }
 }
 

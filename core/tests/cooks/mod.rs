@@ -112,6 +112,7 @@ impl Log {
             breast: Some(fahrenheit(self.breast_f)),
             thigh: Some(fahrenheit(self.thigh_f)),
             profile: Profile::default(),
+            was_set: Vec::new(),
         }
     }
 
