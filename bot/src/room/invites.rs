@@ -1,13 +1,15 @@
 //! Ways into the private chat: a link that one person follows once, so that calls for them reach them there.
 //!
 //! The link carries the room's number and a secret of 128 bits. It is good for two days. Whoever follows it belongs to the room from then
-//! on; following it again does nothing more.
+//! on; following it again does nothing more. The room keeps a hash of the secret only: who reads the book has no way in.
 
 use super::state::Invite;
 use super::turn::{Button, Say, To};
 use super::{PersonId, RoomId, RoomKind, Sitting, calls, plan_words};
 use crate::words::{Arg, Text};
 use chrono::TimeDelta;
+use serde::{Deserialize, Deserializer};
+use sha2::{Digest, Sha256};
 
 /// What the data of a button begins with that opens the private chat instead of being pressed.
 pub const LINK: &str = "start:";
@@ -18,6 +20,20 @@ const GOOD_FOR: TimeDelta = TimeDelta::hours(48);
 const MOST: usize = 40;
 /// Length of a link's payload: the room's number and the secret in hexadecimal.
 const LENGTH: usize = 48;
+
+/// What a hash begins with: no secret does.
+const HASHED: &str = "sha256:";
+
+/// What is kept of a secret. One of 128 random bits needs no salt and no slow hash.
+fn hash(secret: &str) -> String {
+    Sha256::digest(secret.as_bytes()).iter().fold(HASHED.to_owned(), |text, byte| format!("{text}{byte:02x}"))
+}
+
+/// Reads what is kept of a secret; earlier versions kept it as it was.
+pub(super) fn hashed<'de, D: Deserializer<'de>>(deserializer: D) -> Result<String, D::Error> {
+    let kept = String::deserialize(deserializer)?;
+    Ok(if kept.starts_with(HASHED) { kept } else { hash(&kept) })
+}
 
 /// The room and the secret of "/start PAYLOAD".
 pub fn payload(text: &str) -> Option<(RoomId, &str)> {
@@ -43,7 +59,7 @@ pub(super) fn button(sitting: &mut Sitting<'_>) -> Option<Button> {
     invites.retain(|invite| invite.until > now);
     let beyond = (invites.len() + 1).saturating_sub(MOST);
     invites.drain(..beyond);
-    invites.push(Invite { secret: secret.clone(), until: now + GOOD_FOR, used: None });
+    invites.push(Invite { hash: hash(&secret), until: now + GOOD_FOR, used: None });
     let data = format!("{LINK}{:016x}{secret}", room.0.cast_unsigned());
     Some(Button { label: Text::new("sharing-button-private"), data })
 }
@@ -52,7 +68,8 @@ pub(super) fn button(sitting: &mut Sitting<'_>) -> Option<Button> {
 pub(super) fn followed(sitting: &mut Sitting<'_>, secret: &str) {
     let Some(who) = sitting.speaker() else { return };
     let now = sitting.now;
-    let invite = sitting.room.invites.iter_mut().find(|invite| invite.secret == secret);
+    let hash = hash(secret);
+    let invite = sitting.room.invites.iter_mut().find(|invite| invite.hash == hash);
     let good = match invite {
         Some(invite) if invite.used == Some(who) => true,
         Some(invite) if invite.used.is_none() && invite.until > now => {
@@ -91,8 +108,21 @@ fn own_jobs(sitting: &Sitting<'_>, who: PersonId) -> Vec<Text> {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn what_an_earlier_version_kept_as_it_was_becomes_its_hash() {
+        // The example in FIPS 180-2, appendix B.1.
+        let abc = "sha256:ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
+        let kept = r#"{"secret":"abc","until":"2027-11-25T17:00:00Z","used":null}"#;
+        let invite: Invite = serde_json::from_str(kept).unwrap();
+        assert_eq!(invite.hash, abc);
+        let written = serde_json::to_string(&invite).unwrap();
+        assert!(!written.contains(r#""abc""#) && written.contains(abc), "{written}");
+        assert_eq!(serde_json::from_str::<Invite>(&written).unwrap(), invite);
+    }
 
     #[test]
     fn a_payload_is_read_back_and_made_up_ones_are_not() {

@@ -71,8 +71,9 @@ pub struct Room {
 /// A link that takes one person from a group to the private chat, once.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Invite {
-    /// What nobody can guess.
-    pub secret: String,
+    /// The hash of what nobody can guess: that stands in the link alone.
+    #[serde(rename = "secret", deserialize_with = "super::invites::hashed")]
+    pub hash: String,
     /// Good until then.
     pub until: Moment,
     /// Who has come by it.
