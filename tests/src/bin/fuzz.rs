@@ -2,7 +2,8 @@
 //!
 //! cargo run -p carvetime-tests --bin fuzz -- [--seconds 60] [--first N] [--only NAME] [--number N]
 //!
-//! `--number N` with `--only` tries that one input and shows it. Exit status 1 if anything failed.
+//! `--number N` with `--only` tries that one input and shows it. Exit status 1 if anything failed, or if a message
+//! took longer than 50 ms of processor.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime_tests::fuzz::{TARGETS, processor_time, round};
@@ -40,18 +41,22 @@ fn main() {
                 },
             );
         println!(
-            "{:<11} {:>9} inputs, {:>7.1} s of processor, {} failed, slowest {:.1} ms (number {})",
+            "{:<11} {:>9} inputs, {:>7.1} s of processor, {} failed, {} hung, slowest {:.1} ms (number {})",
             target.name,
             result.tried,
             (processor_time().unwrap_or_default() - before).as_secs_f64(),
             result.failed.len(),
+            result.hung.len(),
             result.slowest.1.as_secs_f64() * 1e3,
             result.slowest.0
         );
         for (number, what) in result.failed.iter().take(5) {
             println!("  {number}: {what}");
         }
-        failed |= !result.failed.is_empty();
+        for (number, took) in result.hung.iter().take(5) {
+            println!("  {number}: {:.1} ms", took.as_secs_f64() * 1e3);
+        }
+        failed |= !result.failed.is_empty() || !result.hung.is_empty();
     }
     std::process::exit(i32::from(failed));
 }

@@ -1,8 +1,8 @@
 //! Made-up input for every reader: seeds taken apart and put together wrong, from one number that repeats a case.
 //!
 //! No coverage guides it, so its strength is the seeds (real sentences, logs, scripts, presses, backups, updates) and their number.
-//! A case fails if it panics, if what comes out of it breaks the platform's rules, or if it takes too long. `tests/fuzz.rs` runs
-//! a short round; the program `fuzz` runs as long as it is told.
+//! A case fails if it panics or if what comes out of it breaks the platform's rules; in the program `fuzz`, which runs as long as it
+//! is told, also if one message takes longer than [`HANG`]. `tests/fuzz.rs` runs a short round.
 
 mod mutate;
 mod targets;
@@ -16,6 +16,9 @@ use std::time::{Duration, Instant};
 /// Longest input a person can send at once, in characters.
 pub const LONGEST: usize = 4096;
 
+/// Longest time of the processor that one message may take.
+pub const HANG: Duration = Duration::from_millis(50);
+
 /// What a round of one target came to.
 #[derive(Debug, Default)]
 pub struct Round {
@@ -26,6 +29,8 @@ pub struct Round {
     /// The slowest input, tried three times and the fastest counted; processor time where the system tells it, which
     /// Linux counts in steps of a few milliseconds: good for what is too slow, blind below that.
     pub slowest: (u64, Duration),
+    /// Number of each input no longer than a message that took longer than [`HANG`], and how long; measured in the same way.
+    pub hung: Vec<(u64, Duration)>,
 }
 
 /// Processor time of this thread as Linux tells it, else the time on the wall.
@@ -61,13 +66,16 @@ pub fn round(target: &Target, first: u64, mut enough: impl FnMut(u64) -> bool) -
         let began = Instant::now();
         let mut done = catch_unwind(AssertUnwindSafe(|| run(&input)));
         let mut took = began.elapsed();
-        if done.is_ok() && took > round.slowest.1 {
+        if done.is_ok() && (took > round.slowest.1 || took > HANG && !target.long) {
             // It may have been the machine: by the processor's clock, where there is one.
             for _ in 0..2 {
                 let began = Clock::now();
                 done = catch_unwind(AssertUnwindSafe(|| run(&input)));
                 took = took.min(began.elapsed());
             }
+        }
+        if took > HANG && !target.long {
+            round.hung.push((number, took));
         }
         if took > round.slowest.1 {
             round.slowest = (number, took);
