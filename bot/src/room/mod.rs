@@ -82,6 +82,10 @@ pub struct Scene {
 
 /// What the room does about `heard`. Reads no clock, opens no file, sends nothing.
 pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
+    crate::reading::sentence::once(|| turn(scene, heard, now))
+}
+
+fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
     let mut sitting = Sitting::new(scene, heard, now);
     match &heard.what {
         What::Said { text, reply_to, .. } if sitting.routed() => match invites::payload(text) {
