@@ -1,7 +1,7 @@
 //! A load on the real program: updates at a fixed rate, whatever the answers do (an open loop), durable writes on.
 //!
 //! ```text
-//! cargo run --release -p carvetime-tests --bin load -- [--rate 100] [--seconds 30] [--chats 200] [--say [--unpaced]] [--bells N]
+//! cargo run --release -p carvetime-tests --bin load -- [--rate 100] [--seconds 30] [--chats 200] [--say [--unpaced]] [--bells N] [--updates N]
 //! ```
 //!
 //! Reported: reply latency from the moment the platform has the update until the call that answers it arrives, the rate
@@ -9,6 +9,9 @@
 //! platform lets a bot send about 30 messages a second, and the program keeps to that, so a rate above it measures
 //! the program's patience; `--unpaced` takes the same code without the limit (`clocked`). Presses are answered by notices,
 //! which have none. `--bells N` fills a book with N pending reminders first, and only starts the program.
+//!
+//! `--updates N` sends that many messages as fast as they are answered, without the platform's limit, and tells at every tenth what
+//! memory the program has and how large its store is: neither may grow with what was said.
 //!
 //! `--beside` takes the same words through three programs in turn: an echo that keeps nothing, an echo that flushes each message to
 //! sled, and this one without the platform's limit. For each a burst of `rate` x `seconds` messages that wait when it starts (throughput), then
@@ -22,6 +25,9 @@ use std::collections::BTreeMap;
 use std::path::Path;
 use std::time::{Duration, Instant};
 
+/// What everybody says.
+const SAID: &str = "2 tbsp table salt in flake kosher";
+
 struct Wish {
     rate: f64,
     seconds: f64,
@@ -29,6 +35,7 @@ struct Wish {
     say: bool,
     unpaced: bool,
     bells: usize,
+    updates: usize,
     beside: bool,
 }
 
@@ -39,6 +46,8 @@ fn main() {
     let data = folder.path().join("data");
     if wish.beside {
         beside(&Wish { say: true, unpaced: true, ..wish }, folder.path());
+    } else if wish.updates > 0 {
+        endure(&wish, &data);
     } else if wish.bells > 0 {
         carvetime_tests::fill::bells(&data, wish.bells);
         start(&wish, &data, "with bells");
@@ -54,7 +63,16 @@ fn main() {
 }
 
 fn read_args() -> Wish {
-    let mut wish = Wish { rate: 100.0, seconds: 30.0, chats: 200, say: false, unpaced: false, bells: 0, beside: false };
+    let mut wish = Wish {
+        rate: 100.0,
+        seconds: 30.0,
+        chats: 200,
+        say: false,
+        unpaced: false,
+        bells: 0,
+        updates: 0,
+        beside: false,
+    };
     let mut args = std::env::args().skip(1);
     while let Some(arg) = args.next() {
         let mut number = || args.next().and_then(|text| text.parse::<f64>().ok()).expect("a number after the option");
@@ -63,6 +81,7 @@ fn read_args() -> Wish {
             "--seconds" => wish.seconds = number(),
             "--chats" => wish.chats = number() as usize,
             "--bells" => wish.bells = number() as usize,
+            "--updates" => wish.updates = number() as usize,
             "--beside" => wish.beside = true,
             "--say" => wish.say = true,
             "--unpaced" => wish.unpaced = true,
@@ -94,6 +113,47 @@ fn start(wish: &Wish, data: &Path, what: &str) {
 
 fn first_poll(server: &Loopback) -> Instant {
     server.calls().iter().find(|call| call.method == "getUpdates").map(|call| call.at).expect("it polled")
+}
+
+/// Many updates, and what they leave behind.
+fn endure(wish: &Wish, data: &Path) {
+    const AT_A_TIME: usize = 5_000;
+    let server = Loopback::start();
+    let names: Vec<String> = (0..wish.chats).map(|n| format!("Cook {n}")).collect();
+    names.iter().for_each(|name| _ = server.person(name));
+    let program = Program::clocked(&server, data, &TestClock::new(data.with_extension("clock")), "off", None);
+    let (began, mut told) = (Instant::now(), 0);
+    println!("{:>10} {:>10} {:>10} {:>10} {:>10}", "updates", "seconds", "memory MB", "highest MB", "store MB");
+    while told < wish.updates {
+        let count = AT_A_TIME.min(wish.updates - told);
+        (told..told + count).for_each(|n| _ = server.tell(&names[n % wish.chats], SAID));
+        let since = Instant::now();
+        while server.calls_of("sendMessage") < count {
+            assert!(since.elapsed() < Duration::from_secs(120), "{} answers", server.calls_of("sendMessage"));
+            std::thread::sleep(Duration::from_millis(50));
+        }
+        server.forget();
+        let tenths = |n: usize| n * 10 / wish.updates;
+        if tenths(told + count) > tenths(told) {
+            let (now, high) = program.memory().expect("Linux tells");
+            println!(
+                "{:>10} {:>10.0} {:>10.1} {:>10.1} {:>10.1}",
+                told + count,
+                began.elapsed().as_secs_f64(),
+                now as f64 / 1e6,
+                high as f64 / 1e6,
+                size_of(data) as f64 / 1e6
+            );
+        }
+        told += count;
+    }
+}
+
+/// Bytes of all files in a folder, as they are told.
+fn size_of(folder: &Path) -> u64 {
+    let entries = std::fs::read_dir(folder).into_iter().flatten().flatten();
+    let size = |path: &Path| path.metadata().map_or(0, |meta| meta.len());
+    entries.map(|entry| entry.path()).map(|path| if path.is_dir() { size_of(&path) } else { size(&path) }).sum()
 }
 
 /// What a load came to.
@@ -162,7 +222,7 @@ fn burst(wish: &Wish, start: impl Fn(&Loopback) -> Program) -> f64 {
     let names: Vec<String> = (0..wish.chats).map(|n| format!("Cook {n}")).collect();
     names.iter().for_each(|name| _ = server.person(name));
     let count = (wish.rate * wish.seconds) as usize;
-    (0..count).for_each(|n| _ = server.tell(&names[n % wish.chats], "2 tbsp table salt in flake kosher"));
+    (0..count).for_each(|n| _ = server.tell(&names[n % wish.chats], SAID));
     let _program = start(&server);
     server.wait_calls("the first poll", |calls| calls.iter().any(|call| call.method == "getUpdates"));
     let began = first_poll(&server);
@@ -194,7 +254,7 @@ fn load(wish: &Wish, data: &Path, start: impl Fn(&Loopback) -> Program) -> Told 
     server.wait_calls("the first poll", |calls| calls.iter().any(|call| call.method == "getUpdates"));
     // Everybody is known and has a message with buttons, at a rate the platform allows.
     for name in &names {
-        server.tell(name, "2 tbsp table salt in flake kosher");
+        server.tell(name, SAID);
         std::thread::sleep(Duration::from_millis(if wish.unpaced { 2 } else { 45 }));
     }
     server.settle();
@@ -211,7 +271,7 @@ fn load(wish: &Wish, data: &Path, start: impl Fn(&Loopback) -> Program) -> Told 
         let at = n % wish.chats;
         if wish.say {
             waiting.entry(chats[at]).or_default().push(Instant::now());
-            server.tell(&names[at], "2 tbsp table salt in flake kosher");
+            server.tell(&names[at], SAID);
         } else {
             let when = Instant::now();
             sent.insert(server.press_data(&names[at], &shown[at], "no such button", "(old)"), when);

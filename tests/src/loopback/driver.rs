@@ -473,6 +473,21 @@ impl Loopback {
         self.world().calls.len()
     }
 
+    /// How many calls of `method` so far.
+    pub fn calls_of(&self, method: &str) -> usize {
+        self.world().calls.iter().filter(|call| call.method == method).count()
+    }
+
+    /// Forgets what was said and called so far, for runs so long that it would not fit in memory.
+    pub fn forget(&self) {
+        let mut world = self.world();
+        world.calls.clear();
+        world.events.clear();
+        world.confirmed.clear();
+        world.chats.values_mut().for_each(|chat| chat.messages.clear());
+        self.seen.lock().expect("one test").clear();
+    }
+
     /// Commands as set, by scope and language.
     pub fn commands(&self) -> BTreeMap<(String, String), Vec<(String, String)>> {
         self.world().commands.clone()

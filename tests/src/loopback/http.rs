@@ -208,7 +208,8 @@ async fn poll(shared: &Shared, call: &Call) -> Result<Value, Refusal> {
             let mut batch: Vec<Value> = Vec::new();
             let replay = std::mem::take(&mut world.replay).min(world.confirmed.len());
             batch.extend(world.confirmed.iter().rev().take(replay).map(|update| update.json.clone()));
-            batch.extend(world.updates.iter().filter(|u| u.id >= offset).map(|u| u.json.clone()));
+            let waiting = world.updates.iter().filter(|update| update.id >= offset);
+            batch.extend(waiting.take(limit).map(|update| update.json.clone()));
             batch.truncate(limit);
             if let Some(seed) = &mut world.shuffle {
                 shuffle(&mut batch, seed);
