@@ -36,7 +36,7 @@ pub type DecideFn = fn(&Scene, &Heard, DateTime<Utc>) -> Turn;
 const WINDOW: usize = 4096;
 
 /// Turns that share one sync.
-const BATCH: usize = 64;
+const BATCH: usize = 128;
 
 /// Starts of the program that one arrival may be the first undecided thing of. More: it is what ends the program.
 const MAX_STARTS: u8 = 3;
@@ -56,6 +56,9 @@ pub struct Engine {
     voice: Arc<dyn Render>,
     decide: DecideFn,
     desk: Mutex<Desk>,
+    /// Held by whoever waits for the desk: so that those who want it get it in turns, and a long row of turns lets the
+    /// messages out in between.
+    next_in: Mutex<()>,
     acquaintances: acquaintances::Acquaintances,
 }
 
@@ -92,7 +95,14 @@ impl Engine {
             crowd: ahead::Crowd::default(),
         };
         outbox::put_in_order(&pages, &mut desk)?;
-        Ok(Self { pages, voice, decide, desk: Mutex::new(desk), acquaintances: Default::default() })
+        Ok(Self {
+            pages,
+            voice,
+            decide,
+            desk: Mutex::new(desk),
+            next_in: Mutex::default(),
+            acquaintances: Default::default(),
+        })
     }
 
     /// Notes on the arrival that stood first in the inbox at the start, once and just before it is decided, that the
@@ -340,6 +350,7 @@ impl Engine {
 
     fn desk(&self) -> MutexGuard<'_, Desk> {
         // A panic inside is caught where it can happen; the desk is only changed after a commit.
+        let _next = self.next_in.lock().unwrap_or_else(PoisonError::into_inner);
         self.desk.lock().unwrap_or_else(PoisonError::into_inner)
     }
 

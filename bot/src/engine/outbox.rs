@@ -13,8 +13,8 @@ use std::collections::BTreeMap;
 pub fn read_queue(pages: &Pages, under_way: &[OutboxKey]) -> Result<Queue, BookError> {
     let mut queue = Queue::default();
     pages.outbox(|key, message| match message {
-        Ok(message) => queue.add(key, message.chat(), message.key.as_deref()),
-        Err(_) => queue.add(key, None, None), // dropped when its turn comes
+        Ok(message) => queue.add(key, message.chat(), message.key.as_deref(), message.how),
+        Err(_) => queue.add(key, None, None, How::New), // dropped when its turn comes
     })?;
     for key in under_way {
         queue.start(*key);
@@ -49,36 +49,62 @@ impl Engine {
     ///
     /// # Errors
     /// When the book cannot be read.
-    pub fn claim(&self, mut may: impl FnMut(RoomId, bool) -> bool) -> Result<Option<Outgoing>, BookError> {
+    pub fn claim(&self, may: impl FnMut(RoomId, bool) -> bool) -> Result<Option<Outgoing>, BookError> {
+        Ok(self.claim_up_to(1, may)?.pop())
+    }
+
+    /// The same for up to `most` messages, each to another chat.
+    ///
+    /// # Errors
+    /// When the book cannot be read; then none is taken.
+    pub fn claim_up_to(
+        &self,
+        most: usize,
+        mut may: impl FnMut(RoomId, bool) -> bool,
+    ) -> Result<Vec<Outgoing>, BookError> {
         let mut desk = self.desk();
         if desk.unsynced {
             self.settle(&mut desk)?;
         }
-        while let Some(id) = desk.queue.next(&mut may) {
-            let message = match self.pages.message(id) {
-                Ok(Some(message)) => message,
-                Ok(None) | Err(BookError::Damaged { .. }) => {
-                    tracing::error!("a message could not be read back and was dropped");
-                    self.drop_message(&mut desk, id)?;
-                    continue;
-                }
-                Err(error) => return Err(error),
-            };
-            let (mut shown, mut topic) = (message.over, None);
-            if let Some(chat) = message.chat() {
-                topic = self.pages.topic(chat)?;
-                if let Some(key) = &message.key {
-                    shown = self.pages.shown(chat, key)?;
+        let mut claimed: Vec<Outgoing> = Vec::new();
+        while claimed.len() < most
+            && let Some(id) = desk.queue.next(&mut may)
+        {
+            match self.take(&mut desk, id) {
+                Ok(taken) => claimed.extend(taken),
+                Err(error) => {
+                    claimed.iter().for_each(|out| desk.queue.put_back(out.id));
+                    return Err(error);
                 }
             }
-            if message.how == How::Close && shown.is_none() {
-                self.drop_message(&mut desk, id)?; // nothing to take buttons off
-                continue;
-            }
-            desk.queue.start(id);
-            return Ok(Some(Outgoing { id, message, shown, topic }));
         }
-        Ok(None)
+        Ok(claimed)
+    }
+
+    /// Takes the message `id`, if it is worth sending; else it is dropped.
+    fn take(&self, desk: &mut Desk, id: OutboxKey) -> Result<Option<Outgoing>, BookError> {
+        let message = match self.pages.message(id) {
+            Ok(Some(message)) => message,
+            Ok(None) | Err(BookError::Damaged { .. }) => {
+                tracing::error!("a message could not be read back and was dropped");
+                self.drop_message(desk, id)?;
+                return Ok(None);
+            }
+            Err(error) => return Err(error),
+        };
+        let (mut shown, mut topic) = (message.over, None);
+        if let Some(chat) = message.chat() {
+            topic = self.pages.topic(chat)?;
+            if let Some(key) = &message.key {
+                shown = self.pages.shown(chat, key)?;
+            }
+        }
+        if message.how == How::Close && shown.is_none() {
+            self.drop_message(desk, id)?; // nothing to take buttons off
+            return Ok(None);
+        }
+        desk.queue.start(id);
+        Ok(Some(Outgoing { id, message, shown, topic }))
     }
 
     fn drop_message(&self, desk: &mut Desk, id: OutboxKey) -> Result<(), BookError> {
@@ -94,20 +120,32 @@ impl Engine {
     /// # Errors
     /// When the book cannot be written: the message will be sent again.
     pub fn sent(&self, id: OutboxKey, number: Option<i64>) -> Result<(), BookError> {
+        self.all_sent(&[(id, number)])
+    }
+
+    /// The same for several messages, with one write.
+    ///
+    /// # Errors
+    /// As [`Self::sent`].
+    pub fn all_sent(&self, messages: &[(OutboxKey, Option<i64>)]) -> Result<(), BookError> {
+        if messages.is_empty() {
+            return Ok(());
+        }
         let mut desk = self.desk();
         let mut writes = Writes::default();
-        writes.no_message(id);
-        if let (Some(number), Some(message)) = (number, self.pages.message(id)?)
-            && let (Some(chat), Some(key)) = (message.chat(), message.key)
-            && self.pages.now_at(chat)? == chat
-        {
-            let before = self.pages.shown(chat, &key)?;
-            if before != Some(number) {
-                writes.shown(chat, &key, before, number)?;
+        for (id, number) in messages {
+            writes.no_message(*id);
+            if let (Some(number), Some((chat, key))) = (*number, desk.queue.called(*id))
+                && self.pages.now_at(chat)? == chat
+            {
+                let before = self.pages.shown(chat, key)?;
+                if before != Some(number) {
+                    writes.shown(chat, key, before, number)?;
+                }
             }
         }
         self.pages.book().commit(&writes.changes)?;
-        desk.queue.remove(id);
+        messages.iter().for_each(|(id, _)| desk.queue.remove(*id));
         self.pages.book().sync(Loss::Process)
     }
 
@@ -284,7 +322,7 @@ impl<'a> Staging<'a> {
     }
 
     fn put(&mut self, key: OutboxKey, message: Message) {
-        self.desk.queue.add(key, message.chat(), message.key.as_deref());
+        self.desk.queue.add(key, message.chat(), message.key.as_deref(), message.how);
         self.changed.insert(key, Some(message));
     }
 
@@ -329,17 +367,20 @@ impl<'a> Staging<'a> {
     /// Makes room for `message` among those that wait under its name. Whether it is taken care of by that.
     fn overtake(&mut self, chat: RoomId, name: &str, message: &Message) -> Result<bool, BookError> {
         let rank = message.rank();
-        // Those of one name keep their order: none of the earlier may be less urgent than the newest.
+        let is_new = matches!(message.how, How::New | How::Quiet);
+        // Those of one name keep their order: none of the earlier may be less urgent than the newest. Most stay as they are, and
+        // are not read for it: many may wait.
         for key in self.desk.queue.named(chat, name) {
-            let mut earlier = self.message(key)?;
-            let outdated = earlier.how == How::Edit && matches!(message.how, How::New | How::Quiet);
-            if outdated {
-                self.remove(key);
+            if is_new && self.desk.queue.how(key) == Some(How::Edit) {
+                self.remove(key); // outdated
             } else if key.rank > rank {
+                let earlier = self.message(key)?;
                 self.remove(key);
-                earlier.urgency = message.urgency;
-                self.put(OutboxKey { rank, ..key }, earlier);
+                self.put(OutboxKey { rank, ..key }, Message { urgency: message.urgency, ..earlier });
             }
+        }
+        if is_new {
+            return Ok(false);
         }
         let Some(last) = self.desk.queue.named(chat, name).into_iter().max_by_key(|key| key.sequence) else {
             return Ok(false);

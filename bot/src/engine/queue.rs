@@ -4,7 +4,7 @@
 //! urgent goes first, and of equals the lane that has waited longest: one chat never delays another.
 
 use crate::book::OutboxKey;
-use crate::room::{RoomId, Urgency};
+use crate::room::{How, RoomId, Urgency};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// One line of messages that keep their order.
@@ -35,8 +35,8 @@ impl Lane {
 /// What waits.
 #[derive(Debug, Default)]
 pub struct Queue {
-    /// Chat and logical name of every message.
-    known: BTreeMap<OutboxKey, (Option<RoomId>, Option<String>)>,
+    /// Chat and logical name of every message, and how it goes.
+    known: BTreeMap<OutboxKey, (Option<RoomId>, Option<String>, How)>,
     lanes: BTreeMap<LaneId, Lane>,
     /// Lanes that could send now, in the order they should.
     ready: BTreeSet<Place>,
@@ -57,9 +57,20 @@ impl Queue {
         self.known.range(..boards).count()
     }
 
+    /// The chat and logical name of a message, if it has one.
+    pub fn called(&self, key: OutboxKey) -> Option<(RoomId, &str)> {
+        let (chat, name, _) = self.known.get(&key)?;
+        chat.zip(name.as_deref())
+    }
+
+    /// How a message goes, if it is known.
+    pub fn how(&self, key: OutboxKey) -> Option<How> {
+        self.known.get(&key).map(|(.., how)| *how)
+    }
+
     /// Adds a message.
-    pub fn add(&mut self, key: OutboxKey, chat: Option<RoomId>, name: Option<&str>) {
-        self.known.insert(key, (chat, name.map(str::to_owned)));
+    pub fn add(&mut self, key: OutboxKey, chat: Option<RoomId>, name: Option<&str>, how: How) {
+        self.known.insert(key, (chat, name.map(str::to_owned), how));
         self.name(key);
         self.change(key, |lane| {
             lane.waiting.insert(key);
@@ -135,13 +146,13 @@ impl Queue {
     }
 
     fn name(&mut self, key: OutboxKey) {
-        if let Some((Some(chat), Some(name))) = self.known.get(&key) {
+        if let Some((Some(chat), Some(name), _)) = self.known.get(&key) {
             self.named.entry((*chat, name.clone())).or_default().insert(key);
         }
     }
 
     fn unname(&mut self, key: OutboxKey) {
-        let Some((Some(chat), Some(name))) = self.known.get(&key) else { return };
+        let Some((Some(chat), Some(name), _)) = self.known.get(&key) else { return };
         let called = (*chat, name.clone());
         if let Some(keys) = self.named.get_mut(&called) {
             keys.remove(&key);
@@ -152,7 +163,7 @@ impl Queue {
     }
 
     fn change(&mut self, key: OutboxKey, change: impl FnOnce(&mut Lane)) {
-        let Some((chat, _)) = self.known.get(&key) else { return };
+        let Some((chat, ..)) = self.known.get(&key) else { return };
         let id = chat.map_or(LaneId::Press(key.sequence), LaneId::Chat);
         let tick = self.tick;
         let lane = self.lanes.entry(id).or_insert_with(|| Lane { served: tick, ..Lane::default() });
@@ -184,11 +195,11 @@ mod tests {
     fn the_most_urgent_goes_first_and_equals_take_turns() {
         let mut queue = Queue::default();
         for sequence in 0..3 {
-            queue.add(key(4, sequence), Some(RoomId(1)), None);
+            queue.add(key(4, sequence), Some(RoomId(1)), None, How::New);
         }
-        queue.add(key(4, 3), Some(RoomId(2)), None);
-        queue.add(key(1, 4), Some(RoomId(3)), None);
-        queue.add(key(0, 5), None, None);
+        queue.add(key(4, 3), Some(RoomId(2)), None, How::New);
+        queue.add(key(1, 4), Some(RoomId(3)), None, How::New);
+        queue.add(key(0, 5), None, None, How::New);
         let mut order = Vec::new();
         while let Some(next) = queue.next(&mut { ANY }) {
             queue.start(next);
@@ -202,9 +213,9 @@ mod tests {
     #[test]
     fn a_chat_with_one_under_way_or_not_allowed_is_passed_over() {
         let mut queue = Queue::default();
-        queue.add(key(2, 0), Some(RoomId(1)), None);
-        queue.add(key(2, 1), Some(RoomId(1)), None);
-        queue.add(key(3, 2), Some(RoomId(2)), None);
+        queue.add(key(2, 0), Some(RoomId(1)), None, How::New);
+        queue.add(key(2, 1), Some(RoomId(1)), None, How::New);
+        queue.add(key(3, 2), Some(RoomId(2)), None, How::New);
         queue.start(key(2, 0));
         assert_eq!(queue.next(&mut { ANY }), Some(key(3, 2)));
         assert_eq!(queue.next(&mut |room, _| room != RoomId(2)), None);

@@ -398,9 +398,9 @@ async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Recei
                 tracing::error!(%error, "the daily export failed");
             }
         }
-        let (taken, rung, next) = blocking(move || {
+        let (taken, rung, next, crowded) = blocking(move || {
             let (taken, rung) = (engine.work(now)?, engine.ring(now)?);
-            Ok((taken, rung, engine.next_bell()?))
+            Ok((taken, rung, engine.next_bell()?, engine.is_crowded()))
         })
         .await?;
         serving.pulse.turns.inc_by((taken + rung) as u64);
@@ -411,7 +411,7 @@ async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Recei
         tokio::select! {
             () = serving.turns.notified() => {}
             () = tokio::time::sleep(sleep_until(next, serving.clock.now())) => {}
-            () = tokio::time::sleep(if rung > 0 { Duration::ZERO } else { LOOK_AHEAD }), if serving.engine.is_crowded() => {}
+            () = tokio::time::sleep(if rung > 0 { Duration::ZERO } else { LOOK_AHEAD }), if crowded => {}
             _ = ending.changed() => {}
         }
     }

@@ -8,14 +8,24 @@ use super::{ServeError, Serving, blocking};
 use crate::clock::Clock;
 use crate::engine::{Failure, Outgoing};
 use crate::room::{How, LINK, RoomId, To};
+use std::sync::atomic::{AtomicUsize, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::Duration;
 use tokio::sync::watch;
-use tokio::task::JoinSet;
-use tokio::time::{Instant, sleep};
+use tokio::task::{JoinError, JoinSet};
+use tokio::time::{Instant, sleep, timeout_at};
 
 /// Calls under way at a time, each in another chat.
-const AT_ONCE: usize = 16;
+const AT_ONCE: usize = 64;
+
+/// How many of them may wait for the limit over all chats: what is claimed, nothing more urgent overtakes.
+const HELD_BACK: usize = 16;
+
+/// How long a delivery that ended waits for others to be reported with, if any are under way.
+const MOMENT: Duration = Duration::from_millis(2);
+
+/// Deliveries reported together at most.
+const SHARED: usize = 32;
 
 /// How often chats that must wait are looked at again.
 const LOOK_AGAIN: Duration = Duration::from_millis(50);
@@ -35,26 +45,36 @@ pub async fn run(
     pace: Pace,
     mut ending: watch::Receiver<bool>,
 ) -> Result<(), ServeError> {
-    let sender = Sender { serving, home, pace: Arc::new(Mutex::new(pace)) };
+    let sender = Sender { serving, held_back: Arc::default(), home, pace: Arc::new(Mutex::new(pace)) };
     let mut tasks: JoinSet<Delivered> = JoinSet::new();
+    let mut ended = Vec::new();
     let mut deadline = None;
     loop {
         sender.serving.pulse.beat(Round::Outbound);
-        sender.fill(&mut tasks).await?;
-        let waiting = sender.serving.engine.waiting();
+        let waiting = sender.go_on(std::mem::take(&mut ended), &mut tasks).await?;
         if deadline.is_some_and(|deadline| waiting == 0 || Instant::now() >= deadline) {
             return Ok(()); // what is under way stays in the outbox
         }
         tokio::select! {
-            Some(done) = tasks.join_next() => match done {
-                Ok(done) => sender.report(done).await?,
-                Err(_) => tracing::error!("sending a message ended in a panic; it stays in the outbox"),
-            },
+            Some(first) = tasks.join_next() => {
+                ended.push(first);
+                gather(&mut tasks, &mut ended).await;
+            }
             () = sender.serving.outbound.notified() => {}
             () = sleep(LOOK_AGAIN), if deadline.is_some() || waiting > tasks.len() => {}
             () = sleep(REST) => {}
             () = until_true(&mut ending), if deadline.is_none() => deadline = Some(Instant::now() + LAST_CALL),
         }
+    }
+}
+
+/// Adds to those that ended the ones that end at about the same time: they share one write.
+async fn gather(tasks: &mut JoinSet<Delivered>, ended: &mut Vec<Result<Delivered, JoinError>>) {
+    let until = Instant::now() + MOMENT;
+    while ended.len() < SHARED
+        && let Ok(Some(next)) = timeout_at(until, tasks.join_next()).await
+    {
+        ended.push(next);
     }
 }
 
@@ -78,6 +98,8 @@ async fn until_true(ending: &mut watch::Receiver<bool>) {
 
 struct Sender {
     serving: Serving,
+    /// Calls that wait for the limit over all chats.
+    held_back: Arc<AtomicUsize>,
     home: String,
     pace: Arc<Mutex<Pace>>,
 }
@@ -87,47 +109,76 @@ impl Sender {
         self.pace.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
-    /// Starts as many deliveries as may go now.
-    async fn fill(&self, tasks: &mut JoinSet<Delivered>) -> Result<(), ServeError> {
-        while tasks.len() < AT_ONCE && !self.pace().is_down() {
-            let (engine, pace) = (Arc::clone(&self.serving.engine), Arc::clone(&self.pace));
-            let claim = move || {
-                let pace = pace.lock().unwrap_or_else(PoisonError::into_inner);
-                engine.claim(|room, board| pace.may(room, board))
+    /// Reports the deliveries that ended, and starts as many as may go now. How many messages wait or are being sent.
+    async fn go_on(
+        &self,
+        ended: Vec<Result<Delivered, JoinError>>,
+        tasks: &mut JoinSet<Delivered>,
+    ) -> Result<usize, ServeError> {
+        let (mut sent, mut not_pinned, mut failed) = (Vec::new(), Vec::new(), Vec::new());
+        for ended in ended {
+            let Ok((out, done)) = ended else {
+                tracing::error!("sending a message ended in a panic; it stays in the outbox");
+                continue;
             };
-            let Some(mut out) = blocking(claim).await? else { break };
-            lead_home(&mut out, &self.home);
-            if let Some(chat) = out.message.chat().filter(|_| out.message.key.as_deref().is_some_and(is_board)) {
-                self.pace().board(chat);
-            }
-            let bot = self.serving.bot.clone();
-            let overall = self.pace().overall();
-            tasks.spawn(async move {
-                if !matches!(out.message.to, To::Press(_)) {
-                    overall.until_ready().await;
+            match done {
+                Ok(done) => {
+                    self.pace().up();
+                    self.serving.pulse.reachable(true);
+                    sent.push((out.id, done.number));
+                    not_pinned.extend(out.message.chat().filter(|_| done.not_pinned));
                 }
-                let done = deliver(&bot, &out).await;
-                (out, done)
-            });
+                Err(Refusal::Taken(number)) => sent.push((out.id, number.or(out.shown))),
+                Err(refusal) => failed.push((out, refusal)),
+            }
         }
-        Ok(())
+        sent.iter().for_each(|_| self.serving.pulse.message("sent"));
+        if !failed.is_empty() {
+            // First of all what must not be said again, whatever comes of the rest.
+            let (engine, sent) = (Arc::clone(&self.serving.engine), std::mem::take(&mut sent));
+            blocking(move || engine.all_sent(&sent)).await?;
+            for (out, refusal) in failed {
+                self.failed(out, refusal).await?;
+            }
+        }
+        let most = match self.pace().is_down() {
+            true => 0,
+            false => (AT_ONCE - tasks.len()).min(HELD_BACK.saturating_sub(self.held_back.load(Ordering::Relaxed))),
+        };
+        let (engine, pace, now) = (Arc::clone(&self.serving.engine), Arc::clone(&self.pace), self.serving.clock.now());
+        let (claimed, waiting) = blocking(move || {
+            engine.all_sent(&sent)?;
+            not_pinned.into_iter().try_for_each(|chat| engine.not_pinned(chat, now))?;
+            let pace = pace.lock().unwrap_or_else(PoisonError::into_inner);
+            Ok((engine.claim_up_to(most, |room, board| pace.may(room, board))?, engine.waiting()))
+        })
+        .await?;
+        claimed.into_iter().for_each(|out| self.start(out, tasks));
+        Ok(waiting)
     }
 
-    async fn report(&self, (out, done): Delivered) -> Result<(), ServeError> {
-        let chat = out.message.chat();
-        let refusal = match done {
-            Ok(done) => {
-                self.pace().up();
-                self.serving.pulse.reachable(true);
-                self.sent(&out, done.number).await?;
-                return match chat.filter(|_| done.not_pinned) {
-                    Some(chat) => self.not_pinned(chat).await,
-                    None => Ok(()),
-                };
+    /// Starts a delivery.
+    fn start(&self, mut out: Outgoing, tasks: &mut JoinSet<Delivered>) {
+        lead_home(&mut out, &self.home);
+        if let Some(chat) = out.message.chat().filter(|_| out.message.key.as_deref().is_some_and(is_board)) {
+            self.pace().board(chat);
+        }
+        let bot = self.serving.bot.clone();
+        let (overall, held_back) = (self.pace().overall(), Arc::clone(&self.held_back));
+        held_back.fetch_add(1, Ordering::Relaxed);
+        tasks.spawn(async move {
+            if !matches!(out.message.to, To::Press(_)) {
+                overall.until_ready().await;
             }
-            Err(Refusal::Taken(number)) => return self.sent(&out, number.or(out.shown)).await,
-            Err(refusal) => refusal,
-        };
+            held_back.fetch_sub(1, Ordering::Relaxed);
+            let done = deliver(&bot, &out).await;
+            (out, done)
+        });
+    }
+
+    /// The platform has not taken it.
+    async fn failed(&self, out: Outgoing, refusal: Refusal) -> Result<(), ServeError> {
+        let chat = out.message.chat();
         let failure = match refusal {
             Refusal::Wait(wait) => self.wait(chat, wait),
             Refusal::Down => {
@@ -163,16 +214,5 @@ impl Sender {
         let Some(chat) = chat else { return Failure::Refused };
         self.pace().pause(chat, wait);
         Failure::Later
-    }
-
-    async fn not_pinned(&self, chat: RoomId) -> Result<(), ServeError> {
-        let (engine, now) = (Arc::clone(&self.serving.engine), self.serving.clock.now());
-        blocking(move || engine.not_pinned(chat, now)).await
-    }
-
-    async fn sent(&self, out: &Outgoing, number: Option<i64>) -> Result<(), ServeError> {
-        self.serving.pulse.message("sent");
-        let (engine, id) = (Arc::clone(&self.serving.engine), out.id);
-        blocking(move || engine.sent(id, number)).await
     }
 }
