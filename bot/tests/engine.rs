@@ -8,7 +8,8 @@ use carvetime::room::sheet::Sheet;
 use carvetime::room::state::{Person, Room};
 use carvetime::room::turn::Forget;
 use carvetime::room::{
-    Bell, BellKind, Button, Heard, How, PersonId, RoomId, RoomKind, Say, Scene, Speaker, To, Turn, Urgency, What,
+    Bell, BellKind, Button, Document, Heard, How, PersonId, RoomId, RoomKind, Say, Scene, Speaker, To, Turn, Urgency,
+    What,
 };
 use carvetime::words::{Arg, Text};
 use chrono::{DateTime, Utc};
@@ -107,6 +108,9 @@ fn obey(scene: &Scene, heard: &Heard, now: DateTime<Utc>) -> Turn {
                 turn.bells = Some(vec![bell(99)]); // a room that asks for the past again and again
             }
             turn.says.push(said(None, How::New, Urgency::Due, &format!("rang {}", rung.join(" "))));
+        }
+        What::Document { content: Document::Text(text), .. } => {
+            turn.says.push(said(None, How::New, Urgency::Answer, text));
         }
         What::Removed => {
             room.gone = true;
@@ -236,6 +240,74 @@ fn a_start_that_ends_before_the_turn_is_tried_holds_nothing_against_it() {
     let engine = engine_over(book);
     engine.work(at(0)).unwrap();
     assert_eq!(texts(&engine), ["patience"]);
+}
+
+/// A file sent to `room`, not fetched yet.
+fn file(room: RoomId, id: &str) -> Arrival {
+    let what = What::Document { name: "cook.csv".into(), content: Document::Lost };
+    Arrival { file: Some(id.to_owned()), ..Arrival::from(heard(room, what)) }
+}
+
+#[test]
+fn what_came_with_a_file_waits_for_it_alone_and_survives_a_restart() {
+    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+    let mut engine = engine_over(Arc::clone(&book));
+    engine.accept([file(GROUP, "a"), file(OTHER, "b"), said(GROUP, "say at once").into()]).unwrap();
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["at once"]);
+    assert!(!engine.is_at_rest(at(0)).unwrap());
+    for _ in 0..5 {
+        engine = engine_over(Arc::clone(&book)); // each start would count against something undecided
+        engine.work(at(0)).unwrap();
+    }
+    let wanted = engine.files_wanted();
+    assert_eq!(wanted.iter().map(|(_, file)| file.as_str()).collect::<Vec<_>>(), ["a", "b"]);
+    engine.file_is_there(wanted[1].0, Document::Text("second".into())).unwrap();
+    engine = engine_over(book);
+    assert_eq!(engine.files_wanted(), [wanted[0].clone()], "what is there is not fetched again");
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["second"]);
+    engine.file_is_there(wanted[0].0, Document::Text("first".into())).unwrap();
+    engine.file_is_there(wanted[0].0, Document::Text("twice".into())).unwrap();
+    engine.work(at(0)).unwrap();
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["twice"], "told before its turn, decided once");
+    assert!(engine.is_at_rest(at(0)).unwrap());
+}
+
+#[test]
+fn a_file_on_its_way_brings_nobody_back_who_asked_to_be_forgotten() {
+    for farewell in ["forget", "forget-me"] {
+        let engine = engine();
+        engine.accept([file(GROUP, "a"), said(GROUP, farewell).into()]).unwrap();
+        engine.work(at(0)).unwrap();
+        let wanted = engine.files_wanted();
+        engine.file_is_there(wanted[0].0, Document::Text("late".into())).unwrap();
+        engine.work(at(0)).unwrap();
+        assert!(texts(&engine).is_empty(), "{farewell}");
+        assert!(engine.is_at_rest(at(0)).unwrap(), "{farewell}");
+    }
+}
+
+#[test]
+fn several_messages_are_claimed_and_reported_together_one_a_chat() {
+    let book = Arc::new(SledBook::temporary().unwrap());
+    let engine = engine_over(Arc::clone(&book) as Arc<dyn Book>);
+    for room in [GROUP, OTHER] {
+        hear(&engine, said(room, "due first\nsay second"));
+    }
+    let claimed = engine.claim_up_to(10, |_, _| true).unwrap();
+    let words = |claimed: &[Outgoing]| claimed.iter().map(|out| out.message.html.clone()).collect::<Vec<_>>();
+    assert_eq!(words(&claimed), ["second", "second"], "the most urgent of each chat");
+    assert!(engine.claim_up_to(10, |_, _| true).unwrap().is_empty(), "both chats wait");
+    engine.all_sent(&[(claimed[0].id, Some(1)), (claimed[1].id, Some(2))]).unwrap();
+    let claimed = engine.claim_up_to(1, |_, _| true).unwrap();
+    assert_eq!(words(&claimed), ["first"]);
+    engine.all_sent(&[(claimed[0].id, Some(3))]).unwrap();
+    assert_eq!(engine.key_of(claimed[0].message.chat().unwrap(), 3).unwrap().as_deref(), Some("job"));
+    assert_eq!(texts(&engine), ["first"], "the other chat's");
+    drop(engine);
+    assert!(texts(&engine_over(book)).is_empty(), "nothing of it comes back");
 }
 
 #[test]

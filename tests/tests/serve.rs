@@ -525,6 +525,49 @@ fn a_log_sent_as_a_file_is_fetched_and_a_large_one_is_not() {
 }
 
 #[test]
+fn a_slow_file_keeps_nobody_waiting() {
+    for by_webhook in [false, true] {
+        let server = Loopback::start();
+        let dir = tempfile::tempdir().unwrap();
+        let (rosa, tom) = (server.person("Rosa"), server.person("Tom"));
+        let webhook = by_webhook.then(|| {
+            let listen = std::net::TcpListener::bind("127.0.0.1:0").unwrap().local_addr().unwrap();
+            server.deliver_to(&format!("http://{listen}"));
+            Webhook { url: "https://cook.example/hook".to_owned(), listen }
+        });
+        let running = Running::with(&server, dir.path(), TOKEN, webhook);
+        server.fault(Rule::next("getFile", Fault::Delay(Duration::from_secs(5))));
+        server.upload("Rosa", rosa, "cook.csv", b"minutes,breast_f\n0,40\n30,52\n");
+        server.wait_calls("the fetch", |calls| calls.iter().any(|call| call.method == "getFile"));
+        for (name, chat) in [("Tom", tom), ("Rosa", rosa)] {
+            let began = std::time::Instant::now();
+            server.tell(name, "/say at once");
+            server.expect(chat, "at once");
+            assert!(began.elapsed() < Duration::from_secs(1), "{name}, webhook {by_webhook}: {:?}", began.elapsed());
+        }
+        server.expect(rosa, "cook.csv: 3 lines");
+        running.stop().unwrap();
+    }
+}
+
+#[test]
+fn a_file_that_was_being_fetched_at_the_end_is_fetched_at_the_next_start() {
+    let server = Loopback::start();
+    let dir = tempfile::tempdir().unwrap();
+    let rosa = server.person("Rosa");
+    let running = Running::on(&server, dir.path());
+    server.fault(Rule::next("getFile", Fault::Delay(Duration::from_secs(60))));
+    server.upload("Rosa", rosa, "cook.csv", b"minutes,breast_f\n0,40\n30,52\n");
+    server.wait_calls("the fetch", |calls| calls.iter().any(|call| call.method == "getFile"));
+    wait(|| server.pending() == 0);
+    running.stop().unwrap();
+    assert_eq!(server.said(rosa).len(), 0);
+    let running = Running::on(&server, dir.path());
+    server.expect(rosa, "cook.csv: 3 lines");
+    running.stop().unwrap();
+}
+
+#[test]
 fn whoever_floods_is_told_once_and_the_others_are_heard() {
     let (server, _dir, running) = start();
     let (rosa, tom) = (server.person("Rosa"), server.person("Tom"));

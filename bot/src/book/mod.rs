@@ -19,7 +19,7 @@ pub use backup::{backup, restore};
 pub use error::BookError;
 pub use keys::{BellKey, OutboxKey};
 pub use pages::Pages;
-pub(crate) use pages::Writes;
+pub(crate) use pages::{Readable, Writes};
 pub use sled_book::SledBook;
 pub(crate) use stored::hex_bytes;
 

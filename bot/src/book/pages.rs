@@ -2,7 +2,7 @@
 
 use super::keys::{self, BellKey, OutboxKey};
 use super::stored::{pack, unpack};
-use super::{Book, BookError, Changes, Row, Shelf};
+use super::{Book, BookError, Changes, Shelf};
 use crate::engine::{Arrival, Message};
 use crate::room::heard::HEARD_VERSION;
 use crate::room::state::{Person, Room, STATE_VERSION};
@@ -183,11 +183,39 @@ impl Pages {
         Ok(all)
     }
 
-    /// The oldest things heard and not decided. A row that cannot be read comes as an error of its own.
-    pub(crate) fn inbox(&self, limit: usize) -> Result<Vec<(u64, Readable)>, BookError> {
-        let rows = self.book.rows(Shelf::Inbox, &[], &[u8::MAX; 9], limit)?;
-        let read = |(key, value): Row| Ok((keys::sequence_of(&key)?, unpack(version::HEARD, "inbox", &value)));
-        rows.into_iter().map(read).collect()
+    /// The oldest things heard and not decided that do not `wait` for something. A row that cannot be read comes as an error of its own.
+    pub(crate) fn inbox(&self, limit: usize, waits: impl Fn(u64) -> bool) -> Result<Vec<(u64, Readable)>, BookError> {
+        let (mut found, mut from) = (Vec::new(), Vec::new());
+        while found.len() < limit {
+            let rows = self.book.rows(Shelf::Inbox, &from, &[u8::MAX; 9], limit)?;
+            let Some((last, _)) = rows.last() else { break };
+            from = [last.as_slice(), &[0]].concat();
+            let ended = rows.len() < limit;
+            for (key, value) in rows {
+                let sequence = keys::sequence_of(&key)?;
+                if found.len() < limit && !waits(sequence) {
+                    found.push((sequence, unpack(version::HEARD, "inbox", &value)));
+                }
+            }
+            if ended {
+                break;
+            }
+        }
+        Ok(found)
+    }
+
+    /// Something heard and not decided.
+    pub(crate) fn arrival(&self, sequence: u64) -> Result<Option<Arrival>, BookError> {
+        let bytes = self.book.get(Shelf::Inbox, &keys::sequence(sequence))?;
+        bytes.map(|bytes| unpack(version::HEARD, "inbox", &bytes)).transpose()
+    }
+
+    /// Everything heard and not decided, oldest first.
+    pub(crate) fn all_inbox(&self, mut take: impl FnMut(u64, Readable)) -> Result<(), BookError> {
+        self.each(Shelf::Inbox, |key, value| {
+            take(keys::sequence_of(key)?, unpack(version::HEARD, "inbox", value));
+            Ok(())
+        })
     }
 
     /// The earliest bell.

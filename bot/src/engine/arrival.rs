@@ -27,6 +27,9 @@ pub struct Arrival {
     /// What the group it was said in is called.
     #[serde(default)]
     pub title: Option<String>,
+    /// The platform's id of a file that has to be fetched before this can be decided.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub file: Option<String>,
     /// How often the program was started with this still undecided.
     #[serde(default)]
     pub starts: u8,
@@ -43,7 +46,7 @@ pub enum Topic {
 
 impl From<Heard> for Arrival {
     fn from(heard: Heard) -> Self {
-        Self { update: None, heard, message: None, topic: None, sent: None, title: None, starts: 0 }
+        Self { update: None, heard, message: None, topic: None, sent: None, title: None, file: None, starts: 0 }
     }
 }
 

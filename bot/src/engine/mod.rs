@@ -10,6 +10,7 @@
 mod acquaintances;
 mod ahead;
 mod arrival;
+mod awaited;
 mod calendar;
 mod message;
 mod outbox;
@@ -68,6 +69,8 @@ struct Desk {
     window: VecDeque<(u64, UpdateId)>,
     handled: BTreeSet<UpdateId>,
     queue: Queue,
+    /// What waits for a file.
+    awaited: awaited::Awaited,
     /// Something is committed that a power cut could still take.
     unsynced: bool,
     /// What stood first in the inbox at the start, until it is tried.
@@ -90,10 +93,12 @@ impl Engine {
             handled: window.iter().map(|(_, update)| *update).collect(),
             window,
             queue: outbox::read_queue(&pages, &[])?,
+            awaited: awaited::Awaited::read(&pages)?,
             unsynced: false,
-            left_over: pages.inbox(1)?.first().map(|(sequence, _)| *sequence),
+            left_over: None,
             crowd: ahead::Crowd::default(),
         };
+        desk.left_over = desk.inbox(&pages, 1)?.first().map(|(sequence, _)| *sequence);
         outbox::put_in_order(&pages, &mut desk)?;
         Ok(Self {
             pages,
@@ -109,9 +114,7 @@ impl Engine {
     /// program started with it. A program that ends before it comes to that (killed while it greets the platform) has
     /// nothing against the arrival.
     fn count_start(&self, sequence: u64) -> Result<(), BookError> {
-        if let Some((first, Ok(mut arrival))) = self.pages.inbox(1)?.pop()
-            && first == sequence
-        {
+        if let Ok(Some(mut arrival)) = self.pages.arrival(sequence) {
             arrival.starts = arrival.starts.saturating_add(1);
             let mut writes = Writes::default();
             writes.arrival(sequence, &arrival)?;
@@ -131,6 +134,7 @@ impl Engine {
         let mut writes = Writes::default();
         let mut next = desk.next;
         let mut new: Vec<(u64, UpdateId)> = Vec::new();
+        let mut awaited = awaited::Awaited::default();
         let mut count = 0;
         for arrival in batch {
             let arrival: Arrival = arrival.into();
@@ -142,6 +146,7 @@ impl Engine {
                 new.push((next, update));
             }
             writes.arrival(next, &arrival)?;
+            awaited.add(next, &arrival);
             next += 1;
             count += 1;
         }
@@ -158,6 +163,7 @@ impl Engine {
         writes.next_sequence(next)?;
         self.pages.book().commit(&writes.changes)?;
         desk.next = next;
+        desk.awaited.extend(awaited);
         for (_, update) in desk.window.drain(..surplus).collect::<Vec<_>>() {
             desk.handled.remove(&update);
         }
@@ -182,7 +188,7 @@ impl Engine {
                 self.count_start(sequence)?;
             }
             let most = if left_over.is_some() { 1 } else { BATCH };
-            let batch = self.pages.inbox(most)?;
+            let batch = desk.inbox(&self.pages, most)?;
             if batch.is_empty() {
                 return Ok(count);
             }
@@ -282,7 +288,8 @@ impl Engine {
     pub fn is_at_rest(&self, now: DateTime<Utc>) -> Result<bool, BookError> {
         let desk = self.desk();
         let rings = self.next_bell()?.is_some_and(|due| due <= now);
-        Ok(desk.queue.len() == 0 && !rings && self.pages.inbox(1)?.is_empty())
+        let heard = desk.awaited.is_empty() && desk.inbox(&self.pages, 1)?.is_empty();
+        Ok(desk.queue.len() == 0 && !rings && heard)
     }
 
     /// When the next bell is due.

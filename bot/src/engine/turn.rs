@@ -217,6 +217,7 @@ impl Engine {
         }
         if let Some(Forget::Person(person)) = turn.forget {
             self.forget_person(writes, person, room.as_ref().unwrap_or(&scene.room))?;
+            staging.desk.awaited.said_by(person).into_iter().for_each(|sequence| writes.arrival_done(sequence));
         }
         Ok(())
     }
@@ -287,6 +288,7 @@ impl Engine {
         for former in self.pages.formerly(room)? {
             writes.no_alias(former);
         }
+        staging.desk.awaited.said_in(room).into_iter().for_each(|sequence| writes.arrival_done(sequence));
         staging.drop_chat(room)?;
         for message in messages.iter_mut().filter(|message| message.chat() == Some(room)) {
             // A farewell leaves no trace, but may still take the place of the question before it.

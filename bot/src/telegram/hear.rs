@@ -13,6 +13,9 @@ use teloxide::types::{
 /// Longest name kept.
 const MAX_NAME: usize = 64;
 
+/// Largest file fetched: a reading a second for a day is less.
+pub const LARGEST: u32 = 2 << 20;
+
 /// Who has no name that can be seen.
 const NAMELESS: &str = "👤";
 
@@ -29,8 +32,6 @@ pub struct Identity {
 pub trait Lookup {
     /// What our message with this number is called.
     fn key_of(&self, room: RoomId, message: i64) -> Option<String>;
-    /// What was in the file of this id.
-    fn document(&self, file: &str) -> Option<Document>;
     /// Whether a person administers a group.
     fn is_admin(&self, room: RoomId, person: PersonId) -> bool;
 }
@@ -47,6 +48,13 @@ pub fn hear(update: &Update, me: &Identity, lookup: &dyn Lookup) -> Option<Arriv
     }?;
     arrival.title = title_of(update);
     arrival.update = Some(UpdateId(update.id.0.into()));
+    if let (What::Document { content, .. }, UpdateKind::Message(message)) = (&mut arrival.heard.what, &update.kind) {
+        let file = &table(message)?.file;
+        match file.size > LARGEST {
+            true => *content = Document::TooLarge,
+            false => arrival.file = Some(file.id.0.clone()),
+        }
+    }
     Some(arrival)
 }
 
@@ -101,15 +109,8 @@ pub fn flooded(mut arrival: Arrival) -> Option<Arrival> {
         _ => None,
     };
     arrival.heard.what = What::Flooded { press };
+    arrival.file = None;
     Some(arrival)
-}
-
-/// The file that has to be fetched before `update` is heard: its id and size.
-pub fn needs_document(update: &Update, me: &Identity) -> Option<(String, u32)> {
-    let UpdateKind::Message(message) = &update.kind else { return None };
-    let private = kind_of(&message.chat)? == RoomKind::Private;
-    let document = table(message).filter(|_| private || is_to(message, me) || is_captioned(message, me))?;
-    Some((document.file.id.0.clone(), document.file.size))
 }
 
 /// The table sent with a message, if there is one.
@@ -118,12 +119,6 @@ fn table(message: &Message) -> Option<&TelegramDocument> {
     let name = document.file_name.as_deref().unwrap_or_default().to_lowercase();
     let typed = document.mime_type.as_ref().is_some_and(|mime| mime.essence_str() == "text/csv");
     (typed || name.ends_with(".csv")).then_some(document)
-}
-
-/// A reply to one of our messages.
-fn is_to(message: &Message, me: &Identity) -> bool {
-    let from = message.reply_to_message().and_then(|to| to.from.as_ref());
-    from.is_some_and(|from| from.id.0.cast_signed() == me.id)
 }
 
 /// The words under a file speak to us.
@@ -208,9 +203,8 @@ impl Ear<'_> {
             return Some((What::Said { text, addressed, reply_to, edited }, addressed));
         }
         if let Some(document) = table(message).filter(|_| !edited && (near || is_captioned(message, self.me))) {
-            let content = self.lookup.document(&document.file.id.0).unwrap_or(Document::Lost);
             let name = document.file_name.as_deref().unwrap_or_default().chars().take(MAX_NAME).collect();
-            return Some((What::Document { name, content }, true));
+            return Some((What::Document { name, content: Document::Lost }, true)); // until it is fetched
         }
         let MessageKind::Common(common) = &message.kind else {
             // Service messages say nothing; a message of a kind newer than our library has nothing in it.
@@ -333,9 +327,6 @@ mod tests {
         fn key_of(&self, _: RoomId, message: i64) -> Option<String> {
             (message == 50).then(|| "board".to_owned())
         }
-        fn document(&self, file: &str) -> Option<Document> {
-            (file == "log").then(|| Document::Text("minutes,breast_f".to_owned()))
-        }
         fn is_admin(&self, room: RoomId, person: PersonId) -> bool {
             room == RoomId(-9) && person == PersonId(7)
         }
@@ -452,17 +443,22 @@ mod tests {
     }
 
     #[test]
-    fn a_log_is_fetched_where_it_is_meant_for_us() {
+    fn a_log_is_to_be_fetched_where_it_is_meant_for_us() {
         let file = json!({"file_id": "log", "file_unique_id": "l", "file_name": "Cook.CSV", "file_size": 9});
-        let log = Some(What::Document { name: "Cook.CSV".into(), content: Document::Text("minutes,breast_f".into()) });
-        let what = |chat, more| heard("message", message(chat, more)).map(|arrival| arrival.heard.what);
-        assert_eq!(what(7, json!({"document": file})), log);
-        assert_eq!(what(-9, json!({"document": file})), None);
-        assert_eq!(what(-9, json!({"document": file, "caption": "/log"})), log);
-        assert_eq!(what(-9, json!({"document": file, "caption": "/log@carve_bot"})), log);
-        assert_eq!(what(-9, json!({"document": file, "caption": "/log@other_bot"})), None);
+        let log = |content| What::Document { name: "Cook.CSV".into(), content };
+        let arrives =
+            |chat, more| heard("message", message(chat, more)).map(|arrival| (arrival.heard.what, arrival.file));
+        let fetched = Some((log(Document::Lost), Some("log".to_owned())));
+        assert_eq!(arrives(7, json!({"document": file})), fetched);
+        assert_eq!(arrives(-9, json!({"document": file})), None);
+        assert_eq!(arrives(-9, json!({"document": file, "caption": "/log"})), fetched);
+        assert_eq!(arrives(-9, json!({"document": file, "caption": "/log@carve_bot"})), fetched);
+        assert_eq!(arrives(-9, json!({"document": file, "caption": "/log@other_bot"})), None);
+        let mut large = file.clone();
+        large["file_size"] = json!(LARGEST + 1);
+        assert_eq!(arrives(7, json!({"document": large})), Some((log(Document::TooLarge), None)));
         let other = json!({"file_id": "x", "file_unique_id": "x", "file_name": "menu.pdf", "file_size": 9});
-        assert_eq!(what(7, json!({"document": other})), Some(What::Unreadable));
+        assert_eq!(arrives(7, json!({"document": other})), Some((What::Unreadable, None)));
     }
 
     #[test]

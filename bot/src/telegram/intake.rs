@@ -5,14 +5,12 @@ use super::patience::Verdict;
 use super::pulse::Pulse;
 use super::{ServeError, Serving, blocking, inline};
 use crate::engine::{Arrival, Engine};
-use crate::room::{Document, PersonId, RoomId};
+use crate::room::{PersonId, RoomId};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
 use std::time::Duration;
-use teloxide::Bot;
-use teloxide::net::Download;
 use teloxide::requests::Requester;
-use teloxide::types::{AllowedUpdate, ChatId, FileId, Update};
+use teloxide::types::{AllowedUpdate, ChatId, Update};
 use tokio::task::JoinSet;
 use tokio::time::{Instant, sleep, timeout};
 
@@ -33,15 +31,6 @@ const ADMINS_WAIT: Duration = Duration::from_secs(3);
 
 /// How long to wait for the number of a message that is pressed on already.
 const NUMBER_WAIT: Duration = Duration::from_millis(300);
-
-/// Largest file fetched: a reading a second for a day is less.
-const LARGEST: u32 = 2 << 20;
-
-/// How long to wait for a file.
-const FILE_WAIT: Duration = Duration::from_secs(20);
-
-/// Files by id.
-type Documents = HashMap<String, Document>;
 
 /// Administrators of each group, and when that was learned.
 type Admins = HashMap<RoomId, (Instant, HashSet<PersonId>)>;
@@ -79,10 +68,9 @@ impl Intake {
         }
         self.learn_admins(&updates).await;
         self.learn_numbers(&updates).await;
-        let documents = self.learn_documents(updates.iter().filter(|update| !flooded.contains(&update.id.0))).await;
         let (engine, admins, me) = (Arc::clone(&self.serving.engine), Arc::clone(&self.admins), self.me.clone());
-        let taken = blocking(move || {
-            let known = Known { engine: &engine, admins: &admins, documents: &documents };
+        let (taken, fetch) = blocking(move || {
+            let known = Known { engine: &engine, admins: &admins };
             let arrivals: Vec<Arrival> = updates
                 .iter()
                 .filter_map(|update| {
@@ -90,10 +78,14 @@ impl Intake {
                     if flooded.contains(&update.id.0) { hear::flooded(arrival) } else { Some(arrival) }
                 })
                 .collect();
-            engine.accept(arrivals)
+            let fetch = arrivals.iter().any(|arrival| arrival.file.is_some());
+            Ok((engine.accept(arrivals)?, fetch))
         })
         .await?;
         self.serving.pulse.updates.inc_by(taken as u64);
+        if fetch {
+            self.serving.files.notify_one();
+        }
         self.serving.turns.notify_one();
         Ok(())
     }
@@ -134,21 +126,6 @@ impl Intake {
         }
     }
 
-    /// Fetches the files that were sent to be read. One that can't be had is no reason to hold up the rest.
-    async fn learn_documents(&self, updates: impl Iterator<Item = &Update>) -> Documents {
-        let mut documents = Documents::new();
-        for (id, size) in updates.filter_map(|update| hear::needs_document(update, &self.me)) {
-            let document = if size > LARGEST {
-                Document::TooLarge
-            } else {
-                let fetched = timeout(FILE_WAIT, fetch(&self.serving.bot, &id)).await;
-                fetched.ok().flatten().unwrap_or(Document::Lost)
-            };
-            documents.insert(id, document);
-        }
-        documents
-    }
-
     /// Asks who administers the groups where it matters, all at once.
     async fn learn_admins(&mut self, updates: &[Update]) {
         let wanted: BTreeSet<RoomId> = updates.iter().filter_map(hear::needs_admins).collect();
@@ -173,30 +150,14 @@ impl Intake {
     }
 }
 
-/// The text of a file.
-async fn fetch(bot: &Bot, id: &str) -> Option<Document> {
-    let file = bot.get_file(FileId(id.to_owned())).await.ok()?;
-    if file.size > LARGEST {
-        return Some(Document::TooLarge); // the size told is not always the size kept
-    }
-    let mut bytes = Vec::new();
-    bot.download_file(&file.path, &mut bytes).await.ok()?;
-    Some(Document::Text(crate::reading::decode(&bytes)))
-}
-
 struct Known<'a> {
     engine: &'a Engine,
     admins: &'a Admins,
-    documents: &'a Documents,
 }
 
 impl Lookup for Known<'_> {
     fn key_of(&self, room: RoomId, message: i64) -> Option<String> {
         self.engine.key_of(room, message).ok().flatten()
-    }
-
-    fn document(&self, file: &str) -> Option<Document> {
-        self.documents.get(file).cloned()
     }
 
     fn is_admin(&self, room: RoomId, person: PersonId) -> bool {
@@ -209,10 +170,6 @@ pub struct Nothing;
 
 impl Lookup for Nothing {
     fn key_of(&self, _: RoomId, _: i64) -> Option<String> {
-        None
-    }
-
-    fn document(&self, _: &str) -> Option<Document> {
         None
     }
 

@@ -1,16 +1,18 @@
-//! The bot on Telegram: three tasks around the engine.
+//! The bot on Telegram: four tasks around the engine.
 //!
 //! | task | does |
 //! |---|---|
 //! | `polling` or `webhook` | receives updates, makes them durable (`intake`), only then confirms them |
 //! | `turns` (here) | takes the inbox and the due bells through their turns; sleeps to the next bell |
 //! | `outbound` | drains the outbox within the platform's limits |
+//! | `files` | fetches the files sent to be read |
 //!
-//! Inline queries (`inline`) pass all three by: they are answered from memory as they come.
+//! Inline queries (`inline`) pass all four by: they are answered from memory as they come.
 //!
 //! Owns everything that is Telegram's: updates, limits, refusals, menus. Decides nothing. The token stays in [`Token`] and in
 //! the Bot API client; neither is ever printed. Logs hold no personal data. Start at [`serve`]; tests start at [`Server`].
 
+mod files;
 mod health;
 mod hear;
 mod inline;
@@ -197,14 +199,14 @@ impl ServeError {
 /// What a delivery lets a room hear when nothing can be looked up. For tests: the tasks read with the same functions.
 pub fn overhear(delivery: &[u8], id: i64, username: &str) -> Option<Arrival> {
     let (update, me) = (webhook::read(delivery)?, Identity { id, username: username.to_owned() });
-    let _ = (hear::needs_admins(&update), hear::needs_key(&update), hear::needs_document(&update, &me));
+    let _ = (hear::needs_admins(&update), hear::needs_key(&update));
     let _ = hear::speech(&update);
     let arrival = hear::hear(&update, &me, &intake::Nothing)?;
     let _ = hear::flooded(arrival.clone());
     Some(arrival)
 }
 
-/// What the three tasks share.
+/// What the tasks share.
 #[derive(Clone)]
 struct Serving {
     bot: Bot,
@@ -217,6 +219,8 @@ struct Serving {
     turns: Arc<Notify>,
     /// There may be something to send.
     outbound: Arc<Notify>,
+    /// There may be a file to fetch.
+    files: Arc<Notify>,
     /// How much is listened to.
     patience: Arc<Patience>,
 }
@@ -294,9 +298,10 @@ impl Server {
     /// See [`serve`].
     pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
         let Self { bot, engine, voice, clock, set, pace, patience, webhook, health, data } = self;
-        let (outbound, patience, pulse) = (Arc::default(), Arc::new(patience), Arc::default());
+        let (outbound, files, patience, pulse) = (Arc::default(), Arc::default(), Arc::new(patience), Arc::default());
         let clock = Arc::new(Steady::new(clock));
-        let serving = Serving { bot, engine, voice: Arc::clone(&voice), clock, pulse, turns: set, outbound, patience };
+        let voice_of_menu = Arc::clone(&voice);
+        let serving = Serving { bot, engine, voice, clock, pulse, turns: set, outbound, files, patience };
         tokio::pin!(shutdown);
         let me = tokio::select! {
             me = introduce(&serving.bot) => me?,
@@ -310,17 +315,19 @@ impl Server {
         let (end_in, ending_in) = watch::channel(false);
         let (end_out, ending_out) = watch::channel(false);
         let menu_bot = serving.bot.clone();
-        let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice).await });
+        let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice_of_menu).await });
         let home = me.username.clone();
         let mut inbound = receive(&serving, me, webhook, ending_in.clone())?;
+        let mut fetching = tokio::spawn(files::run(serving.clone(), ending_in.clone()));
         let mut turns = tokio::spawn(turns(serving.clone(), data, ending_in));
         let pulse = Arc::clone(&serving.pulse);
         let watched = watched(health, serving.clone());
         let mut outbound = tokio::spawn(outbound::run(serving, home, pace, ending_out));
-        let all = [inbound.abort_handle(), turns.abort_handle(), outbound.abort_handle(), menu.abort_handle()];
+        let all = [&inbound, &fetching, &turns, &outbound].map(JoinHandle::abort_handle);
         // Whichever ends first says why. A task that panics is as good as ended: nothing confirmed is lost by stopping.
         let early = tokio::select! {
             ended = &mut inbound => Some(flatten(ended)),
+            ended = &mut fetching => Some(flatten(ended)),
             ended = &mut turns => Some(flatten(ended)),
             ended = &mut outbound => Some(flatten(ended)),
             refused = watched => Some(refused),
@@ -333,12 +340,12 @@ impl Server {
             None => {
                 tracing::info!("stopping");
                 end_in.send_replace(true);
-                let heard = flatten(inbound.await).and(flatten(turns.await));
+                let heard = flatten(inbound.await).and(flatten(fetching.await)).and(flatten(turns.await));
                 end_out.send_replace(true);
                 heard.and(flatten(outbound.await))
             }
         };
-        all.iter().for_each(tokio::task::AbortHandle::abort);
+        all.iter().chain([&menu.abort_handle()]).for_each(tokio::task::AbortHandle::abort);
         served
     }
 }
