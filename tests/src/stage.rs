@@ -18,6 +18,7 @@
 //! | `Tom is told TEXT` | a notice to him has had the text |
 //! | `Tom, Ana > Done` | both press, neither having seen what the other's press did |
 //! | `board shows TEXT`, `board hides TEXT` | on the newest board |
+//! | `boards show TEXT` | on one of the boards of several birds |
 //!
 //! Start at [`Scene::play`].
 
@@ -291,6 +292,13 @@ impl Scene {
             }
             return;
         }
+        if let Some(text) = words.strip_prefix("boards show ") {
+            let boards = self.boards();
+            let shown = boards.iter().any(|board| board.text.contains(text));
+            let texts: Vec<&str> = boards.iter().map(|board| board.text.as_str()).collect();
+            assert!(shown, "{place}: no board has {text:?}:\n{}", texts.join("\n"));
+            return;
+        }
         let chat = if who == "group" { self.group } else { self.id(who) };
         if let Some(text) = quoted("hears ") {
             let from = *self.looked.get(&chat).unwrap_or(&0);
@@ -362,6 +370,18 @@ impl Scene {
             let key = self.engine.key_of(RoomId(self.group), message.id).ok().flatten();
             key.as_deref() == Some("board")
         })
+    }
+}
+
+impl Scene {
+    /// The boards that stand in the group, one a bird.
+    fn boards(&self) -> Vec<Message> {
+        let standing = self.telegram.said(self.group).into_iter();
+        let is_board = |message: &Message| {
+            let key = self.engine.key_of(RoomId(self.group), message.id).ok().flatten();
+            key.is_some_and(|key| key == "board" || key.starts_with("board@"))
+        };
+        standing.filter(is_board).collect()
     }
 }
 

@@ -54,6 +54,8 @@ scenes! {
     numbers_asked_for_privately_are_heard_in_the_group => "numbers-privately",
     the_drive_crosses_a_time_zone => "drive-across-zones",
     a_bird_is_carried_hot => "hot-drive",
+    two_cooks_with_a_bird_each_are_called_for_their_own => "two-birds-two-cooks",
+    the_whole_table_shares_the_heat => "whole-table",
 }
 
 #[test]

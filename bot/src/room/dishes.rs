@@ -69,9 +69,9 @@ fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize) {
         LivePlan { wish: crate::reading::Wish { dishes: dishes.clone(), ..plan.wish.clone() }, ..plan.clone() };
     match changed.solve(&light) {
         Some(Ok(schedule)) => {
-            adopt(sitting, dishes, &schedule);
+            let shifts = adopt(sitting, dishes, &schedule);
             let nth = u8::try_from(place).unwrap_or(0);
-            say_added(sitting, nth, &schedule);
+            say_added(sitting, nth, &schedule, &shifts);
         }
         Some(Err(conflict)) => {
             plan.adding = Some(dishes);
@@ -134,20 +134,27 @@ fn moves_the_dinner(change: &carvetime_core::plan::Change) -> bool {
     !matches!(change, Change::DishBeside(_) | Change::DishAhead(_) | Change::DishOut(_))
 }
 
-fn adopt(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, schedule: &Schedule) {
+/// Takes over a schedule with other dishes; which jobs moved.
+fn adopt(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, schedule: &Schedule) -> Vec<live::Shift> {
     let (now, by) = (sitting.now, sitting.speaker());
-    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let Some(plan) = sitting.room.plan.as_mut() else { return Vec::new() };
     plan.remember("dish", None, by, now);
     let before = plan.jobs.clone();
     plan.wish.dishes = dishes;
     plan.adding = None;
     plan.adopt(schedule, now);
     let shifts = live::shifts(&before, plan);
-    jobs::tell_shifts(sitting, &shifts);
     board::refresh(sitting);
+    shifts
 }
 
-fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule) {
+/// What it moves, under what is said of the dish.
+fn moved(shifts: &[live::Shift]) -> Vec<Text> {
+    let head = (!shifts.is_empty()).then(|| Text::new("room-shifts"));
+    head.into_iter().chain(jobs::shift_lines(shifts)).collect()
+}
+
+fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule, shifts: &[live::Shift]) {
     let Some(plan) = &sitting.room.plan else { return };
     let undo = super::undo::newest(plan);
     let hot = plan.wish.dishes.get(usize::from(nth)).and_then(Option::as_ref).is_some_and(|dish| dish.hot_through);
@@ -156,7 +163,8 @@ fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule) {
         .with("what", Arg::from(plan_words::step_name(Step::Dish, nth)))
         .with("when", Arg::DayClock(job.at));
     let caution = hot.then(|| Text::new("dish-hot-through").with("target", Arg::Temperature(super::target())));
-    sitting.answer(text).lines(caution).key("dish").row([button("room-button-undo", &undo)]);
+    let lines: Vec<Text> = caution.into_iter().chain(moved(shifts)).collect();
+    sitting.answer(text).lines(lines).key("dish").row([button("room-button-undo", &undo)]);
 }
 
 fn remove(sitting: &mut Sitting<'_>, name: &str) {
@@ -181,8 +189,8 @@ fn remove(sitting: &mut Sitting<'_>, name: &str) {
         sitting.answer(Text::new("dish-stays"));
         return;
     };
-    adopt(sitting, dishes, &schedule);
-    sitting.answer(Text::new("dish-removed").with("name", Arg::Verbatim(gone.name)));
+    let shifts = adopt(sitting, dishes, &schedule);
+    sitting.answer(Text::new("dish-removed").with("name", Arg::Verbatim(gone.name))).lines(moved(&shifts));
 }
 
 fn names(sitting: &Sitting<'_>) -> Vec<String> {
