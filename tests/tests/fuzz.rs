@@ -34,7 +34,7 @@ fn a_reader_that_panics_or_answers_wrong_is_found_and_its_input_named() {
             if text.chars().count() > LONGEST { Err("too long".into()) } else { Ok(()) }
         })
     };
-    let target = Target { name: "broken", start, seeds, long: false, short: 0 };
+    let target = Target { name: "broken", start, seeds, long: false, readers: 1, short: 0 };
     let result = round(&target, 0, |tried| tried >= 2000);
     assert!(!result.failed.is_empty());
     for (number, what) in result.failed {

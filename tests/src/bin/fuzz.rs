@@ -2,8 +2,8 @@
 //!
 //! cargo run -p carvetime-tests --bin fuzz -- [--seconds 60] [--first N] [--only NAME] [--number N]
 //!
-//! `--number N` with `--only` tries that one input and shows it. Exit status 1 if anything failed, or if a message
-//! took longer than 50 ms of processor.
+//! `--number N` with `--only` tries that one input and shows it. Exit status 1 if anything failed, or if a reader
+//! took longer than 50 ms of processor for a message.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime_tests::fuzz::{TARGETS, processor_time, round};

@@ -2,7 +2,7 @@
 //!
 //! No coverage guides it, so its strength is the seeds (real sentences, logs, scripts, presses, backups, updates) and their number.
 //! A case fails if it panics or if what comes out of it breaks the platform's rules; in the program `fuzz`, which runs as long as it
-//! is told, also if one message takes longer than [`HANG`]. `tests/fuzz.rs` runs a short round.
+//! is told, also if a reader takes longer than [`HANG`] for one message. `tests/fuzz.rs` runs a short round.
 
 mod mutate;
 mod targets;
@@ -16,7 +16,7 @@ use std::time::{Duration, Instant};
 /// Longest input a person can send at once, in characters.
 pub const LONGEST: usize = 4096;
 
-/// Longest time of the processor that one message may take.
+/// Longest time of the processor that a reader may take for one message.
 pub const HANG: Duration = Duration::from_millis(50);
 
 /// What a round of one target came to.
@@ -29,7 +29,8 @@ pub struct Round {
     /// The slowest input, tried three times and the fastest counted; processor time where the system tells it, which
     /// Linux counts in steps of a few milliseconds: good for what is too slow, blind below that.
     pub slowest: (u64, Duration),
-    /// Number of each input no longer than a message that took longer than [`HANG`], and how long; measured in the same way.
+    /// Number of each input no longer than a message that took its readers longer than [`HANG`] each, and how long; measured in the
+    /// same way.
     pub hung: Vec<(u64, Duration)>,
 }
 
@@ -60,13 +61,14 @@ pub fn processor_time() -> Option<Duration> {
 pub fn round(target: &Target, first: u64, mut enough: impl FnMut(u64) -> bool) -> Round {
     let mut round = Round::default();
     let mut run = (target.start)();
+    let hang = HANG * target.readers;
     while !enough(round.tried) {
         let number = first + round.tried;
         let input = target.input(number);
         let began = Instant::now();
         let mut done = catch_unwind(AssertUnwindSafe(|| run(&input)));
         let mut took = began.elapsed();
-        if done.is_ok() && (took > round.slowest.1 || took > HANG && !target.long) {
+        if done.is_ok() && (took > round.slowest.1 || took > hang && !target.long) {
             // It may have been the machine: by the processor's clock, where there is one.
             for _ in 0..2 {
                 let began = Clock::now();
@@ -74,7 +76,7 @@ pub fn round(target: &Target, first: u64, mut enough: impl FnMut(u64) -> bool) -
                 took = took.min(began.elapsed());
             }
         }
-        if took > HANG && !target.long {
+        if took > hang && !target.long {
             round.hung.push((number, took));
         }
         if took > round.slowest.1 {

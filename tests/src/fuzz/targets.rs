@@ -33,6 +33,8 @@ pub struct Target {
     pub seeds: fn() -> Vec<Vec<u8>>,
     /// Inputs may be longer than a message.
     pub long: bool,
+    /// How often a run reads one input, by several readers or in several languages: each has [`super::HANG`].
+    pub readers: u32,
     /// Inputs a short round tries.
     pub short: u64,
 }
@@ -49,15 +51,15 @@ impl Target {
 
 /// All of them.
 pub const TARGETS: [Target; 9] = [
-    Target { name: "ask", start: asking, seeds: sentences, long: false, short: 300 },
-    Target { name: "quantities", start: quantities, seeds: sentences, long: false, short: 1000 },
-    Target { name: "sentences", start: reading, seeds: sentences, long: false, short: 200 },
-    Target { name: "csv", start: csv, seeds: logs, long: true, short: 500 },
-    Target { name: "script", start: scripts, seeds: playable, long: true, short: 100 },
-    Target { name: "presses", start: presses, seeds: data, long: false, short: 300 },
-    Target { name: "talk", start: talk, seeds: sentences, long: false, short: 60 },
-    Target { name: "updates", start: updates, seeds: deliveries, long: true, short: 1000 },
-    Target { name: "backup", start: backups, seeds: backup_files, long: true, short: 10 },
+    Target { name: "ask", start: asking, seeds: sentences, long: false, readers: 2, short: 300 },
+    Target { name: "quantities", start: quantities, seeds: sentences, long: false, readers: 2, short: 1000 },
+    Target { name: "sentences", start: reading, seeds: sentences, long: false, readers: 21, short: 200 },
+    Target { name: "csv", start: csv, seeds: logs, long: true, readers: 1, short: 500 },
+    Target { name: "script", start: scripts, seeds: playable, long: true, readers: 1, short: 100 },
+    Target { name: "presses", start: presses, seeds: data, long: false, readers: 2, short: 300 },
+    Target { name: "talk", start: talk, seeds: sentences, long: false, readers: 1, short: 60 },
+    Target { name: "updates", start: updates, seeds: deliveries, long: true, readers: 1, short: 1000 },
+    Target { name: "backup", start: backups, seeds: backup_files, long: true, readers: 1, short: 10 },
 ];
 
 fn now() -> DateTime<Utc> {
