@@ -174,6 +174,16 @@ impl Program {
         Some((field("VmRSS:")?, field("VmHWM:")?))
     }
 
+    /// Time of the processor that all its threads have had, as Linux tells it.
+    pub fn processor(&self) -> Option<Duration> {
+        let threads = std::fs::read_dir(format!("/proc/{}/task", self.id())).ok()?;
+        let had = threads.filter_map(|thread| {
+            let told = std::fs::read_to_string(thread.ok()?.path().join("schedstat")).ok()?;
+            told.split(' ').next()?.parse().ok()
+        });
+        Some(had.map(Duration::from_nanos).sum())
+    }
+
     fn child(&self) -> std::sync::MutexGuard<'_, Child> {
         self.child.lock().unwrap_or_else(std::sync::PoisonError::into_inner)
     }
