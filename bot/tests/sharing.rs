@@ -314,3 +314,21 @@ fn what_concerns_one_alone_is_no_news_to_the_group() {
     let said = turn(&mut kitchen, "Li", "/take salt");
     assert!(said.iter().any(|say| say.to == To::Room(kitchen.scene.room.id)), "{said:#?}");
 }
+
+#[test]
+fn whoever_says_they_will_do_a_job_has_it_and_a_story_takes_nothing() {
+    let mut kitchen = shared();
+    kitchen.say("Tom", "I'll carve");
+    assert_eq!(owner(&kitchen, "carve"), Some(TOM));
+    kitchen.say("Li", "I'll do the salting tomorrow");
+    assert_eq!(owner(&kitchen, "salt"), Some(LI));
+    assert!(kitchen.say("Li", "I'll carve").contains("Tom has that one"));
+    assert_eq!(owner(&kitchen, "carve"), Some(TOM));
+    // Said to each other, what may be about anything takes nothing; what can't mean anything else does.
+    let aside = |text: &str| What::Said { text: text.into(), addressed: false, reply_to: None, edited: false };
+    for text in ["I'll check", "I'll drive", "I'll carve out some time", "I'll bring the wine", "can I buy it?"] {
+        assert_eq!(kitchen.hear(Some("Li"), aside(text)), "", "{text}");
+    }
+    assert_eq!(owner(&kitchen, "check"), None);
+    assert!(kitchen.say("Tom", "who's doing what?").contains("Carve (Tom)"));
+}

@@ -31,6 +31,8 @@ pub struct Lexicon {
     /// Whole texts of the `talk-` entries, with the rest of each entry's name. See [`super::talk`].
     talk: HashMap<String, Vec<&'static str>>,
     units: UnitWords,
+    /// Names of steps as the board shows them, with their stable names.
+    shown: Vec<(&'static str, &'static str)>,
     day_first: bool,
     /// What a word may have at its end and still be the same word: plurals, cases.
     endings: Vec<&'static str>,
@@ -181,7 +183,26 @@ impl Lexicon {
         }
         vocabulary.values_mut().for_each(|words| words.sort_unstable());
         let units = UnitWords::new(unit_words, number_words, decimal);
-        Self { language, phrases, vocabulary, known, talk, units, day_first, endings, half_before, elisions }
+        let shown = shown_steps(language);
+        Self { shown, language, phrases, vocabulary, known, talk, units, day_first, endings, half_before, elisions }
+    }
+
+    /// The step of that name on the board: the whole name goes before its beginning, which must be one step's alone.
+    pub(super) fn shown_step(&self, text: &str, whole: bool) -> Option<&'static str> {
+        let text = fold(text);
+        let text = text.trim().trim_end_matches(|c: char| c.is_ascii_digit() || c == ' ');
+        if text.chars().count() < SHORTEST_STEM {
+            return None;
+        }
+        let begins =
+            |name: &str| name.strip_prefix(text).is_some_and(|rest| rest.is_empty() || !whole && rest.starts_with(' '));
+        let mut found: Vec<&'static str> =
+            self.shown.iter().filter(|(name, _)| begins(name)).map(|(_, step)| *step).collect();
+        found.dedup();
+        match found.as_slice() {
+            [step] => Some(step),
+            _ => None,
+        }
     }
 
     /// Whether the word before an apostrophe stands by itself, as the `l` of `l'eau`.
@@ -310,15 +331,36 @@ fn apart(folded: &str, elisions: &[&str]) -> String {
 
 /// Values by id (without `lexicon-`). A file that does not parse gives what can be read of it; a test holds it whole.
 fn entries(language: &str) -> BTreeMap<String, Vec<String>> {
-    let source =
-        locales::files(language).into_iter().find(|(name, _)| *name == "lexicon.ftl").map_or("", |(_, text)| text);
+    let split = |(id, text): (String, String)| {
+        let words = text.split([',', '\n']).map(str::trim).filter(|word| !word.is_empty());
+        (id, words.flat_map(|word| std::iter::once(word.to_owned()).chain(spelled_out(word))).collect())
+    };
+    messages(language, "lexicon.ftl", "lexicon-").into_iter().map(split).collect()
+}
+
+/// The names of the steps as the board shows them, folded, each with the step's stable name.
+fn shown_steps(language: &str) -> Vec<(&'static str, &'static str)> {
+    let shown = messages(language, "plan.ftl", "plan-step-").into_iter();
+    shown
+        .filter(|(_, name)| !name.trim().is_empty())
+        .map(|(id, name)| {
+            let step =
+                ["thaw", "pack"].into_iter().find(|step| id.strip_prefix(step).is_some_and(|s| s.starts_with('-')));
+            (leak(fold(&name).trim()), step.unwrap_or_else(|| leak(&id)))
+        })
+        .collect()
+}
+
+/// The messages of one file whose names begin with `group`: the rest of the name, and what stands there in letters.
+fn messages(language: &str, file: &str, group: &str) -> Vec<(String, String)> {
+    let source = locales::files(language).into_iter().find(|(name, _)| *name == file).map_or("", |(_, text)| text);
     let resource = match fluent_syntax::parser::parse(source) {
         Ok(resource) | Err((resource, _)) => resource,
     };
-    let mut entries = BTreeMap::new();
+    let mut messages = Vec::new();
     for entry in resource.body {
         let Entry::Message(message) = entry else { continue };
-        let Some(id) = message.id.name.strip_prefix("lexicon-") else { continue };
+        let Some(id) = message.id.name.strip_prefix(group) else { continue };
         let text: String = message.value.map_or_else(String::new, |pattern| {
             let texts = pattern.elements.into_iter().filter_map(|element| match element {
                 PatternElement::TextElement { value } => Some(value),
@@ -326,11 +368,9 @@ fn entries(language: &str) -> BTreeMap<String, Vec<String>> {
             });
             texts.collect()
         });
-        let words = text.split([',', '\n']).map(str::trim).filter(|word| !word.is_empty());
-        let words = words.flat_map(|word| std::iter::once(word.to_owned()).chain(spelled_out(word)));
-        entries.insert(id.to_owned(), words.collect());
+        messages.push((id.to_owned(), text));
     }
-    entries
+    messages
 }
 
 /// Words live as long as the program: they are read once.

@@ -32,8 +32,8 @@ pub use quiet::{Quiet, read_quiet};
 pub use shift::{Shift, read_shift};
 pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
 pub use talk::{
-    Report, ReportKind, asks_what_is_next, asks_when, is_assent, is_greeting, is_help, is_thanks, is_undo,
-    read_language, read_report,
+    Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, is_assent, is_greeting, is_help, is_thanks,
+    is_undo, read_language, read_report, read_taking,
 };
 pub use when::{Lean, When, easter, read_when};
 pub use wish::{There, Wish, next_dinner, read_dinner_time, read_wish};

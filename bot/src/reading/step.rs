@@ -14,13 +14,17 @@ pub enum Answer {
     No,
 }
 
-/// The step named by `text`: its stable name, or what people call it in their language. A number behind it says which of
+/// The step named by `text`: its stable name, its name on the board or the beginning of it, or what people call it in their
+/// language. A number behind it says which of
 /// several, counted from one (`check 2`); the answer counts from zero.
 pub fn read_step(text: &str, lexicon: &'static Lexicon) -> Option<(Step, Option<u8>)> {
     let sentence = Sentence::read(text, lexicon);
     let first = fold(text.split_whitespace().next().unwrap_or_default());
-    let named = Step::from_name(&first)
-        .or_else(|| (0..sentence.len()).find_map(|at| sentence.of(at, "step-").and_then(Step::from_name)))?;
+    let shown = |whole| lexicon.shown_step(text, whole).and_then(Step::from_name);
+    let named = shown(true)
+        .or_else(|| Step::from_name(&first))
+        .or_else(|| (0..sentence.len()).find_map(|at| sentence.of(at, "step-").and_then(Step::from_name)))
+        .or_else(|| shown(false))?;
     let nth = (0..sentence.len()).find_map(|at| sentence.whole(at, 1..=99)).and_then(|n| u8::try_from(n - 1).ok());
     Some((named, nth))
 }

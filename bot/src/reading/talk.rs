@@ -145,6 +145,43 @@ fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
     is_all(&plain, group, lexicon)
 }
 
+/// "Who's doing what?".
+pub fn asks_who_does_what(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "who-does-what", lexicon)
+}
+
+/// The job someone says they will do: "I'll carve", "I'll take care of the salting tonight". The whole text says so, or it says
+/// something else: "I'll carve out some time" takes nothing.
+pub fn read_taking(text: &str, lexicon: &'static Lexicon) -> Option<Step> {
+    // "J'ai salé" is over.
+    let told = words(text, lexicon).filter(|_| read_report(text, lexicon).is_none())?;
+    let is = |words: &[String], group: &str| lexicon.talk(&words.join(" "), group);
+    let most = MOST_WORDS.min(told.len().saturating_sub(1));
+    (1..=most).rev().find_map(|count| {
+        let first = told.get(..count).filter(|lead| is(lead, "mine")).and_then(|_| told.get(count..));
+        let last = told.get(told.len() - count..).filter(|tail| is(tail, "mine-last"));
+        let rest = first.or_else(|| last.and_then(|_| told.get(..told.len() - count)))?;
+        only_step(rest, lexicon)
+    })
+}
+
+/// The one job the words name, if they say nothing else.
+fn only_step(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
+    let sentence = Sentence::read(&words.join(" "), lexicon);
+    let empty = |word: &str| ["filler", "mine-link", "ahead"].iter().any(|group| lexicon.talk(word, group));
+    let mut named = None;
+    for at in 0..sentence.len() {
+        // "Salt it" is a way to salt as well.
+        let salting = || sentence.of(at, "salting-").filter(|how| *how != "none").map(|_| Step::Salt);
+        match sentence.of(at, "step-").and_then(Step::from_name).or_else(salting) {
+            Some(step) if named.is_none_or(|named| named == step) => named = Some(step),
+            None if empty(&super::fold(sentence.raw(at))) => {}
+            _ => return None,
+        }
+    }
+    named
+}
+
 /// "undo", "take that back".
 pub fn is_undo(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "undo", lexicon)

@@ -171,6 +171,23 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
+/// "I'll carve", "I'll do the salting": theirs, as if taken with a button. `false`: the words take nothing.
+///
+/// What people say to each other counts where the words can't mean anything else: "I'll check" may be about anything.
+pub(super) fn volunteered(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
+    if sitting.room.kind != super::RoomKind::Group || sitting.room.plan.is_none() {
+        return false;
+    }
+    let Some(step) = crate::reading::read_taking(text, sitting.lexicon()) else { return false };
+    let plain = matches!(step, Step::Thaw | Step::Salt | Step::Temper | Step::Carve | Step::Reheat);
+    if !(addressed || plain) {
+        return false;
+    }
+    let Some(it) = jobs::by_step(sitting, step, None) else { return false };
+    jobs::take(sitting, it);
+    true
+}
+
 fn others<'a>(sitting: &'a Sitting<'_>) -> impl Iterator<Item = PersonId> + use<'a> {
     let speaker = sitting.speaker();
     sitting.room.members.iter().copied().filter(move |person| Some(*person) != speaker)

@@ -254,6 +254,15 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
+    if addressed
+        && let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial)
+        && crate::reading::asks_who_does_what(text, sitting.lexicon())
+    {
+        return jobs::list(sitting, serial);
+    }
+    if hands::volunteered(sitting, text, addressed) {
+        return;
+    }
     if addressed && (hands::told(sitting, text) || sitting.room.plan.is_some() && dishes::told(sitting, text)) {
         return;
     }

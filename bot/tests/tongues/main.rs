@@ -11,8 +11,9 @@ mod same;
 
 use carvetime::ask::{Asker, NotUnderstood, ask};
 use carvetime::reading::{
-    DishOrder, Ground, Lexicon, ReportKind, Scale, Shift, is_assent, is_greeting, is_help, is_thanks, is_undo,
-    read_dinner_time, read_dish, read_language, read_log, read_report, read_shift, read_step, read_wish,
+    DishOrder, Ground, Lexicon, ReportKind, Scale, Shift, asks_who_does_what, is_assent, is_greeting, is_help,
+    is_thanks, is_undo, read_dinner_time, read_dish, read_language, read_log, read_report, read_shift, read_step,
+    read_taking, read_wish,
 };
 use carvetime::words::{Arg, Reader, Text, Voice};
 use carvetime_core::plan::{Moment, Step};
@@ -222,15 +223,24 @@ fn a_language_is_named_in_any_other() {
 #[test]
 fn a_step_is_known_by_its_name_on_the_board() {
     let voice = Voice::new();
-    for tag in ["de", "pt", "fr", "it"] {
+    let mut wrong = Vec::new();
+    for tag in ["en", "es", "de", "pt", "fr", "it"] {
         let reader = Reader::new(tag, CHICAGO, ground(tag).now);
         // A dish is called what its cook calls it.
-        for known in Step::ALL.iter().filter(|step| **step != Step::Dish) {
-            let name = voice.label(&Text::named("plan-step", known.name()), &reader);
-            let read = read_step(&name, ground(tag).lexicon).map(|(step, _)| step);
-            assert_eq!(read, Some(*known), "{tag} {name}");
+        let own = Step::ALL.iter().filter(|step| **step != Step::Dish).map(|step| (*step, step.name()));
+        for (known, name) in own.chain([(Step::Thaw, "thaw-finish"), (Step::Pack, "pack-hot")]) {
+            let shown = voice.label(&Text::named("plan-step", name), &reader);
+            // As it stands, and as it is typed in haste.
+            for typed in [shown.clone(), shown.to_lowercase()] {
+                let read = read_step(&typed, ground(tag).lexicon).map(|(step, _)| step);
+                if read != Some(known) {
+                    wrong.push(format!("{tag} {typed:?}: {read:?}, not {known:?}"));
+                }
+            }
         }
     }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+    assert_eq!(read_step("dry", ground("en").lexicon), Some((Step::Temper, None)));
 }
 
 #[test]
@@ -274,5 +284,55 @@ fn a_bird_carried_hot_or_cold_is_read_in_every_language() {
         ("it-IT", "da mia sorella, 40 min di macchina", plain),
     ] {
         assert_eq!(read(tag, text), expected, "{tag}: {text}");
+    }
+}
+
+#[test]
+fn who_says_they_will_do_a_job_is_understood_and_a_story_is_not() {
+    for (tag, text, expected) in [
+        ("en-US", "I'll carve", Some(Step::Carve)),
+        ("en-US", "I'll do the salting", Some(Step::Salt)),
+        ("en-US", "I'll salt it tonight", Some(Step::Salt)),
+        ("en-US", "i can take care of the carving", None),
+        ("en-US", "carving is mine", Some(Step::Carve)),
+        ("en-US", "I'll carve out some time for you", None),
+        ("en-US", "I'll salt the road, it's icy", None),
+        ("en-US", "carved", None),
+        ("en-US", "I carved it", None),
+        ("en-US", "can I carve now?", None),
+        ("en-US", "we should carve", None),
+        ("en-US", "I'll bring the wine", None),
+        ("es-ES", "yo trincho", Some(Step::Carve)),
+        ("es-ES", "yo me encargo de salar", Some(Step::Salt)),
+        ("es-ES", "lo he salado", None),
+        ("es-ES", "yo llevo el vino", None),
+        ("fr-FR", "je vais découper", Some(Step::Carve)),
+        ("fr-FR", "je m'occupe du salage", Some(Step::Salt)),
+        ("fr-FR", "j'ai salé", None),
+        ("fr-FR", "je m'occupe du vin", None),
+        ("de-DE", "ich tranchiere", Some(Step::Carve)),
+        ("de-DE", "ich übernehme das Salzen", Some(Step::Salt)),
+        ("de-DE", "ich hab ihn gesalzen", None),
+        ("de-DE", "ich bringe den Wein", None),
+        ("pt-BR", "eu cuido do corte", Some(Step::Carve)),
+        ("pt-BR", "eu salgo", Some(Step::Salt)),
+        ("pt-BR", "já salguei", None),
+        ("pt-BR", "eu levo o vinho", None),
+        ("it-IT", "ci penso io alla salatura", Some(Step::Salt)),
+        ("it-IT", "taglio io", Some(Step::Carve)),
+        ("it-IT", "l'ho salato", None),
+        ("it-IT", "io porto il vino", None),
+    ] {
+        assert_eq!(read_taking(text, ground(tag).lexicon), expected, "{tag}: {text}");
+    }
+    for (tag, text) in [
+        ("en-US", "who's doing what?"),
+        ("es-ES", "¿quién hace qué?"),
+        ("fr-FR", "qui fait quoi ?"),
+        ("de-DE", "Wer macht was?"),
+        ("pt-BR", "quem faz o quê?"),
+        ("it-IT", "chi fa cosa?"),
+    ] {
+        assert!(asks_who_does_what(text, ground(tag).lexicon), "{tag}: {text}");
     }
 }
