@@ -60,6 +60,7 @@ plan-call-salt-wet = Vogel in die Lake, zugedeckt, und in den Kühlschrank. Die 
 plan-call-salt-now = Jetzt trocknen und würzen. In Wasser aufgetaut, kommt er gleich in die Hitze.
 plan-call-rest = Die Salzruhe: lass ihn offen ganz unten im Kühlschrank.
 plan-call-temper = Vogel aus dem Kühlschrank: abtrocknen, Haut einstechen, buttern. Höchstens { $most } draußen, dann in die Hitze.
+plan-call-temper-fat = Vogel aus dem Kühlschrank: abtrocknen, Haut einstechen, wo Fett ist, nicht bis ins Fleisch. Ohne Butter: das eigene Fett reicht. Höchstens { $most } draußen, dann in die Hitze.
 plan-call-temper-water = Vogel aus dem Wasser: abtrocknen, Haut einstechen, buttern. In { $most } in die Hitze.
 plan-call-fire-oven = Ofen auf { $setting } heizen.
 plan-call-fire-smoker = Feuer anmachen und bei { $setting } ruhig werden lassen. Nur im Freien: Holzkohle nie drinnen oder in der Garage.

@@ -60,6 +60,7 @@ plan-call-salt-wet = Bird into the brine, covered, and into the fridge. It stays
 plan-call-salt-now = Dry it and season it now. Thawed in water, it goes straight on to the heat.
 plan-call-rest = The salted rest: leave it in the fridge, uncovered, at the bottom.
 plan-call-temper = Bird out of the fridge: dry it, pierce the skin, butter it. At most { $most } out, then on.
+plan-call-temper-fat = Bird out of the fridge: dry it, prick the skin where it is fat, not into the meat. No butter: its own fat does it. At most { $most } out, then on.
 plan-call-temper-water = Bird out of the water: dry it, pierce the skin, butter it. On within { $most }.
 plan-call-fire-oven = Heat the oven to { $setting }.
 plan-call-fire-smoker = Light the fire and let it settle at { $setting }. Outdoors only: charcoal never indoors or in a garage.

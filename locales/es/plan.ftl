@@ -60,6 +60,7 @@ plan-call-salt-wet = El ave a la salmuera, tapada, y a la nevera. Todo el tiempo
 plan-call-salt-now = Sécala y sazónala ya. Descongelada en agua, va directa al calor.
 plan-call-rest = El reposo con sal: déjala en la nevera, sin tapar, abajo.
 plan-call-temper = El ave fuera de la nevera: sécala, pincha la piel, úntala de mantequilla. Como mucho { $most } fuera, y al calor.
+plan-call-temper-fat = El ave fuera de la nevera: sécala y pincha la piel donde hay grasa, sin llegar a la carne. Sin mantequilla: su grasa basta. Como mucho { $most } fuera, y al calor.
 plan-call-temper-water = El ave fuera del agua: sécala, pincha la piel, úntala de mantequilla. Al calor antes de { $most }.
 plan-call-fire-oven = Calienta el horno a { $setting }.
 plan-call-fire-smoker = Enciende el fuego y deja que se asiente a { $setting }. Solo al aire libre: carbón, nunca dentro de casa ni en un garaje.

@@ -60,6 +60,7 @@ plan-call-salt-wet = Mets la volaille dans la saumure, couverte, et au frigo. El
 plan-call-salt-now = Sèche et assaisonne maintenant. Décongelée dans l’eau, elle va droit à la cuisson.
 plan-call-rest = Le repos salé : laisse-la au frigo, sans couvrir, tout en bas.
 plan-call-temper = Sors la volaille du frigo : sèche-la, pique la peau, beurre-la. Au plus { $most } hors du frigo, puis à cuire.
+plan-call-temper-fat = Sors la volaille du frigo : sèche-la, pique la peau là où c’est gras, sans toucher la chair. Pas de beurre : sa graisse suffit. Au plus { $most } hors du frigo, puis à cuire.
 plan-call-temper-water = Sors la volaille de l’eau : sèche-la, pique la peau, beurre-la. À cuire dans les { $most }.
 plan-call-fire-oven = Préchauffe le four à { $setting }.
 plan-call-fire-smoker = Allume le feu et laisse-le se stabiliser à { $setting }. Dehors seulement : jamais de charbon à l’intérieur ni dans un garage.

@@ -60,6 +60,7 @@ plan-call-salt-wet = In salamoia, coperto, e in frigo. Resta a { $cold } o meno 
 plan-call-salt-now = Asciuga e condisci adesso. La carne scongelata in acqua va subito in cottura.
 plan-call-rest = Il riposo col sale: resta in frigo, senza coprire, in basso.
 plan-call-temper = Fuori dal frigo: asciuga, buca la pelle, imburra. Al massimo { $most } fuori, poi in cottura.
+plan-call-temper-fat = Fuori dal frigo: asciuga e buca la pelle dov’è grassa, senza arrivare alla carne. Niente burro: basta il suo grasso. Al massimo { $most } fuori, poi in cottura.
 plan-call-temper-water = Fuori dall’acqua: asciuga, buca la pelle, imburra. In cottura entro { $most }.
 plan-call-fire-oven = Accendi il forno a { $setting }.
 plan-call-fire-smoker = Accendi il fuoco e lascialo assestare a { $setting }. Solo all’aperto: carbonella mai in casa o in garage.

@@ -60,6 +60,7 @@ plan-call-salt-wet = Ave na salmoura, coberta, e na geladeira. A { $cold } ou me
 plan-call-salt-now = Seque e tempere agora. Descongelada em água, vai direto ao calor.
 plan-call-rest = O repouso com sal: deixe na geladeira, sem cobrir, embaixo de tudo.
 plan-call-temper = Ave fora da geladeira: seque, fure a pele, unte com manteiga. No máximo { $most } fora, depois ao calor.
+plan-call-temper-fat = Ave fora da geladeira: seque e fure a pele onde há gordura, sem chegar à carne. Sem manteiga: a gordura dela basta. No máximo { $most } fora, depois ao calor.
 plan-call-temper-water = Ave fora da água: seque, fure a pele, unte com manteiga. No calor em até { $most }.
 plan-call-fire-oven = Aqueça o forno a { $setting }.
 plan-call-fire-smoker = Acenda o fogo e deixe firmar em { $setting }. Só ao ar livre: carvão nunca dentro de casa nem na garagem.

@@ -110,7 +110,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::ComeUp { span, temperature } => safety::come_up(*span, *temperature),
         Question::Lethality { temperature, bare, held, kind } => safety::lethality(*temperature, *bare, *held, *kind),
         Question::SafeTemperature { stuffing, colour } => safety::safe_temperature(*stuffing, *colour, asker),
-        Question::OvenTemperature { setting } => safety::oven(*setting),
+        Question::OvenTemperature { setting, smoker } => safety::oven(*setting, *smoker),
         Question::Stand => safety::stand(),
         Question::Refreeze => safety::refreeze(),
         Question::LeftOut { span, air } => safety::left_out(*span, *air),

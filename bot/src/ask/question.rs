@@ -138,6 +138,8 @@ pub enum Question {
     OvenTemperature {
         /// The setting asked about.
         setting: Option<Temperature>,
+        /// A smoker was spoken of.
+        smoker: bool,
     },
     /// How long it stands before carving.
     Stand,

@@ -382,7 +382,7 @@ impl Asked<'_> {
         }
         let overnight = self.has("ask-overnight").then(|| TimeDelta::hours(8));
         if overnight.is_some() && !out && !cooked && self.cooks_overnight() {
-            return Some(Question::OvenTemperature { setting: self.oven_setting() });
+            return Some(Question::OvenTemperature { setting: self.oven_setting(), smoker: self.smoked() });
         }
         let out = out || overnight.is_some() && safe;
         // "Sortie à 10h40" says when, not for how long.
@@ -413,7 +413,7 @@ impl Asked<'_> {
         if self.has("ask-temperature") && self.temperature().is_none() && self.wish.mass_g.is_none() {
             let oven = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
             return Some(if oven {
-                Question::OvenTemperature { setting: None }
+                Question::OvenTemperature { setting: None, smoker: self.smoked() }
             } else {
                 Question::SafeTemperature { stuffing: self.has("ask-stuff"), colour: false }
             });
@@ -434,6 +434,10 @@ impl Asked<'_> {
     fn cooks_overnight(&self) -> bool {
         let hot = self.oven_setting().is_some_and(|setting| in_fahrenheit(setting) >= 120.0);
         !self.has("ask-left") && (self.has("ask-cook") || hot)
+    }
+
+    fn smoked(&self) -> bool {
+        self.has("cooker-smoker")
     }
 
     /// The temperature told, taken for an oven's: °C where ovens have °C.
@@ -470,7 +474,7 @@ impl Asked<'_> {
         let slow = held.is_some_and(|held| held >= SLOW) && !self.has("place-cold");
         let warm = |t: &Temperature| in_fahrenheit(*t) >= 140.0;
         if let Some(setting) = self.in_meat(temperature).ok().filter(|t| slow && warm(t)) {
-            return Some(Question::OvenTemperature { setting: Some(setting) });
+            return Some(Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() });
         }
         // "Can I raise it to 190?", where ovens have °C.
         if let Err(bare) = temperature
@@ -478,7 +482,7 @@ impl Asked<'_> {
             && asked
             && (100.0..=290.0).contains(&bare)
         {
-            return Some(Question::OvenTemperature { setting: Some(celsius(bare)) });
+            return Some(Question::OvenTemperature { setting: Some(celsius(bare)), smoker: self.smoked() });
         }
         // Hotter than boiling water it can only be the air, whatever is said of cooking.
         let air = match temperature {
@@ -490,7 +494,7 @@ impl Asked<'_> {
             Err(bare) => Some(fahrenheit(bare)).filter(|_| bare > 212.0),
         };
         if let Some(air) = air.filter(|_| held.is_none() && (oven || self.has("ask-roast")) && self.has("ask-safe")) {
-            return Some(Question::OvenTemperature { setting: Some(air) });
+            return Some(Question::OvenTemperature { setting: Some(air), smoker: self.smoked() });
         }
         if oven {
             return None;
@@ -613,7 +617,7 @@ impl Asked<'_> {
         // "Roast at 300": of the setting alone it can be said whether it will do.
         let said = self.wish.setting_c.or_else(|| self.bare_setting()).is_some();
         let setting = heat.filter(|_| said && self.has("ask-roast") && !birdish && !people).map(|heat| heat.setting);
-        setting.map(|setting| Question::OvenTemperature { setting: Some(setting) })
+        setting.map(|setting| Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() })
     }
 
     fn kind(&self) -> Kind {

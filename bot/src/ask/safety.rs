@@ -281,7 +281,7 @@ pub(super) fn hold_hot(asker: &Asker) -> Result<Answer, NotUnderstood> {
         .from(rules::US_TWO_HOUR_RULE.source))
 }
 
-pub(super) fn oven(setting: Option<Temperature>) -> Result<Answer, NotUnderstood> {
+pub(super) fn oven(setting: Option<Temperature>, smoked: bool) -> Result<Answer, NotUnderstood> {
     let limit = fahrenheit(carvetime_core::roast::OVEN_AUTHORITY_F);
     // Told in one scale and kept in the other, 325 °F comes back a hair lower.
     let low = setting.is_some_and(|setting| in_fahrenheit(setting) < in_fahrenheit(limit) - 0.5);
@@ -290,7 +290,9 @@ pub(super) fn oven(setting: Option<Temperature>) -> Result<Answer, NotUnderstood
     let main = if low { Text::new("ask-oven-low") } else { Text::new("ask-oven") };
     Ok(Answer::new("oven-temp")
         .say(main.with("limit", Arg::Temperature(limit)))
-        .say(Text::new("ask-oven-smoker").with("low", range(smoker.low)).with("high", range(smoker.high)))
+        .say_if(smoked, || {
+            Text::new("ask-oven-smoker").with("low", range(smoker.low)).with("high", range(smoker.high))
+        })
         .value("temperature", in_fahrenheit(limit), "°F")
         .from(rules::US_OVEN_MINIMUM.source)
         .from(smoker.source))

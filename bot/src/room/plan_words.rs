@@ -4,7 +4,7 @@
 //! value of the plan can't stay without words.
 
 use crate::words::{Arg, Text};
-use carvetime_core::bird::{BirdError, Condition};
+use carvetime_core::bird::{BirdError, Condition, Kind};
 use carvetime_core::plan::{
     Caution, Change, DishHeat, Moment, Need, Offer, Order, Reason, Salting, Schedule, Step, Thawing, spans,
 };
@@ -84,6 +84,9 @@ pub fn step_call(step: Step, nth: u8, of: usize, order: Option<&Order>, latest: 
         Step::Rest => Text::new("plan-call-rest"),
         Step::Temper if thaws_in_water(order) => {
             Text::new("plan-call-temper-water").with("most", Arg::Span(spans::AT_ONCE))
+        }
+        Step::Temper if order.is_some_and(|order| matches!(order.bird.kind, Kind::Duck | Kind::Goose)) => {
+            Text::new("plan-call-temper-fat").with("most", Arg::Span(spans::ROOM_MOST))
         }
         Step::Temper => Text::new("plan-call-temper").with("most", Arg::Span(spans::ROOM_MOST)),
         Step::Fire => fire_call(order),
@@ -354,7 +357,7 @@ mod tests {
 
     use super::*;
     use crate::words::{Reader, Voice, plain};
-    use carvetime_core::bird::{Bird, BirdMass, Diners, Form, Kind};
+    use carvetime_core::bird::{Bird, BirdMass, Diners, Form};
     use carvetime_core::plan::{self, Carry};
     use carvetime_core::quantity::pounds;
     use carvetime_core::roast::Heat;

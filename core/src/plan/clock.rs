@@ -9,6 +9,8 @@ use chrono_tz::Tz;
 
 /// First full hour at which a job may be called without waking anyone. Common practice, no source.
 pub const DAY_STARTS: u32 = 8;
+/// Hour at which those who cook get up on the day. Common practice, no source.
+const EARLIEST_RISERS: u32 = 6;
 /// Hour from which people want to be left in peace. Common practice, no source.
 pub const DAY_ENDS: u32 = 22;
 
@@ -44,6 +46,12 @@ pub fn date(zone: Tz, at: Moment) -> NaiveDate {
 pub fn is_sociable(zone: Tz, at: Moment) -> bool {
     let local = at.with_timezone(&zone).time();
     (DAY_STARTS..DAY_ENDS).contains(&local.hour()) || (local.hour() == DAY_ENDS && local.minute() == 0)
+}
+
+/// Whether most people are asleep: later than they like to be up, and before anyone gets up for a bird.
+pub fn is_night(zone: Tz, at: Moment) -> bool {
+    let hour = at.with_timezone(&zone).time().hour();
+    !is_sociable(zone, at) && !(EARLIEST_RISERS..DAY_STARTS).contains(&hour)
 }
 
 /// `wanted`, or the nearest time within `earliest..=latest` at which people are up; the nearest at all if there is none.

@@ -414,7 +414,7 @@ fn cautions(
         // The move into the water belongs to the water: it is no start of thawing to anyone.
         let step = if job.step == Step::Thaw && job.nth > 0 { Step::Water } else { job.step };
         let odd = Caution::OddHours(step);
-        if !clock::is_sociable(network.order.zone, job.at) && !cautions.contains(&odd) {
+        if clock::is_night(network.order.zone, job.at) && !cautions.contains(&odd) {
             cautions.push(odd);
         }
     }
