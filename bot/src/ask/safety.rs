@@ -290,9 +290,7 @@ pub(super) fn oven(setting: Option<Temperature>, smoked: bool) -> Result<Answer,
     let main = if low { Text::new("ask-oven-low") } else { Text::new("ask-oven") };
     Ok(Answer::new("oven-temp")
         .say(main.with("limit", Arg::Temperature(limit)))
-        .say_if(smoked, || {
-            Text::new("ask-oven-smoker").with("low", range(smoker.low)).with("high", range(smoker.high))
-        })
+        .say_if(smoked, || Text::new("ask-oven-smoker").with("low", range(smoker.low)).with("high", range(smoker.high)))
         .value("temperature", in_fahrenheit(limit), "°F")
         .from(rules::US_OVEN_MINIMUM.source)
         .from(smoker.source))

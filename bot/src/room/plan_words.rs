@@ -310,7 +310,9 @@ fn wanted_rest(schedule: &Schedule) -> TimeDelta {
 /// What the host should know of a plan that works.
 pub fn caution(caution: &Caution) -> Text {
     match *caution {
-        Caution::OddHours(step) => Text::new("plan-caution-odd-hours").with("step", Arg::from(step_name(step, 0))),
+        Caution::OddHours(step) | Caution::AtNight(step) => {
+            Text::new("plan-caution-odd-hours").with("step", Arg::from(step_name(step, 0)))
+        }
         Caution::ShortRest(rest) => Text::new("plan-caution-short-rest").with("rest", Arg::Span(rest)),
         Caution::KeepHot(wait) => Text::new("plan-caution-keep-hot").with("wait", Arg::Span(wait)).with("hot", hot()),
         Caution::HotTillPacked(wait) => {

@@ -132,11 +132,13 @@ pub(super) fn size_doubt(order: &Order) -> Option<Text> {
 /// What the host should know; the jobs at night in one line.
 pub(super) fn cautions(schedule: &Schedule) -> Vec<Text> {
     let at_night = |caution: &Caution| match caution {
-        Caution::OddHours(step) => Some(plan_words::step_name(*step, 0)),
+        Caution::AtNight(step) => Some(plan_words::step_name(*step, 0)),
         _ => None,
     };
     let night: Vec<Text> = schedule.cautions.iter().filter_map(at_night).collect();
-    let other = schedule.cautions.iter().filter(|caution| at_night(caution).is_none()).map(plan_words::caution);
+    // Up at seven for a bird is no news.
+    let odd = |caution: &&Caution| matches!(caution, Caution::OddHours(_) | Caution::AtNight(_));
+    let other = schedule.cautions.iter().filter(|caution| !odd(caution)).map(plan_words::caution);
     let night_line =
         (!night.is_empty()).then(|| Text::new("room-proposal-night").with("jobs", Arg::List(night.clone())));
     other.chain(night_line).collect()

@@ -414,8 +414,12 @@ fn cautions(
         // The move into the water belongs to the water: it is no start of thawing to anyone.
         let step = if job.step == Step::Thaw && job.nth > 0 { Step::Water } else { job.step };
         let odd = Caution::OddHours(step);
-        if clock::is_night(network.order.zone, job.at) && !cautions.contains(&odd) {
+        if !clock::is_sociable(network.order.zone, job.at) && !cautions.contains(&odd) {
             cautions.push(odd);
+        }
+        let night = Caution::AtNight(step);
+        if clock::is_night(network.order.zone, job.at) && !cautions.contains(&night) {
+            cautions.push(night);
         }
     }
     cautions

@@ -71,8 +71,10 @@ impl Schedule {
 /// Something the host should know about a plan that works.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Caution {
-    /// The job falls into the night.
+    /// The job falls into hours at which people like to be left in peace.
     OddHours(Step),
+    /// The job falls into the night.
+    AtNight(Step),
     /// The salt has less time than it wants.
     ShortRest(TimeDelta),
     /// The bird may wait hot for this long: keep it at 140 °F or above.
