@@ -8,6 +8,7 @@ use super::sitting::{button, labelled};
 use super::state::{Doubted, JobState, LiveJob, StoredReading, Told};
 use super::turn::{Button, File, FileContent, How, Say, To};
 use super::{PersonId, Sitting, alarms, board, hot_road, jobs, late, may, moves, plan_words};
+use crate::reading::sentence::Sentence;
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Form;
@@ -682,7 +683,10 @@ pub(super) fn outlook(sitting: &Sitting<'_>) -> Option<Text> {
 pub(super) fn names_meat(sitting: &Sitting<'_>, text: &str) -> bool {
     let cooking = sitting.room.plan.as_ref().is_some_and(|plan| !plan.is_off() && plan.job(Step::On, 0).is_some());
     let in_bird = |log: &Log| log.readings.iter().any(|r| matches!(r.place, Some(Place::Breast | Place::Thigh)));
-    cooking && reading::read_log(text, &sitting.ground()).is_ok_and(|log| log.as_ref().is_some_and(in_bird))
+    // Numbers alone may be anything.
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let named = ["spot-breast", "spot-thigh"].iter().any(|spot| sentence.has(spot));
+    cooking && named && reading::read_log(text, &sitting.ground()).is_ok_and(|log| log.as_ref().is_some_and(in_bird))
 }
 
 /// Whether words in the room may be readings: from the fire on, until dinner is long over.

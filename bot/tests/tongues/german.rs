@@ -116,7 +116,7 @@ fn german_readings_and_reports_are_read() {
             ("Wasser gewechselt", "water"),
             ("hab das Wasser gerade gewechselt", "water"),
             ("liegt im Kühlschrank", "thaw|chill"),
-            ("ist aus dem Ofen raus", "-"),
+            ("ist aus dem Ofen raus", "pull"),
             ("aus dem Ofen geholt", "pull"),
             ("Ofen ist an", "fire"),
             ("Kohle glüht", "fire"),
