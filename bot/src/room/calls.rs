@@ -177,13 +177,6 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
     let ladder = ladder(sitting, job, step);
     let place = usize::from(job.calls).min(ladder.len().saturating_sub(1));
     let Some(rung) = ladder.get(place).copied() else { return };
-    if job.calls > 0 && job.at > sitting.now {
-        // Called for, and meanwhile moved to later: it is not late.
-        if let Some(live) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(step, job.nth)) {
-            live.call_at = Some(job.at);
-        }
-        return;
-    }
     let wait = if step.is_safety() { AGAIN_SAFETY } else { AGAIN };
     let again = (place + 1 < ladder.len()).then(|| sitting.now + wait);
     let calls = job.calls.saturating_add(1);

@@ -343,7 +343,8 @@ fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
     let called_and_not_moved_on = old.calls > 0 && job.at <= now.max(old.at) + TimeDelta::minutes(5);
     if old.state != JobState::Waiting || called_and_not_moved_on {
         live.calls = old.calls;
-        live.call_at = old.call_at;
+        // Called for, and meanwhile moved to later: it is not late before then.
+        live.call_at = old.call_at.map(|at| if job.at > now { at.max(job.at) } else { at });
     }
     live
 }
