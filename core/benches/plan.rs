@@ -70,7 +70,7 @@ fn a_wish_that_cannot_be_met_and_its_offers(bencher: Bencher<'_, '_>) {
 /// A bird and eight dishes that share its oven and the stove. The aim is 2 ms.
 #[divan::bench]
 fn a_plan_with_eight_dishes(bencher: Bencher<'_, '_>) {
-    let dish = |heat, minutes| Some(Dish { heat, takes: TimeDelta::minutes(minutes), ahead: false });
+    let dish = |heat, minutes| Some(Dish::new(heat, TimeDelta::minutes(minutes)));
     let oven = |f| DishHeat::Oven(fahrenheit(f));
     let heats = [
         (oven(325.0), 30),

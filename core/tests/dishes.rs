@@ -34,11 +34,11 @@ fn order(setting: f64, cooker: Cooker, dishes: &[Dish]) -> Order {
 }
 
 fn oven(f: f64, minutes: i64) -> Dish {
-    Dish { heat: DishHeat::Oven(fahrenheit(f)), takes: TimeDelta::minutes(minutes), ahead: false }
+    Dish::new(DishHeat::Oven(fahrenheit(f)), TimeDelta::minutes(minutes))
 }
 
 fn stove(minutes: i64) -> Dish {
-    Dish { heat: DishHeat::Stove, takes: TimeDelta::minutes(minutes), ahead: false }
+    Dish::new(DishHeat::Stove, TimeDelta::minutes(minutes))
 }
 
 fn span(schedule: &Schedule, step: Step, nth: u8) -> (Moment, Moment) {
@@ -81,6 +81,14 @@ fn a_dish_made_ahead_is_done_the_evening_before_and_the_oven_is_free() {
     let (start, end) = span(&schedule, Step::Dish, 0);
     assert!(end <= schedule.job(Step::Fire, 0).unwrap().at);
     assert_eq!(start, at("2027-11-24 18:00"));
+}
+
+#[test]
+fn a_dish_made_ahead_and_not_begun_in_time_is_still_for_that_evening() {
+    let ahead = Dish { ahead: true, ..stove(30) };
+    let now = at("2027-11-24 18:20");
+    let schedule = solve(&order(325.0, Cooker::Oven, &[ahead]), &[], now).unwrap();
+    assert_eq!(span(&schedule, Step::Dish, 0).0, now);
 }
 
 #[test]
@@ -138,11 +146,8 @@ fn dish() -> impl Strategy<Value = Dish> {
         Just(DishHeat::Stove),
         Just(DishHeat::None),
     ];
-    (heat, 5_i64..=120, any::<bool>()).prop_map(|(heat, minutes, ahead)| Dish {
-        heat,
-        takes: TimeDelta::minutes(minutes),
-        ahead,
-    })
+    (heat, 5_i64..=120, any::<bool>())
+        .prop_map(|(heat, minutes, ahead)| Dish { ahead, ..Dish::new(heat, TimeDelta::minutes(minutes)) })
 }
 
 fn same_place(a: DishHeat, b: DishHeat) -> bool {

@@ -12,3 +12,15 @@ dish-no-time = Wie lange braucht { $name }? So: /plan dazu { $name } im Ofen 45 
 dish-time = { $name } darf 1 min bis 12 h dauern.
 dish-setting = { $setting } ist keine Hitze für eine Beilage: { $low } bis { $high }.
 dish-too-many = Das sind schon { $most } Beilagen. Nimm erst eine weg: /plan ohne …
+dish-cold = Im Kühlschrank ab { $when }, { $room ->
+    [half] ein halbes Fach
+    [whole] ein Fach
+   *[more] { $shelves } Fächer
+}.
+dish-iced = In einer Kühlbox mit Eis ab { $when }, ein Thermometer darin: die ganze Zeit { $cold } oder kälter.
+dish-shelves = { $count ->
+    [one] Ein Fach
+   *[other] { $count } Fächer
+} für das Essen, das des Vogels mitgezählt. Braucht der Alltag davon etwas, nenn mir weniger.
+dish-shelves-hint = Ist der Kühlschrank voll? Sag mir „mein Kühlschrank hat 3 Fächer“, dann prüfe ich, ob alles neben den Vogel passt.
+dish-stay = { $name } kann 15 min bis 2 Tage im Kühlschrank warten, bis zum Essen.

@@ -302,6 +302,7 @@ lexicon-food-giblets = innereien
 lexicon-food-soup = suppe, eintopf
 lexicon-food-raw = roh, ungegart, frisch, aufgetaut
 lexicon-place-fridge = kühlschrank, im kühlschrank, gekühlt
+lexicon-shelf = fach, fächer, fächern, kühlschrankfach, kühlschrankfächer
 lexicon-place-freezer = gefrierfach, im gefrierfach, in der truhe, in der gefriertruhe, im tiefkühler, im gefrierschrank, tiefkühler, truhe, gefriertruhe, gefrierschrank, eingefroren, einfrieren, gefroren
 lexicon-label-per = pro, je, für jedes, für jede, auf jedes, für ein, auf ein
 lexicon-ask-overnight = über nacht, die ganze nacht, ganze nacht, seit gestern abend

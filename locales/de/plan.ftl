@@ -89,6 +89,9 @@ plan-call-dish-oven = { $name }: in den Ofen bei { $setting }, { $takes }.
 plan-call-dish-smoker = { $name }: in den Smoker bei { $setting }, { $takes }.
 plan-call-dish-stove = { $name }: auf den Herd, { $takes }.
 plan-call-dish-made = { $name }: jetzt anfangen, { $takes }.
+plan-call-dish-chill = { $name }: jetzt in den Kühlschrank, bei { $cold } oder kälter, bis zum Essen.
+plan-call-dish-then-fridge = Dann bis zum Essen in den Kühlschrank, bei { $cold } oder kälter.
+plan-call-dish-then-cooler = Dann in eine Kühlbox mit viel Eis, ein Thermometer darin: { $cold } oder kälter bis zum Essen. War es { $most } lang wärmer, kommt es weg.
 
 # ---- Gründe: halbe Sätze in Listen, kein Punkt.
 plan-reason-dinner = dann wird gegessen
@@ -144,6 +147,15 @@ plan-reason-solution = auf dem Etikett stehen 0 bis 50 Prozent
 plan-reason-dish-hot = { $name } kommt heiß auf den Tisch und wartet höchstens { $most }
 plan-reason-dish-ahead = { $name } wird vorher gemacht und kühl gestellt
 plan-reason-heat-taken = { $name } braucht Hitze, die dann belegt ist
+plan-reason-dish-cold = { $name } braucht { $least } im Kühlschrank
+plan-reason-fridge-taken = mit dem Vogel darin hat der Kühlschrank ({ $shelves ->
+    [one] ein Fach
+   *[other] { $shelves } Fächer
+}) keinen Platz für { $name }
+plan-reason-fridge-full = der Kühlschrank ({ $shelves ->
+    [one] ein Fach
+   *[other] { $shelves } Fächer
+}) hat auch ohne den Vogel keinen Platz mehr für { $name }
 
 # ---- Angebote: Knöpfe, unter 28 Zeichen.
 plan-change-cold-water = In kaltem Wasser auftauen
@@ -165,6 +177,8 @@ plan-change-buy-later = Später einen frischen kaufen
 plan-change-dish-beside = { $name } mit zum Vogel
 plan-change-dish-ahead = { $name } vorher
 plan-change-dish-out = Ohne { $name }
+plan-change-dish-later = { $name } nach dem Vogel
+plan-change-dish-cooler = { $name } in die Kühlbox
 
 # ---- was eine Änderung kostet: halbe Sätze nach einem Doppelpunkt.
 plan-cost-cold-water = { $changes ->
@@ -192,6 +206,8 @@ plan-cost-buy-later = der zu Hause hält nicht so lange; kaufen { $when }
 plan-cost-dish-beside = bei der Hitze vom Vogel: { $takes }, hinein { $when }
 plan-cost-dish-ahead = { $when }, dann in den Kühlschrank; zum Essen auf { $target } aufgewärmt
 plan-cost-dish-out = der Rest bleibt, wie er ist
+plan-cost-dish-later = in den Kühlschrank { $when }, wenn der Vogel draußen ist: dann { $stay } oder mehr
+plan-cost-dish-cooler = mit viel Eis und Thermometer: die ganze Zeit { $cold } oder kälter
 
 # ---- Hinweise zu einem Plan, der geht: ganze Sätze.
 plan-caution-odd-hours = „{ $step }“ fällt in die Nacht.

@@ -12,3 +12,15 @@ dish-no-time = How long does { $name } take? Like this: /plan add { $name } in t
 dish-time = { $name } may take 1 min to 12 h.
 dish-setting = { $setting } is no setting for a dish: { $low } to { $high }.
 dish-too-many = That's { $most } dishes already. Take one away first: /plan remove …
+dish-cold = In the fridge from { $when }, { $room ->
+    [half] half a shelf
+    [whole] one shelf
+   *[more] { $shelves } shelves
+}.
+dish-iced = In a cooler with ice from { $when }, a thermometer in it: { $cold } or colder the whole time.
+dish-shelves = { $count ->
+    [one] One shelf
+   *[other] { $count } shelves
+} for the dinner, the bird’s among them. If everyday food needs some of that, tell me fewer.
+dish-shelves-hint = Is the fridge crowded? Tell me “my fridge has 3 shelves”, and I check that it all fits beside the bird.
+dish-stay = { $name } may wait 15 min to 2 days in the fridge, until dinner.

@@ -285,6 +285,7 @@ lexicon-food-giblets = giblets, giblet
 lexicon-food-soup = soup, stew
 lexicon-food-raw = raw, uncooked, fresh, thawed, defrosted
 lexicon-place-fridge = fridge, refrigerator, in the fridge, refrigerated
+lexicon-shelf = shelf, shelves
 lexicon-place-freezer = freezer, in the freezer, freeze, frozen
 lexicon-label-per = per, for every, each
 lexicon-ask-overnight = overnight, all night, the whole night, since last night

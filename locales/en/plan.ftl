@@ -89,6 +89,9 @@ plan-call-dish-oven = { $name }: into the oven at { $setting }, { $takes }.
 plan-call-dish-smoker = { $name }: into the smoker at { $setting }, { $takes }.
 plan-call-dish-stove = { $name }: onto the stove, { $takes }.
 plan-call-dish-made = { $name }: start now, { $takes }.
+plan-call-dish-chill = { $name }: into the fridge now, at { $cold } or colder, until dinner.
+plan-call-dish-then-fridge = Then into the fridge until dinner, at { $cold } or colder.
+plan-call-dish-then-cooler = Then into a cooler with plenty of ice, a thermometer in it: { $cold } or colder until dinner. Warmer than that for { $most }, it’s thrown away.
 
 # ---- reasons: halves of sentences in lists, no capital, no full stop.
 plan-reason-dinner = dinner is at that hour
@@ -145,6 +148,15 @@ plan-reason-solution = the label’s percentage goes from 0 to 50
 plan-reason-dish-hot = { $name } is hot on the table and waits { $most } at most
 plan-reason-dish-ahead = { $name } is made ahead and kept in the fridge
 plan-reason-heat-taken = { $name } wants a heat that something else has then
+plan-reason-dish-cold = { $name } wants { $least } in the fridge
+plan-reason-fridge-taken = with the bird in it the fridge ({ $shelves ->
+    [one] one shelf
+   *[other] { $shelves } shelves
+}) has no room for { $name }
+plan-reason-fridge-full = the fridge ({ $shelves ->
+    [one] one shelf
+   *[other] { $shelves } shelves
+}) has no room left for { $name }, even without the bird
 
 # ---- changes on offer: labels of buttons, under 28 characters.
 plan-change-cold-water = Thaw in cold water
@@ -166,6 +178,8 @@ plan-change-buy-later = Buy a fresh one later
 plan-change-dish-beside = { $name } in with the bird
 plan-change-dish-ahead = { $name } ahead
 plan-change-dish-out = Without { $name }
+plan-change-dish-later = { $name } after the bird
+plan-change-dish-cooler = { $name } in a cooler
 
 # ---- what a change costs: halves of sentences after a colon.
 plan-cost-cold-water = { $changes ->
@@ -193,6 +207,8 @@ plan-cost-buy-later = the one at home won’t keep; buy it { $when }
 plan-cost-dish-beside = at the bird’s setting: { $takes }, in at { $when }
 plan-cost-dish-ahead = { $when }, then into the fridge; warmed to { $target } at the table
 plan-cost-dish-out = the rest stays as it is
+plan-cost-dish-later = in the fridge { $when }, once the bird is out: { $stay } or more instead
+plan-cost-dish-cooler = with plenty of ice, a thermometer in it: { $cold } or colder all the time
 
 # ---- cautions of a plan that works: whole sentences.
 plan-caution-odd-hours = “{ $step }” falls into the night.

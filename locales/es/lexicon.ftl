@@ -286,6 +286,7 @@ lexicon-food-giblets = menudillos, menudos
 lexicon-food-soup = sopa, guiso
 lexicon-food-raw = crudo, cruda, fresco, fresca, descongelado
 lexicon-place-fridge = nevera, en la nevera, refrigerador, en el refrigerador, frigorífico, frigo, en el frigo
+lexicon-shelf = balda, estante, repisa, anaquel
 lexicon-place-freezer = congelador, en el congelador, congelado, congelar
 lexicon-label-per = por, por cada, cada
 lexicon-ask-overnight = toda la noche, desde anoche

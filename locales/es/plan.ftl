@@ -89,6 +89,9 @@ plan-call-dish-oven = { $name }: al horno a { $setting }, { $takes }.
 plan-call-dish-smoker = { $name }: al ahumador a { $setting }, { $takes }.
 plan-call-dish-stove = { $name }: al fuego, { $takes }.
 plan-call-dish-made = { $name }: empieza ya, { $takes }.
+plan-call-dish-chill = { $name }: a la nevera ya, a { $cold } o menos, hasta la cena.
+plan-call-dish-then-fridge = Luego a la nevera hasta la cena, a { $cold } o menos.
+plan-call-dish-then-cooler = Luego a una nevera portátil con mucho hielo y un termómetro dentro: { $cold } o menos hasta la cena. Si pasa { $most } por encima, se tira.
 
 # ---- motivos: medias frases en listas, sin mayúscula ni punto.
 plan-reason-dinner = la cena es a esa hora
@@ -144,6 +147,15 @@ plan-reason-solution = el porcentaje de la etiqueta va de 0 a 50
 plan-reason-dish-hot = { $name } llega caliente a la mesa y espera { $most } como mucho
 plan-reason-dish-ahead = { $name } se hace antes y va a la nevera
 plan-reason-heat-taken = { $name } necesita un calor que entonces está ocupado
+plan-reason-dish-cold = { $name } necesita { $least } en la nevera
+plan-reason-fridge-taken = con el ave dentro, en la nevera ({ $shelves ->
+    [one] una balda
+   *[other] { $shelves } baldas
+}) no cabe { $name }
+plan-reason-fridge-full = en la nevera ({ $shelves ->
+    [one] una balda
+   *[other] { $shelves } baldas
+}) ya no cabe { $name }, ni sin el ave
 
 # ---- cambios que se ofrecen: textos de botón, menos de 28 caracteres.
 plan-change-cold-water = Descongelar en agua fría
@@ -165,6 +177,8 @@ plan-change-buy-later = Comprar otra más tarde
 plan-change-dish-beside = { $name } junto al ave
 plan-change-dish-ahead = { $name } antes
 plan-change-dish-out = Sin { $name }
+plan-change-dish-later = { $name } tras el ave
+plan-change-dish-cooler = { $name } con hielo
 
 # ---- lo que cuesta un cambio: medias frases tras dos puntos.
 plan-cost-cold-water = { $changes ->
@@ -192,6 +206,8 @@ plan-cost-buy-later = la de casa no aguanta; cómprala { $when }
 plan-cost-dish-beside = a la temperatura del ave: { $takes }, dentro el { $when }
 plan-cost-dish-ahead = { $when }, luego a la nevera; en la mesa, recalentado a { $target }
 plan-cost-dish-out = lo demás queda igual
+plan-cost-dish-later = a la nevera { $when }, cuando sale el ave: { $stay } o más, no tanto como pedías
+plan-cost-dish-cooler = nevera portátil con mucho hielo y termómetro: { $cold } o menos todo el tiempo
 
 # ---- advertencias de un plan que funciona: frases enteras.
 plan-caution-odd-hours = «{ $step }» cae de noche.

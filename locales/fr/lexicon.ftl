@@ -287,6 +287,7 @@ lexicon-food-giblets = abats, abattis, abat
 lexicon-food-soup = soupe, ragoût, potage
 lexicon-food-raw = cru, crue, pas cuit, pas cuite, frais, fraîche, décongelé, décongelée
 lexicon-place-fridge = frigo, réfrigérateur, au frigo, dans le frigo, au réfrigérateur, dans le réfrigérateur
+lexicon-shelf = étagère, clayette
 lexicon-place-freezer = congélateur, congélo, au congélateur, dans le congélateur, au congélo, congeler, congèle, congèlent, se congèle, se congèlent, congelée, congelés, surgelé, surgelée
 lexicon-label-per = par, pour chaque, chaque
 lexicon-ask-overnight = toute la nuit, pendant la nuit, la nuit, cette nuit, la nuit entière, une nuit, depuis hier soir, depuis hier

@@ -89,6 +89,9 @@ plan-call-dish-oven = { $name } : au four à { $setting }, { $takes }.
 plan-call-dish-smoker = { $name } : au fumoir à { $setting }, { $takes }.
 plan-call-dish-stove = { $name } : sur le feu, { $takes }.
 plan-call-dish-made = { $name } : à commencer maintenant, { $takes }.
+plan-call-dish-chill = { $name } : au frigo maintenant, à { $cold } ou moins, jusqu’au repas.
+plan-call-dish-then-fridge = Ensuite au frigo jusqu’au repas, à { $cold } ou moins.
+plan-call-dish-then-cooler = Ensuite dans une glacière avec beaucoup de glace et un thermomètre : { $cold } ou moins jusqu’au repas. Au-dessus pendant { $most }, ça se jette.
 
 # ---- raisons : moitiés de phrases dans une liste, sans majuscule, sans point.
 plan-reason-dinner = le repas est à cette heure-là
@@ -144,6 +147,15 @@ plan-reason-solution = le pourcentage de l’étiquette va de 0 à 50
 plan-reason-dish-hot = « { $name } » se mange chaud et attend { $most } au plus
 plan-reason-dish-ahead = « { $name } » se prépare à l’avance et attend au frigo
 plan-reason-heat-taken = « { $name } » demande une chaleur déjà prise à ce moment-là
+plan-reason-dish-cold = « { $name } » demande { $least } de frigo
+plan-reason-fridge-taken = avec la volaille au frigo ({ $shelves ->
+    [one] une clayette
+   *[other] { $shelves } clayettes
+}), il ne reste pas de place pour « { $name } »
+plan-reason-fridge-full = le frigo ({ $shelves ->
+    [one] une clayette
+   *[other] { $shelves } clayettes
+}) n’a plus de place pour « { $name } », même sans la volaille
 
 # ---- changements proposés : noms de boutons, moins de 28 caractères.
 plan-change-cold-water = Décongeler à l’eau froide
@@ -165,6 +177,8 @@ plan-change-buy-later = Acheter fraîche plus tard
 plan-change-dish-beside = { $name } : en même temps
 plan-change-dish-ahead = { $name } : à l’avance
 plan-change-dish-out = Sans { $name }
+plan-change-dish-later = { $name } : après
+plan-change-dish-cooler = { $name } : en glacière
 
 # ---- ce que coûte un changement : moitiés de phrases après deux-points.
 plan-cost-cold-water = { $changes ->
@@ -192,6 +206,8 @@ plan-cost-buy-later = celle de la maison ne tiendra pas ; à acheter { $when }
 plan-cost-dish-beside = au réglage de la volaille : { $takes }, dès { $when }
 plan-cost-dish-ahead = { $when }, puis au frigo ; réchauffé à { $target } pour la table
 plan-cost-dish-out = le reste ne change pas
+plan-cost-dish-later = au frigo { $when }, une fois la volaille sortie : { $stay } au moins, pas plus
+plan-cost-dish-cooler = avec beaucoup de glace et un thermomètre : { $cold } ou moins tout le temps
 
 # ---- mises en garde d'un plan qui marche : phrases entières.
 plan-caution-odd-hours = « { $step } » tombe en pleine nuit.

@@ -12,3 +12,15 @@ dish-no-time = Quanto ci vuole per { $name }? Così: /plan aggiungi { $name } in
 dish-time = Per { $name } va bene da 1 min a 12 h.
 dish-setting = { $setting } non è una temperatura per un piatto: da { $low } a { $high }.
 dish-too-many = Sono già { $most } piatti. Prima togline uno: /plan togli …
+dish-cold = In frigo da { $when }, { $room ->
+    [half] mezzo ripiano
+    [whole] un ripiano
+   *[more] { $shelves } ripiani
+}.
+dish-iced = In una borsa frigo con ghiaccio da { $when }, con un termometro dentro: sempre a { $cold } o meno.
+dish-shelves = { $count ->
+    [one] Un ripiano
+   *[other] { $count } ripiani
+} per la cena, compreso quello della carne. Se ne serve per le cose di ogni giorno, dimmene di meno.
+dish-shelves-hint = Il frigo è pieno? Dimmi «il mio frigo ha 3 ripiani» e controllo che ci stia tutto accanto alla carne.
+dish-stay = In frigo ({ $name }): da 15 min a 2 giorni, fino a cena.

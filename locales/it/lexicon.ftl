@@ -376,6 +376,7 @@ lexicon-food-giblets = frattaglie, rigaglie, interiora, fegatini, fegato
 lexicon-food-soup = zuppa, minestra, stufato, spezzatino, minestrone
 lexicon-food-raw = crudo, cruda, crudi, fresco, fresca, scongelato, scongelata
 lexicon-place-fridge = frigo, in frigo, nel frigo, frigorifero, in frigorifero, nel frigorifero, refrigerato
+lexicon-shelf = ripiano, ripiani, mensola, mensole
 lexicon-place-freezer = freezer, in freezer, nel freezer, congelatore, in congelatore, nel congelatore, congelare, congelarlo, congelarli, congelo, congelati, congelato, congelata, surgelato
 lexicon-label-per = al, allo, alla, per ogni, ogni, cada, a persona, a testa
 lexicon-ask-overnight = tutta la notte, tutta notte, una notte, la notte, per tutta la notte, da ieri sera, durante la notte, nottata

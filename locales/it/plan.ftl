@@ -89,6 +89,9 @@ plan-call-dish-oven = { $name }: in forno a { $setting }, { $takes }.
 plan-call-dish-smoker = { $name }: nell’affumicatore a { $setting }, { $takes }.
 plan-call-dish-stove = { $name }: sul fornello, { $takes }.
 plan-call-dish-made = { $name }: comincia adesso, { $takes }.
+plan-call-dish-chill = { $name }: adesso in frigo, a { $cold } o meno, fino a cena.
+plan-call-dish-then-fridge = Poi in frigo fino a cena, a { $cold } o meno.
+plan-call-dish-then-cooler = Poi in una borsa frigo con tanto ghiaccio e un termometro dentro: { $cold } o meno fino a cena. Se resta sopra per { $most }, si butta.
 
 # ---- motivi: mezze frasi in elenchi, senza maiuscola e senza punto.
 plan-reason-dinner = si mangia a quell’ora
@@ -144,6 +147,15 @@ plan-reason-solution = la percentuale dell’etichetta va da 0 a 50
 plan-reason-dish-hot = tra il calore e la tavola per { $name } passano al massimo { $most }
 plan-reason-dish-ahead = per { $name } si fa tutto prima, poi in frigo
 plan-reason-heat-taken = per { $name } serve un calore che in quel momento è occupato
+plan-reason-dish-cold = per { $name } servono { $least } in frigo
+plan-reason-fridge-taken = con la carne dentro, nel frigo ({ $shelves ->
+    [one] un ripiano
+   *[other] { $shelves } ripiani
+}) non c’è posto per { $name }
+plan-reason-fridge-full = nel frigo ({ $shelves ->
+    [one] un ripiano
+   *[other] { $shelves } ripiani
+}) non c’è più posto per { $name }, neanche senza la carne
 
 # ---- cambi proposti: etichette di pulsanti, meno di 28 caratteri.
 plan-change-cold-water = Scongela in acqua fredda
@@ -165,6 +177,8 @@ plan-change-buy-later = Comprane uno fresco dopo
 plan-change-dish-beside = { $name } con la carne
 plan-change-dish-ahead = { $name } in anticipo
 plan-change-dish-out = Senza { $name }
+plan-change-dish-later = { $name } dopo la carne
+plan-change-dish-cooler = { $name } nel ghiaccio
 
 # ---- quanto costa un cambio: mezze frasi dopo i due punti.
 plan-cost-cold-water = { $changes ->
@@ -192,6 +206,8 @@ plan-cost-buy-later = quello che hai in casa non dura; si compra { $when }
 plan-cost-dish-beside = alla temperatura della carne: { $takes }, dentro { $when }
 plan-cost-dish-ahead = { $when }, poi in frigo; a tavola riscaldato a { $target }
 plan-cost-dish-out = il resto rimane com’è
+plan-cost-dish-later = in frigo { $when }, quando esce la carne: { $stay } o più, meno di quanto volevi
+plan-cost-dish-cooler = borsa frigo con tanto ghiaccio e termometro: sempre a { $cold } o meno
 
 # ---- avvertenze di un piano che funziona: frasi intere.
 plan-caution-odd-hours = “{ $step }” cade di notte.

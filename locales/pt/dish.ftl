@@ -12,3 +12,15 @@ dish-no-time = Quanto tempo leva { $name }? Assim: /plan inclui { $name } no for
 dish-time = { $name } pode levar de 1 min a 12 h.
 dish-setting = { $setting } não é calor para um prato: de { $low } a { $high }.
 dish-too-many = Já são { $most } pratos. Tire um antes: /plan tira …
+dish-cold = Na geladeira a partir de { $when }, { $room ->
+    [half] meia prateleira
+    [whole] uma prateleira
+   *[more] { $shelves } prateleiras
+}.
+dish-iced = Numa caixa térmica com gelo a partir de { $when }, com um termômetro dentro: { $cold } ou menos o tempo todo.
+dish-shelves = { $count ->
+    [one] Uma prateleira
+   *[other] { $count } prateleiras
+} para o jantar, contando a da ave. Se o dia a dia precisa de espaço, me diga menos.
+dish-shelves-hint = A geladeira está cheia? Diga “minha geladeira tem 3 prateleiras” e eu vejo se tudo cabe ao lado da ave.
+dish-stay = { $name } pode esperar na geladeira de 15 min a 2 dias, até o jantar.

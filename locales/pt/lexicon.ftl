@@ -286,6 +286,7 @@ lexicon-food-giblets = miúdos
 lexicon-food-soup = sopa, ensopado
 lexicon-food-raw = cru, crua, fresco, fresca, descongelado, descongelada
 lexicon-place-fridge = geladeira, na geladeira, refrigerador, frigorífico
+lexicon-shelf = prateleira
 lexicon-place-freezer = freezer, no freezer, congelador, no congelador, congelar, congelado, congelada
 lexicon-label-per = por, por cada, cada
 lexicon-ask-overnight = a noite toda, a noite inteira, noite toda, noite inteira, desde ontem à noite, durante a noite

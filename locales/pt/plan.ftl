@@ -89,6 +89,9 @@ plan-call-dish-oven = { $name }: no forno a { $setting }, { $takes }.
 plan-call-dish-smoker = { $name }: no defumador a { $setting }, { $takes }.
 plan-call-dish-stove = { $name }: no fogão, { $takes }.
 plan-call-dish-made = { $name }: comece agora, { $takes }.
+plan-call-dish-chill = { $name }: na geladeira agora, a { $cold } ou menos, até o jantar.
+plan-call-dish-then-fridge = Depois na geladeira até o jantar, a { $cold } ou menos.
+plan-call-dish-then-cooler = Depois numa caixa térmica com bastante gelo e um termômetro dentro: { $cold } ou menos até o jantar. Acima disso por { $most }, vai para o lixo.
 
 # ---- razões: meias frases em listas, sem ponto.
 plan-reason-dinner = o jantar é a essa hora
@@ -144,6 +147,15 @@ plan-reason-solution = a porcentagem do rótulo vai de 0 a 50
 plan-reason-dish-hot = { $name } vai quente à mesa e espera no máximo { $most }
 plan-reason-dish-ahead = { $name } se faz antes e fica na geladeira
 plan-reason-heat-taken = { $name } precisa de um calor que então está ocupado
+plan-reason-dish-cold = { $name } pede { $least } de geladeira
+plan-reason-fridge-taken = com a ave dentro, a geladeira ({ $shelves ->
+    [one] uma prateleira
+   *[other] { $shelves } prateleiras
+}) não tem lugar para { $name }
+plan-reason-fridge-full = a geladeira ({ $shelves ->
+    [one] uma prateleira
+   *[other] { $shelves } prateleiras
+}) não tem mais lugar para { $name }, nem sem a ave
 
 # ---- mudanças oferecidas: botões, menos de 28 caracteres.
 plan-change-cold-water = Descongelar em água fria
@@ -165,6 +177,8 @@ plan-change-buy-later = Comprar uma fresca depois
 plan-change-dish-beside = { $name } junto com a ave
 plan-change-dish-ahead = { $name } antes
 plan-change-dish-out = Sem { $name }
+plan-change-dish-later = { $name } depois da ave
+plan-change-dish-cooler = { $name } no gelo
 
 # ---- o que custa uma mudança: meias frases depois de dois-pontos.
 plan-cost-cold-water = { $changes ->
@@ -192,6 +206,8 @@ plan-cost-buy-later = a de casa não dura até lá; compre { $when }
 plan-cost-dish-beside = no calor da ave: { $takes }, entra { $when }
 plan-cost-dish-ahead = { $when }, depois na geladeira; reaquecido a { $target } na hora de servir
 plan-cost-dish-out = o resto fica como está
+plan-cost-dish-later = na geladeira { $when }, quando a ave sair: { $stay } ou mais, menos do que você queria
+plan-cost-dish-cooler = caixa térmica com bastante gelo e termômetro: { $cold } ou menos o tempo todo
 
 # ---- cuidados de um plano que dá certo: frases inteiras.
 plan-caution-odd-hours = “{ $step }” cai de madrugada.

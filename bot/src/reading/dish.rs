@@ -1,19 +1,25 @@
-//! Dishes beside the bird: "add stuffing in the oven 45 min at 375", "remove the gravy".
+//! Dishes beside the bird: "add stuffing in the oven 45 min at 375", "add trifle in the fridge overnight", "remove the gravy".
 //!
 //! Owns the reading of what follows the word that adds or removes. What a dish is called is the text before the first heat,
-//! number or time.
+//! fridge, number or time. How many shelves a fridge has is read here too.
 
-use super::Ground;
 use super::sentence::Sentence;
+use super::when::{Lean, When, read_when};
+use super::{Ground, Lexicon};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
 use serde::{Deserialize, Serialize};
+use std::ops::RangeInclusive;
 
 /// Longest name kept, in characters.
 const LONGEST_NAME: usize = 40;
 /// Shortest and longest time over which a dish is planned, minutes.
-const MINUTES: std::ops::RangeInclusive<i64> = 1..=720;
+const MINUTES: RangeInclusive<i64> = 1..=720;
+/// Shortest and longest time a dish is planned to wait in the fridge, minutes: cooked, it keeps three days.
+const COLD_MINUTES: RangeInclusive<i64> = 15..=2880;
+/// Shelves a fridge may have.
+pub const SHELVES: RangeInclusive<u32> = 1..=12;
 /// Settings, °F: a warming drawer to a pizza oven.
-const SETTING_F: std::ops::RangeInclusive<f64> = 150.0..=550.0;
+const SETTING_F: RangeInclusive<f64> = 150.0..=550.0;
 /// A bare number from here on is °F, whatever the room's units.
 const SURELY_F: f64 = 290.0;
 
@@ -33,13 +39,22 @@ pub struct WishDish {
     /// It must be 165 °F inside, as stuffing must.
     #[serde(default)]
     pub hot_through: bool,
+    /// It waits cold for the table, at least so many minutes.
+    #[serde(default)]
+    pub cold_min: Option<u32>,
+    /// Room it takes in the fridge, in halves of a shelf, where that was said.
+    #[serde(default)]
+    pub halves: Option<u8>,
+    /// It waits in a cooler with ice, not in the fridge.
+    #[serde(default)]
+    pub iced: bool,
 }
 
 /// What is wanted of a dish.
 #[derive(Debug, Clone, PartialEq)]
 pub enum DishOrder {
-    /// A dish more.
-    Add(WishDish),
+    /// A dish more, and since when it is to be in the fridge, where an hour or a day was said for that.
+    Add(WishDish, Option<When>),
     /// The dish of that name goes.
     Remove(String),
 }
@@ -53,6 +68,8 @@ pub enum DishProblem {
     NoTime(String),
     /// No dish takes so long.
     Time(String),
+    /// Nothing waits so long in the fridge, or so short.
+    Cold(String),
     /// No oven is set so.
     Setting(Temperature),
 }
@@ -67,13 +84,14 @@ pub fn read_dish(text: &str, ground: &Ground) -> Option<Result<DishOrder, DishPr
         let name = clip(without_article(rest, ground));
         return Some(if name.is_empty() { Err(DishProblem::NoName) } else { Ok(DishOrder::Remove(name)) });
     }
-    ground.lexicon.talk(&verb, "dish-add").then(|| read_added(rest, ground).map(DishOrder::Add))
+    ground.lexicon.talk(&verb, "dish-add").then(|| read_added(rest, ground))
 }
 
-fn read_added(text: &str, ground: &Ground) -> Result<WishDish, DishProblem> {
+fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
     let s = Sentence::read(without_article(text, ground), ground.lexicon);
     let is_heat = |at: usize| heat(&s, at).is_some();
-    let stops = |at: usize| is_heat(at) || s.number(at).is_some() || s.amount(at).is_some() || s.is(at, "ahead");
+    let says_when = |at: usize| s.is(at, "ahead") || s.is(at, FRIDGE) || at > 0 && s.is(at, "ask-overnight");
+    let stops = |at: usize| is_heat(at) || s.number(at).is_some() || s.amount(at).is_some() || says_when(at);
     let mut end = (0..s.len()).find(|at| stops(*at) || matches!(s.mark(*at), Some(',' | ';' | ':'))).unwrap_or(s.len());
     let links = |at: usize| ground.lexicon.talk(&super::fold(s.raw(at)), "dish-link");
     while end > 0 && links(end - 1) {
@@ -83,24 +101,79 @@ fn read_added(text: &str, ground: &Ground) -> Result<WishDish, DishProblem> {
     if name.is_empty() {
         return Err(DishProblem::NoName);
     }
-    let span = (0..s.len()).find_map(|at| s.amount(at)?.span());
-    let minutes = span.ok_or_else(|| DishProblem::NoTime(name.clone()))?.num_minutes();
-    if !MINUTES.contains(&minutes) {
+    let ahead = (end..s.len()).any(|at| s.is(at, "ahead") || s.is(at, "ask-overnight"));
+    let (takes, cold, from) = times(&s, ground, ahead);
+    let fridge = (end..s.len()).any(|at| s.is(at, FRIDGE));
+    // What is only put in the fridge takes no time to speak of.
+    let takes = takes.or(fridge.then_some(0)).ok_or_else(|| DishProblem::NoTime(name.clone()))?;
+    if !MINUTES.contains(&takes) && !(fridge && takes == 0) {
         return Err(DishProblem::Time(name));
     }
+    if cold.is_some_and(|cold| !COLD_MINUTES.contains(&cold)) {
+        return Err(DishProblem::Cold(name));
+    }
+    // In the fridge, and nobody says how long: overnight.
+    let ahead = ahead || fridge && cold.is_none() && from.is_none();
     let setting = (end..s.len()).find_map(|at| setting(&s, at, ground));
     if let Some(setting) = setting.filter(|setting| !SETTING_F.contains(&in_fahrenheit(*setting))) {
         return Err(DishProblem::Setting(setting));
     }
     let heat = (end..s.len()).find_map(|at| heat(&s, at)).or(setting.map(|_| "oven"));
-    Ok(WishDish {
+    let dish = WishDish {
         name,
         heat: heat.map(str::to_owned),
         setting_c: setting.map(in_celsius),
-        minutes: u32::try_from(minutes).unwrap_or(60),
-        ahead: (end..s.len()).any(|at| s.is(at, "ahead")),
+        minutes: u32::try_from(takes).unwrap_or(60),
+        ahead,
         hot_through: (0..end).any(|at| s.is(at, "food-stuffing") || s.is(at, "spot-stuffing")),
-    })
+        cold_min: cold.and_then(|cold| u32::try_from(cold).ok()),
+        halves: (end..s.len()).find_map(|at| halves(&s, at)),
+        iced: false,
+    };
+    Ok(DishOrder::Add(dish, from))
+}
+
+/// What the fridge is called among the meanings.
+const FRIDGE: &str = "place-fridge";
+
+/// Minutes to make it, minutes in the fridge, and since when it is to be there. A time behind the fridge is the fridge's, one before
+/// it the dish's; a single one before it is the fridge's too, unless a night says how long that is.
+fn times(s: &Sentence, ground: &Ground, ahead: bool) -> (Option<i64>, Option<i64>, Option<When>) {
+    let minutes = |at: usize| Some((at, s.amount(at)?.span()?.num_minutes()));
+    let spans: Vec<(usize, i64)> = (0..s.len()).filter_map(minutes).collect();
+    let Some(fridge) = s.find(0, FRIDGE) else { return (spans.first().map(|(_, span)| *span), None, None) };
+    let behind = spans.iter().find(|(at, _)| *at > fridge);
+    let before = spans.iter().rev().find(|(at, _)| *at < fridge);
+    let mut taken = vec![false; s.len()];
+    taken.iter_mut().take(fridge + 1).for_each(|taken| *taken = true);
+    let from = if behind.is_none() { read_when(s, &mut taken, ground, Lean::Meal) } else { None };
+    let alone = spans.len() == 1 && !ahead && from.is_none();
+    let cold = behind.or(before.filter(|_| alone || spans.len() > 1 && from.is_none() && !ahead));
+    let takes = spans.iter().find(|span| Some(*span) != cold);
+    (takes.map(|(_, span)| *span), cold.map(|(_, span)| *span), from)
+}
+
+/// Room in halves of a shelf: "one shelf", "half a shelf".
+fn halves(s: &Sentence, at: usize) -> Option<u8> {
+    if !s.is(at, "shelf") {
+        return None;
+    }
+    let half = (at.saturating_sub(2)..at).any(|before| s.is(before, "number-half"));
+    let told = if half { 0.5 } else { count(s, at).unwrap_or(1.0) };
+    Some((told * 2.0).round().clamp(1.0, f64::from(*SHELVES.end()) * 2.0) as u8)
+}
+
+/// The number before a word: "3 shelves", "three free shelves".
+fn count(s: &Sentence, at: usize) -> Option<f64> {
+    (at.saturating_sub(2)..at).rev().find_map(|before| s.number(before))
+}
+
+/// "My fridge has 3 shelves": how many there are for a dinner. `None`: the text says nothing of it, or asks.
+pub fn read_shelves(text: &str, lexicon: &'static Lexicon) -> Option<u8> {
+    let s = Sentence::read(text, lexicon);
+    let shelf = s.find(0, "shelf").filter(|_| s.find(0, FRIDGE).is_some() && !text.contains('?'))?;
+    let told = count(&s, shelf).filter(|told| told.fract() == 0.0)?;
+    SHELVES.contains(&(told as u32)).then_some(told as u8)
 }
 
 /// "the gravy" is gravy, "de la purée" purée, "l'ail" ail.
@@ -167,7 +240,7 @@ mod tests {
             ("es", "añadir puré 30 min", "puré", None, None, 30, false),
         ];
         for (tag, text, name, heat, setting_f, minutes, ahead) in table {
-            let Some(Ok(DishOrder::Add(dish))) = read(tag, text) else { panic!("{text}: {:?}", read(tag, text)) };
+            let Some(Ok(DishOrder::Add(dish, None))) = read(tag, text) else { panic!("{text}: {:?}", read(tag, text)) };
             let f = dish.setting_c.map(|c| in_fahrenheit(celsius(c)).round());
             let read = (dish.name.as_str(), dish.heat.as_deref(), f, dish.minutes, dish.ahead);
             assert_eq!(read, (name, heat, setting_f, minutes, ahead), "{text}");
@@ -176,8 +249,56 @@ mod tests {
 
     #[test]
     fn stuffing_is_known_to_need_heat_through() {
-        let hot = |text| matches!(read("en", text), Some(Ok(DishOrder::Add(dish))) if dish.hot_through);
+        let hot = |text| matches!(read("en", text), Some(Ok(DishOrder::Add(dish, _))) if dish.hot_through);
         assert!(hot("add stuffing in the oven 45 min at 375") && !hot("add rolls in the oven 10 min"));
+    }
+
+    #[test]
+    fn what_waits_in_the_fridge_is_read_with_its_time_and_its_room() {
+        // Minutes to make it, in the fridge, overnight, halves of a shelf.
+        for (tag, text, name, minutes, cold, ahead, halves) in [
+            ("en", "add cranberry sauce in the fridge overnight", "cranberry sauce", 0, None, true, None),
+            ("en", "add trifle in the fridge 6 h before dinner, one shelf", "trifle", 0, Some(360), false, Some(2)),
+            ("en", "add trifle, 6 h in the fridge, two shelves", "trifle", 0, Some(360), false, Some(4)),
+            ("en", "add jello 20 min on the stove, 4 h in the fridge", "jello", 20, Some(240), false, None),
+            ("en", "add pie 40 min the day before, in the fridge, half a shelf", "pie", 40, None, true, Some(1)),
+            ("en", "add beer in the fridge", "beer", 0, None, true, None),
+            ("es", "añade flan en la nevera 5 horas, media balda", "flan", 0, Some(300), false, Some(1)),
+            ("de", "dazu Tiramisu im Kühlschrank über Nacht, ein Fach", "Tiramisu", 0, None, true, Some(2)),
+            ("fr", "ajoute mousse au frigo 3 h, une étagère", "mousse", 0, Some(180), false, Some(2)),
+            ("pt", "inclui pavê na geladeira 6 horas", "pavê", 0, Some(360), false, None),
+            ("it", "aggiungi tiramisù in frigo tutta la notte, due ripiani", "tiramisù", 0, None, true, Some(4)),
+        ] {
+            let Some(Ok(DishOrder::Add(dish, None))) = read(tag, text) else { panic!("{text}: {:?}", read(tag, text)) };
+            let read = (dish.name.as_str(), dish.minutes, dish.cold_min, dish.ahead, dish.halves);
+            assert_eq!(read, (name, minutes, cold, ahead, halves), "{text}");
+        }
+    }
+
+    #[test]
+    fn an_hour_since_when_it_is_in_the_fridge_is_kept_for_the_dinner_to_settle() {
+        for text in ["add trifle in the fridge from wednesday 8 pm", "add trifle 30 min, in the fridge from noon"] {
+            let Some(Ok(DishOrder::Add(dish, Some(_)))) = read("en", text) else { panic!("{:?}", read("en", text)) };
+            assert!(!dish.ahead && dish.cold_min.is_none(), "{text}");
+        }
+        assert_eq!(read("en", "add ham in the fridge 9 days"), Some(Err(DishProblem::Cold("ham".into()))));
+    }
+
+    #[test]
+    fn the_shelves_of_a_fridge_are_read() {
+        for (tag, text, shelves) in [
+            ("en", "my fridge has 3 shelves", Some(3)),
+            ("en", "two shelves free in the fridge", Some(2)),
+            ("en", "does a turkey fit on 2 shelves of my fridge?", None),
+            ("en", "my fridge has shelves", None),
+            ("es", "mi nevera tiene 3 baldas", Some(3)),
+            ("de", "mein Kühlschrank hat 3 Fächer", Some(3)),
+            ("fr", "mon frigo a 3 étagères", Some(3)),
+            ("pt", "minha geladeira tem 3 prateleiras", Some(3)),
+            ("it", "il mio frigo ha 3 ripiani", Some(3)),
+        ] {
+            assert_eq!(read_shelves(text, Lexicon::of(tag)), shelves, "{text}");
+        }
     }
 
     #[test]

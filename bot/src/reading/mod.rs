@@ -22,7 +22,7 @@ pub mod zone;
 
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
-pub use dish::{DishOrder, DishProblem, WishDish, read_dish};
+pub use dish::{DishOrder, DishProblem, SHELVES, WishDish, read_dish, read_shelves};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};

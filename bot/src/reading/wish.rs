@@ -71,6 +71,9 @@ pub struct Wish {
     /// What else is on the table. A dish keeps its place when another goes.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub dishes: Vec<Option<super::WishDish>>,
+    /// Shelves of the fridge that are free for this dinner.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shelves: Option<u8>,
 }
 
 /// A place whose clock counts for the dinner.
@@ -141,7 +144,8 @@ impl Wish {
             at_home,
             birds,
             short_rest,
-            strength
+            strength,
+            shelves
         );
     }
 

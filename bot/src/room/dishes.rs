@@ -8,11 +8,16 @@ use super::sitting::{button, labelled};
 use super::state::LivePlan;
 use super::turn::{FileContent, How, Say};
 use super::{Sitting, board, jobs, plan_words, proposal};
-use crate::reading::{DishOrder, DishProblem, WishDish, fold, read_dish};
+use crate::reading::{DishOrder, DishProblem, Ground, When, WishDish, fold, read_dish, read_shelves};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Conflict, MOST_DISHES, Schedule, Step};
+use carvetime_core::plan::{Cold, ColdPlace, Conflict, DISH_HALVES, MOST_DISHES, Moment, Schedule, Step, clock, spans};
 use carvetime_core::quantity::{celsius, fahrenheit};
-use chrono::TimeDelta;
+use chrono::{NaiveTime, TimeDelta};
+
+/// Hour from which a dish is in the fridge on a day that was told alone.
+const EVENING: (u32, u32) = (18, 0);
+/// The shortest stay in a fridge that is planned.
+const COLD_LEAST: TimeDelta = TimeDelta::minutes(15);
 
 /// Words that add a dish or take one away. `false`: they do neither.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
@@ -22,8 +27,15 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return true;
     };
     match read {
-        Ok(DishOrder::Add(dish)) => {
+        Ok(DishOrder::Add(mut dish, from)) => {
             let mut dishes = plan.wish.dishes.clone();
+            if let Some(from) = from {
+                let Some(minutes) = plan.wish.dinner.and_then(|dinner| stay(from, dinner, &sitting.ground())) else {
+                    sitting.answer(complaint(DishProblem::Cold(dish.name)));
+                    return true;
+                };
+                dish.cold_min = Some(minutes);
+            }
             let free = dishes.iter().position(Option::is_none).unwrap_or(dishes.len());
             if free >= MOST_DISHES {
                 sitting.answer(Text::new("dish-too-many").with("most", Arg::Count(MOST_DISHES as i64)));
@@ -49,12 +61,49 @@ fn complaint(problem: DishProblem) -> Text {
     match problem {
         DishProblem::NoName => Text::new("dish-no-name"),
         DishProblem::NoTime(name) => Text::new("dish-no-time").with("name", Arg::Verbatim(name)),
+        DishProblem::Cold(name) => Text::new("dish-stay").with("name", Arg::Verbatim(name)),
         DishProblem::Time(name) => Text::new("dish-time").with("name", Arg::Verbatim(name)),
         DishProblem::Setting(setting) => Text::new("dish-setting")
             .with("setting", Arg::Temperature(setting))
             .with("low", Arg::Temperature(fahrenheit(150.0)))
             .with("high", Arg::Temperature(fahrenheit(550.0))),
     }
+}
+
+/// Minutes from then to dinner: an hour alone is the last such hour before it, a day alone its evening.
+fn stay(from: When, dinner: Moment, ground: &Ground) -> Option<u32> {
+    let evening = NaiveTime::from_hms_opt(EVENING.0, EVENING.1, 0).unwrap_or(NaiveTime::MIN);
+    let from = match from {
+        When::Moment(at) => at,
+        When::Day(day) => ground.moment(day, evening),
+        When::Hour(hour) => {
+            let day = clock::date(ground.zone, dinner);
+            let on_the_day = ground.moment(day, hour);
+            if on_the_day < dinner { on_the_day } else { ground.moment(day.pred_opt()?, hour) }
+        }
+    };
+    let stay = dinner - from;
+    let planned = (COLD_LEAST..=spans::COOKED_PLANNED - TimeDelta::days(1)).contains(&stay);
+    planned.then(|| u32::try_from(stay.num_minutes()).ok()).flatten()
+}
+
+/// "My fridge has 3 shelves": noted for the speaker's dinners and the plan in hand. `false`: the words say nothing of it.
+pub(super) fn shelves_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some(shelves) = read_shelves(text, sitting.lexicon()) else { return false };
+    let Some(who) = sitting.speaker() else { return false };
+    sitting.change_person(who, |person| person.fridge_shelves = Some(shelves));
+    sitting.answer(Text::new("dish-shelves").with("count", Arg::Count(shelves.into())));
+    let (now, by) = (sitting.now, sitting.speaker());
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        plan.remember("dish", None, by, now);
+        plan.wish.shelves = Some(shelves);
+        match sitting.resolve() {
+            Ok(shifts) => jobs::tell_shifts(sitting, &shifts),
+            Err(conflict) => jobs::tell_conflict(sitting, &conflict),
+        }
+        board::refresh(sitting);
+    }
+    true
 }
 
 fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize) {
@@ -131,7 +180,14 @@ pub(super) fn seat(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
 
 fn moves_the_dinner(change: &carvetime_core::plan::Change) -> bool {
     use carvetime_core::plan::Change;
-    !matches!(change, Change::DishBeside(_) | Change::DishAhead(_) | Change::DishOut(_))
+    !matches!(
+        change,
+        Change::DishBeside(_)
+            | Change::DishAhead(_)
+            | Change::DishOut(_)
+            | Change::DishLater(..)
+            | Change::DishCooler(_)
+    )
 }
 
 /// Takes over a schedule with other dishes; which jobs moved.
@@ -162,9 +218,38 @@ fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule, shifts: &[
     let text = Text::new("dish-added")
         .with("what", Arg::from(plan_words::step_name(Step::Dish, nth)))
         .with("when", Arg::DayClock(job.at));
-    let caution = hot.then(|| Text::new("dish-hot-through").with("target", Arg::Temperature(super::target())));
-    let lines: Vec<Text> = caution.into_iter().chain(moved(shifts)).collect();
+    let mut lines: Vec<Text> = Vec::new();
+    lines.extend(hot.then(|| Text::new("dish-hot-through").with("target", Arg::Temperature(super::target()))));
+    if let Some(order) = plan.order(sitting.zone_or_utc())
+        && let Some(cold) = order.dishes.get(nth).and_then(|dish| dish.cold())
+    {
+        lines.push(in_the_cold(cold, job.at + job.lasts));
+        let first = order.dishes.iter().filter(|(_, dish)| dish.in_fridge() > 0).count() == 1;
+        let unknown = order.shelves.or(sitting.light().shelves).is_none();
+        lines.extend((first && unknown).then(|| Text::new("dish-shelves-hint")));
+    }
+    lines.extend(moved(shifts));
     sitting.answer(text).lines(lines).key("dish").row([button("room-button-undo", &undo)]);
+}
+
+/// Where it waits for the table, and since when.
+fn in_the_cold(cold: Cold, from: Moment) -> Text {
+    match cold.place {
+        ColdPlace::Fridge => Text::new("dish-cold")
+            .with("when", Arg::DayClock(from))
+            .with(
+                "room",
+                Arg::Choice(match cold.halves {
+                    1 => "half",
+                    2 => "whole",
+                    _ => "more",
+                }),
+            )
+            .with("shelves", Arg::Number(f64::from(cold.halves) / 2.0, 1)),
+        ColdPlace::Cooler => {
+            Text::new("dish-iced").with("when", Arg::DayClock(from)).with("cold", Arg::Temperature(fahrenheit(40.0)))
+        }
+    }
 }
 
 fn remove(sitting: &mut Sitting<'_>, name: &str) {
@@ -221,7 +306,14 @@ pub(super) fn stored(dish: &WishDish, bird: carvetime_core::roast::Heat) -> carv
         Some("stove") => DishHeat::Stove,
         _ => DishHeat::None,
     };
-    Dish { heat, takes: TimeDelta::minutes(i64::from(dish.minutes)), ahead: dish.ahead }
+    let least = match dish.cold_min {
+        Some(minutes) => Some(TimeDelta::minutes(i64::from(minutes))),
+        // What nobody has timed is cold through after as long as anything hot.
+        None => (dish.ahead || dish.iced || dish.halves.is_some()).then_some(spans::COLD_THROUGH),
+    };
+    let place = if dish.iced { ColdPlace::Cooler } else { ColdPlace::Fridge };
+    let cold = least.map(|least| Cold { least, halves: dish.halves.unwrap_or(DISH_HALVES), place });
+    Dish { heat, takes: TimeDelta::minutes(i64::from(dish.minutes)), ahead: dish.ahead, cold }
 }
 
 // ---- names

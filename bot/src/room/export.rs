@@ -164,6 +164,7 @@ fn you(person: &Person) -> Value {
         "own_salt_grams_per_ml": person.own_salt.map(|OwnSalt { grams_per_ml }| grams_per_ml),
         "cooker": person.cooker,
         "fridge_c": person.fridge_c,
+        "fridge_shelves": person.fridge_shelves,
         "quiet": person.quiet.map(|(from, to)| json!({ "from": from, "to": to })),
     })
 }

@@ -30,6 +30,8 @@ pub struct Light {
     pub now: Moment,
     /// What the host's earlier cooks taught.
     pub profile: Profile,
+    /// Shelves of the host's fridge that are free for a dinner, as far as told.
+    pub shelves: Option<u8>,
 }
 
 /// Steps that nobody has to be called for: they follow from another, or everyone is there.
@@ -113,7 +115,9 @@ impl LivePlan {
 
     /// The same, the forecast being made already.
     pub fn solve_seen(&self, sight: Option<&Foresight>, light: &Light) -> Option<Result<Schedule, Conflict>> {
-        let (order, facts) = (self.order(light.zone)?, self.facts(light.now));
+        let order = self.order(light.zone)?;
+        let order = Order { shelves: order.shelves.or(light.shelves), ..order };
+        let facts = self.facts(light.now);
         let finish = sight.map(Foresight::finish).or_else(|| forecast::turned(self, light));
         let solve = |finish| plan::solve_with(&order, &facts, finish, light.now);
         let first = solve(finish);
@@ -308,7 +312,8 @@ pub fn shifts(before: &[LiveJob], after: &LivePlan) -> Vec<Shift> {
             let step = job.step()?;
             let was = before.iter().find(|old| old.step == job.step && old.nth == job.nth)?;
             let moved = (job.at - was.at).abs() >= WORTH_TELLING;
-            let told = !runs_by_itself(step) && !matches!(step, Step::Check | Step::Water);
+            // One that is called for already is due, whatever minute stands on it.
+            let told = !runs_by_itself(step) && !matches!(step, Step::Check | Step::Water) && job.calls == 0;
             (moved && told).then_some((step, job.nth, was.at, job.at))
         })
         .collect()
@@ -360,7 +365,9 @@ pub struct Solved {
 impl Sitting<'_> {
     /// What the live plan is solved by.
     pub(super) fn light(&self) -> Light {
-        Light { zone: self.zone_or_utc(), now: self.now, profile: forecast::profile(self) }
+        let host = self.room.plan.as_ref().and_then(|plan| self.people.get(&plan.host));
+        let shelves = host.and_then(|host| host.fridge_shelves);
+        Light { zone: self.zone_or_utc(), now: self.now, profile: forecast::profile(self), shelves }
     }
 
     /// Solves the live plan again as of now and takes over the times. `Err` carries what stands against it; until someone

@@ -176,7 +176,7 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
     if rest.is_empty() {
         return planning::asked(sitting, who);
     }
-    if dishes::told(sitting, rest) {
+    if dishes::told(sitting, rest) || dishes::shelves_told(sitting, rest) {
         return;
     }
     let (wish, problems) = planning::read(sitting, rest);
@@ -237,7 +237,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         }
         return;
     };
-    if addressed && settings::quiet_told(sitting, text) {
+    if addressed && (settings::quiet_told(sitting, text) || dishes::shelves_told(sitting, text)) {
         return;
     }
     if planning::is_wish(sitting, text) {

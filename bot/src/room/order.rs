@@ -3,7 +3,7 @@
 use super::state::Question;
 use crate::reading::Wish;
 use carvetime_core::bird::{self, Bird, BirdMass, BirdMassError, Condition, Diners, Form, Kind};
-use carvetime_core::plan::{Carry, DishHeat, Dishes, Order, Salting, Thawing};
+use carvetime_core::plan::{Carry, ColdPlace, DishHeat, Dishes, Order, Salting, Thawing};
 use carvetime_core::quantity::{Mass, Temperature, celsius, fahrenheit, grams, in_pounds, pounds};
 use carvetime_core::range::Range;
 use carvetime_core::roast::{Cooker, Heat};
@@ -108,6 +108,7 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
     }
     Ok(Some(Order {
         dishes,
+        shelves: wish.shelves,
         birds: u8::try_from(birds).map_err(|_| OrderError::TooManyGuests(guests(wish)))?,
         salting: salting(wish),
         short_rest: wish.short_rest.unwrap_or(false),
@@ -154,6 +155,10 @@ pub fn absorb(wish: &mut Wish, order: &Order) {
             (Some(dish), Some(told)) => {
                 told.minutes = u32::try_from(dish.takes.num_minutes()).unwrap_or(told.minutes);
                 told.ahead = dish.ahead;
+                if let Some(cold) = dish.cold {
+                    told.cold_min = u32::try_from(cold.least.num_minutes()).ok();
+                    told.iced = cold.place == ColdPlace::Cooler;
+                }
                 if let DishHeat::Oven(setting) | DishHeat::Smoker(setting) = dish.heat {
                     told.setting_c = Some(carvetime_core::quantity::in_celsius(setting));
                 }

@@ -1,4 +1,4 @@
-//! A person's own kitchen among their settings: their salt, their cooker, how cold their fridge is.
+//! A person's own kitchen among their settings: their salt, their cooker, how cold their fridge is and how many shelves it has.
 //!
 //! Owns what is shown and picked. The salt is told in words (`ask`) and can only be dropped here; the cooker stands in for one
 //! that a wish does not name (`planning`); a fridge too warm is said wherever an answer counts on it.
@@ -15,6 +15,9 @@ use carvetime_core::roast::Cooker;
 
 /// What a fridge's thermometer may show, °C by the value of its button: whole degrees in both scales' steps.
 const FRIDGES: [(&str, f64); 6] = [("1", 1.0), ("3", 3.0), ("4", 4.0), ("6", 6.0), ("8", 8.0), ("10", 10.0)];
+
+/// As many shelves as there are buttons for; more can be told in words.
+const MOST_SHELVES: u8 = 6;
 
 /// The lines of the settings.
 pub(super) fn lines(person: &Person, spoons: SpoonSystem) -> Vec<Text> {
@@ -33,7 +36,11 @@ pub(super) fn lines(person: &Person, spoons: SpoonSystem) -> Vec<Text> {
         Some(at) => Text::new("room-settings-fridge").with("at", Arg::Temperature(at)),
         None => Text::new("room-settings-fridge-none"),
     };
-    [salt, cooker, fridge].into_iter().chain(too_warm(person)).collect()
+    let shelves = match person.fridge_shelves {
+        Some(shelves) => Text::new("room-settings-shelves").with("count", Arg::Count(shelves.into())),
+        None => Text::new("room-settings-shelves-none"),
+    };
+    [salt, cooker, fridge, shelves].into_iter().chain(too_warm(person)).collect()
 }
 
 /// The buttons under them.
@@ -41,7 +48,7 @@ pub(super) fn rows() -> Vec<Vec<Button>> {
     let page = |label: &'static str, page: &str| button(label, &Action::Settings(page.to_owned()));
     vec![
         vec![page("room-settings-button-salt", "salt"), page("room-settings-button-cooker", "cooker")],
-        vec![page("room-settings-button-fridge", "fridge")],
+        vec![page("room-settings-button-fridge", "fridge"), page("room-settings-button-shelves", "shelves")],
     ]
 }
 
@@ -67,6 +74,13 @@ pub(super) fn page(sitting: &Sitting<'_>, page: &str) -> Option<(Text, Vec<Vec<B
             let rows = fridges.chunks(3).map(<[Button]>::to_vec).collect();
             (Text::new("room-settings-pick-fridge"), with(rows, none("room-settings-fridge-unknown")))
         }
+        "shelves" => {
+            let label = |shelves: u8| Text::new("cook-chart-number").with("number", Arg::Count(shelves.into()));
+            let all: Vec<Button> =
+                (1..=MOST_SHELVES).map(|shelves| choice(&shelves.to_string(), label(shelves))).collect();
+            let rows = all.chunks(3).map(<[Button]>::to_vec).collect();
+            (Text::new("room-settings-pick-shelves"), with(rows, none("room-settings-shelves-unknown")))
+        }
         _ => return None,
     })
 }
@@ -91,6 +105,13 @@ pub(super) fn set(sitting: &mut Sitting<'_>, who: PersonId, setting: &str, value
                 return false;
             }
             sitting.change_person(who, |person| person.fridge_c = known);
+        }
+        "shelves" => {
+            let told = value.parse().ok().filter(|shelves| (1..=MOST_SHELVES).contains(shelves));
+            if told.is_none() && !none {
+                return false;
+            }
+            sitting.change_person(who, |person| person.fridge_shelves = told);
         }
         _ => return false,
     }

@@ -6,7 +6,8 @@
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{BirdError, Condition, Kind};
 use carvetime_core::plan::{
-    Caution, Change, DishHeat, Moment, Need, Offer, Order, Reason, Salting, Schedule, Step, Thawing, spans,
+    Caution, Change, ColdPlace, Dish, DishHeat, Moment, Need, Offer, Order, Reason, Salting, Schedule, Step, Thawing,
+    spans,
 };
 use carvetime_core::quantity::fahrenheit;
 use carvetime_core::roast::{self, Cooker, RoastError};
@@ -114,7 +115,8 @@ pub fn step_call(step: Step, nth: u8, of: usize, order: Option<&Order>, latest: 
         Step::Leftovers => Text::new("plan-call-leftovers"),
         Step::Dish => dish_call(nth, order),
     };
-    vec![text]
+    let then = order.filter(|_| step == Step::Dish).and_then(|order| order.dishes.get(nth)).and_then(then_cold);
+    std::iter::once(text).chain(then).collect()
 }
 
 fn fire_call(order: Option<&Order>) -> Text {
@@ -131,12 +133,29 @@ fn dish_call(nth: u8, order: Option<&Order>) -> Text {
         return Text::new("plan-call-dish").with("name", Arg::Dish(nth));
     };
     let text = match dish.heat {
+        _ if is_only_chilled(dish) => Text::new("plan-call-dish-chill").with("cold", cold()),
+        DishHeat::None if dish.takes.is_zero() => Text::new("plan-call-dish"),
         DishHeat::Oven(setting) => Text::new("plan-call-dish-oven").with("setting", Arg::Temperature(setting)),
         DishHeat::Smoker(setting) => Text::new("plan-call-dish-smoker").with("setting", Arg::Temperature(setting)),
         DishHeat::Stove => Text::new("plan-call-dish-stove"),
         DishHeat::None => Text::new("plan-call-dish-made"),
     };
     text.with("name", Arg::Dish(nth)).with("takes", Arg::Span(dish.takes))
+}
+
+/// It is only put into the fridge.
+fn is_only_chilled(dish: Dish) -> bool {
+    dish.takes.is_zero() && dish.in_fridge() > 0
+}
+
+/// Where a dish waits once it is made.
+fn then_cold(dish: Dish) -> Option<Text> {
+    let id = match dish.cold()?.place {
+        ColdPlace::Fridge if is_only_chilled(dish) => return None,
+        ColdPlace::Fridge => "plan-call-dish-then-fridge",
+        ColdPlace::Cooler => "plan-call-dish-then-cooler",
+    };
+    Some(Text::new(id).with("cold", cold()).with("most", Arg::Span(spans::ROOM_MOST)))
 }
 
 fn cooker(order: Option<&Order>) -> Cooker {
@@ -203,6 +222,13 @@ pub fn reason(reason: &Reason) -> Text {
             Text::new("plan-reason-dish-hot").with("name", Arg::Dish(dish)).with("most", Arg::Span(most))
         }
         Reason::DishAhead { dish } => Text::new("plan-reason-dish-ahead").with("name", Arg::Dish(dish)),
+        Reason::DishCold { dish, least } => {
+            Text::new("plan-reason-dish-cold").with("name", Arg::Dish(dish)).with("least", Arg::Span(least))
+        }
+        Reason::FridgeTaken { dish, shelves, bird } => {
+            let id = if bird { "plan-reason-fridge-taken" } else { "plan-reason-fridge-full" };
+            Text::new(id).with("name", Arg::Dish(dish)).with("shelves", Arg::Count(shelves.into()))
+        }
         Reason::HeatTaken { dish } => Text::new("plan-reason-heat-taken").with("name", Arg::Dish(dish)),
         Reason::Sociable => Text::new("plan-reason-sociable"),
         Reason::DinnerPast => Text::new("plan-reason-dinner-past"),
@@ -251,6 +277,8 @@ pub fn change(change: &Change) -> Text {
         Change::BuyLater => Text::new("plan-change-buy-later"),
         Change::DishBeside(dish) => Text::new("plan-change-dish-beside").with("name", Arg::Dish(dish)),
         Change::DishAhead(dish) => Text::new("plan-change-dish-ahead").with("name", Arg::Dish(dish)),
+        Change::DishLater(dish, _) => Text::new("plan-change-dish-later").with("name", Arg::Dish(dish)),
+        Change::DishCooler(dish) => Text::new("plan-change-dish-cooler").with("name", Arg::Dish(dish)),
         Change::DishOut(dish) => Text::new("plan-change-dish-out").with("name", Arg::Dish(dish)),
     }
 }
@@ -298,6 +326,11 @@ pub fn offer_cost(offer: &Offer) -> Text {
             let at = schedule.job(Step::Dish, dish).map_or(schedule.finish.p50, |job| job.at);
             Text::new("plan-cost-dish-ahead").with("when", Arg::DayClock(at)).with("target", safe())
         }
+        Change::DishLater(dish, stay) => {
+            let in_at = schedule.job(Step::Dish, dish).map_or(schedule.finish.p50, |job| job.at + job.lasts);
+            Text::new("plan-cost-dish-later").with("stay", Arg::Span(stay)).with("when", Arg::DayClock(in_at))
+        }
+        Change::DishCooler(_) => Text::new("plan-cost-dish-cooler").with("cold", cold()),
         Change::DishOut(_) => Text::new("plan-cost-dish-out"),
     }
 }

@@ -6,7 +6,7 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{Question, Taste};
 use super::turn::{Button, How};
-use super::{RoomKind, Sitting, may, own_kitchen};
+use super::{RoomKind, Sitting, dishes, may, own_kitchen};
 use crate::reading::{self, Quiet, Zones};
 use crate::words::{Arg, Text, UnitSystem};
 use carvetime_core::quantity::SpoonSystem;
@@ -23,7 +23,7 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, rest: &str) {
     if place.is_empty() {
         return show(sitting, How::New);
     }
-    if quiet_told(sitting, rest) {
+    if quiet_told(sitting, rest) || dishes::shelves_told(sitting, rest) {
         return;
     }
     if !may::steer(sitting) {

@@ -295,6 +295,9 @@ pub struct Person {
     /// What their fridge's thermometer shows, °C.
     #[serde(default)]
     pub fridge_c: Option<f64>,
+    /// Shelves of their fridge that are free for a dinner.
+    #[serde(default)]
+    pub fridge_shelves: Option<u8>,
     /// No calls between these local times, except safety and what they took at that hour.
     #[serde(default)]
     pub quiet: Option<(NaiveTime, NaiveTime)>,
@@ -323,6 +326,7 @@ impl Person {
             own_salt: None,
             cooker: None,
             fridge_c: None,
+            fridge_shelves: None,
             quiet: None,
             reachable: false,
             called_from: None,

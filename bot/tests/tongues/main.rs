@@ -66,7 +66,7 @@ fn dish(tag: &str, text: &str) -> String {
         None => "-".to_owned(),
         Some(Err(problem)) => format!("!{problem:?}"),
         Some(Ok(DishOrder::Remove(name))) => format!("without {name}"),
-        Some(Ok(DishOrder::Add(dish))) => {
+        Some(Ok(DishOrder::Add(dish, _))) => {
             let heat = dish.heat.as_deref().unwrap_or("made");
             let setting = dish.setting_c.map_or(String::new(), |setting| format!(" {setting:.0}"));
             format!("{}: {heat}{setting} {}{}", dish.name, dish.minutes, if dish.ahead { " ahead" } else { "" })

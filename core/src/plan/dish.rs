@@ -1,5 +1,6 @@
-//! What else is on the table: dishes that want a heat of their own or the bird's, as data.
+//! What else is on the table: dishes that want a heat of their own or the bird's, or a shelf in its fridge, as data.
 
+use super::spans;
 use crate::quantity::{Temperature, in_fahrenheit};
 use chrono::TimeDelta;
 
@@ -26,6 +27,29 @@ pub enum DishHeat {
     None,
 }
 
+/// Where a dish is kept cold.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ColdPlace {
+    /// In the fridge, where it needs room.
+    Fridge,
+    /// In a cooler with ice, a thermometer in it.
+    Cooler,
+}
+
+/// How a dish waits in the cold for the table.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Cold {
+    /// At least so long.
+    pub least: TimeDelta,
+    /// Room it takes, in halves of a shelf.
+    pub halves: u8,
+    /// Where.
+    pub place: ColdPlace,
+}
+
+/// Room a dish takes when nobody has said more: half a shelf. Common practice, no source.
+pub const DISH_HALVES: u8 = 1;
+
 /// A dish as a timed job.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Dish {
@@ -35,6 +59,8 @@ pub struct Dish {
     pub takes: TimeDelta,
     /// Made ahead and cold, or warmed at the table: it needs the fridge and not the last hour.
     pub ahead: bool,
+    /// It waits cold for the table.
+    pub cold: Option<Cold>,
 }
 
 /// The dishes of an order. A dish keeps its place when another goes, for its place is its name.
@@ -99,6 +125,22 @@ impl DishHeat {
 }
 
 impl Dish {
+    /// A dish that comes to the table straight from its heat.
+    pub fn new(heat: DishHeat, takes: TimeDelta) -> Self {
+        Self { heat, takes, ahead: false, cold: None }
+    }
+
+    /// How it waits in the cold, said or following from its being made ahead; `None`: it comes to the table when it is made.
+    pub fn cold(self) -> Option<Cold> {
+        let usual = Cold { least: spans::COLD_THROUGH, halves: DISH_HALVES, place: ColdPlace::Fridge };
+        self.cold.or(self.ahead.then_some(usual))
+    }
+
+    /// Room it takes in the fridge, in halves of a shelf.
+    pub fn in_fridge(self) -> u8 {
+        self.cold().filter(|cold| cold.place == ColdPlace::Fridge).map_or(0, |cold| cold.halves)
+    }
+
     /// The same dish beside the bird at its setting: longer where that is lower, to five minutes. Common practice, no source.
     #[must_use]
     pub fn beside(self, setting: Temperature) -> Self {
@@ -122,7 +164,7 @@ mod tests {
 
     #[test]
     fn a_cooler_oven_takes_longer_and_a_hotter_one_less() {
-        let dish = Dish { heat: DishHeat::Oven(fahrenheit(375.0)), takes: TimeDelta::minutes(45), ahead: false };
+        let dish = Dish::new(DishHeat::Oven(fahrenheit(375.0)), TimeDelta::minutes(45));
         assert_eq!(dish.beside(fahrenheit(325.0)).takes, TimeDelta::minutes(60));
         assert_eq!(dish.beside(fahrenheit(375.0)).takes, TimeDelta::minutes(45));
         assert!(dish.beside(fahrenheit(425.0)).takes < TimeDelta::minutes(45));
@@ -141,7 +183,7 @@ mod tests {
 
     #[test]
     fn a_dish_keeps_its_place() {
-        let dish = |minutes| Dish { heat: DishHeat::Stove, takes: TimeDelta::minutes(minutes), ahead: false };
+        let dish = |minutes| Dish::new(DishHeat::Stove, TimeDelta::minutes(minutes));
         let mut dishes = Dishes::default();
         assert!(dishes.is_empty() && dishes.set(0, Some(dish(10))) && dishes.set(1, Some(dish(20))));
         assert!(dishes.set(0, None));
@@ -149,3 +191,5 @@ mod tests {
         assert!(!dishes.set(MOST_DISHES as u8, Some(dish(1))));
     }
 }
+
+names!(ColdPlace { Fridge => "fridge", Cooler => "cooler" });

@@ -7,7 +7,7 @@ use super::network::{
 use super::order::Way;
 use super::place::Placed;
 use super::stn::Point;
-use super::{Caution, Finish, Job, Moment, Need, Reason, Schedule, Step, Thawing, clock, spans};
+use super::{Caution, ColdPlace, Dish, Finish, Job, Moment, Need, Reason, Schedule, Step, Thawing, clock, spans};
 use crate::bird::Condition;
 use crate::roast::Cooker;
 use crate::thaw;
@@ -331,9 +331,9 @@ impl List<'_, '_> {
             if !network.is_present(point) {
                 continue;
             }
-            let why = match dish.ahead {
-                true => Reason::DishAhead { dish: place },
-                false => Reason::DishHot { dish: place, most: spans::DISH_WAITS },
+            let why = match dish.cold() {
+                Some(cold) => dish.cold_reason(place, cold),
+                None => Reason::DishHot { dish: place, most: spans::DISH_WAITS },
             };
             self.job(Step::Dish, place, placed.at(point), dish.takes, placed.window(point), &[why]);
         }
@@ -438,11 +438,15 @@ fn needs(network: &Network<'_>) -> Vec<Need> {
         (Need::Fuel, order.heat.cooker == Cooker::Smoker),
         (Need::Foil, true),
         (Need::ShallowDishes, true),
-        (Need::Cooler, order.carry.is_some() && order.cooks_ahead()),
+        (Need::Cooler, order.carry.is_some() && order.cooks_ahead() || order.dishes.iter().any(iced)),
         (Need::HotBox, order.carries_hot()),
         (Need::Broth, order.cooks_ahead()),
     ]
     .into_iter()
     .filter_map(|(need, wanted)| wanted.then_some(need))
     .collect()
+}
+
+fn iced((_, dish): (u8, Dish)) -> bool {
+    dish.cold().is_some_and(|cold| cold.place == ColdPlace::Cooler)
 }

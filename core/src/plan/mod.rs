@@ -17,11 +17,12 @@ mod place;
 mod reason;
 mod schedule;
 mod seating;
+mod shelves;
 pub mod spans;
 mod step;
 pub mod stn;
 
-pub use dish::{Dish, DishHeat, Dishes, MOST_DISHES};
+pub use dish::{Cold, ColdPlace, DISH_HALVES, Dish, DishHeat, Dishes, MOST_DISHES};
 pub use offers::{Change, hottest};
 pub use order::{Carry, Fact, Finish, Order, Salting, Thawing};
 pub use reason::Reason;

@@ -5,8 +5,8 @@
 use super::network::{Known, Network, SERVE};
 use super::past::Past;
 use super::{
-    Caution, Conflict, Fact, Failure, Finish, Moment, Offer, Order, Reason, Salting, Schedule, Step, Thawing, clock,
-    spans,
+    Caution, Cold, ColdPlace, Conflict, Dish, DishHeat, Fact, Failure, Finish, Moment, Offer, Order, Reason, Salting,
+    Schedule, Step, Thawing, clock, spans,
 };
 use crate::bird::{BirdMass, Condition, Form, Kind, Leftovers, feeds};
 use crate::quantity::{Temperature, fahrenheit, in_fahrenheit, in_pounds, pounds};
@@ -54,6 +54,10 @@ pub enum Change {
     DishAhead(u8),
     /// The dish of that place is left out.
     DishOut(u8),
+    /// The dish of that place goes into the fridge later and waits there only so long.
+    DishLater(u8, TimeDelta),
+    /// The dish of that place waits in a cooler with ice.
+    DishCooler(u8),
 }
 
 impl Change {
@@ -91,6 +95,16 @@ impl Change {
             Self::DishOut(place) => {
                 order.dishes.set(place, None);
             }
+            Self::DishLater(place, least) => {
+                let later =
+                    |dish: Dish| Dish { ahead: false, cold: dish.cold().map(|cold| Cold { least, ..cold }), ..dish };
+                order.dishes.set(place, order.dishes.get(place).map(later));
+            }
+            Self::DishCooler(place) => {
+                let iced = |cold: Cold| Cold { place: ColdPlace::Cooler, ..cold };
+                let iced = |dish: Dish| Dish { cold: dish.cold().map(iced), ..dish };
+                order.dishes.set(place, order.dishes.get(place).map(iced));
+            }
         }
         order
     }
@@ -110,6 +124,8 @@ impl Change {
             }
             Self::DishBeside(_) => 5,
             Self::DishAhead(_) => 12,
+            Self::DishLater(..) => 8,
+            Self::DishCooler(_) => 15,
             Self::DishOut(_) => 60,
             Self::Unstuffed => 30,
             Self::NoSalt => 40,
@@ -139,6 +155,11 @@ const HOTTER_STEP_F: f64 = 25.0;
 /// Dinner is offered between these hours, unless it was wished outside them.
 const DINNER_HOURS: (u32, u32) = (11, 21);
 
+/// Hours for which a dish may wait in the fridge instead of longer, most first.
+const COLD_HOURS: [i64; 6] = [8, 6, 5, 4, 3, 2];
+/// Shorter in the fridge a dish is not cold. Common practice, no source.
+const COLD_SHORTEST: TimeDelta = TimeDelta::hours(2);
+
 /// A dinner this much later is still the same dinner.
 const LITTLE_LATE: TimeDelta = TimeDelta::minutes(90);
 
@@ -161,6 +182,7 @@ pub(super) fn conflict(
         for change in search.candidates().into_iter().chain(search.dishes()) {
             offers.extend(search.offer(change));
         }
+        offers.extend(search.later());
         offers.extend(search.hotter());
         offers.extend(search.smaller());
     }
@@ -295,7 +317,27 @@ impl Search<'_> {
             self.order.dishes.get(**place).is_some_and(|dish| dish.heat.setting().is_some() && !dish.ahead)
         };
         let own = places.iter().filter(cooks).flat_map(|place| [Change::DishBeside(*place), Change::DishAhead(*place)]);
-        own.chain(places.iter().map(|place| Change::DishOut(*place))).collect()
+        let cold = self.chilled().into_iter().map(|(place, _)| Change::DishCooler(place));
+        own.chain(cold).chain(places.iter().map(|place| Change::DishOut(*place))).collect()
+    }
+
+    /// The dishes still to be made that take room in a fridge known to be small.
+    fn chilled(&self) -> Vec<(u8, Dish)> {
+        let open = |place: u8| self.past().done(Step::Dish, place).is_none();
+        let all = self.order.dishes.iter().filter(|_| self.order.shelves.is_some());
+        all.filter(|(place, dish)| dish.in_fridge() > 0 && open(*place)).collect()
+    }
+
+    /// For each of them the longest shorter time in the fridge that does. What was hot has to be cold through.
+    fn later(&self) -> Vec<Offer> {
+        let shorter = |place: u8, dish: Dish| {
+            let told = dish.cold()?.least;
+            let least = if dish.heat == DishHeat::None { COLD_SHORTEST } else { spans::COLD_THROUGH };
+            let stays = COLD_HOURS.into_iter().map(TimeDelta::hours).filter(|stay| *stay >= least);
+            let mut stays = stays.filter(|stay| dish.ahead || *stay < told);
+            stays.find_map(|stay| self.offer(Change::DishLater(place, stay)))
+        };
+        self.chilled().into_iter().filter_map(|(place, dish)| shorter(place, dish)).collect()
     }
 
     /// The least hotter setting that does.

@@ -80,6 +80,8 @@ pub struct Order {
     pub at_home: bool,
     /// What else is on the table.
     pub dishes: Dishes,
+    /// Shelves of the fridge that are free for this dinner, the bird's among them. `None`: nobody has said, and nothing is checked.
+    pub shelves: Option<u8>,
 }
 
 impl Order {
@@ -99,6 +101,7 @@ impl Order {
             ahead: false,
             at_home: false,
             dishes: Dishes::default(),
+            shelves: None,
         }
     }
 

@@ -202,7 +202,8 @@ impl Hand<'_, '_> {
         self.fix(THAWED, earliest);
     }
 
-    /// Hot dishes as late as goes, ready a little before the table; the others the evening before if they can be.
+    /// Hot dishes as late as goes, ready a little before the table; cold ones as long before it as they want, those made ahead
+    /// the evening before if they can be.
     fn dishes(&mut self) {
         let order = self.network.order;
         for (place, dish) in order.dishes.iter() {
@@ -210,15 +211,26 @@ impl Hand<'_, '_> {
             if !self.network.is_open(point) {
                 continue;
             }
-            if !dish.ahead {
-                self.fix(point, clock::floor(self.at[SERVE] - dish.takes - DISH_EARLY, ROUND));
-                continue;
+            match dish.cold() {
+                None => {
+                    self.fix(point, clock::floor(self.at[SERVE] - dish.takes - DISH_EARLY, ROUND));
+                    continue;
+                }
+                Some(cold) if !dish.ahead => {
+                    self.fix_awake(point, clock::floor(self.at[SERVE] - dish.takes - cold.least, ROUND));
+                    continue;
+                }
+                Some(_) => {}
             }
             let (earliest, latest) = self.left(point);
             let (hour, minute) = AHEAD_BY;
             match clock::last_hour_within(order.zone, hour, minute, earliest, latest) {
                 Some(at) => self.fix(point, at),
-                None => self.fix_awake(point, clock::floor(latest, ROUND)),
+                // The hour is past: in the evening still at once, on the day itself as late as goes.
+                None => {
+                    let eve = clock::date(order.zone, earliest) < clock::date(order.zone, order.dinner);
+                    self.fix_awake(point, if eve { earliest } else { clock::floor(latest, ROUND) });
+                }
             }
         }
     }

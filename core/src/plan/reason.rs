@@ -184,6 +184,22 @@ pub enum Reason {
         /// Its place in the order.
         dish: u8,
     },
+    /// A dish wants this long in the cold before it is eaten.
+    DishCold {
+        /// Its place in the order.
+        dish: u8,
+        /// At least.
+        least: TimeDelta,
+    },
+    /// A dish finds no room in the fridge.
+    FridgeTaken {
+        /// Its place in the order.
+        dish: u8,
+        /// Shelves there are.
+        shelves: u8,
+        /// It is the bird that is in its way: once that is out there is room.
+        bird: bool,
+    },
     /// A dish wants a heat that something else has.
     HeatTaken {
         /// Its place in the order.
@@ -233,6 +249,8 @@ impl Reason {
             | Self::PackedCold { .. }
             | Self::Reheat { .. }
             | Self::DishHot { .. }
+            | Self::DishCold { .. }
+            | Self::FridgeTaken { .. }
             | Self::HeatTaken { .. }
             | Self::DriveTooLong { .. } => PLAN_PRACTICE,
             Self::Dinner
@@ -270,6 +288,7 @@ impl Reason {
             Self::Drive { .. } | Self::DriveTooLong { .. } => 12,
             Self::Reheat { .. } | Self::ReheatWithin { .. } => 13,
             Self::Sociable | Self::DishHot { .. } | Self::DishAhead { .. } | Self::HeatTaken { .. } => 14,
+            Self::DishCold { .. } | Self::FridgeTaken { .. } => 14,
             Self::Dinner => 15,
         }
     }

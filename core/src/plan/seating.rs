@@ -1,11 +1,12 @@
-//! Who has the oven when: the bird's heat and the burners shared with the dishes.
+//! Who has the oven when: the bird's heat and the burners shared with the dishes; and, by `shelves`, who has the fridge.
 //!
 //! Two uses of one heat that don't agree can't overlap: one comes first. Which one is a choice, and the choices are searched here
 //! in a fixed order, the network telling after each whether anything still fits. Eight dishes make few choices; the search is bounded.
 
-use super::dish::{Dish, DishHeat};
+use super::dish::{Cold, Dish, DishHeat};
 use super::network::{FIRE, Network, ON, READY, SERVE};
 use super::order::Way;
+use super::shelves::{Shelf, Shelves};
 use super::stn::{Constraint, Point};
 use super::{Failure, Reason, spans};
 use crate::quantity::{celsius, fahrenheit, in_celsius};
@@ -17,7 +18,7 @@ const MOST_TRIES: usize = 3000;
 
 /// How a dish stands to the bird on the same heat.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Turn {
+pub(super) enum Turn {
     /// It does not share with the bird.
     Apart,
     /// In with the bird, whose setting suits it.
@@ -30,11 +31,12 @@ enum Turn {
 
 /// A dish of the network.
 #[derive(Debug, Clone, Copy)]
-struct Seat {
-    place: u8,
-    point: Point,
-    dish: Dish,
-    turn: Turn,
+pub(super) struct Seat {
+    pub place: u8,
+    pub point: Point,
+    pub dish: Dish,
+    pub turn: Turn,
+    pub shelf: Shelf,
 }
 
 /// Finds an order in which every dish has its heat, and puts it into the network.
@@ -46,7 +48,7 @@ pub(super) fn seat(network: &mut Network<'_>) -> Result<(), Failure> {
         .order
         .dishes
         .iter()
-        .map(|(place, dish)| Seat { place, point: network.dish(place), dish, turn: Turn::Apart })
+        .map(|(place, dish)| Seat { place, point: network.dish(place), dish, turn: Turn::Apart, shelf: Shelf::Any })
         .filter(|seat| network.is_open(seat.point))
         .collect();
     if dishes.is_empty() || network.stn().solve().is_err() {
@@ -58,18 +60,36 @@ pub(super) fn seat(network: &mut Network<'_>) -> Result<(), Failure> {
             return Err(network.failure(cycle));
         }
     }
-    let mut search = Search { network, dishes, tries: 0, deepest: 0 };
-    let mut seated = Vec::new();
-    if search.next(&mut seated) {
-        return Ok(());
+    let shelves = Shelves::of(network);
+    if let Some(crowded) = shelves.and_then(|shelves| shelves.too_many(&dishes)) {
+        return Err(crowded.into());
     }
-    let blocked = search.dishes.get(search.deepest).or(search.dishes.last()).map_or(0, |seat| seat.place);
+    let blocked = match search(network, &dishes, shelves) {
+        None => return Ok(()),
+        Some(blocked) => blocked,
+    };
+    // With all the room there is in the fridge it would fit: then that is what is missing.
+    let chilled = |seat: &&Seat| seat.dish.in_fridge() > 0;
+    let cold = dishes.get(blocked).filter(chilled).or(dishes.iter().rev().find(chilled));
+    if let (Some(shelves), Some(seat)) = (shelves, cold)
+        && search(network, &dishes, None).is_none()
+    {
+        return Err(shelves.reason(seat).into());
+    }
+    let blocked = dishes.get(blocked).or(dishes.last()).map_or(0, |seat| seat.place);
     Err(Reason::HeatTaken { dish: blocked }.into())
+}
+
+/// Seats them all. `Some`: there is no way, and the first that found no place is that one of them.
+fn search(network: &mut Network<'_>, dishes: &[Seat], shelves: Option<Shelves>) -> Option<usize> {
+    let mut search = Search { network, dishes, shelves, tries: 0, deepest: 0 };
+    if search.next(&mut Vec::new()) { None } else { Some(search.deepest) }
 }
 
 struct Search<'a, 'b> {
     network: &'a mut Network<'b>,
-    dishes: Vec<Seat>,
+    dishes: &'a [Seat],
+    shelves: Option<Shelves>,
     tries: usize,
     deepest: usize,
 }
@@ -79,10 +99,14 @@ impl Search<'_, '_> {
     fn next(&mut self, seated: &mut Vec<Seat>) -> bool {
         let Some(seat) = self.dishes.get(seated.len()).copied() else { return true };
         self.deepest = self.deepest.max(seated.len());
-        for turn in self.turns(&seat) {
-            let seat = Seat { turn, ..seat };
+        let shelves = self.shelves.map_or(vec![Shelf::Any], |shelves| shelves.ways(&seat, seated));
+        let ways = self.turns(&seat).into_iter().flat_map(|turn| shelves.iter().map(move |shelf| (turn, *shelf)));
+        for (turn, shelf) in ways.collect::<Vec<_>>() {
+            let seat = Seat { turn, shelf, ..seat };
             let before = self.network.len();
-            if self.take(&self.to_the_bird(&seat)) {
+            let mut wanted = self.to_the_bird(&seat);
+            wanted.extend(self.shelves.iter().flat_map(|shelves| shelves.constraints(self.network, &seat)));
+            if self.take(&wanted) {
                 let rivals: Vec<Seat> = rivals(&seat, seated);
                 seated.push(seat);
                 if self.order(&seat, &rivals, seated) {
@@ -127,16 +151,17 @@ impl Search<'_, '_> {
             Cooker::Oven | Cooker::FanOven => DishHeat::Oven(order.heat.setting),
         };
         let (ahead, dish) = (order.cooks_ahead(), seat.dish);
-        if order.way() == Way::Hot && !dish.ahead {
+        let waits = dish.cold().is_some();
+        if order.way() == Way::Hot && !waits {
             return vec![Turn::Apart]; // hot at a table in another house: it has another oven
         }
         // Cooked ahead, it is the reheating that wants an oven at the table's hour.
-        let bird = if ahead && !dish.ahead { DishHeat::Oven(reheating()) } else { bird };
+        let bird = if ahead && !waits { DishHeat::Oven(reheating()) } else { bird };
         if !dish.heat.is_same_place(bird) {
             return vec![Turn::Apart];
         }
         let beside = dish.heat.agrees(bird).then_some(Turn::Beside);
-        let alone: &[Turn] = match (ahead, dish.ahead) {
+        let alone: &[Turn] = match (ahead, waits) {
             (_, true) => &[Turn::Before, Turn::After],
             (false, false) => &[Turn::After],
             (true, false) => &[],
@@ -194,14 +219,21 @@ fn at_least(from: Point, to: Point, span: TimeDelta, dish: u8) -> Constraint<Rea
     Constraint { from, to, least: Some(span.num_seconds()), most: None, why: Reason::HeatTaken { dish } }
 }
 
+impl Dish {
+    /// Why it is made so early.
+    pub(super) fn cold_reason(self, place: u8, cold: Cold) -> Reason {
+        if self.ahead { Reason::DishAhead { dish: place } } else { Reason::DishCold { dish: place, least: cold.least } }
+    }
+}
+
 impl Network<'_> {
     /// A dish is hot on the table, or made in good time and cold.
     fn dish_at_table(&mut self, point: Point, place: u8, dish: Dish) {
-        let (least, most, why) = if dish.ahead {
-            let least = dish.takes + spans::COLD_THROUGH;
-            (least, spans::COOKED_PLANNED, Reason::DishAhead { dish: place })
-        } else {
-            (dish.takes, dish.takes + spans::DISH_WAITS, Reason::DishHot { dish: place, most: spans::DISH_WAITS })
+        let (least, most, why) = match dish.cold() {
+            Some(cold) => (dish.takes + cold.least, spans::COOKED_PLANNED, dish.cold_reason(place, cold)),
+            None => {
+                (dish.takes, dish.takes + spans::DISH_WAITS, Reason::DishHot { dish: place, most: spans::DISH_WAITS })
+            }
         };
         self.rule(point, SERVE, Some(least), Some(most), why);
     }
