@@ -87,7 +87,8 @@ fn a_dish_made_ahead_is_done_the_evening_before_and_the_oven_is_free() {
 fn a_dish_made_ahead_and_not_begun_in_time_is_still_for_that_evening() {
     let ahead = Dish { ahead: true, ..stove(30) };
     let now = at("2027-11-24 18:20");
-    let schedule = solve(&order(325.0, Cooker::Oven, &[ahead]), &[], now).unwrap();
+    let salted = Fact { step: Step::Salt, nth: 0, at: at("2027-11-24 09:00"), done: true };
+    let schedule = solve(&order(325.0, Cooker::Oven, &[ahead]), &[salted], now).unwrap();
     assert_eq!(span(&schedule, Step::Dish, 0).0, now);
 }
 

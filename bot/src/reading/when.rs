@@ -129,8 +129,18 @@ struct Clock<'a> {
 
 impl Clock<'_> {
     fn best_day(&self, taken: &[bool]) -> Option<Spot<DaySaid>> {
-        let mut days = (0..self.s.len()).filter(|at| free(taken, *at)).filter_map(|at| self.day_at(at));
-        days.find(|day| !self.is_for_the_shop(day) && !self.is_since(day))
+        let days = (0..self.s.len()).filter(|at| free(taken, *at)).filter_map(|at| self.day_at(at));
+        let days: Vec<_> = days.filter(|day| !self.is_for_the_shop(day) && !self.is_since(day)).collect();
+        // "It's Tuesday, dinner is on Thursday": the day told with the meal.
+        let of_meal = |day: &&Spot<DaySaid>| self.clause(day).any(|at| self.s.of(at, "meal-").is_some());
+        days.iter().find(of_meal).or(days.first()).copied()
+    }
+
+    /// The places between the signs around a day.
+    fn clause(&self, day: &Spot<DaySaid>) -> std::ops::Range<usize> {
+        let ends = |at: &usize| matches!(self.s.mark(*at), Some(',' | ';' | '.' | '!' | '\n'));
+        let from = (0..day.from).rev().find(ends).map_or(0, |at| at + 1);
+        from..(day.to + 1..self.s.len()).find(ends).unwrap_or(self.s.len())
     }
 
     /// "In the fridge since Saturday".
@@ -140,11 +150,8 @@ impl Clock<'_> {
 
     /// "I buy it tomorrow, dinner is on Sunday": tomorrow is no day of a meal.
     fn is_for_the_shop(&self, day: &Spot<DaySaid>) -> bool {
-        let ends = |at: &usize| matches!(self.s.mark(*at), Some(',' | ';' | '.' | '!' | '\n'));
-        let from = (0..day.from).rev().find(ends).map_or(0, |at| at + 1);
-        let to = (day.to + 1..self.s.len()).find(ends).unwrap_or(self.s.len());
-        let says = |group: &str| (from..to).any(|at| self.s.of(at, group).is_some());
-        let shops = (from..to).any(|at| self.s.is(at, "shopping") || self.s.is(at, "to-buy"));
+        let says = |group: &str| self.clause(day).any(|at| self.s.of(at, group).is_some());
+        let shops = self.clause(day).any(|at| self.s.is(at, "shopping") || self.s.is(at, "to-buy"));
         shops && !says("meal-") && !says("holiday-")
     }
 

@@ -223,6 +223,17 @@ fn the_day_of_the_shopping_is_no_day_of_the_meal() {
                 ],
             ),
             (
+                "dinner=25.11.@14:00 kind=turkey mass_g=6000",
+                [
+                    "turkey 6 kg, it's Tuesday, dinner Thursday at 2 pm",
+                    "pavo de 6 kg, hoy es martes, comida el jueves a las 14:00",
+                    "Pute 6 kg, heute ist Dienstag, Essen Donnerstag um 14 Uhr",
+                    "peru de 6 kg, hoje é terça, almoço quinta às 14h",
+                    "dinde de 6 kg, on est mardi, repas jeudi à 14h",
+                    "tacchino di 6 kg, oggi è martedì, pranzo giovedì alle 14",
+                ],
+            ),
+            (
                 "dinner=26.12.@13:00 kind=turkey mass_g=6000",
                 [
                     "turkey 6 kg, Boxing Day at 1 pm",
