@@ -106,7 +106,7 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
     let fridge = (end..s.len()).any(|at| s.is(at, FRIDGE));
     // What is only put in the fridge takes no time to speak of.
     let takes = takes.or(fridge.then_some(0)).ok_or_else(|| DishProblem::NoTime(name.clone()))?;
-    if !MINUTES.contains(&takes) && !(fridge && takes == 0) {
+    if !(MINUTES.contains(&takes) || fridge && takes == 0) {
         return Err(DishProblem::Time(name));
     }
     if cold.is_some_and(|cold| !COLD_MINUTES.contains(&cold)) {
