@@ -332,3 +332,62 @@ fn whoever_says_they_will_do_a_job_has_it_and_a_story_takes_nothing() {
     assert_eq!(owner(&kitchen, "check"), None);
     assert!(kitchen.say("Tom", "who's doing what?").contains("Carve (Tom)"));
 }
+
+/// Hours of which quiet hours begin in a person's own zone.
+fn quiet(kitchen: &mut Kitchen, who: PersonId, from: &str, to: &str) {
+    kitchen.scene.people.get_mut(&who).unwrap().quiet = Some((from.parse().unwrap(), to.parse().unwrap()));
+}
+
+/// The chats called for a job of the plan, one after the other, until `local`.
+fn called(kitchen: &mut Kitchen, step: &str, local: &str) -> Vec<To> {
+    let before = kitchen.said.len();
+    kitchen.run_to(local);
+    let key = format!("job-{step}-0");
+    let calls = kitchen.said[before..].iter().filter(|say| say.key.as_deref() == Some(&key) && say.how == How::New);
+    calls.map(|say| say.to.clone()).collect()
+}
+
+#[test]
+fn everyone_is_called_once_though_the_others_fall_asleep_in_between() {
+    let mut kitchen = shared();
+    [ROSA, TOM, LI].into_iter().for_each(|who| reachable(&mut kitchen, who));
+    // The carving is called at half past four: Tom at the second rung, and Li sleeps from before the third.
+    quiet(&mut kitchen, LI, "16:40:00", "22:00:00");
+    let heard = called(&mut kitchen, "carve", "2027-11-25 17:20");
+    let here = To::Room(kitchen.scene.room.id);
+    assert_eq!(heard, [here, To::Person(TOM), To::Person(ROSA)]);
+}
+
+#[test]
+fn quiet_hours_run_on_their_owner_s_clock() {
+    let mut kitchen = shared();
+    [ROSA, TOM, LI].into_iter().for_each(|who| reachable(&mut kitchen, who));
+    // Half past four in Chicago is half past ten at night where Li is.
+    quiet(&mut kitchen, LI, "22:00:00", "07:00:00");
+    kitchen.scene.people.get_mut(&LI).unwrap().taste.zone = Some("Europe/London".into());
+    let heard = called(&mut kitchen, "carve", "2027-11-25 17:20");
+    assert!(heard.contains(&To::Person(TOM)) && !heard.contains(&To::Person(LI)), "{heard:?}");
+}
+
+#[test]
+fn whoever_sleeps_through_their_own_job_is_called_when_they_wake_or_at_once_if_it_stays_theirs() {
+    for stays in [false, true] {
+        let mut kitchen = shared();
+        [ROSA, TOM, LI].into_iter().for_each(|who| reachable(&mut kitchen, who));
+        kitchen.say("Tom", "/take carve");
+        quiet(&mut kitchen, TOM, "11:00:00", "15:45:00");
+        let moved = kitchen.say("Rosa", "/move thursday 4 pm");
+        assert!(moved.contains("now falls in your quiet hours") && moved.contains("[Still mine: Carve]"), "{moved}");
+        if stays {
+            let data = kitchen.said.last().unwrap().buttons[0][0].data.strip_prefix("r-100:").unwrap().to_owned();
+            let kept = kitchen.hear_privately("Tom", What::Pressed { press: "p".into(), data, on: None });
+            assert!(kept.contains("Yours: Carve"), "{kept}");
+        }
+        let heard = called(&mut kitchen, "carve", "2027-11-25 15:42");
+        let first = if stays { To::Person(TOM) } else { To::Room(kitchen.scene.room.id) };
+        assert_eq!(heard.first(), Some(&first), "{heard:?}");
+        assert_eq!(heard.contains(&To::Person(TOM)), stays, "{heard:?}");
+        let later = called(&mut kitchen, "carve", "2027-11-25 15:55");
+        assert_eq!(later.contains(&To::Person(TOM)), !stays, "{later:?}");
+    }
+}

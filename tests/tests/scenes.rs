@@ -50,6 +50,7 @@ scenes! {
     the_hosts_phone_dies => "host-phone-dies",
     nobody_takes_the_six_o_clock_job => "nobody-takes-six",
     the_group_moves_while_a_call_is_due => "moves-while-calling",
+    whoever_sleeps_through_a_job_that_moved_is_let_sleep => "quiet-hours",
     the_bot_is_removed_and_back => "removed-and-back",
     numbers_asked_for_privately_are_heard_in_the_group => "numbers-privately",
     the_drive_crosses_a_time_zone => "drive-across-zones",

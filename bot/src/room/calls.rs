@@ -1,13 +1,13 @@
 //! Calling people when a job falls due, and what is said after the bot was away.
 //!
-//! A due job calls its owner privately where that works, else it is said in the room. Not acknowledged, it goes up a ladder: the owner
-//! once more, the other helpers, the host, each once and faster for what food safety hangs on. After a downtime what is still
-//! useful is said, the rest is folded into one line.
+//! A due job calls its owner privately where that works, else it is said in the room. Not acknowledged, it goes up the ladder, faster
+//! for what food safety hangs on. After a downtime what is still useful is said, the rest is folded into one line.
 
 use super::action::{Action, JobRef};
+use super::ladder::{self, Next};
 use super::live::runs_by_itself;
 use super::sitting::{button, name};
-use super::state::{JobState, LiveJob};
+use super::state::{JobState, LiveJob, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, plan_words};
 use crate::words::{Arg, Text};
@@ -121,73 +121,23 @@ fn silence(sitting: &mut Sitting<'_>, step: Step, nth: u8) {
     }
 }
 
-/// Whom a call goes to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Rung {
-    /// Whoever has the job.
-    Owner,
-    /// The room.
-    Room,
-    /// The one who has it, or the room, once more.
-    Again,
-    /// The other people in the room.
-    Helpers,
-    /// Who answers for the dinner.
-    Host,
-}
-
-/// The calls of a job, first to last. Shopping, looks, water and leftovers are called once: the next comes by itself or a second
-/// call would be a nag.
-fn ladder(sitting: &Sitting<'_>, job: &LiveJob, step: Step) -> Vec<Rung> {
-    let first = if job.owner.is_some() { Rung::Owner } else { Rung::Room };
-    if matches!(step, Step::Leftovers | Step::Check | Step::Buy | Step::Water) {
-        return vec![first];
-    }
-    if sitting.room.kind == RoomKind::Private {
-        let more = if step.is_safety() { 2 } else { 1 };
-        return std::iter::once(Rung::Room).chain(std::iter::repeat_n(Rung::Again, more)).collect();
-    }
-    let mut rungs = vec![first];
-    if job.owner.is_some() {
-        rungs.push(Rung::Again);
-    }
-    if !helpers(sitting, job, step).is_empty() {
-        rungs.push(Rung::Helpers);
-    }
-    let host = sitting.room.plan.as_ref().map(|plan| plan.host);
-    if host.is_some_and(|host| job.owner != Some(host) && may_call(sitting, host, step)) {
-        rungs.push(Rung::Host);
-    }
-    rungs
-}
-
-/// Who else could do it: not its owner, not the host, and not asleep unless food safety hangs on it.
-fn helpers(sitting: &Sitting<'_>, job: &LiveJob, step: Step) -> Vec<PersonId> {
-    let host = sitting.room.plan.as_ref().map(|plan| plan.host);
-    let others = sitting.room.members.iter().copied().filter(|who| Some(*who) != host && Some(*who) != job.owner);
-    others.filter(|who| may_call(sitting, *who, step)).collect()
-}
-
-fn may_call(sitting: &Sitting<'_>, person: PersonId, step: Step) -> bool {
-    step.is_safety() || !is_quiet(sitting, person)
-}
-
 /// Says that a job is due, to whom the next rung names.
 fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
-    let ladder = ladder(sitting, job, step);
-    let place = usize::from(job.calls).min(ladder.len().saturating_sub(1));
-    let Some(rung) = ladder.get(place).copied() else { return };
+    // A bell is never silent: where nobody is left to be called, the room hears it once more.
+    let nobody = || Next { rung: Rung::Again, people: Vec::new(), at: sitting.now };
+    let Next { rung, people, .. } = ladder::next(sitting, job, step, sitting.now).unwrap_or_else(nobody);
+    let mut called = job.clone();
+    called.calls = job.calls.saturating_add(1);
+    called.rungs.push(rung);
+    called.reached.extend(people.iter().filter(|who| !job.reached.contains(who)));
     let wait = if step.is_safety() { AGAIN_SAFETY } else { AGAIN };
-    let again = (place + 1 < ladder.len()).then(|| sitting.now + wait);
-    let calls = job.calls.saturating_add(1);
-    let targets = targets(sitting, job, step, rung);
+    called.call_at = ladder::next(sitting, &called, step, sitting.now + wait).map(|next| next.at);
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let serial = plan.serial;
     if let Some(live) = plan.job_mut(step, job.nth) {
-        live.calls = calls;
-        live.call_at = again;
+        *live = called;
     }
-    for (to, named) in targets {
+    for (to, named) in targets(sitting, rung, people) {
         say_call(sitting, step, job, rung, JobRef { serial, step, nth: job.nth }, (to, named));
     }
 }
@@ -286,17 +236,13 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
 }
 
 /// Where a rung's call goes, and whom it names there: privately where that works, else one message in the room.
-fn targets(sitting: &Sitting<'_>, job: &LiveJob, step: Step, rung: Rung) -> Vec<(To, Vec<PersonId>)> {
+fn targets(sitting: &Sitting<'_>, rung: Rung, people: Vec<PersonId>) -> Vec<(To, Vec<PersonId>)> {
     let room = To::Room(sitting.room.id);
     let group = sitting.room.kind == RoomKind::Group;
-    let people: Vec<PersonId> = match rung {
-        Rung::Room => return vec![(room, Vec::new())],
-        // Where one message went unseen, another beside it would too.
-        Rung::Again => return vec![(room, job.owner.into_iter().filter(|_| group).collect())],
-        Rung::Owner => job.owner.into_iter().collect(),
-        Rung::Helpers => helpers(sitting, job, step),
-        Rung::Host => sitting.room.plan.as_ref().map(|plan| plan.host).into_iter().collect(),
-    };
+    // Where one message went unseen, another beside it would too.
+    if matches!(rung, Rung::Room | Rung::Again) {
+        return vec![(room, people.into_iter().filter(|_| group).collect())];
+    }
     let (private, named): (Vec<PersonId>, Vec<PersonId>) =
         people.into_iter().partition(|who| group && is_reachable(sitting, *who));
     let mut all: Vec<(To, Vec<PersonId>)> = private.into_iter().map(|who| (To::Person(who), Vec::new())).collect();
@@ -320,13 +266,6 @@ pub(super) fn from(sitting: &Sitting<'_>) -> Option<Text> {
 
 fn is_reachable(sitting: &Sitting<'_>, person: PersonId) -> bool {
     sitting.people.get(&person).is_some_and(|person| person.reachable)
-}
-
-/// Whether it is a person's quiet hour. What they took at that hour, and what safety hangs on, is called all the same.
-fn is_quiet(sitting: &Sitting<'_>, person: PersonId) -> bool {
-    let Some((from, to)) = sitting.people.get(&person).and_then(|person| person.quiet) else { return false };
-    let time = sitting.now.with_timezone(&sitting.zone_or_utc()).time();
-    if from <= to { (from..to).contains(&time) } else { time >= from || time < to }
 }
 
 pub(super) fn mention_of(sitting: &Sitting<'_>, person: PersonId) -> Arg {

@@ -5,7 +5,7 @@
 use super::action::{Action, JobRef};
 use super::live::Shift;
 use super::sitting::{button, name, short_name};
-use super::state::{JobState, LiveJob};
+use super::state::{JobState, LiveJob, Rung};
 use super::turn::{How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, board, calls, hot_road, may, plan_words, proposal, readings};
 use crate::reading;
@@ -225,6 +225,8 @@ pub(super) fn later(sitting: &mut Sitting<'_>, it: JobRef) {
     if let Some(job) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(it.step, it.nth)) {
         job.call_at = Some(again);
         job.calls = job.calls.max(1);
+        // Whoever asks for it later is called once more before anyone else is.
+        job.rungs.pop_if(|last| *last == Rung::Again);
     }
     sitting.notice(Text::new("room-later").with("when", Arg::Clock(again)));
 }
@@ -237,7 +239,14 @@ pub(super) fn take(sitting: &mut Sitting<'_>, it: JobRef) {
         return already(sitting, None, &job);
     }
     match job.owner {
-        Some(owner) if owner == who => sitting.notice(Text::new("room-take-yours")),
+        Some(owner) if owner == who => {
+            // Theirs, and theirs at the hour at which it stands by now.
+            let news = job.taken_for.is_some_and(|taken| taken != job.at);
+            if let Some(live) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(it.step, it.nth)) {
+                live.taken_for = Some(job.at);
+            }
+            sitting.notice(if news { taken(it, &job) } else { Text::new("room-take-yours") });
+        }
         // Called twice and not heard of: someone else may.
         Some(_) if job.calls >= SILENT => {
             own(sitting, it, Some(who), "take");
@@ -295,10 +304,13 @@ pub(super) fn own(sitting: &mut Sitting<'_>, it: JobRef, owner: Option<PersonId>
         if same && job.state == JobState::Waiting {
             job.owner = owner;
             job.asked = None;
+            job.taken_for = owner.map(|_| job.at);
             if job.calls > 0 {
                 // Due already: who takes it has heard of it, and one it is handed back by calls the others again.
                 let wait = if it.step.is_safety() { LATER_SAFETY } else { LATER };
                 job.calls = u8::from(owner.is_some());
+                job.rungs = owner.map(|_| Rung::Owner).into_iter().collect();
+                job.reached.extend(owner.filter(|who| !job.reached.contains(who)));
                 job.call_at = Some(if owner.is_some() { now + wait } else { now });
             }
         }

@@ -16,7 +16,7 @@ use chrono_tz::Tz;
 const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
 
 /// A job called and not answered for this long is taken for done as planned.
-const TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(45);
+pub(super) const TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(45);
 
 /// How many changes can be taken back.
 const HISTORY: usize = 20;
@@ -184,11 +184,14 @@ impl LivePlan {
             state: JobState::Waiting,
             call_at: Some(at),
             calls: 0,
+            rungs: Vec::new(),
+            reached: Vec::new(),
             called_in,
             denied: false,
             asked: None,
             offered: 0,
             told: None,
+            taken_for: None,
         });
         self.jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
     }
@@ -331,11 +334,14 @@ fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
         state: JobState::Waiting,
         call_at: Some(job.at),
         calls: 0,
+        rungs: Vec::new(),
+        reached: Vec::new(),
         called_in: Vec::new(),
         denied: false,
         asked: None,
         offered: 0,
         told: None,
+        taken_for: None,
     };
     let Some(old) = kept else { return live };
     live.owner = old.owner;
@@ -344,10 +350,13 @@ fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
     live.asked = old.asked;
     live.offered = old.offered;
     live.told = old.told;
+    live.taken_for = old.taken_for;
     live.called_in.clone_from(&old.called_in);
     let called_and_not_moved_on = old.calls > 0 && job.at <= now.max(old.at) + TimeDelta::minutes(5);
     if old.state != JobState::Waiting || called_and_not_moved_on {
         live.calls = old.calls;
+        live.rungs.clone_from(&old.rungs);
+        live.reached.clone_from(&old.reached);
         // Called for, and meanwhile moved to later: it is not late before then.
         live.call_at = old.call_at.map(|at| if job.at > now { at.max(job.at) } else { at });
     }

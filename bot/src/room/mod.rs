@@ -26,6 +26,7 @@ mod hot_road;
 mod ice;
 mod invites;
 mod jobs;
+mod ladder;
 mod late;
 mod live;
 mod logs;

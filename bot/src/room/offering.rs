@@ -63,21 +63,24 @@ pub(super) fn rang(sitting: &mut Sitting<'_>) {
     let (now, zone) = (sitting.now, sitting.zone_or_utc());
     let tomorrow = now.with_timezone(&zone).date_naive().checked_add_days(Days::new(1));
     let Some(plan) = sitting.room.plan.as_mut() else { return };
-    let mut any = false;
+    let (mut any, mut news) = (false, false);
     for job in plan.jobs.iter_mut().filter(|job| is_free(job) && job.at > now) {
         let [ahead, near] = due(job, zone);
         let soon = job.offered < 2 && (near <= now || job.at - now <= TOGETHER);
         let day = Some(job.at.with_timezone(&zone).date_naive()) <= tomorrow;
+        let first = job.offered < 1;
         if soon {
             job.offered = 2;
-            any = true;
-        } else if job.offered < 1 && (ahead <= now || day) {
+        } else if first && (ahead <= now || day) {
             job.offered = 1;
-            any = true;
+        } else {
+            continue;
         }
+        any = true;
+        news |= first;
     }
     if any {
-        show(sitting, How::New);
+        show(sitting, How::New, if news { "sharing-offer" } else { "sharing-offer-again" });
     }
 }
 
@@ -86,11 +89,11 @@ pub(super) fn refresh(sitting: &mut Sitting<'_>, it: JobRef) {
     let stands =
         sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).is_some_and(|job| job.offered > 0);
     if stands {
-        show(sitting, How::Edit);
+        show(sitting, How::Edit, "sharing-offer");
     }
 }
 
-fn show(sitting: &mut Sitting<'_>, how: How) {
+fn show(sitting: &mut Sitting<'_>, how: How, head: &'static str) {
     let Some(plan) = &sitting.room.plan else { return };
     let serial = plan.serial;
     let free: Vec<&LiveJob> = plan.jobs.iter().filter(|job| is_free(job) && job.offered > 0).take(MOST).collect();
@@ -105,7 +108,7 @@ fn show(sitting: &mut Sitting<'_>, how: How) {
     };
     let lines: Vec<Text> = free.iter().filter_map(line).collect();
     let buttons: Vec<Button> = free.iter().filter_map(take).collect();
-    let head = Text::new(if lines.is_empty() { "sharing-offer-none" } else { "sharing-offer" });
+    let head = Text::new(if lines.is_empty() { "sharing-offer-none" } else { head });
     let say = sitting.answer(head).key(KEY).how(how).urgency(Urgency::Due);
     say.lines(lines);
     for button in buttons {

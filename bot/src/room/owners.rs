@@ -2,10 +2,12 @@
 //!
 //! Looks, changes of water and what is due already are called when they come. Start at [`tell`].
 
+use super::action::{Action, JobRef};
 use super::live::runs_by_itself;
+use super::sitting::labelled;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, calls, plan_words};
+use super::{PersonId, RoomKind, Sitting, calls, ladder, plan_words};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
@@ -27,7 +29,7 @@ pub(super) fn tell(sitting: &mut Sitting<'_>) {
     // What is put away when depends on the heat and the table, and is called in time; it is news when dinner itself moves.
     let dinner_moved = before.is_some_and(|old| old.wish.dinner != plan.wish.dinner);
     let known: Vec<Option<Moment>> = plan.jobs.iter().map(|job| known(job, before)).collect();
-    let mut moved: BTreeMap<PersonId, Vec<Text>> = BTreeMap::new();
+    let mut moved: BTreeMap<PersonId, News> = BTreeMap::new();
     for (job, was) in plan.jobs.iter().zip(&known) {
         let (Some(owner), Some(step), Some(was)) = (job.owner, job.step(), *was) else { continue };
         let far = (job.at - was).abs() >= WORTH_TELLING && job.at > now + AT_HAND;
@@ -37,21 +39,45 @@ pub(super) fn tell(sitting: &mut Sitting<'_>) {
                 .with("what", Arg::from(plan_words::step_name(step, job.nth)))
                 .with("was", Arg::DayClock(was))
                 .with("is", Arg::DayClock(job.at));
-            moved.entry(owner).or_default().push(line);
+            let it = JobRef { serial: plan.serial, step, nth: job.nth };
+            let news = moved.entry(owner).or_default();
+            news.lines.push(line);
+            news.asleep.extend(ladder::wants_asking(sitting, job, step).then_some(it));
         }
     }
+    let speaker = sitting.speaker();
     if let Some(plan) = sitting.room.plan.as_mut() {
         for (job, was) in plan.jobs.iter_mut().zip(known) {
+            // Whoever moves their own job knows when it comes.
+            if job.owner.is_some() && job.owner == speaker && job.taken_for.is_some() {
+                job.taken_for = Some(job.at);
+            }
             let small = was.is_some_and(|was| (job.at - was).abs() < WORTH_TELLING);
             job.told = if job.owner.is_none() { None } else { was.filter(|_| small).or(Some(job.at)) };
         }
     }
-    for (owner, lines) in moved {
-        let text = calls::from(sitting).into_iter().chain([Text::new("sharing-moved")]).chain(lines).collect();
+    for (owner, News { lines, asleep }) in moved {
+        let asked = (!asleep.is_empty()).then(|| Text::new("sharing-moved-asleep"));
+        let text =
+            calls::from(sitting).into_iter().chain([Text::new("sharing-moved")]).chain(lines).chain(asked).collect();
         let mut say = Say::of(To::Person(owner), text);
         say.urgency(Urgency::Due);
+        for it in asleep {
+            let what = || Arg::from(plan_words::step_name(it.step, it.nth));
+            let stays = labelled(Text::new("sharing-moved-stays").with("what", what()), &Action::Take(it));
+            say.row([stays, labelled(Text::new("sharing-moved-drop").with("what", what()), &Action::Drop(it))]);
+        }
         sitting.say(say);
     }
+}
+
+/// What one owner is told.
+#[derive(Default)]
+struct News {
+    /// A line for each job that has moved.
+    lines: Vec<Text>,
+    /// Those that have moved into their quiet hours.
+    asleep: Vec<JobRef>,
 }
 
 /// The hour its owner knows: what they were told, else the one that stood before this turn.

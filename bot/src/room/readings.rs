@@ -5,7 +5,7 @@ use super::chart::Chart;
 use super::forecast::{self, Foresight, Standing};
 use super::live::Solved;
 use super::sitting::{button, labelled};
-use super::state::{Doubted, JobState, LiveJob, StoredReading, Told};
+use super::state::{Doubted, JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, How, Say, To};
 use super::{PersonId, Sitting, alarms, board, hot_road, jobs, late, may, moves, plan_words};
 use crate::reading::sentence::Sentence;
@@ -411,6 +411,9 @@ fn pull_now(sitting: &mut Sitting<'_>) -> Option<Vec<Button>> {
     let serial = plan.serial;
     let job = plan.job_mut(Step::Pull, 0).filter(|job| job.state == JobState::Waiting)?;
     job.calls = job.calls.max(1);
+    if job.rungs.is_empty() {
+        job.rungs.push(Rung::Room);
+    }
     job.call_at = Some(now + AGAIN);
     let it = JobRef { serial, step: Step::Pull, nth: 0 };
     Some(vec![labelled(plan_words::step_done(Step::Pull, 0), &Action::Done(it))])

@@ -201,6 +201,7 @@ impl LivePlan {
         for job in jobs.into_iter().flatten() {
             nobody(&mut job.owner);
             job.called_in.retain(|chat| *chat != person.private_room());
+            job.reached.retain(|reached| *reached != person);
             job.asked.take_if(|asked| asked.by == person || asked.of == person);
             if let JobState::Done { by, .. } | JobState::Skipped { by, .. } = &mut job.state {
                 nobody(by);
@@ -551,6 +552,12 @@ pub struct LiveJob {
     /// Someone has said that it is not done: never taken for done.
     #[serde(default)]
     pub denied: bool,
+    /// The rungs it was called on, in order.
+    #[serde(default)]
+    pub rungs: Vec<Rung>,
+    /// Whom those calls were for.
+    #[serde(default)]
+    pub reached: Vec<PersonId>,
     /// Chats in which a call stands.
     #[serde(default)]
     pub called_in: Vec<RoomId>,
@@ -563,6 +570,25 @@ pub struct LiveJob {
     /// The hour its owner knows of.
     #[serde(default)]
     pub told: Option<Moment>,
+    /// The hour its owner has agreed to.
+    #[serde(default)]
+    pub taken_for: Option<Moment>,
+}
+
+/// Whom a call of a job goes to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Rung {
+    /// Whoever has the job.
+    Owner,
+    /// The room.
+    Room,
+    /// The one who has it, or the room, once more.
+    Again,
+    /// The other people in the room.
+    Helpers,
+    /// Who answers for the dinner.
+    Host,
 }
 
 /// A question to one person whether they take a job.
@@ -575,6 +601,17 @@ pub struct Asked {
 }
 
 impl LiveJob {
+    /// Takes over what people have heard of it since, in a state brought back.
+    pub fn heard_since(&mut self, now: &LiveJob) {
+        if self.rungs.len() < now.rungs.len() {
+            self.rungs.clone_from(&now.rungs);
+        }
+        self.reached.extend(now.reached.iter().filter(|who| !self.reached.contains(who)).copied().collect::<Vec<_>>());
+        if self.owner == now.owner {
+            self.told = now.told;
+        }
+    }
+
     /// The step; stored names are only ever written from [`Step::name`].
     pub fn step(&self) -> Option<Step> {
         Step::from_name(&self.step)
@@ -686,7 +723,7 @@ mod tests {
         let job = |state| -> LiveJob {
             let job = serde_json::json!({
                 "step": "thaw", "nth": 0, "at": at, "earliest": at, "latest": at, "lasts_min": 5, "owner": who, "state": state,
-                "called_in": [who.private_room()],
+                "called_in": [who.private_room()], "reached": [who],
             });
             serde_json::from_value(job).unwrap()
         };

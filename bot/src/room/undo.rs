@@ -2,7 +2,7 @@
 
 use super::action::Action;
 use super::sitting::name;
-use super::state::{Change, LiveJob, LivePlan};
+use super::state::{Change, LivePlan};
 use super::{RoomKind, Sitting, board, jobs, may, plan_words, proposal};
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
@@ -90,13 +90,11 @@ fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> Live
     plan.readings.truncate(change.readings);
     plan.was_set.retain(|was| was.until < change.at);
     plan.jobs = change.jobs.clone();
-    // What people have been told since, they know.
-    let told = |job: &LiveJob| {
-        let known = current.iter().find(|now| now.step == job.step && now.nth == job.nth && now.owner == job.owner);
-        known.map_or(job.told, |known| known.told)
-    };
     for job in &mut plan.jobs {
-        job.told = told(job);
+        // What people have been told since, they know.
+        if let Some(known) = current.iter().find(|now| now.step == job.step && now.nth == job.nth) {
+            job.heard_since(known);
+        }
         // Whoever takes "done" back has said that it is not done.
         job.denied |= change.name == "done" && Some(&job.step) == change.step.as_ref();
         // What was due meanwhile is due now; what was called stays called.
