@@ -46,10 +46,16 @@ pub(super) fn tell(sitting: &mut Sitting<'_>) {
         }
     }
     let speaker = sitting.speaker();
+    let stood = |job: &LiveJob| {
+        before
+            .and_then(|plan| plan.jobs.iter().find(|old| old.step == job.step && old.nth == job.nth))
+            .map(|old| old.at)
+    };
     if let Some(plan) = sitting.room.plan.as_mut() {
         for (job, was) in plan.jobs.iter_mut().zip(known) {
             // Whoever moves their own job knows when it comes.
-            if job.owner.is_some() && job.owner == speaker && job.taken_for.is_some() {
+            let moved = stood(job).is_some_and(|was| was != job.at);
+            if moved && job.owner.is_some() && job.owner == speaker && job.taken_for.is_some() {
                 job.taken_for = Some(job.at);
             }
             let small = was.is_some_and(|was| (job.at - was).abs() < WORTH_TELLING);
