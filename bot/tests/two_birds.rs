@@ -440,3 +440,35 @@ fn no_words_change_two_birds_at_once() {
     }
     assert!(touched[0] > 5 && touched[1] > 10, "{touched:?} of these words are understood");
 }
+
+#[test]
+fn one_more_bird_for_the_same_table_is_told_of_in_a_few_words() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-21 18:00");
+    kitchen.say("Rosa", "fresh 16 lb turkey, dinner Thursday 4 pm, 20 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    let hotter = kitchen.say("Rosa", "and another 12 lb turkey in the same oven at 350");
+    assert!(
+        hotter.contains("On the table Thu 4:00 PM") && hotter.contains("at 325 °F. Both need one setting"),
+        "{hotter}"
+    );
+    let alike = kitchen.say("Rosa", "325");
+    assert!(alike.contains("oven at 325 °F") && alike.contains("Side by side"), "{alike}");
+    kitchen.press("Rosa", "One more bird");
+    let heavy: Vec<i64> = kitchen.scene.room.plans().iter().map(|plan| plan.wish.mass_g.unwrap() as i64).collect();
+    assert_eq!(heavy, [7257, 5443]);
+    // Put in when the other is out, it shares nothing.
+    let mut kitchen = both();
+    let apart = kitchen.say("Rosa", "/plan another 6 lb fresh chicken, dinner Friday 7 pm, 4 people, oven at 325");
+    assert!(!apart.contains("same heat"), "{apart}");
+}
+
+#[test]
+fn what_is_told_in_the_middle_of_planning_asks_nothing() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-GB", Chicago, "2027-11-21 18:00");
+    kitchen.say("Rosa", "5.5 kg fresh turkey for dinner thursday at half two");
+    assert!(kitchen.say("Rosa", "yes").contains("What will you cook it in?"));
+    let odd = kitchen.say("Rosa", "blorg 7");
+    assert!(odd.contains("6.5 kg, 11 people, 165 °C") && odd.contains("[Fan oven]"), "{odd}");
+    let told = kitchen.say("Rosa", "12 of us, 3 of them kids, gas oven 170");
+    assert!(told.contains("5.5 kg turkey for 12, oven at 170 °C. On the table Thu 14:30"), "{told}");
+}

@@ -39,6 +39,8 @@ birds-standing = Hier schon geplant: { $birds }. { $replaces ->
     [yes] Ist das noch ein Vogel, oder kommt er an die Stelle?
    *[no] Ist das noch ein Vogel?
 }
+birds-same-heat = Dann ist auch dein Vogel mit { $mass } in derselben Hitze. Nebeneinander: Luft um beide, jeder dauert etwas länger, und in jeden ein Thermometer.
+birds-other-heat = Dann ist auch dein Vogel mit { $mass } in derselben Hitze, bei { $setting }. Beide brauchen eine Temperatur, oder einer kommt vor dem anderen dran.
 birds-full = Hier schon geplant: { $birds }. Mehr behalte ich in einem Chat nicht im Blick{ $replaces ->
     [yes] ; dieser könnte nur an die Stelle von einem kommen.
    *[no] .

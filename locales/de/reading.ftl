@@ -12,3 +12,4 @@ reading-thermometer = { $given } auf dem Thermometer? Ich nehme { $low } bis { $
 reading-future = { $given } kommt erst noch. Wann hast du gemessen? Zum Beispiel: Brust 53 um 14:05.
 reading-too-many = Ein Wert je Stelle, bitte: Brust, Keule, Garraum. Zum Beispiel: Brust 53, Keule 61, Garraum 168.
 reading-loose-number = Was heißt { $given } da? Sag es mit Einheit: 6,5 kg, 11 Personen, 165 °C.
+reading-two-weights = Zwei Vögel, verschieden schwer: Ich plane einen nach dem anderen, zuerst den mit { $heavy }. Steht der, sag mir den mit { $light }.

@@ -78,6 +78,7 @@ room-heat = { $cooker ->
     [smoker] Smoker { $setting }
    *[oven] Ofen { $setting }
 }
+room-birds = { $count } × { $bird }
 
 # ---- fragen, was fehlt
 room-known = Bisher: { $parts }.
@@ -113,6 +114,7 @@ room-known-salt = { $how ->
    *[light] weniger Salz
 }
 room-known-dinner = Essen { $when }
+room-known-drive = { $drive } Fahrt
 room-ask-zone = Wo steht die Küche? Eine Stadt oder Zeitzone reicht: „Berlin“, „Europe/Vienna“.
 room-ask-dinner = Wann wird gegessen? Tag und Uhrzeit: „Donnerstag 17 Uhr“.
 room-ask-dinner-hour = Um wie viel Uhr wird gegessen? „17 Uhr“
@@ -355,7 +357,7 @@ room-button-sources = Woher?
 room-question-gone = Die Frage ist zu lange her. Stellst du sie noch mal?
 room-sources = Die Zahlen kommen von:
 room-too-long = Das sind { $length } Zeichen, mehr, als ich auf einmal lesen kann (höchstens { $most }). Ein, zwei Sätze reichen.
-room-proposal-night = Mitten in der Nacht: { $jobs }.
+room-proposal-night = Nachts: { $jobs }.
 room-chill-late = Das war nach { $by }. Was länger als zwei Stunden draußen stand, kommt weg, auch wenn es gut aussieht.
 room-limit-chill = Die zwei Stunden sind um. Was noch draußen steht und nicht bei 60 °C oder mehr gehalten wurde, kommt weg.
 room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.

@@ -1,22 +1,22 @@
 ### Answers to quick questions. Amounts, temperatures, spans come written for the reader already.
 ### First the answer, then what to take care of; each line stands by itself.
 
-ask-unknown = I can't read that as a question. Ask me about salt (2 tbsp table salt in flake kosher), times (how long does 14 lb thaw), portions (how big for 11 people), safety (is 158 °F for 2 minutes safe) or units (325 °F in °C).
+ask-unknown = I can't read that as a question. Ask me about salt (2 tbsp table salt in flake kosher), times (how long does { units-example-bird } thaw), portions (how big for 11 people), safety (is { units-example-safe } for 2 minutes safe) or units ({ units-example-convert }).
 ask-no-amount = That is no amount of anything. Give me one above zero, for example 2 tbsp.
 ask-no-span = I need a time I can reckon with, for example 24 h.
 ask-no-mark = No gas oven has that mark. They go ¼, ½ and 1 to 10, which is 225 to 500 °F.
-ask-no-temperature = That is no temperature. For example: 325 °F in °C.
+ask-no-temperature = That is no temperature. For example: { units-example-convert }.
 ask-no-substance = Spoons to weight depends on what is in them. I know salt and butter: 2 tbsp table salt in grams.
-ask-no-serving = That is no serving of this bird. For example: sodium in a 14 lb turkey for 11 people.
+ask-no-serving = That is no serving of this bird. For example: sodium in a { units-example-bird } turkey for 11 people.
 # $reason is half a sentence from the plan.
 ask-impossible = That can't be: { $reason }.
 
 # What is asked back. The reply is put behind the question.
-ask-back-mass = How heavy is the bird? For example: 14 lb.
+ask-back-mass = How heavy is the bird? For example: { units-example-bird }.
 ask-back-how-much = How much { $salt }? For example: 2 tbsp.
 ask-back-kosher = Which kosher salt? Coarse weighs nearly twice as much a spoon as flake.
 ask-back-own-salt = I don't know your salt yet. Read me its packet, for example: my salt: 1/4 tsp is 0.7 g.
-ask-back-water = How much water, or how heavy is the bird? For example: 1 gallon, or 14 lb.
+ask-back-water = How much water, or how heavy is the bird? For example: { units-example-water }.
 ask-back-scale = { $n } in °F or °C? It makes all the difference.
 ask-back-how-long-out = How long was it out? For example: 3 hours.
 ask-back-fuel-time = For how long? For example: 4 h.
@@ -254,6 +254,7 @@ ask-garage-thaw = Only if it was { $cold } or colder there all the while, by a t
 ask-past-date = A use-by date is a limit: past it, don't eat it, cooked or not, unless it was frozen in time. Sell-by and best-before are softer: a fresh bird keeps { $days } in the fridge from the day you bought it, no longer.
 ask-past-date-care = In doubt, or if it smells or feels off: throw it out. Cooking doesn't undo it.
 ask-smell = Sour, rotten or slimy: throw it out or take it back. Cooking doesn't undo it, and don't taste it to find out. A faint smell from a sealed bag airs off in minutes; if it doesn't, out with it.
+ask-low-salt = One bird can’t be salted for some and not for others. Leave it unsalted (“no salt”) and put salt on the table, or go lighter (“less salt”); gravy and stuffing unsalted too. A label with “solution” means salt is in it already. How much they may have, their doctor says.
 ask-thermometer-which = A quick digital one, or a probe that stays in. Without one nobody can tell that it is safe: borrow one. Check it first: ice water shows { $ice }.
 ask-no-room = A cooler with ice does it: bird in a tight bag, lid shut, a thermometer inside at { $cold } or colder, new ice before it warms. Or let the drinks wait outside instead; the bird never.
 ask-carry-food = Cold in a cooler with ice, { $cold } or colder on arrival; or hot, wrapped in a box, { $hot } or hotter. Else { $limit } out in all, the drive included; { $short } above { $air }.

@@ -26,6 +26,8 @@ birds-standing = Planned here already: { $birds }. { $replaces ->
     [yes] Is this one more bird, or does it take its place?
    *[no] Is this one more bird?
 }
+birds-same-heat = Your { $mass } bird is in the same heat then. Side by side: air around both, a little longer for each, and a thermometer in each.
+birds-other-heat = Your { $mass } bird is in the same heat then, at { $setting }. Both need one setting, or one goes before the other.
 birds-full = Planned here already: { $birds }. That's as many as I keep up with in one chat{ $replaces ->
     [yes] ; this one could only take a place.
    *[no] .

@@ -1,7 +1,7 @@
 ### What is wrong with something a person typed: what was understood, the range, an example.
 ### Masses, temperatures and times come written for the reader already.
 
-reading-mass = A bird of { $given }? I can plan from { $low } to { $high }. For example: 14 lb turkey.
+reading-mass = A bird of { $given }? I can plan from { $low } to { $high }. For example: { units-example-bird } turkey.
 reading-guests = { $given } at the table? Give me a whole number from { $low } to { $high }. For example: 11 people.
 reading-setting = { $given } is no heat for a bird: I can work with { $low } to { $high }. For example: oven at { $example }.
 reading-solution = { $given } % solution? The label says at most { $high } %. For example: contains up to 8 % solution.
@@ -12,4 +12,5 @@ reading-fryer = I plan ovens and smokers, not hot oil. Never fry a bird that is 
 reading-thermometer = { $given } on a thermometer? I take { $low } to { $high }. For example: breast 128, thigh 141.
 reading-future = { $given } is still to come. When was it read? For example: breast 128 at 14:05.
 reading-too-many = One reading a spot, please: breast, thigh, pit. For example: breast 128, thigh 141, pit 335.
-reading-loose-number = I don't know what { $given } means there. Say it with a unit: 14 lb, 11 people, 325 °F.
+reading-loose-number = I don't know what { $given } means there. Say it with a unit: { units-example-bird }, 11 people, { units-example-setting }.
+reading-two-weights = Two birds of different weight: I plan one at a time, the { $heavy } first. When it stands, tell me the { $light } one.

@@ -17,19 +17,19 @@ room-button-jobs = Share the jobs
 
 # ---- start and help
 room-start = I keep the plan for a whole bird: from buying it to the last leftovers. I do the sums on salt, thawing and cooking, and call you when something is due. What's first?
-room-start-group = Hello all. I keep the plan for the bird: who does what, and when. Start with <b>/plan</b> and a sentence, like “/plan 14 lb frozen turkey, dinner Thursday 5 pm, 11 people, oven”. I only see commands, replies to me and buttons.
+room-start-group = Hello all. I keep the plan for the bird: who does what, and when. Start with <b>/plan</b> and a sentence, like “/plan { units-example-bird } frozen turkey, dinner Thursday 5 pm, 11 people, oven”. I only see commands, replies to me and buttons.
 room-start-button-plan = Plan a dinner
 room-start-button-salt = How much salt?
 room-start-button-safe = Is it safe?
 room-help-plan = Tell me the bird, the day and who is coming. For example:
-    “14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325”
+    “{ units-example-plan }”
     I'll ask for what is missing.
 room-help-salt = Ask the way you'd ask a friend. For example:
-    “salt for a 12 lb turkey”
+    “salt for a { units-example-smaller } turkey”
     “2 tbsp table salt in flake kosher”
     “my salt: 1/4 tsp is 0.7 g” and I'll use yours from then on.
 room-help-safe = Ask with the numbers you have. For example:
-    “is 158 for 2 minutes safe?”
+    “is { units-example-asked } safe?”
     “turkey out for 3 hours, ok?”
     “how long do leftovers keep?”
     When in doubt, your food-safety authority has the last word.
@@ -45,9 +45,9 @@ room-help = <b>/plan</b> start a plan, or see the one you have
     <b>/export</b> the plan for your calendar, and all I keep
     <b>/settings</b> language, units, time zone
     <b>/stop</b> end the plan, <b>/forget</b> delete what I keep
-room-unread = I didn't get that. Try “14 lb frozen turkey, dinner Sunday 5 pm”, a question like “salt for a 12 lb turkey”, or /help.
+room-unread = I didn't get that. Try “{ units-example-bird } frozen turkey, dinner Sunday 5 pm”, a question like “salt for a { units-example-smaller } turkey”, or /help.
 room-unreadable = I can only read text. Type it out for me?
-room-no-plan = No plan yet. Start one with a sentence, like “/plan 14 lb frozen turkey, dinner Sunday 5 pm, 10 people, oven”.
+room-no-plan = No plan yet. Start one with a sentence, like “/plan { units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people, oven”.
 room-stale = That button is from an earlier plan. /board shows how things stand.
 room-not-yours = That one is for somebody else to answer.
 room-not-here = You're not in that chat, so I can't change its plan.
@@ -81,6 +81,7 @@ room-heat = { $cooker ->
     [smoker] smoker at { $setting }
    *[oven] oven at { $setting }
 }
+room-birds = { $count } × { $bird }
 
 # ---- asking for what is missing. $parts is a list of what is known.
 room-known = So far: { $parts }.
@@ -108,15 +109,16 @@ room-known-salt = { $how ->
    *[light] less salt
 }
 room-known-dinner = dinner { $when }
+room-known-drive = { $drive } away
 room-ask-zone = Where is the kitchen? A city or a time zone will do: “Chicago”, “Europe/Madrid”.
 room-ask-dinner = When is dinner? Day and hour: “Thursday 5 pm”.
 room-ask-dinner-hour = What time is dinner? “5 pm”
 room-ask-dinner-day = Which day? “Thursday”, “25 November”
-room-ask-size = How heavy is the bird, or how many are eating? “14 lb” or “11 people”
+room-ask-size = How heavy is the bird, or how many are eating? “{ units-example-bird }” or “11 people”
 room-ask-condition = Is the bird frozen?
 room-ask-cooker = What will you cook it in?
 room-ask-drive = How long is the drive?
-room-ask-change = What should be different? Tap one, or just say it: “dinner 6 pm”, “16 lb”, “14 people”.
+room-ask-change = What should be different? Tap one, or just say it: “dinner 6 pm”, “{ units-example-bigger }”, “14 people”.
 room-condition-frozen = Frozen
 room-condition-fresh = Fresh or thawed
 room-condition-part-thawed = Half thawed
@@ -135,7 +137,7 @@ room-change-same-day = Cook it on the day
 room-change-hot = Carry it hot
 room-change-cold = Carry it cold
 room-kept = The rest stays as it is. { $known }
-room-plan-unread = I couldn't find a bird or a day in “{ $text }”. Try “14 lb frozen turkey, dinner Sunday 5 pm, 10 people”.
+room-plan-unread = I couldn't find a bird or a day in “{ $text }”. Try “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”.
 
 # ---- the proposal
 room-proposal-head = <b>{ $bird }</b>{ $guests ->
@@ -261,7 +263,7 @@ room-forget-sure-group = I keep this chat's plan, readings and settings. Delete 
 room-forgotten = Deleted.
 
 # ---- readings
-room-log-how = Tell me what the thermometers say: “breast 128, thigh 141, pit 335”. A time may follow: “at 2:05 pm”.
+room-log-how = Tell me what the thermometers say: “{ units-example-log }”. A time may follow: “at 2:05 pm”.
 room-log-noted = Noted: { $parts }.
 room-log-spot = { $spot ->
     [breast] breast { $temperature }
@@ -388,10 +390,10 @@ room-button-sources = Where from?
 room-question-gone = That question is too far back. Ask it again?
 room-sources = The numbers come from:
 room-too-long = That's { $length } characters, more than I can read at once ({ $most } is the most). One or two sentences will do.
-room-proposal-night = In the small hours: { $jobs }.
+room-proposal-night = At night: { $jobs }.
 room-chill-late = That was after { $by }. What stood out longer than two hours gets thrown away, even if it looks fine.
-room-limit-chill = The two hours are over. Whatever stands out and wasn’t kept at 140 °F or hotter gets thrown away.
-room-hello = Hello. Tell me the bird, the day and how many are eating: “14 lb frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
+room-limit-chill = The two hours are over. Whatever stands out and wasn’t kept at { units-example-hot } or hotter gets thrown away.
+room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
 room-amended = All right: { $known }.
 room-not-done = Good to know: { $what } is still to do.
 room-ok = Good.
@@ -442,5 +444,5 @@ room-hold = Carving is at { $carve }. Will it be kept at { $hot } or hotter unti
 room-hold-packed = Wrapping is at { $pack }. Will it be kept at { $hot } or hotter until then, covered, a thermometer in it? If not, it’s eaten and in the fridge by { $by }.
 room-report-early = “{ $what }” is planned for { $when }. Really done already?
 room-button-held = Kept hot
-room-held = Good. Keep the thermometer in it; under 140 °F the two hours run.
+room-held = Good. Keep the thermometer in it; under { units-example-hot } the two hours run.
 room-own-salt-kept = I'll reckon with it from now on.

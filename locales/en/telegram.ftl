@@ -10,7 +10,7 @@ telegram-share-place = Share my place
 
 # Typed behind the bot's name in any chat. The first three are examples of what to ask: questions the bot can read.
 telegram-inline-salt = 2 tbsp table salt in flake kosher
-telegram-inline-bird = salt for a 12 lb turkey
+telegram-inline-bird = salt for a { units-example-smaller } turkey
 telegram-inline-safe = turkey out for 3 hours, ok?
 # On a button above the results, where nothing could be read yet. Under 40 characters.
 telegram-inline-unread = Ask me privately

@@ -49,3 +49,49 @@ units-day-clock = { $day } { $clock }
 units-unsaid = I couldn't put that into words. That is my fault, not yours; /board shows where things stand.
 # A time by the clock of another place.
 units-there = { $when } ({ $place })
+
+## Examples in the reader's own measures: English is read in pounds and in kilograms. Referred to by messages of other files.
+units-example-bird = { $units ->
+    [us] 14 lb
+   *[metric] 6.5 kg
+}
+units-example-smaller = { $units ->
+    [us] 12 lb
+   *[metric] 5.5 kg
+}
+units-example-bigger = { $units ->
+    [us] 16 lb
+   *[metric] 7 kg
+}
+units-example-safe = { $units ->
+    [us] 158 °F
+   *[metric] 70 °C
+}
+units-example-setting = { $units ->
+    [us] 325 °F
+   *[metric] 165 °C
+}
+units-example-convert = { $units ->
+    [us] 325 °F in °C
+   *[metric] 165 °C in °F
+}
+units-example-water = { $units ->
+    [us] 1 gallon, or 14 lb
+   *[metric] 4 L, or 6.5 kg
+}
+units-example-log = { $units ->
+    [us] breast 128, thigh 141, pit 335
+   *[metric] breast 53, thigh 61, pit 168
+}
+units-example-hot = { $units ->
+    [us] 140 °F
+   *[metric] 60 °C
+}
+units-example-plan = { $units ->
+    [us] 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325
+   *[metric] 6.5 kg frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 165
+}
+units-example-asked = { $units ->
+    [us] 158 for 2 minutes
+   *[metric] 70 for 3 minutes
+}

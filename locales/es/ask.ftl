@@ -254,6 +254,7 @@ ask-garage-thaw = Solo si allí hubo { $cold } o menos todo el tiempo, medidos. 
 ask-past-date = La fecha de caducidad es un límite: pasada, no se come, ni cocinado, salvo que se congelara a tiempo. La de consumo preferente es más flexible: un ave fresca aguanta { $days } en la nevera desde que la compraste, no más.
 ask-past-date-care = Si dudas, o si huele o se nota raro: a la basura. Cocinarlo no lo arregla.
 ask-smell = Agrio, podrido o baboso: a la basura, o de vuelta a la tienda. Cocinarlo no lo arregla, y no lo pruebes para saberlo. Un olor leve al abrir una bolsa sellada se va en unos minutos; si no se va, fuera.
+ask-low-salt = Un ave no se puede salar para unos y para otros no. Déjala sin sal («sin sal») y pon sal en la mesa, o sala menos («menos sal»); salsa y relleno también sin sal. Si la etiqueta habla de «solución» o «salmuera», ya lleva sal. Cuánta puede tomar, lo dice su médico.
 ask-thermometer-which = Uno digital rápido, o una sonda que se queda dentro. Sin él nadie puede saber que es seguro: pide uno prestado. Compruébalo antes: en agua con hielo marca { $ice }.
 ask-no-room = Sirve una nevera portátil con hielo: el ave en una bolsa bien cerrada, tapa puesta, un termómetro dentro a { $cold } o menos, hielo nuevo antes de que se caliente. O deja fuera las bebidas; el ave nunca.
 ask-carry-food = En frío, en una nevera portátil con hielo, a { $cold } o menos al llegar; o caliente, envuelto en una caja, a { $hot } o más. Si no, { $limit } fuera en total, con el viaje incluido; { $short } con más de { $air }.

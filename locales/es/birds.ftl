@@ -24,6 +24,8 @@ birds-standing = Aquí ya hay plan para: { $birds }. { $replaces ->
     [yes] ¿Es un ave más, o va en su lugar?
    *[no] ¿Es un ave más?
 }
+birds-same-heat = A esa hora también está tu ave de { $mass } en el mismo calor. Lado a lado: aire alrededor de los dos, algo más de tiempo cada uno y un termómetro en cada uno.
+birds-other-heat = A esa hora también está tu ave de { $mass } en el mismo calor, a { $setting }. Los dos necesitan una sola temperatura, o uno va antes que el otro.
 birds-full = Aquí ya hay plan para: { $birds }. Con más aves no doy abasto en un chat{ $replaces ->
     [yes] ; esta solo puede ir en lugar de otra.
    *[no] .

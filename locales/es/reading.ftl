@@ -13,3 +13,4 @@ reading-thermometer = ¿{ $given } en un termómetro? Acepto de { $low } a { $hi
 reading-future = { $given } aún no ha llegado. ¿Cuándo lo mediste? Por ejemplo: pechuga 58 a las 14:05.
 reading-too-many = Una lectura por sitio: pechuga, muslo, ahumador. Por ejemplo: pechuga 58, muslo 64, ahumador 165.
 reading-loose-number = No sé qué significa { $given } ahí. Dilo con su unidad: 6,5 kg, 11 personas, 165 °C.
+reading-two-weights = Dos aves de distinto peso: planeo una cada vez, primero la de { $heavy }. Cuando esté hecha, dime la de { $light }.

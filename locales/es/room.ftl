@@ -91,6 +91,7 @@ room-heat = { $cooker ->
     [smoker] ahumador a { $setting }
    *[oven] horno a { $setting }
 }
+room-birds = { $count } × { $bird }
 
 # ---- preguntar lo que falta
 room-known = Por ahora: { $parts }.
@@ -126,6 +127,7 @@ room-known-salt = { $how ->
    *[light] menos sal
 }
 room-known-dinner = en la mesa { $when }
+room-known-drive = a { $drive } de camino
 room-ask-zone = ¿Dónde está la cocina? Vale una ciudad o una zona horaria: «Madrid», «America/Chicago».
 room-ask-dinner = ¿Cuándo se come? Día y hora: «jueves a las 17».
 room-ask-dinner-hour = ¿A qué hora se come? «a las 17»
@@ -401,7 +403,7 @@ room-button-sources = ¿De dónde sale?
 room-question-gone = Esa pregunta queda muy atrás. ¿Me la haces otra vez?
 room-sources = Los números salen de:
 room-too-long = Son { $length } caracteres, más de lo que leo de una vez ({ $most } como mucho). Con una o dos frases basta.
-room-proposal-night = De madrugada: { $jobs }.
+room-proposal-night = De noche: { $jobs }.
 room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas se tira, aunque tenga buena pinta.
 room-limit-chill = Se acabaron las dos horas. Lo que siga fuera y no se haya mantenido a 60 °C o más se tira.
 room-hello = Hola. Dime el ave, el día y cuántos sois: «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas». O pregúntame lo que sea.

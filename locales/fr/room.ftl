@@ -94,6 +94,7 @@ room-heat = { $cooker ->
     [smoker] fumoir à { $setting }
    *[oven] four à { $setting }
 }
+room-birds = { $count } × { $bird }
 
 # ---- demander ce qui manque
 room-known = Pour l’instant : { $parts }.
@@ -136,6 +137,7 @@ room-known-salt = { $how ->
    *[light] moins de sel
 }
 room-known-dinner = repas { $when }
+room-known-drive = { $drive } de route
 room-ask-zone = Où est la cuisine ? Une ville ou un fuseau horaire suffit : « Lyon », « Europe/Paris ».
 room-ask-dinner = On mange quand ? Jour et heure : « jeudi à 17 h ».
 room-ask-dinner-hour = On mange à quelle heure ? « 17 h »
@@ -413,7 +415,7 @@ room-button-sources = Ça vient d’où ?
 room-question-gone = Cette question est trop loin. Tu la reposes ?
 room-sources = Les chiffres viennent de :
 room-too-long = Ça fait { $length } caractères, plus que je ne peux lire d’un coup (le maximum est { $most }). Une ou deux phrases suffisent.
-room-proposal-night = En pleine nuit : { $jobs }.
+room-proposal-night = La nuit : { $jobs }.
 room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est resté hors du frigo plus de deux heures part à la poubelle, même si ça a l’air bon.
 room-limit-chill = Les deux heures sont passées. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.

@@ -12,3 +12,4 @@ reading-thermometer = { $given } sul termometro? Accetto da { $low } a { $high }
 reading-future = { $given } deve ancora arrivare. A che ora l’hai letto? Per esempio: petto 53 alle 14:05.
 reading-too-many = Una lettura per punto: petto, sovracoscia, camera. Per esempio: petto 53, sovracoscia 61, camera 168.
 reading-loose-number = Non so che cosa vuol dire { $given } lì. Dillo con un’unità: 6,5 kg, 11 persone, 165 °C.
+reading-two-weights = Due volatili di peso diverso: ne pianifico uno per volta, prima quello da { $heavy }. Quando è a posto, dimmi quello da { $light }.

@@ -91,6 +91,7 @@ room-heat = { $cooker ->
     [smoker] affumicatore a { $setting }
    *[oven] forno a { $setting }
 }
+room-birds = { $count } × { $bird }
 
 # ---- chiedere quello che manca
 room-known = Fin qui: { $parts }.
@@ -126,6 +127,7 @@ room-known-salt = { $how ->
    *[light] meno sale
 }
 room-known-dinner = a tavola { $when }
+room-known-drive = { $drive } di strada
 room-ask-zone = Dov’è la cucina? Basta una città o un fuso orario: “Bologna”, “Europe/Rome”.
 room-ask-dinner = Quando si mangia? Giorno e ora: “giovedì alle 17”.
 room-ask-dinner-hour = A che ora si mangia? “17:30”
@@ -406,7 +408,7 @@ room-button-sources = Da dove viene?
 room-question-gone = Quella domanda è troppo indietro. Me la rifai?
 room-sources = I numeri vengono da:
 room-too-long = Sono { $length } caratteri, più di quanti ne leggo in una volta (al massimo { $most }). Bastano una o due frasi.
-room-proposal-night = Di notte o all’alba: { $jobs }.
+room-proposal-night = Di notte: { $jobs }.
 room-chill-late = Era dopo { $by }. Quello che è rimasto fuori più di due ore si butta, anche se sembra buono.
 room-limit-chill = Le due ore sono passate. Quello che è ancora fuori e non è rimasto a 60 °C o più si butta.
 room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”. O chiedimi quello che vuoi.

@@ -256,6 +256,7 @@ ask-garage-thaw = Só se lá ficou a { $cold } ou menos o tempo todo, por um ter
 ask-past-date = A data de validade é um limite: depois dela não se come, nem assado, a não ser que tenha sido congelado a tempo. “Melhor até” é mais flexível: uma ave fresca dura { $days } na geladeira desde a compra, não mais.
 ask-past-date-care = Na dúvida, ou se o cheiro ou o toque estiver estranho: lixo. Assar não resolve.
 ask-smell = Azedo, podre ou gosmento: lixo, ou de volta à loja. Assar não resolve, e não prove para saber. Um cheiro leve ao abrir a embalagem fechada some em minutos; se não sumir, lixo.
+ask-low-salt = Não dá para salgar a mesma ave para uns e não para outros. Deixe sem sal (“sem sal”) e ponha sal na mesa, ou use menos (“menos sal”); molho e recheio também sem sal. Se o rótulo fala em “solução” ou “salmoura”, já tem sal. Quanto a pessoa pode comer, quem diz é o médico.
 ask-thermometer-which = Um digital rápido, ou uma sonda que fica dentro. Sem ele ninguém sabe se está seguro: peça um emprestado. Confira antes: na água com gelo marca { $ice }.
 ask-no-room = Uma caixa térmica com gelo serve: ave num saco bem fechado, tampa fechada, um termômetro dentro a { $cold } ou menos, gelo novo antes de esquentar. Ou deixe as bebidas de fora; a ave nunca.
 ask-carry-food = Frio, numa caixa térmica com gelo, a { $cold } ou menos na chegada; ou quente, embrulhado numa caixa, a { $hot } ou mais. Senão, { $limit } fora no total, com a viagem; { $short } acima de { $air }.

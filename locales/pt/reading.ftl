@@ -12,3 +12,4 @@ reading-thermometer = { $given } no termômetro? Aceito de { $low } a { $high }.
 reading-future = { $given } ainda não chegou. Quando você mediu? Por exemplo: peito 53 às 14:05.
 reading-too-many = Um valor por lugar, por favor: peito, sobrecoxa, ar. Por exemplo: peito 53, sobrecoxa 61, ar 168.
 reading-loose-number = O que é { $given } aí? Diga com a unidade: 6,5 kg, 11 pessoas, 165 °C.
+reading-two-weights = Duas aves de pesos diferentes: planejo uma de cada vez, primeiro a de { $heavy }. Quando ela estiver pronta no plano, me diga a de { $light }.

@@ -78,6 +78,7 @@ room-heat = { $cooker ->
     [smoker] defumador a { $setting }
    *[oven] forno a { $setting }
 }
+room-birds = { $count } × { $bird }
 
 # ---- perguntar o que falta
 room-known = Até aqui: { $parts }.
@@ -105,6 +106,7 @@ room-known-salt = { $how ->
    *[light] menos sal
 }
 room-known-dinner = jantar { $when }
+room-known-drive = a { $drive } de carro
 room-ask-zone = Onde fica a cozinha? Uma cidade ou um fuso serve: “Recife”, “America/Sao_Paulo”.
 room-ask-dinner = Quando é o jantar? Dia e hora: “quinta às 17h”.
 room-ask-dinner-hour = A que horas é o jantar? “17h”
@@ -347,7 +349,7 @@ room-button-sources = De onde vem?
 room-question-gone = Essa pergunta já ficou para trás. Pergunta de novo?
 room-sources = Os números vêm de:
 room-too-long = São { $length } caracteres, mais do que consigo ler de uma vez (o máximo é { $most }). Uma ou duas frases bastam.
-room-proposal-night = De madrugada: { $jobs }.
+room-proposal-night = Tarde da noite ou de madrugada: { $jobs }.
 room-chill-late = Isso foi depois de { $by }. O que ficou fora mais de duas horas vai para o lixo, mesmo que pareça bom.
 room-limit-chill = As duas horas acabaram. O que ainda está fora e não ficou a 60 °C ou mais vai para o lixo.
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.

@@ -45,6 +45,8 @@ pub enum Advice {
     NoRoom,
     /// Food on the road.
     CarryFood,
+    /// Someone at the table may not have salt.
+    LowSalt,
 }
 
 impl Advice {
@@ -66,6 +68,7 @@ impl Advice {
             Self::WhichThermometer => "which-thermometer",
             Self::NoRoom => "no-room",
             Self::CarryFood => "carry-food",
+            Self::LowSalt => "low-salt",
         }
     }
 }
@@ -121,6 +124,7 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
             let sources = &[source::USE_BY, source::SELL_BY, source::COLD_STORAGE];
             say(Text::new("ask-past-date").with("days", days), sources).say(Text::new("ask-past-date-care"))
         }
+        Advice::LowSalt => say(Text::new("ask-low-salt"), &[source::ADDED_SOLUTION]),
         Advice::Smell => say(Text::new("ask-smell"), &[source::SPOILED]),
         Advice::WhichThermometer => {
             say(Text::new("ask-thermometer-which").with("ice", degrees(32.0)), &[source::THERMOMETERS])

@@ -149,6 +149,8 @@ impl Asked<'_> {
             Advice::StuffAhead
         } else if self.kosher_bird() {
             Advice::KosherBird
+        } else if self.has("ask-low-salt") && self.wish.mass_g.is_none() {
+            Advice::LowSalt
         } else {
             return self.side();
         };

@@ -27,6 +27,8 @@ pub const READING_C: (f64, f64) = (-40.0, 500.0);
 pub enum Problem {
     /// A bird of this mass in kilograms.
     Mass(f64),
+    /// Two birds of so many kilograms, the lighter one first: one is planned at a time.
+    TwoWeights(f64, f64),
     /// So many guests.
     Guests(f64),
     /// Heat of so many °C.
@@ -66,6 +68,9 @@ impl Problem {
                 .with("given", kg(*given))
                 .with("low", kg(MASS_KG.0))
                 .with("high", kg(MASS_KG.1)),
+            Self::TwoWeights(light, heavy) => {
+                Text::new("reading-two-weights").with("light", kg(*light)).with("heavy", kg(*heavy))
+            }
             Self::Guests(given) => Text::new("reading-guests")
                 .with("given", Arg::Number(*given, 1))
                 .with("low", Arg::Count(GUESTS.0))

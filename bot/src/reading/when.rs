@@ -574,11 +574,16 @@ impl Clock<'_> {
         };
         // "halb sechs"
         let bare = minutes == 30 && article == 0 && s.is(at, "number-half") && self.ground.lexicon.half_before();
-        let before = s.is(at + 1, "to") || bare;
-        if !before && !s.is(at + 1, "past") {
+        // "half two", as the British say it: half past
+        let short = minutes == 30 && article == 0 && !bare && s.whole(at + 1, 1..=12).is_some();
+        if short && !(s.is(at.wrapping_sub(1), "at") && self.nothing_counted(at + 2)) {
             return None;
         }
-        let hour_at = if bare { at + 1 } else { at + 2 };
+        let before = s.is(at + 1, "to") || bare;
+        if !before && !short && !s.is(at + 1, "past") {
+            return None;
+        }
+        let hour_at = if bare || short { at + 1 } else { at + 2 };
         let hour = s.whole(hour_at, 1..=12)?;
         let (hour, minute) = if before { ((hour + 11) % 12, 60 - minutes) } else { (hour, minutes) };
         let (half, to) = match s.of(hour_at + 1, "part-") {

@@ -32,6 +32,9 @@ pub struct Wish {
     pub adults: Option<u16>,
     /// Children.
     pub children: Option<u16>,
+    /// The children are among the people told before.
+    #[serde(skip)]
+    pub among: bool,
     /// Leftovers wanted.
     pub leftovers: Option<bool>,
     /// [`carvetime_core::roast::Cooker`].
@@ -147,6 +150,16 @@ impl Wish {
             strength,
             shelves
         );
+        if newer.among {
+            self.take_children_out();
+        }
+    }
+
+    /// Those counted as people were children in part.
+    fn take_children_out(&mut self) {
+        let children = self.children.unwrap_or(0);
+        self.adults = self.adults.map(|people| people.saturating_sub(children));
+        self.among = false;
     }
 
     /// Puts a day and an hour told apart together: with a dinner told before, a new day keeps its hour and a new hour its
@@ -187,6 +200,7 @@ pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     reader.heat();
     reader.words();
     reader.when();
+    reader.birds();
     reader.bare_numbers();
     reader.by_the_table_s_clock();
     (reader.wish, reader.problems)
@@ -326,6 +340,10 @@ impl Reader<'_> {
     }
 
     fn mass(&mut self) {
+        self.two_masses();
+        if self.wish.mass_g.is_some() {
+            return;
+        }
         let mass = self.places().filter(|at| self.free(*at)).find_map(|at| {
             let amount = self.s.amount(at).filter(|amount| amount.measure() == Some(Measure::Mass))?;
             Some((at, amount.mass()?))
@@ -334,6 +352,44 @@ impl Reader<'_> {
             let grams = in_grams(mass) * self.sign(at);
             self.take(at, at);
             self.set_mass(grams);
+        }
+    }
+
+    /// `a 12 pounder and a 16 pounder`: the heavier of two birds. The other is planned beside it.
+    fn two_masses(&mut self) {
+        let lightest = 1500.0;
+        let masses: Vec<(usize, f64)> = self
+            .places()
+            .filter(|at| self.free(*at))
+            .filter_map(|at| Some((at, in_grams(self.s.amount(at)?.mass()?))))
+            .filter(|(_, grams)| *grams >= lightest && *grams <= MASS_KG.1 * 1000.0)
+            .collect();
+        let &[(first, one), (second, other)] = masses.as_slice() else { return };
+        let joined = (first..second).any(|at| self.s.is(at, "number-and") || self.s.is(at, "number-plus"));
+        if joined && (one - other).abs() > 1.0 {
+            let (light, heavy) = if one < other { (one, other) } else { (other, one) };
+            self.take(first, first);
+            self.take(second, second);
+            self.set_mass(heavy);
+            self.problems.push(Problem::TwoWeights(light / 1000.0, heavy / 1000.0));
+        }
+    }
+
+    /// `two 12 lb turkeys`, `2 turkeys for 20 people`.
+    fn birds(&mut self) {
+        const MOST: u32 = 4;
+        let spelled = |at: usize| self.s.raw(at).chars().all(char::is_alphabetic);
+        let several = |at: usize| self.s.raw(at).ends_with(['s', 'i']);
+        let found = self.places().filter(|at| self.free(*at)).find_map(|at| {
+            let count = self.s.whole(at, 2..=MOST)?;
+            let between = |at: usize| self.s.of(at, "condition-").is_some() || self.s.amount(at).is_some();
+            let bird = (at + 1..=at + 3).find(|at| !between(*at)).filter(|at| self.s.of(*at, "bird-").is_some())?;
+            (spelled(at) || several(bird) || self.wish.mass_g.is_some()).then_some((at, count))
+        });
+        if let Some((at, count)) = found {
+            self.take(at, at);
+            let told = self.problems.iter().any(|problem| matches!(problem, Problem::TwoWeights(..)));
+            self.wish.birds = u8::try_from(count).ok().filter(|_| !told);
         }
     }
 
@@ -357,6 +413,9 @@ impl Reader<'_> {
             // "una ventina di persone"
             let next = at + 1 + usize::from(self.s.is(at + 1, "number-of"));
             let (adults, children) = (self.s.is(next, "adults"), self.s.is(next, "children"));
+            // "12 of us, 3 of them kids", "davon 3 Kinder": they are counted already.
+            let among = self.children_among(at, next);
+            let (next, children) = among.map_or((next, children), |at| (at, true));
             let counted = adults || children || self.s.is(next, "people");
             let fed = at > 0 && self.s.is(at - 1, "for") && self.stands_alone(next);
             if !counted && !fed {
@@ -366,11 +425,26 @@ impl Reader<'_> {
             // Of a range the table is laid for the larger number.
             let count = self.s.upper(at).and_then(|upper| upper.bare()).unwrap_or(count);
             match whole_guests(count, children) {
-                Some(count) if children => self.wish.children = Some(count),
+                Some(count) if children => {
+                    self.wish.children = Some(count);
+                    self.wish.among = among.is_some();
+                }
                 Some(count) => self.wish.adults = Some(self.wish.adults.unwrap_or(0).saturating_add(count)),
                 None => self.problems.push(Problem::Guests(count)),
             }
         }
+        if self.wish.among && self.wish.adults.is_some() {
+            self.wish.take_children_out();
+        }
+    }
+
+    /// Where the children of whom there are as many as `at` says stand, if those are counted among the people: a word for that
+    /// stands before the number or behind it, the children one or two places behind.
+    fn children_among(&self, at: usize, next: usize) -> Option<usize> {
+        let of_them = |at: usize| self.s.is(at, "among");
+        let before = (1..=2).any(|back| at.checked_sub(back).is_some_and(of_them));
+        let from = if of_them(next) || self.s.is(next, "people") { next + 1 } else { next };
+        (before || from > next).then(|| (from..=from + 1).find(|at| self.s.is(*at, "children")))?
     }
 
     /// Nothing at `at` gives the number before it another meaning.

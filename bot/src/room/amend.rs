@@ -23,7 +23,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
         // "make it 6 instead": a number that means nothing else is the hour.
         let loose = problems.iter().all(|problem| matches!(problem, Problem::LooseNumber(_)));
         if wish.is_empty() && loose {
-            return text.len() <= SHORT && planning::moved(sitting, who, text);
+            return planning::heated(sitting, who, text) || text.len() <= SHORT && planning::moved(sitting, who, text);
         }
         planning::told(sitting, who, wish, &problems);
         return true;

@@ -6,17 +6,20 @@
 
 use super::action::Action;
 use super::sitting::{Sitting, labelled};
-use super::state::{LivePlan, Room};
+use super::state::{JobState, LivePlan, Room};
 use super::turn::{Bell, BellKind, Button, How, Say, To};
 use super::{PersonId, RoomKind, bells, board, dishes, may, order, owners};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::Moment;
-use carvetime_core::quantity::grams;
+use carvetime_core::plan::{Moment, Order, Schedule, Step};
+use carvetime_core::quantity::{grams, in_celsius};
 use carvetime_core::roast::Cooker;
 use chrono::TimeDelta;
 
 /// A dinner so long ago is past.
 const AFTER: TimeDelta = TimeDelta::hours(6);
+
+/// Settings so near each other are one, °C.
+const SAME_SETTING_C: f64 = 3.0;
 
 /// As many plans as a room holds: more boards than that nobody reads.
 pub(super) const MOST: usize = 4;
@@ -248,6 +251,28 @@ pub(super) fn choice(sitting: &mut Sitting<'_>, who: PersonId) -> Option<(Text, 
     sitting.hold(hand);
     let id = if full { "birds-full" } else { "birds-standing" };
     Some((Text::new(id).with("birds", Arg::List(standing)).with("replaces", Arg::Choice(replaces)), buttons))
+}
+
+/// What is to be said where another bird of theirs has the same cooker at the time.
+pub(super) fn same_heat(sitting: &Sitting<'_>, who: PersonId, order: &Order, schedule: &Schedule) -> Vec<Text> {
+    let new = |step: Step| schedule.jobs.iter().find(|job| job.step == step).map(|job| job.at);
+    let (Some(on), Some(off)) = (new(Step::On), new(Step::Pull)) else { return Vec::new() };
+    let shares = |plan: &LivePlan| -> Option<Text> {
+        let other = plan.order(order.zone)?;
+        let times = (plan.job(Step::On, 0)?.at, plan.job(Step::Pull, 0)?.at);
+        let waits = plan.job(Step::Pull, 0)?.state == JobState::Waiting;
+        if plan.host != who || other.heat.cooker != order.heat.cooker || !waits || times.1 <= on || off <= times.0 {
+            return None;
+        }
+        let mass = Arg::Mass(other.bird.mass.get());
+        let apart = (in_celsius(other.heat.setting) - in_celsius(order.heat.setting)).abs();
+        Some(if apart < SAME_SETTING_C {
+            Text::new("birds-same-heat").with("mass", mass)
+        } else {
+            Text::new("birds-other-heat").with("mass", mass).with("setting", Arg::Temperature(other.heat.setting))
+        })
+    };
+    sitting.room.plans().into_iter().filter_map(shares).collect()
 }
 
 /// The room holds no more.

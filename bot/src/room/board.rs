@@ -48,7 +48,7 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
         lines.push(Text::new("room-board-dinner").with("when", Arg::DayClock(order.dinner)));
         lines.push(
             Text::new("room-board-bird")
-                .with("bird", Arg::from(proposal::bird_text(&order.bird)))
+                .with("bird", Arg::from(proposal::birds_text(&order)))
                 .with("heat", Arg::from(proposal::heat_text(&order.heat))),
         );
     }

@@ -270,8 +270,11 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if reports::told(sitting, text) {
         return;
     }
+    if addressed && planning::another(sitting, who, text) {
+        return;
+    }
     // A question in the middle of planning is answered; the draft waits.
-    let question = questions::is_question(sitting, text);
+    let question = questions::is_question(sitting, text) && !planning::is_told(sitting, who, text);
     if !question && planning::answered(sitting, who, text) {
         return;
     }

@@ -66,6 +66,46 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> 
     true
 }
 
+/// Whether someone who is telling of a dinner tells more of it: "12 of us, gas oven 170" asks nothing, though alone it would be
+/// taken for a question.
+pub(super) fn is_told(sitting: &Sitting<'_>, who: PersonId, text: &str) -> bool {
+    let open = sitting.room.drafts.get(&who).is_some_and(|draft| draft.asked.is_some());
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let asks = ["ask-how-much", "ask-how-many", "ask-how-big", "ask-how-long", "ask-when", "ask-how", "ask-safe"];
+    let (wish, _) = read(sitting, text);
+    let people = wish.adults.is_some() || wish.children.is_some();
+    open && people && !text.contains('?') && !asks.into_iter().any(|ask| sentence.has(ask))
+}
+
+/// "And another 12 lb turkey in the same oven": one more bird for the dinner that is planned, told as far as it differs. `false`: the
+/// words are about something else.
+pub(super) fn another(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let (told_of, problems) = read(sitting, text);
+    let bird = told_of.mass_g.is_some() && (told_of.kind.is_some() || sentence.has("bird-any"));
+    let Some(plan) = sitting.room.plan.as_ref().filter(|_| bird && sentence.has("another") && !text.contains('?'))
+    else {
+        return false;
+    };
+    let standing = plan.wish.clone();
+    let mut wish = Wish {
+        kind: standing.kind,
+        condition: standing.condition,
+        cooker: standing.cooker,
+        setting_c: standing.setting_c,
+        dinner: standing.dinner,
+        elsewhere: standing.elsewhere,
+        drive_min: standing.drive_min,
+        hot: standing.hot,
+        there: standing.there,
+        ..Wish::default()
+    };
+    wish.merge(told_of);
+    sitting.room.drafts.remove(&who);
+    told(sitting, who, wish, &problems);
+    true
+}
+
 /// Reads a sentence with this room's language, spoons and zone.
 pub(super) fn read(sitting: &Sitting<'_>, text: &str) -> (Wish, Vec<Problem>) {
     reading::read_wish(text, &sitting.ground())
@@ -197,14 +237,17 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let Some(draft) = sitting.room.drafts.get_mut(&who) else { return };
     draft.proposed_at = Some(now);
     let wish = draft.wish.clone();
+    let mut shared = Vec::new();
     let (text, offers) = match solve(&wish, zone, sitting.now) {
         Ok(Some(Solved::Works(order, schedule))) => {
+            shared = birds::same_heat(sitting, who, &order, &schedule);
             (proposal::text(&order, &wish, &schedule, sitting.usual_salt()), None)
         }
         Ok(Some(Solved::Clashes(order, conflict))) => {
             let mut text = proposal::clash(&conflict);
             if let Some(offer) = conflict.offers.first() {
                 let nearest = offer.change.apply(&order);
+                shared = birds::same_heat(sitting, who, &nearest, &offer.schedule);
                 let mut suggestion = wish.clone();
                 order::absorb(&mut suggestion, &nearest);
                 text.push(proposal::instead(offer));
@@ -217,9 +260,10 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
             (text, Some(conflict.offers))
         }
         Ok(None) => return,
-        Err(error) => return complain_of(sitting, who, vec![of_order(error)]),
+        Err(error) => return refuse(sitting, who, of_order(error)),
     };
     let mut text = text;
+    text.extend(shared);
     text.extend(sitting.people.get(&who).and_then(own_kitchen::too_warm));
     let (last_time, better) = feedback::last_time(sitting, who);
     text.extend(last_time);
@@ -251,25 +295,44 @@ fn solve(wish: &Wish, zone: chrono_tz::Tz, now: plan::Moment) -> Result<Option<S
     }))
 }
 
-/// Says what could not be taken, and keeps everything else.
+/// Says what could not be taken, keeps everything else and goes on with it: the next question, or the proposal.
 pub(super) fn complain(sitting: &mut Sitting<'_>, who: PersonId, problems: &[Problem]) {
-    complain_of(sitting, who, problems.iter().map(Problem::text).collect());
+    let nothing_else = sitting.room.drafts.get(&who).is_none_or(|draft| draft.wish == Wish::default());
+    let lines: Vec<Text> = problems.iter().map(Problem::text).collect();
+    if nothing_else {
+        sitting.room.drafts.remove(&who);
+        sitting.answer_all(lines);
+        return;
+    }
+    let before = sitting.says.len();
+    go_on(sitting, who, How::New);
+    match sitting.says.get_mut(before) {
+        Some(say) => drop(say.text.splice(0..0, lines)),
+        None => drop(sitting.answer_all(lines)),
+    }
 }
 
-fn complain_of(sitting: &mut Sitting<'_>, who: PersonId, texts: Vec<Text>) {
+/// The wish as a whole makes no dinner.
+fn refuse(sitting: &mut Sitting<'_>, who: PersonId, why: Text) {
     let known = sitting.room.drafts.get(&who).and_then(|draft| proposal::understood(&draft.wish));
     if let Some(draft) = sitting.room.drafts.get_mut(&who) {
-        draft.asked = Some(gap(&draft.wish).unwrap_or(Question::Change));
-        if draft.wish == Wish::default() {
-            sitting.room.drafts.remove(&who);
-        }
+        draft.asked = Some(Question::Change);
     }
-    let mut lines = texts.into_iter();
-    let Some(first) = lines.next() else { return };
-    let say = sitting.answer(first).lines(lines);
+    let say = sitting.answer(why);
     if let Some(known) = known {
         say.line(Text::new("room-kept").with("known", Arg::from(known)));
     }
+}
+
+/// "325" to a proposal: no clock, no table and no bird has such a number, an oven does.
+pub(super) fn heated(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
+    let Ok(setting) = text.trim().parse::<f64>() else { return false };
+    let fahrenheit = (200.0..=600.0).contains(&setting) && !(sitting.ground().metric && setting <= 290.0);
+    let celsius = (100.0..=290.0).contains(&setting) && !fahrenheit;
+    let Some(draft) = sitting.room.drafts.get_mut(&who).filter(|_| fahrenheit || celsius) else { return false };
+    draft.wish.setting_c = Some(if celsius { setting } else { (setting - 32.0) / 1.8 });
+    go_on(sitting, who, How::New);
+    true
 }
 
 /// `/move` while there is only a proposal.
@@ -295,6 +358,12 @@ fn of_order(error: order::OrderError) -> Text {
         order::OrderError::Mass(error) => Problem::Mass(carvetime_core::quantity::in_kilograms(error.given)).text(),
         order::OrderError::TooManyGuests(guests) => Problem::Guests(f64::from(guests)).text(),
     }
+}
+
+/// Whether they have been asked something of a dinner half told that no "yes" answers.
+pub(super) fn is_asked(sitting: &Sitting<'_>, who: PersonId) -> bool {
+    let asked = sitting.room.drafts.get(&who).and_then(|draft| draft.asked);
+    asked.is_some_and(|question| question != Question::Change)
 }
 
 /// Whether a proposal of theirs lies open.

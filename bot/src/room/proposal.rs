@@ -87,14 +87,23 @@ fn is_told(job: &Job) -> bool {
 /// One line: the bird, the cooker, the hour.
 pub(super) fn head(order: &Order) -> Text {
     Text::new("room-proposal-head")
-        .with("bird", Arg::from(bird_text(&order.bird)))
+        .with("bird", Arg::from(birds_text(order)))
         .with("guests", Arg::Count(i64::from(order.diners.adults) + i64::from(order.diners.children)))
         .with("heat", Arg::from(heat_text(&order.heat)))
         .with("when", Arg::DayClock(order.dinner))
 }
 
+/// `14.5 lb frozen turkey`, `2 × 12 lb turkey`.
+pub(super) fn birds_text(order: &Order) -> Text {
+    let bird = bird_text(&order.bird);
+    if order.birds < 2 {
+        return bird;
+    }
+    Text::new("room-birds").with("count", Arg::Count(order.birds.into())).with("bird", Arg::from(bird))
+}
+
 /// `14.5 lb frozen turkey`.
-pub(super) fn bird_text(bird: &Bird) -> Text {
+fn bird_text(bird: &Bird) -> Text {
     Text::new("room-bird")
         .with("mass", Arg::Mass(bird.mass.get()))
         .with("condition", Arg::Choice(bird.condition.name()))
@@ -250,7 +259,13 @@ pub(super) fn understood(wish: &Wish) -> Option<Text> {
 pub(super) fn known(wish: &Wish) -> Vec<Text> {
     let mut parts = Vec::new();
     if let Some(mass_g) = wish.mass_g {
-        parts.push(Text::new("room-known-mass").with("mass", Arg::Mass(grams(mass_g))));
+        let mass = Text::new("room-known-mass").with("mass", Arg::Mass(grams(mass_g)));
+        parts.push(match wish.birds {
+            Some(count @ 2..) => {
+                Text::new("room-birds").with("count", Arg::Count(count.into())).with("bird", Arg::from(mass))
+            }
+            _ => mass,
+        });
     }
     if wish.kind.is_some() || wish.condition.is_some() {
         parts.push(Text::new("room-known-bird").with("kind", Arg::Choice(order::kind(wish).name())).with(
@@ -276,6 +291,9 @@ pub(super) fn known(wish: &Wish) -> Vec<Text> {
     }
     if let Some(dinner) = wish.dinner {
         parts.push(Text::new("room-known-dinner").with("when", Arg::DayClock(dinner)));
+    }
+    if let Some(drive) = wish.drive_min.filter(|_| wish.elsewhere == Some(true)) {
+        parts.push(Text::new("room-known-drive").with("drive", Arg::Span(TimeDelta::minutes(drive.into()))));
     }
     parts
 }

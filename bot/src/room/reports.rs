@@ -5,6 +5,7 @@
 use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::JobState;
+use super::turn::How;
 use super::{PersonId, Sitting, board, ice, jobs, plan_words, planning, questions};
 use crate::ask::Advice;
 use crate::reading::{self, Report, ReportKind};
@@ -111,6 +112,9 @@ fn not_done(sitting: &mut Sitting<'_>, it: JobRef) {
 pub(super) fn agreed(sitting: &mut Sitting<'_>, who: PersonId) {
     if planning::is_proposed(sitting, who) {
         return planning::accept(sitting, who);
+    }
+    if planning::is_asked(sitting, who) {
+        return planning::go_on(sitting, who, How::New);
     }
     let due = jobs::due_now(sitting).filter(|it| it.step != Step::Check);
     sitting.answer(match due {

@@ -84,7 +84,7 @@ pub(super) fn of(sitting: &Sitting<'_>) -> Option<Sheet> {
     let plan = sitting.room.plan.as_ref()?;
     let order = plan.order(sitting.zone_or_utc())?;
     let bird = Text::new("room-board-bird")
-        .with("bird", Arg::from(proposal::bird_text(&order.bird)))
+        .with("bird", Arg::from(proposal::birds_text(&order)))
         .with("heat", Arg::from(proposal::heat_text(&order.heat)));
     let salter = plan.job(Step::Salt, 0).and_then(|job| job.owner).unwrap_or(plan.host);
     let own = sitting.people.get(&salter).and_then(|person| person.own_salt);

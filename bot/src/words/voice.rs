@@ -142,8 +142,10 @@ impl Tongue {
 
     /// One message as HTML.
     pub(super) fn say(&self, text: &Text, reader: &Reader) -> String {
-        let args: FluentArgs =
+        let mut args: FluentArgs =
             text.args.iter().map(|(name, arg)| (*name, argument::value(self, arg, reader))).collect();
+        // Every message may give its examples in the reader's own measures.
+        args.set("units", reader.units.name());
         self.find(&text.id, &args)
             .or_else(|| self.find("units-unsaid", &FluentArgs::new()))
             .unwrap_or_else(|| "…".into())

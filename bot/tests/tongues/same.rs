@@ -207,6 +207,97 @@ fn how_many_will_eat_is_no_hour_and_the_cooker_named_is_no_question() {
 }
 
 #[test]
+fn children_among_the_people_are_counted_once() {
+    everywhere(
+        plan,
+        &[
+            (
+                "adults=9 children=3",
+                [
+                    "12 of us, 3 of them kids",
+                    "somos 12 personas, de ellos 3 niños",
+                    "12 Personen, davon 3 Kinder",
+                    "12 pessoas, sendo 3 crianças",
+                    "12 personnes dont 3 enfants",
+                    "12 persone di cui 3 bambini",
+                ],
+            ),
+            (
+                "adults=9 children=3",
+                [
+                    "12 people including 3 kids",
+                    "12 personas, incluidos 3 niños",
+                    "12 Personen, darunter sind 3 Kinder",
+                    "12 pessoas, incluindo 3 crianças",
+                    "12 personnes, y compris 3 enfants",
+                    "12 persone, compresi 3 bambini",
+                ],
+            ),
+            (
+                "adults=12 children=3",
+                [
+                    "12 adults and 3 kids",
+                    "12 adultos y 3 niños",
+                    "12 Erwachsene und 3 Kinder",
+                    "12 adultos e 3 crianças",
+                    "12 adultes et 3 enfants",
+                    "12 adulti e 3 bambini",
+                ],
+            ),
+        ],
+    );
+}
+
+#[test]
+fn two_birds_are_two_of_one_weight_or_one_after_the_other() {
+    everywhere(
+        plan,
+        &[
+            (
+                "birds=2 condition=fresh kind=turkey mass_g=5000",
+                [
+                    "two fresh 5 kg turkeys",
+                    "dos pavos frescos de 5 kg",
+                    "zwei frische Puten, 5 kg",
+                    "dois perus frescos de 5 kg",
+                    "deux dindes fraîches de 5 kg",
+                    "due tacchini freschi da 5 kg",
+                ],
+            ),
+            (
+                "!TwoWeights(5.0, 7.0) kind=turkey mass_g=7000",
+                [
+                    "two turkeys, 5 kg and 7 kg",
+                    "dos pavos, de 5 kg y 7 kg",
+                    "zwei Puten, 5 kg und 7 kg",
+                    "dois perus, 5 kg e 7 kg",
+                    "deux dindes, 5 kg et 7 kg",
+                    "due tacchini, 5 kg e 7 kg",
+                ],
+            ),
+        ],
+    );
+}
+
+#[test]
+fn a_guest_who_may_not_have_salt_is_heard() {
+    everywhere(
+        question,
+        &[(
+            "low-salt",
+            [
+                "my mom can't have salt",
+                "mi madre no puede comer sal",
+                "meine Mutter darf kein Salz essen",
+                "minha mãe não pode comer sal",
+                "ma mère n'a pas droit au sel",
+                "mia madre non può mangiare sale",
+            ],
+        )],
+    );
+}
+
+#[test]
 fn the_day_of_the_shopping_is_no_day_of_the_meal() {
     everywhere(
         plan,
