@@ -11,6 +11,6 @@ reading-far = { $given } is too far off: I plan up to { $days } days ahead. For 
 reading-fryer = I plan ovens and smokers, not hot oil. Never fry a bird that is frozen, wet or stuffed, and only outdoors. Ask me: is frying safe?
 reading-thermometer = { $given } on a thermometer? I take { $low } to { $high }. For example: breast 128, thigh 141.
 reading-future = { $given } is still to come. When was it read? For example: breast 128 at 14:05.
-reading-too-many = One reading a spot, please: breast, thigh, pit. For example: breast 128, thigh 141, pit 335.
+reading-too-many = One reading a spot, please: breast, thigh, oven or smoker. For example: { units-example-log }.
 reading-loose-number = I don't know what { $given } means there. Say it with a unit: { units-example-bird }, 11 people, { units-example-setting }.
 reading-two-weights = Two birds of different weight: I plan one at a time, the { $heavy } first. When it stands, tell me the { $light } one.

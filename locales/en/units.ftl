@@ -80,8 +80,8 @@ units-example-water = { $units ->
    *[metric] 4 L, or 6.5 kg
 }
 units-example-log = { $units ->
-    [us] breast 128, thigh 141, pit 335
-   *[metric] breast 53, thigh 61, pit 168
+    [us] breast 128, thigh 141, oven 335
+   *[metric] breast 53, thigh 61, oven 168
 }
 units-example-hot = { $units ->
     [us] 140 °F

@@ -11,6 +11,6 @@ reading-far = { $given } queda muy lejos: planeo hasta { $days } días. Por ejem
 reading-fryer = Planeo hornos y ahumadores, no aceite hirviendo. Nunca frías un ave congelada, mojada o rellena, y solo al aire libre. Pregúntame: ¿es seguro freír?
 reading-thermometer = ¿{ $given } en un termómetro? Acepto de { $low } a { $high }. Por ejemplo: pechuga 58, muslo 64.
 reading-future = { $given } aún no ha llegado. ¿Cuándo lo mediste? Por ejemplo: pechuga 58 a las 14:05.
-reading-too-many = Una lectura por sitio: pechuga, muslo, ahumador. Por ejemplo: pechuga 58, muslo 64, ahumador 165.
+reading-too-many = Una lectura por sitio: pechuga, muslo, horno o ahumador. Por ejemplo: pechuga 58, muslo 64, horno 165.
 reading-loose-number = No sé qué significa { $given } ahí. Dilo con su unidad: 6,5 kg, 11 personas, 165 °C.
 reading-two-weights = Dos aves de distinto peso: planeo una cada vez, primero la de { $heavy }. Cuando esté hecha, dime la de { $light }.

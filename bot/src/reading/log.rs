@@ -202,8 +202,15 @@ fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
     let last = numbers.last().and_then(|n| n.scale);
     let places: Vec<(usize, Place)> = (0..s.len()).filter_map(|at| Some((at, place(s, at)?))).collect();
     let first_place = places.first().map(|(at, _)| *at)?;
-    let place_first = numbers.first().is_none_or(|n| first_place < n.at);
-    let mut readings = Vec::new();
+    let reading = |place, n: &Number| Reading { place: Some(place), value: n.value, scale: n.scale.or(last) };
+    // "160 and 171, wing 168": the two that everyone reads need no names.
+    let unnamed = numbers.iter().take_while(|n| n.at < first_place).count();
+    let (mut readings, numbers, place_first) = match numbers {
+        [breast, thigh, rest @ ..] if unnamed == 2 && rest.len() == places.len() => {
+            (vec![reading(Place::Breast, breast), reading(Place::Thigh, thigh)], rest, true)
+        }
+        all => (Vec::new(), all, unnamed == 0),
+    };
     for n in numbers {
         let beside = if place_first {
             places.iter().rev().find(|(at, _)| *at < n.at)
@@ -211,7 +218,7 @@ fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
             places.iter().find(|(at, _)| *at > n.at)
         };
         let (_, place) = beside?;
-        readings.push(Reading { place: Some(*place), value: n.value, scale: n.scale.or(last) });
+        readings.push(reading(*place, n));
     }
     Some(readings)
 }

@@ -1,6 +1,6 @@
 //! What must be read alike in every language, because someone could be hurt, or a job lost, where it is not.
 
-use crate::{check, plan, question, report};
+use crate::{check, log, plan, question, report};
 
 /// The same said in English, Spanish, German, Portuguese, French, Italian.
 type Said = [&'static str; 6];
@@ -273,6 +273,48 @@ fn two_birds_are_two_of_one_weight_or_one_after_the_other() {
                     "dois perus, 5 kg e 7 kg",
                     "deux dindes, 5 kg et 7 kg",
                     "due tacchini, 5 kg e 7 kg",
+                ],
+            ),
+        ],
+    );
+}
+
+#[test]
+fn the_two_readings_that_everyone_takes_need_no_names() {
+    everywhere(
+        log,
+        &[
+            (
+                "breast=75 thigh=79 wing=76",
+                [
+                    "75 and 79, wing 76",
+                    "75 y 79, ala 76",
+                    "75 und 79, Flügel 76",
+                    "75 e 79, asa 76",
+                    "75 et 79, aile 76",
+                    "75 e 79, ala 76",
+                ],
+            ),
+            (
+                "breast=55 thigh=61 pit=170",
+                [
+                    "55 61 oven 170",
+                    "55 y 61, horno 170",
+                    "55 und 61, Ofen 170",
+                    "55 e 61, forno 170",
+                    "55 et 61, four 170",
+                    "55 e 61, forno 170",
+                ],
+            ),
+            (
+                "breast=66 thigh=71",
+                [
+                    "66 breast 71 thigh",
+                    "66 pechuga 71 muslo",
+                    "66 Brust 71 Keule",
+                    "66 peito 71 coxa",
+                    "66 poitrine 71 cuisse",
+                    "66 petto 71 coscia",
                 ],
             ),
         ],
