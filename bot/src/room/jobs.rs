@@ -5,7 +5,7 @@
 use super::action::{Action, JobRef};
 use super::live::Shift;
 use super::sitting::{button, name, short_name};
-use super::state::{JobState, LiveJob, Rung};
+use super::state::{JobState, LiveJob, Rung, ToldClash};
 use super::turn::{How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, board, calls, hot_road, may, plan_words, proposal, readings};
 use crate::reading;
@@ -454,7 +454,19 @@ pub(super) fn shift_lines(shifts: &[Shift]) -> Vec<Text> {
 
 /// Says what the dinner is up against, with what would mend it.
 pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
-    let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
+    /// So much more time missing is news.
+    const NEWS_MIN: i64 = 15;
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let serial = plan.serial;
+    let because = conflict.because.iter().map(|reason| plan_words::reason(reason).id.into_owned());
+    let clash = ToldClash { short_min: conflict.short_by.num_minutes(), because: because.collect() };
+    let known = plan
+        .clash
+        .as_ref()
+        .is_some_and(|told| told.because == clash.because && clash.short_min < told.short_min.saturating_add(NEWS_MIN));
+    if !known {
+        plan.clash = Some(clash);
+    }
     let mut text = proposal::clash(conflict);
     text.extend(proposal::all_offers(conflict));
     let offers: Vec<_> = conflict
@@ -467,7 +479,9 @@ pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
             super::sitting::labelled(plan_words::change(&offer.change), &action)
         })
         .collect();
-    let say = sitting.answer_all(text).key("conflict").urgency(Urgency::Due);
+    // Told once; while it stands, its message keeps to what holds.
+    let how = if known { How::Edit } else { How::New };
+    let say = sitting.answer_all(text).key("conflict").how(how).urgency(Urgency::Due);
     for offer in offers {
         say.row([offer]);
     }

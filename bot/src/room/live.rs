@@ -64,6 +64,7 @@ impl LivePlan {
             adding: None,
             feedback: None,
             learned: false,
+            clash: None,
         };
         plan.adopt(schedule, now);
         plan
@@ -395,6 +396,7 @@ impl Sitting<'_> {
             Some(Ok(schedule)) => {
                 let before = plan.jobs.clone();
                 plan.adopt(&schedule, light.now);
+                plan.clash = None;
                 Ok(shifts(&before, plan))
             }
             Some(Err(conflict)) => {

@@ -461,6 +461,18 @@ pub struct LivePlan {
     /// The cooker's profile has learned from this cook.
     #[serde(default)]
     pub learned: bool,
+    /// What stands against the plan, as it was told last; nothing while it works.
+    #[serde(default)]
+    pub clash: Option<ToldClash>,
+}
+
+/// A clash as it was told.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ToldClash {
+    /// Minutes that are missing.
+    pub short_min: i64,
+    /// The reasons, by the names of their words, in order.
+    pub because: Vec<String>,
 }
 
 /// Words or a log said of one of several birds, nobody knows which.
@@ -768,6 +780,7 @@ mod tests {
             adding: None,
             feedback: None,
             learned: false,
+            clash: None,
         };
         let mut room = Room::new(RoomId(-1), RoomKind::Group);
         room.members = vec![who, heir];
