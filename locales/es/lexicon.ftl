@@ -114,7 +114,7 @@ lexicon-day-tomorrow = mañana
 lexicon-day-after-tomorrow = pasado mañana
 lexicon-day-yesterday = ayer
 ## What stands before the day of a month without its name (French le 24).
-lexicon-day-of-month = día, el día, para el día
+lexicon-day-of-month = día, el día, para el día, el, para el
 lexicon-holiday-thanksgiving = acción de gracias, día de acción de gracias, el día de acción de gracias
 lexicon-holiday-christmas = navidad, día de navidad, el día de navidad
 lexicon-holiday-boxing-day = san esteban, día de san esteban
@@ -334,7 +334,7 @@ lexicon-talk-did-temper = fuera de la nevera, fuera nevera, sacado de la nevera,
 lexicon-talk-did-fire = encendido, encendida, encendí, encendí el fuego, encendido el fuego, fuego encendido, encendido fuego, encendí fuego, horno encendido, encendido horno, encendido el horno, encendí horno, encendí el horno, horno caliente, horno puesto, precalentando, precalentado, horno precalentado, horno precalentando, ahumador encendido, encendido ahumador, encendido el ahumador, ahumador listo, brasas listas, carbón encendido, puesto horno, puesto el horno
 lexicon-talk-did-on = al calor, sobre el calor, en el horno, en horno, al horno, dentro, dentro horno, dentro del horno, metido, metida, metí, metido en el horno, metida en el horno, metido en horno, metida en horno, metí en horno, puesto, puesta, puesto en horno, puse en horno, en el ahumador, en ahumador, en la parrilla, en parrilla, al fuego, cociéndose, asándose, cocinándose, haciéndose, puesto en ahumador
 lexicon-talk-did-check = comprobado, medido, medida, comprobada, mirado
-lexicon-talk-did-pull = fuera del horno, fuera horno, sacado del horno, sacada del horno, saqué del horno, sacado, sacada, fuera, saqué, fuera del fuego, fuera del calor, sacado del fuego, retirado, retirada, sacado del ahumador, fuera del ahumador
+lexicon-talk-did-pull = fuera del horno, fuera horno, sacado del horno, sacada del horno, saqué del horno, sacado, sacada, fuera, saqué, fuera del fuego, fuera del calor, sacado del fuego, retirado, retirada, sacado del ahumador, fuera del ahumador, lo saco, la saco, lo saco ya, lo estoy sacando, lo estamos sacando, saco el pavo
 lexicon-talk-did-stand = reposando, en reposo
 lexicon-talk-did-carve = trinchado, trinchada, cortado, cortada, trinché, corté, trinchamos
 lexicon-talk-did-chill = guardado, guardada, guardadas, guardados, guardé, guardamos, sobras guardadas, guardado sobras, guardadas sobras, guardado las sobras, sobras en nevera, sobras en la nevera, a nevera, a la nevera, en nevera, en la nevera, metido en nevera, metida en nevera, metido en la nevera, metida en la nevera, puse en nevera, puse en la nevera, recogido

@@ -70,6 +70,14 @@ pub fn read_when(sentence: &Sentence, taken: &mut [bool], ground: &Ground, lean:
         take(taken, spot.from, spot.to);
     }
     let hour = clock.best_hour(taken, day.as_ref());
+    // The day of the shopping, and the same day said twice ("Christmas Eve, the 24th"), are no numbers left over.
+    for other in (0..sentence.len()).filter_map(|at| clock.day_at(at)) {
+        let free = (other.from..=other.to).all(|at| free(taken, at));
+        let of_hour = hour.as_ref().is_some_and(|hour| other.from <= hour.to && hour.from <= other.to);
+        if day.is_some() && free && !of_hour {
+            take(taken, other.from, other.to);
+        }
+    }
     if let Some(spot) = &hour {
         take(taken, spot.from, spot.to);
     }
@@ -140,7 +148,10 @@ impl Clock<'_> {
     fn clause(&self, day: &Spot<DaySaid>) -> std::ops::Range<usize> {
         let ends = |at: &usize| matches!(self.s.mark(*at), Some(',' | ';' | '.' | '!' | '\n'));
         let from = (0..day.from).rev().find(ends).map_or(0, |at| at + 1);
-        from..(day.to + 1..self.s.len()).find(ends).unwrap_or(self.s.len())
+        // "am 23. kaufe ich sie": the dot is the number's.
+        let number = self.s.number(day.to).is_some() && self.ground.lexicon.day_first();
+        let dot = usize::from(number && self.s.mark(day.to + 1) == Some('.') && self.s.glued(day.to + 1));
+        from..(day.to + 1 + dot..self.s.len()).find(ends).unwrap_or(self.s.len())
     }
 
     /// "In the fridge since Saturday".
@@ -298,7 +309,7 @@ impl Clock<'_> {
     /// A number at `at` that may be the day of a month: it counts nothing and is no part of an hour.
     fn bare_day(&self, at: usize) -> bool {
         let s = self.s;
-        let dot = s.mark(at + 1) == Some('.') && s.glued(at + 2);
+        let dot = s.mark(at + 1) == Some('.') && s.glued(at + 2) && s.number(at + 2).is_some();
         let clock = (dot || matches!(s.mark(at + 1), Some(':' | '/'))) && s.glued(at + 1);
         s.whole(at, 1..=31).is_some() && s.upper(at).is_none() && !clock && self.nothing_counted(at + 1)
     }

@@ -367,6 +367,17 @@ fn the_day_of_the_shopping_is_no_day_of_the_meal() {
                 ],
             ),
             (
+                "at_home=false dinner=24.12.@21:00 kind=turkey mass_g=6000",
+                [
+                    "turkey 6 kg I'm buying on the 23rd, Christmas Eve, the 24th, at 9 pm",
+                    "pavo de 6 kg que compro el 23, cena de Nochebuena el 24 a las 21:00",
+                    "Pute 6 kg, die ich am 23. kaufe, Heiligabend, den 24., um 21 Uhr",
+                    "peru de 6 kg que compro dia 23, véspera de Natal dia 24 às 21h",
+                    "dinde de 6 kg que j'achète le 23, réveillon de Noël le 24 à 21h",
+                    "tacchino di 6 kg che compro il 23, vigilia di Natale il 24 alle 21",
+                ],
+            ),
+            (
                 "dinner=26.12.@13:00 kind=turkey mass_g=6000",
                 [
                     "turkey 6 kg, Boxing Day at 1 pm",
