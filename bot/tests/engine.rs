@@ -758,7 +758,7 @@ fn what_was_said_during_an_outage_counts_from_when_it_was_said() {
 struct Failing {
     inner: SledBook,
     refuse: AtomicBool,
-    committed: Mutex<usize>,
+    committed: Mutex<Vec<Changes>>,
 }
 
 impl Book for Failing {
@@ -772,7 +772,7 @@ impl Book for Failing {
         if self.refuse.load(Ordering::SeqCst) {
             return Err(BookError::Damaged { detail: "told to".into() });
         }
-        *self.committed.lock().unwrap() += 1;
+        self.committed.lock().unwrap().push(changes.clone());
         self.inner.commit(changes)
     }
     fn sync(&self, loss: Loss) -> Result<(), BookError> {
@@ -821,15 +821,76 @@ fn a_refused_commit_changes_nothing_and_can_be_tried_again() {
     assert_eq!(texts(&engine), ["hello", "found", "two"]);
 }
 
+/// Rooms and things said in them, and what stands in a commit of each turn.
+fn crowd_of_turns(engine: &Engine) -> usize {
+    let say = |room, n: i64| (Some(UpdateId(n as u64)), said(RoomId(room), &format!("join\nknow\nbells {n}\nsay {n}")));
+    engine.accept([say(-1, 101), say(-2, 102), say(-1, 103), say(-3, 104), say(-1, 105)]).unwrap()
+}
+
 #[test]
-fn a_turn_is_one_commit() {
+fn turns_that_wait_together_are_one_commit_of_whole_turns() {
     let book =
         Arc::new(Failing { inner: SledBook::temporary().unwrap(), refuse: false.into(), committed: Mutex::default() });
     let engine = engine_over(book.clone());
-    engine.accept([said(GROUP, "join\nknow\nbells 1 2 3\nsay a\nboard b\nedit c")]).unwrap();
-    let before = *book.committed.lock().unwrap();
-    engine.work(at(0)).unwrap();
-    assert_eq!(*book.committed.lock().unwrap(), before + 1);
+    let turns = crowd_of_turns(&engine);
+    let before = book.committed.lock().unwrap().len();
+    assert_eq!(engine.work(at(0)).unwrap(), turns);
+    let committed = book.committed.lock().unwrap();
+    assert_eq!(committed.len(), before + 1);
+    let parts: Vec<Changes> = committed.last().unwrap().parts().collect();
+    assert_eq!(parts.len(), turns);
+    for part in parts {
+        // All of a turn stands in one part: it leaves the inbox, and its room, bell and message are there with it.
+        let rows = |shelf, put| part.iter().filter(|(at, _, value)| *at == shelf && value.is_some() == put).count();
+        let all = [(Shelf::Inbox, false), (Shelf::Rooms, true), (Shelf::Bells, true), (Shelf::Outbox, true)];
+        assert_eq!(all.map(|(shelf, put)| rows(shelf, put)), [1; 4], "{part:?}");
+    }
+}
+
+#[test]
+fn of_turns_committed_together_a_refused_disk_takes_none() {
+    let book =
+        Arc::new(Failing { inner: SledBook::temporary().unwrap(), refuse: false.into(), committed: Mutex::default() });
+    let engine = engine_over(book.clone());
+    let turns = crowd_of_turns(&engine);
+    book.refuse.store(true, Ordering::SeqCst);
+    engine.work(at(0)).unwrap_err();
+    assert_eq!((engine.waiting(), engine.next_bell().unwrap()), (0, None));
+    assert_eq!(engine.pages().room(RoomId(-1)).unwrap(), None);
+    book.refuse.store(false, Ordering::SeqCst);
+    assert_eq!(engine.work(at(0)).unwrap(), turns);
+    assert_eq!(engine.waiting(), turns);
+    // The bells of each room are those its last turn set.
+    assert_eq!(engine.next_bell().unwrap(), Some(at(102)));
+}
+
+#[test]
+fn a_turn_finds_what_the_one_before_it_in_the_batch_has_made() {
+    let (one_by_one, together) = (engine(), engine());
+    let texts_of: Vec<String> = (1..6).map(|n| format!("join\nknow\nbells {n}\nboard {n}\nsay {n}")).collect();
+    for text in &texts_of {
+        hear(&one_by_one, said(GROUP, text));
+    }
+    together.accept(texts_of.iter().map(|text| said(GROUP, text))).unwrap();
+    together.work(at(0)).unwrap();
+    assert_eq!(together.pages().room(GROUP).unwrap(), one_by_one.pages().room(GROUP).unwrap());
+    assert_eq!(together.next_bell().unwrap(), one_by_one.next_bell().unwrap());
+    assert_eq!(texts(&together), texts(&one_by_one));
+}
+
+#[test]
+fn what_waits_at_the_start_is_decided_one_by_one_and_then_together() {
+    let book =
+        Arc::new(Failing { inner: SledBook::temporary().unwrap(), refuse: false.into(), committed: Mutex::default() });
+    crowd_of_turns(&engine_over(book.clone()));
+    let engine = engine_over(book.clone());
+    let late = (200..203).map(|n| (Some(UpdateId(n)), said(GROUP, "say late")));
+    engine.accept(late).unwrap();
+    book.committed.lock().unwrap().clear();
+    assert_eq!(engine.work(at(0)).unwrap(), 8);
+    let parts: Vec<usize> = book.committed.lock().unwrap().iter().map(|changes| changes.parts().count()).collect();
+    // The first has the start counted before; after the last that was there it is seen that there are no more.
+    assert_eq!(parts, [1, 1, 1, 1, 1, 1, 1, 2]);
 }
 
 /// What can happen to an engine.

@@ -1,7 +1,7 @@
 //! Keys of rows. Big-endian, so that the order of keys is the order of what they mean.
 
 use super::BookError;
-use crate::room::{RoomId, Urgency};
+use crate::room::{PersonId, RoomId, Urgency};
 use chrono::{DateTime, Utc};
 
 /// Puts negative numbers before positive ones in byte order.
@@ -23,6 +23,16 @@ pub fn sequence(number: u64) -> [u8; 8] {
 pub fn sequence_of(bytes: &[u8]) -> Result<u64, BookError> {
     let bytes = bytes.try_into().map_err(|_| BookError::Damaged { detail: "a key of the wrong length".into() })?;
     Ok(u64::from_be_bytes(bytes))
+}
+
+/// Key of a person.
+pub fn person_key(person: PersonId) -> [u8; 8] {
+    signed(person.0)
+}
+
+/// The person behind [`person_key`].
+pub fn person_of(key: &[u8]) -> Option<PersonId> {
+    unsigned(key).ok().map(PersonId)
 }
 
 /// The first key after every key that starts with `prefix`.

@@ -8,6 +8,7 @@
 //! a power cut after [`Loss::Power`]; callers sync once for a batch, before anything outside learns of it.
 
 mod backup;
+mod draft;
 mod error;
 pub mod keeper;
 mod keys;
@@ -16,8 +17,10 @@ mod sled_book;
 mod stored;
 
 pub use backup::{backup, restore};
+pub(crate) use draft::Draft;
 pub use error::BookError;
 pub use keys::{BellKey, OutboxKey};
+pub(crate) use keys::{person_key, person_of};
 pub use pages::Pages;
 pub(crate) use pages::{Readable, Writes};
 pub use sled_book::SledBook;
@@ -96,6 +99,8 @@ pub type Row = (Vec<u8>, Vec<u8>);
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Changes {
     list: Vec<(Shelf, Vec<u8>, Option<Vec<u8>>)>,
+    /// Where each part that was added with [`Self::append`] ends.
+    ends: Vec<usize>,
 }
 
 impl Changes {
@@ -112,6 +117,20 @@ impl Changes {
     /// Whether there is nothing to do.
     pub fn is_empty(&self) -> bool {
         self.list.is_empty()
+    }
+
+    /// Adds everything of `part`, which belongs together: a turn.
+    pub fn append(&mut self, part: Self) {
+        self.list.extend(part.list);
+        self.ends.push(self.list.len());
+    }
+
+    /// What was added together, in order; all of it as one part where nothing was appended. It changes nothing for the store,
+    /// which takes all parts or none; whoever checks a commit sees in it which turns it holds.
+    pub fn parts(&self) -> impl Iterator<Item = Self> {
+        let ends = if self.ends.is_empty() { vec![self.list.len()] } else { self.ends.clone() };
+        let starts = std::iter::once(0).chain(ends.clone());
+        starts.zip(ends).map(|(from, to)| Self { list: self.list[from..to].to_vec(), ends: Vec::new() })
     }
 
     /// The changes in order: shelf, key, new value (`None`: remove).

@@ -106,7 +106,7 @@ impl Pages {
     /// # Errors
     /// When the book cannot be read.
     pub fn person(&self, id: PersonId) -> Result<Option<Person>, BookError> {
-        let bytes = self.book.get(Shelf::People, &keys::signed(id.0))?;
+        let bytes = self.book.get(Shelf::People, &keys::person_key(id))?;
         bytes.map(|bytes| unpack(version::STATE, "people", &bytes)).transpose()
     }
 
@@ -350,12 +350,12 @@ impl Writes {
     }
 
     pub fn person(&mut self, person: &Person) -> Result<(), BookError> {
-        self.changes.put(Shelf::People, keys::signed(person.id.0), pack(version::STATE, person)?);
+        self.changes.put(Shelf::People, keys::person_key(person.id), pack(version::STATE, person)?);
         Ok(())
     }
 
     pub fn no_person(&mut self, id: PersonId) {
-        self.changes.remove(Shelf::People, keys::signed(id.0));
+        self.changes.remove(Shelf::People, keys::person_key(id));
     }
 
     pub fn alias(&mut self, from: RoomId, to: RoomId) -> Result<(), BookError> {

@@ -29,7 +29,7 @@ impl Acquaintances {
 }
 
 impl Engine {
-    /// The person as the book has them, read from it once.
+    /// The person as they are committed, read from the book once.
     ///
     /// # Errors
     /// When the book cannot be read.

@@ -41,6 +41,13 @@ pub(super) struct Crowd {
     first: BTreeSet<BellKey>,
 }
 
+impl Crowd {
+    /// All that is due is looked at once more.
+    pub(super) fn look_again(&mut self) {
+        self.looked = None;
+    }
+}
+
 /// Whether calls have to go ahead now for all to be in time. `waiting`: messages that go first; `due`: when each call is due, in
 /// milliseconds, earliest first; `bearable`: by how much the last may be late.
 fn is_time(waiting: usize, due: impl Iterator<Item = i64>, bearable: TimeDelta, now: DateTime<Utc>) -> bool {
@@ -69,7 +76,7 @@ impl Engine {
     pub(super) fn ring_ahead(&self, desk: &mut Desk, now: DateTime<Utc>, most: usize) -> Result<usize, BookError> {
         let fresh = desk.crowd.found.is_some_and(|found| (TimeDelta::zero()..BELIEVED).contains(&(now - found)));
         if !fresh {
-            let due = self.pages.bells_between(now, now + HORIZON)?;
+            let due = self.drafted.bells_between(now, now + HORIZON)?;
             let bearable = if desk.crowd.here { LATE_STILL } else { LATE };
             let here = is_time(desk.queue.pressing(), due.iter().map(|key| key.due), bearable, now);
             (desk.crowd.here, desk.crowd.found) = (here, Some(now));
@@ -79,7 +86,7 @@ impl Engine {
             return Ok(0);
         }
         let mut count = 0;
-        for key in self.pages.bells_between(now, now + EARLIEST)? {
+        for key in self.drafted.bells_between(now, now + EARLIEST)? {
             if count == most {
                 break;
             }
@@ -101,7 +108,7 @@ impl Engine {
     ) -> Result<Vec<RoomId>, BookError> {
         // Each bell is looked at once when it falls due: behind a thousand others a call must not wait to be found.
         let looked = desk.crowd.looked.filter(|looked| *looked <= now).unwrap_or(DateTime::<Utc>::MIN_UTC);
-        for key in self.pages.bells_between(looked, now)? {
+        for key in self.drafted.bells_between(looked, now)? {
             if self.is_safety(key) {
                 desk.crowd.first.insert(key);
             }
@@ -114,14 +121,14 @@ impl Engine {
         {
             rooms.extend(seen.insert(key.room).then_some(key.room));
         }
-        let rest = self.pages.rooms_due(now, most)?.into_iter().filter(|room| seen.insert(*room));
+        let rest = self.drafted.rooms_due(now, most)?.into_iter().filter(|room| seen.insert(*room));
         let left = most - rooms.len();
         rooms.extend(rest.take(left));
         Ok(rooms)
     }
 
     fn is_safety(&self, key: BellKey) -> bool {
-        match self.pages.bell(key).ok().flatten().map(|bell| bell.kind) {
+        match self.drafted.bell(key).ok().flatten().map(|bell| bell.kind) {
             Some(BellKind::Job { step, .. }) => Step::from_name(&step).is_some_and(Step::is_safety),
             Some(BellKind::Limit { .. }) => true,
             _ => false,
@@ -130,10 +137,10 @@ impl Engine {
 
     /// Whether this bell is its room's next, and such that it may ring before its time.
     fn may_go_ahead(&self, key: BellKey) -> Result<bool, BookError> {
-        if self.pages.bells_of(key.room)?.first() != Some(&key) {
+        if self.drafted.bells_of(key.room)?.first() != Some(&key) {
             return Ok(false);
         }
-        let Some(bell) = self.pages.bell(key).ok().flatten() else { return Ok(false) };
+        let Some(bell) = self.drafted.bell(key).ok().flatten() else { return Ok(false) };
         let BellKind::Job { step, call: 0, .. } = bell.kind else { return Ok(false) };
         Ok(Step::from_name(&step).is_some_and(|step| !step.is_safety()))
     }

@@ -76,7 +76,7 @@ impl Engine {
     /// When the book cannot be read or written: the file is wanted still.
     pub fn file_is_there(&self, sequence: u64, document: Document) -> Result<(), BookError> {
         let mut desk = self.desk();
-        match self.pages.arrival(sequence) {
+        match self.drafted.arrival(sequence) {
             Ok(Some(mut arrival)) => {
                 arrival.file = None;
                 if let What::Document { content, .. } = &mut arrival.heard.what {
@@ -84,9 +84,9 @@ impl Engine {
                 }
                 let mut writes = Writes::default();
                 writes.arrival(sequence, &arrival)?;
-                self.pages.book().commit(&writes.changes)?;
+                self.drafted.book().commit(&writes.changes)?;
                 // Else a file whose turn ends the program would be fetched at every start, and never count as what ended it.
-                self.pages.book().sync(Loss::Process)?;
+                self.drafted.book().sync(Loss::Process)?;
             }
             Ok(None) | Err(BookError::Damaged { .. }) => {} // forgotten meanwhile, or dropped when its turn comes
             Err(error) => return Err(error),

@@ -1,7 +1,7 @@
 //! The engine: takes what was heard through a turn and into the book, and hands out what is to be sent.
 //!
-//! Owns the order of things: inbox → [`decide`](crate::room::decide) → one transaction → outbox, and the bells. Never
-//! decides what to say, never talks to a network, reads no clock (every call is told the time). All calls block; one at
+//! Owns the order of things: inbox → [`decide`](crate::room::decide) → one transaction → outbox, and the bells. Turns that wait
+//! together are written down together; a transaction holds whole turns, never a part of one. Never decides what to say, never talks to a network, reads no clock (every call is told the time). All calls block; one at
 //! a time is inside. Start at [`Engine`]. The turn itself is in `turn`, the way out in `outbox`.
 //!
 //! Promises: what [`Engine::accept`] returned for is never lost and never decided twice; a message leaves the outbox
@@ -22,7 +22,7 @@ pub use arrival::{Arrival, Topic, UpdateId};
 pub use message::{Attachment, Failure, Key, Message, Outgoing};
 pub use render::{Audience, Render, reader};
 
-use crate::book::{Book, BookError, Loss, OutboxKey, Pages, Writes};
+use crate::book::{Book, BookError, Draft, Loss, OutboxKey, Pages, Shelf, Writes, person_of};
 use crate::room::{Heard, RoomId, RoomKind, Scene, Turn, What};
 use chrono::{DateTime, TimeDelta, Utc};
 use queue::Queue;
@@ -36,7 +36,7 @@ pub type DecideFn = fn(&Scene, &Heard, DateTime<Utc>) -> Turn;
 /// Update ids remembered. The platform repeats only what was not acknowledged: far fewer.
 const WINDOW: usize = 4096;
 
-/// Turns that share one sync.
+/// Turns that share one commit and one sync.
 const BATCH: usize = 128;
 
 /// Starts of the program that one arrival may be the first undecided thing of. More: it is what ends the program.
@@ -53,7 +53,11 @@ const AT_ONCE: usize = 200;
 
 /// See the module.
 pub struct Engine {
+    /// The book as it is committed.
     pages: Pages,
+    /// The same as the turns of the batch under way have left it: for whoever is at the desk.
+    drafted: Pages,
+    draft: Arc<Draft>,
     voice: Arc<dyn Render>,
     decide: DecideFn,
     desk: Mutex<Desk>,
@@ -75,6 +79,9 @@ struct Desk {
     unsynced: bool,
     /// What stood first in the inbox at the start, until it is tried.
     left_over: Option<u64>,
+    /// What stood in the inbox at the start has lower numbers. As long as any of it is there, turns go one by one: one that ends
+    /// the program stands first at the next start, and that is counted.
+    one_by_one: Option<u64>,
     /// Whether calls go ahead of their time.
     crowd: ahead::Crowd,
 }
@@ -85,7 +92,8 @@ impl Engine {
     /// # Errors
     /// When the book cannot be read, or not written where what waits to be sent is out of order.
     pub fn new(book: Arc<dyn Book>, voice: Arc<dyn Render>, decide: DecideFn) -> Result<Self, BookError> {
-        let pages = Pages::new(book);
+        let draft = Arc::new(Draft::new(Arc::clone(&book)));
+        let (pages, drafted) = (Pages::new(book), Pages::new(Arc::clone(&draft) as _));
         let window: VecDeque<_> =
             pages.handled()?.into_iter().map(|(sequence, update)| (sequence, UpdateId(update))).collect();
         let mut desk = Desk {
@@ -96,12 +104,16 @@ impl Engine {
             awaited: awaited::Awaited::read(&pages)?,
             unsynced: false,
             left_over: None,
+            one_by_one: None,
             crowd: ahead::Crowd::default(),
         };
         desk.left_over = desk.inbox(&pages, 1)?.first().map(|(sequence, _)| *sequence);
+        desk.one_by_one = desk.left_over.map(|_| desk.next);
         outbox::put_in_order(&pages, &mut desk)?;
         Ok(Self {
             pages,
+            drafted,
+            draft,
             voice,
             decide,
             desk: Mutex::new(desk),
@@ -114,12 +126,12 @@ impl Engine {
     /// program started with it. A program that ends before it comes to that (killed while it greets the platform) has
     /// nothing against the arrival.
     fn count_start(&self, sequence: u64) -> Result<(), BookError> {
-        if let Ok(Some(mut arrival)) = self.pages.arrival(sequence) {
+        if let Ok(Some(mut arrival)) = self.drafted.arrival(sequence) {
             arrival.starts = arrival.starts.saturating_add(1);
             let mut writes = Writes::default();
             writes.arrival(sequence, &arrival)?;
-            self.pages.book().commit(&writes.changes)?;
-            self.pages.book().sync(Loss::Process)?;
+            self.drafted.book().commit(&writes.changes)?;
+            self.drafted.book().sync(Loss::Process)?;
         }
         Ok(())
     }
@@ -161,7 +173,7 @@ impl Engine {
             writes.handled_forgotten(*sequence);
         }
         writes.next_sequence(next)?;
-        self.pages.book().commit(&writes.changes)?;
+        self.drafted.book().commit(&writes.changes)?;
         desk.next = next;
         desk.awaited.extend(awaited);
         for (_, update) in desk.window.drain(..surplus).collect::<Vec<_>>() {
@@ -183,30 +195,55 @@ impl Engine {
             let mut desk = self.desk();
             // It is made durable by itself: else a program that is killed again and again before a long batch is synced
             // would count against an arrival that was decided well each time.
-            let left_over = desk.left_over.take();
-            if let Some(sequence) = left_over {
+            if let Some(sequence) = desk.left_over.take() {
                 self.count_start(sequence)?;
             }
-            let most = if left_over.is_some() { 1 } else { BATCH };
-            let batch = desk.inbox(&self.pages, most)?;
+            let batch = desk.inbox(&self.drafted, desk.one_by_one.map_or(BATCH, |_| 1))?;
+            let first = batch.first().map(|(sequence, _)| *sequence);
+            desk.one_by_one.take_if(|start| first.is_none_or(|first| first >= *start));
             if batch.is_empty() {
                 return Ok(count);
             }
-            for (sequence, arrival) in batch {
-                let mut writes = Writes::default();
-                writes.arrival_done(sequence);
-                match arrival {
-                    Ok(arrival) => self.arrived(&mut desk, arrival, writes, now)?,
-                    Err(BookError::Damaged { .. }) => {
-                        tracing::error!("something heard could not be read back and was dropped");
-                        self.pages.book().commit(&writes.changes)?;
+            count += batch.len();
+            self.together(&mut desk, |desk| {
+                batch.into_iter().try_for_each(|(sequence, arrival)| {
+                    let mut writes = Writes::default();
+                    writes.arrival_done(sequence);
+                    match arrival {
+                        Ok(arrival) => self.arrived(desk, arrival, writes, now),
+                        Err(BookError::Damaged { .. }) => {
+                            tracing::error!("something heard could not be read back and was dropped");
+                            self.drafted.book().commit(&writes.changes)
+                        }
+                        Err(error) => Err(error),
                     }
-                    Err(error) => return Err(error),
-                }
-                count += 1;
-            }
-            self.settle(&mut desk)?;
+                })
+            })?;
         }
+    }
+
+    /// Takes `turns` and writes them down with one commit and one sync. When one of them fails, those before it are kept.
+    fn together(
+        &self,
+        desk: &mut Desk,
+        turns: impl FnOnce(&mut Desk) -> Result<(), BookError>,
+    ) -> Result<(), BookError> {
+        let (next, draft) = (desk.next, self.draft.open());
+        let done = turns(desk);
+        let changes = draft.take();
+        if changes.is_empty() {
+            return done;
+        }
+        if let Err(error) = self.pages.book().commit(&changes) {
+            // Nothing was committed: what is at hand must say the same as the book.
+            desk.next = next;
+            desk.queue = outbox::read_queue(&self.pages, &desk.queue.under_way())?;
+            return Err(error);
+        }
+        desk.unsynced = true;
+        let people = changes.iter().filter(|(shelf, ..)| *shelf == Shelf::People);
+        self.acquaintances.changed(people.filter_map(|(_, key, _)| person_of(key)));
+        self.settle(desk).and(done)
     }
 
     fn arrived(
@@ -217,9 +254,9 @@ impl Engine {
         now: DateTime<Utc>,
     ) -> Result<(), BookError> {
         let Arrival { mut heard, message, topic, sent, title, starts, .. } = arrival;
-        let room = self.pages.now_at(heard.room)?;
+        let room = self.drafted.now_at(heard.room)?;
         if matches!(heard.what, What::Migrated { .. }) && room != heard.room {
-            return self.pages.book().commit(&writes.changes); // told twice, moved once
+            return self.drafted.book().commit(&writes.changes); // told twice, moved once
         }
         heard.room = room;
         match topic {
@@ -240,14 +277,16 @@ impl Engine {
     pub fn ring(&self, now: DateTime<Utc>) -> Result<usize, BookError> {
         let mut desk = self.desk();
         let rooms = self.rooms_to_ring(&mut desk, now, AT_ONCE)?;
-        for room in &rooms {
-            self.ring_room(&mut desk, *room, now, now)?;
+        let mut ahead = 0;
+        let rung = self.together(&mut desk, |desk| {
+            rooms.iter().try_for_each(|room| self.ring_room(desk, *room, now, now))?;
+            ahead = self.ring_ahead(desk, now, AT_ONCE - rooms.len())?;
+            Ok(())
+        });
+        if rung.is_err() {
+            desk.crowd.look_again(); // those that did not ring have to be found once more
         }
-        let ahead = self.ring_ahead(&mut desk, now, AT_ONCE - rooms.len())?;
-        if rooms.len() + ahead > 0 {
-            self.settle(&mut desk)?;
-        }
-        Ok(rooms.len() + ahead)
+        rung.map(|()| rooms.len() + ahead)
     }
 
     /// Rings what is due in `room` by `as_of`, as if it were that time.
@@ -260,10 +299,10 @@ impl Engine {
     ) -> Result<(), BookError> {
         let mut writes = Writes::default();
         let mut bells = Vec::new();
-        let due = self.pages.bells_of(room)?.into_iter().take_while(|key| key.due <= as_of.timestamp_millis());
+        let due = self.drafted.bells_of(room)?.into_iter().take_while(|key| key.due <= as_of.timestamp_millis());
         for key in due {
             writes.no_bell(key);
-            match self.pages.bell(key) {
+            match self.drafted.bell(key) {
                 Ok(Some(bell)) => bells.push((bell.at, bell.kind)),
                 Ok(None) => {}
                 Err(BookError::Damaged { .. }) => tracing::error!("a bell could not be read back and was dropped"),
@@ -288,7 +327,7 @@ impl Engine {
     pub fn is_at_rest(&self, now: DateTime<Utc>) -> Result<bool, BookError> {
         let desk = self.desk();
         let rings = self.next_bell()?.is_some_and(|due| due <= now);
-        let heard = desk.awaited.is_empty() && desk.inbox(&self.pages, 1)?.is_empty();
+        let heard = desk.awaited.is_empty() && desk.inbox(&self.drafted, 1)?.is_empty();
         Ok(desk.queue.len() == 0 && !rings && heard)
     }
 
@@ -316,12 +355,12 @@ impl Engine {
     /// When the book cannot be read or written.
     pub fn is_kept_by(&self, bot: i64) -> Result<bool, BookError> {
         let mut desk = self.desk();
-        if let Some(keeper) = self.pages.bot()? {
+        if let Some(keeper) = self.drafted.bot()? {
             return Ok(keeper == bot);
         }
         let mut writes = Writes::default();
         writes.bot(bot)?;
-        self.pages.book().commit(&writes.changes)?;
+        self.drafted.book().commit(&writes.changes)?;
         self.settle(&mut desk)?;
         Ok(true)
     }
@@ -337,7 +376,7 @@ impl Engine {
     /// As [`keeper::export_daily`](crate::book::keeper::export_daily).
     pub fn export_daily(&self, dir: &Path, now: DateTime<Utc>) -> Result<(), BookError> {
         let _still = self.desk();
-        crate::book::keeper::export_daily(self.pages.book(), dir, now).map(drop)
+        crate::book::keeper::export_daily(self.drafted.book(), dir, now).map(drop)
     }
 
     /// Writes a backup while nothing changes. Returns the number of rows.
@@ -346,12 +385,12 @@ impl Engine {
     /// See [`crate::book::backup`].
     pub fn backup(&self, file: &Path) -> Result<u64, BookError> {
         let _still = self.desk();
-        crate::book::backup(self.pages.book(), file)
+        crate::book::backup(self.drafted.book(), file)
     }
 
     /// Private or group, as the book knows it or as the number tells.
     fn kind_of(&self, room: RoomId) -> RoomKind {
-        let known = self.pages.room(room).ok().flatten().map(|room| room.kind);
+        let known = self.drafted.room(room).ok().flatten().map(|room| room.kind);
         known.unwrap_or(if room.0 > 0 { RoomKind::Private } else { RoomKind::Group })
     }
 
@@ -364,7 +403,7 @@ impl Engine {
     /// Makes everything so far outlive a power cut, before anything outside learns of it.
     fn settle(&self, desk: &mut Desk) -> Result<(), BookError> {
         desk.unsynced = true;
-        self.pages.book().sync(Loss::Power)?;
+        self.drafted.book().sync(Loss::Power)?;
         desk.unsynced = false;
         Ok(())
     }

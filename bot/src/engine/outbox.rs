@@ -83,7 +83,7 @@ impl Engine {
 
     /// Takes the message `id`, if it is worth sending; else it is dropped.
     fn take(&self, desk: &mut Desk, id: OutboxKey) -> Result<Option<Outgoing>, BookError> {
-        let message = match self.pages.message(id) {
+        let message = match self.drafted.message(id) {
             Ok(Some(message)) => message,
             Ok(None) | Err(BookError::Damaged { .. }) => {
                 tracing::error!("a message could not be read back and was dropped");
@@ -94,9 +94,9 @@ impl Engine {
         };
         let (mut shown, mut topic) = (message.over, None);
         if let Some(chat) = message.chat() {
-            topic = self.pages.topic(chat)?;
+            topic = self.drafted.topic(chat)?;
             if let Some(key) = &message.key {
-                shown = self.pages.shown(chat, key)?;
+                shown = self.drafted.shown(chat, key)?;
             }
         }
         if message.how == How::Close && shown.is_none() {
@@ -110,7 +110,7 @@ impl Engine {
     fn drop_message(&self, desk: &mut Desk, id: OutboxKey) -> Result<(), BookError> {
         let mut writes = Writes::default();
         writes.no_message(id);
-        self.pages.book().commit(&writes.changes)?;
+        self.drafted.book().commit(&writes.changes)?;
         desk.queue.remove(id);
         Ok(())
     }
@@ -136,17 +136,17 @@ impl Engine {
         for (id, number) in messages {
             writes.no_message(*id);
             if let (Some(number), Some((chat, key))) = (*number, desk.queue.called(*id))
-                && self.pages.now_at(chat)? == chat
+                && self.drafted.now_at(chat)? == chat
             {
-                let before = self.pages.shown(chat, key)?;
+                let before = self.drafted.shown(chat, key)?;
                 if before != Some(number) {
                     writes.shown(chat, key, before, number)?;
                 }
             }
         }
-        self.pages.book().commit(&writes.changes)?;
+        self.drafted.book().commit(&writes.changes)?;
         messages.iter().for_each(|(id, _)| desk.queue.remove(*id));
-        self.pages.book().sync(Loss::Process)
+        self.drafted.book().sync(Loss::Process)
     }
 
     /// The platform has not taken the message.
@@ -155,7 +155,7 @@ impl Engine {
     /// When the book cannot be read or written.
     pub fn failed(&self, id: OutboxKey, failure: Failure, now: DateTime<Utc>) -> Result<(), BookError> {
         let mut desk = self.desk();
-        let Some(message) = self.pages.message(id)? else {
+        let Some(message) = self.drafted.message(id)? else {
             desk.queue.remove(id);
             return Ok(());
         };
@@ -172,24 +172,24 @@ impl Engine {
             Failure::Vanished => {
                 let mut writes = Writes::default();
                 if let Some(key) = &message.key
-                    && let Some(number) = self.pages.shown(chat, key)?
+                    && let Some(number) = self.drafted.shown(chat, key)?
                 {
                     writes.not_shown(chat, key, number);
                 }
                 writes.message(id, &Message { over: None, ..message })?;
-                self.pages.book().commit(&writes.changes)?;
+                self.drafted.book().commit(&writes.changes)?;
                 self.put_back(&mut desk, id, called)?;
             }
             Failure::NoTopic => {
                 let mut writes = Writes::default();
                 writes.topic(chat, None)?;
-                self.pages.book().commit(&writes.changes)?;
+                self.drafted.book().commit(&writes.changes)?;
                 self.put_back(&mut desk, id, called)?;
             }
             Failure::Gone => self.gone(&mut desk, id, chat, now)?,
             Failure::Migrated(to) => {
                 desk.queue.put_back(id);
-                if self.pages.now_at(chat)? == chat {
+                if self.drafted.now_at(chat)? == chat {
                     let what = What::Migrated { to };
                     self.tell(&mut desk, chat, what, Writes::default(), now)?;
                 } else {
@@ -206,27 +206,27 @@ impl Engine {
         let Some((chat, name)) = called else { return Ok(()) };
         let mut writes = Writes::default();
         let under_way = desk.queue.under_way();
-        let mut staging = Staging::new(&self.pages, desk);
+        let mut staging = Staging::new(&self.drafted, desk);
         let done = staging.keep_order(chat, name).and_then(|()| staging.finish(&mut writes));
         let done = done.and_then(|()| match writes.changes.is_empty() {
             true => Ok(()),
-            false => self.pages.book().commit(&writes.changes),
+            false => self.drafted.book().commit(&writes.changes),
         });
         if done.is_err() {
-            desk.queue = read_queue(&self.pages, &under_way)?;
+            desk.queue = read_queue(&self.drafted, &under_way)?;
         }
         done
     }
 
     /// What waits for a chat that has moved goes after it.
     fn follow(&self, desk: &mut Desk, from: RoomId) -> Result<(), BookError> {
-        let (mut writes, to) = (Writes::default(), self.pages.now_at(from)?);
+        let (mut writes, to) = (Writes::default(), self.drafted.now_at(from)?);
         let under_way = desk.queue.under_way();
-        let mut staging = Staging::new(&self.pages, desk);
+        let mut staging = Staging::new(&self.drafted, desk);
         let done = staging.redirect(from, to).and_then(|()| staging.finish(&mut writes));
-        let done = done.and_then(|()| self.pages.book().commit(&writes.changes));
+        let done = done.and_then(|()| self.drafted.book().commit(&writes.changes));
         if done.is_err() {
-            desk.queue = read_queue(&self.pages, &under_way)?;
+            desk.queue = read_queue(&self.drafted, &under_way)?;
         }
         done
     }
@@ -236,7 +236,7 @@ impl Engine {
     /// # Errors
     /// When the book cannot be read or written.
     pub fn not_pinned(&self, chat: RoomId, now: DateTime<Utc>) -> Result<(), BookError> {
-        let room = self.pages.now_at(chat)?;
+        let room = self.drafted.now_at(chat)?;
         self.tell(&mut self.desk(), room, What::NotPinned, Writes::default(), now)
     }
 
@@ -244,7 +244,7 @@ impl Engine {
     fn gone(&self, desk: &mut Desk, id: OutboxKey, chat: RoomId, now: DateTime<Utc>) -> Result<(), BookError> {
         desk.queue.put_back(id);
         let mut writes = Writes::default();
-        let mut staging = Staging::new(&self.pages, desk);
+        let mut staging = Staging::new(&self.drafted, desk);
         let mut instead = Vec::new();
         for key in staging.desk.queue.waiting_in(chat) {
             if let Ok(message) = staging.message(key) {
@@ -265,8 +265,8 @@ impl Engine {
         let matters = matches!(message.urgency, Urgency::Safety | Urgency::Due)
             && matches!(message.how, How::New | How::Quiet)
             && message.room != id.private_room();
-        let room = self.pages.room(message.room).ok().flatten().filter(|room| matters && !room.gone)?;
-        let name = self.pages.person(id).ok().flatten().map(|person| person.name)?;
+        let room = self.drafted.room(message.room).ok().flatten().filter(|room| matters && !room.gone)?;
+        let name = self.drafted.person(id).ok().flatten().map(|person| person.name)?;
         let text = Text::new("telegram-unreachable").with("person", Arg::Mention { person: id, name });
         let head = self.voice.html(&[text], Audience::Room(&room), now);
         Some(Message {

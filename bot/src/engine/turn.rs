@@ -1,9 +1,9 @@
-//! One turn: scene, decision, words, and everything that follows from it in one transaction.
+//! One turn: scene, decision, words, and everything that follows from it in one transaction, with other turns or alone.
 
 use super::outbox::Staging;
 use super::render::Audience;
 use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message, ahead, calendar};
-use crate::book::{BellKey, BookError, Writes};
+use crate::book::{BellKey, BookError, Shelf, Writes, person_key};
 use crate::room::state::{Person, Room};
 use crate::room::turn::{File, FileContent, Forget};
 use crate::room::{Bell, Button, Heard, How, PersonId, RoomId, RoomKind, Say, Scene, To, Turn, Urgency, What};
@@ -30,14 +30,14 @@ pub struct Occasion {
 }
 
 impl Engine {
-    /// Takes `occasion` through its turn and commits it together with `writes`.
+    /// Takes `occasion` through its turn and commits it together with `writes`, all in one.
     pub(super) fn turn(&self, desk: &mut Desk, occasion: Occasion, writes: Writes) -> Result<(), BookError> {
         let next = desk.next;
         let done = self.try_turn(desk, occasion, writes);
         if done.is_err() {
-            // Nothing was committed: what is at hand must say the same as the book.
+            // Nothing of it was committed: what is at hand must say the same as the book, with the turns of the batch before it.
             desk.next = next;
-            desk.queue = super::outbox::read_queue(&self.pages, &desk.queue.under_way())?;
+            desk.queue = super::outbox::read_queue(&self.drafted, &desk.queue.under_way())?;
         }
         done
     }
@@ -85,14 +85,14 @@ impl Engine {
             _ => None,
         };
         let changed: Vec<PersonId> = turn.people.iter().map(|person| person.id).chain(forgotten).collect();
-        let mut staging = Staging::new(&self.pages, desk);
+        let mut staging = Staging::new(&self.drafted, desk);
         self.keep(&mut staging, &mut writes, &scene, &heard, turn, &mut messages, now)?;
         for message in messages {
             staging.add(message)?;
         }
         staging.finish(&mut writes)?;
         writes.next_sequence(desk.next)?;
-        self.pages.book().commit(&writes.changes)?;
+        self.drafted.book().commit(&writes.changes)?;
         desk.unsynced = true;
         self.acquaintances.changed(changed);
         Ok(())
@@ -105,7 +105,7 @@ impl Engine {
         if let What::Pressed { data, .. } = &mut heard.what
             && let Some((room, rest)) = addressed(data)
         {
-            let room = self.pages.now_at(room)?;
+            let room = self.drafted.now_at(room)?;
             if room == heard.room {
                 *data = rest.to_owned(); // a call that could not reach its person privately
             } else if heard.kind == RoomKind::Private && self.kind_of(room) == RoomKind::Group {
@@ -119,7 +119,7 @@ impl Engine {
         if let What::Said { text, .. } = &heard.what
             && heard.kind == RoomKind::Private
             && let Some((room, _)) = crate::room::payload(text)
-            && let Some(room) = self.pages.room(self.pages.now_at(room)?)?
+            && let Some(room) = self.drafted.room(self.drafted.now_at(room)?)?
             && room.kind == RoomKind::Group
         {
             heard.room = room.id;
@@ -136,21 +136,25 @@ impl Engine {
         else {
             return Ok(None);
         };
-        let Some(person) = self.acquaintance(by.id)?.filter(|_| heard.room == by.id.private_room()) else {
+        let person = match self.draft.has(Shelf::People, &person_key(by.id)) {
+            true => self.drafted.person(by.id)?, // an earlier turn of the batch has changed them
+            false => self.acquaintance(by.id)?,
+        };
+        let Some(person) = person.filter(|_| heard.room == by.id.private_room()) else {
             return Ok(None);
         };
         let Some(group) = person.called_from else { return Ok(None) };
-        let Some(room) = self.pages.room(self.pages.now_at(group)?)? else { return Ok(None) };
-        let own = self.pages.room(heard.room)?;
+        let Some(room) = self.drafted.room(self.drafted.now_at(group)?)? else { return Ok(None) };
+        let own = self.drafted.room(heard.room)?;
         let busy = own.is_some_and(|own| own.plan.is_some() || own.drafts.contains_key(&by.id));
         Ok((!busy && crate::room::is_answered(&room, &person, &heard.what, now)).then_some(room.id))
     }
 
     fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {
-        let room = self.pages.room(heard.room)?.unwrap_or_else(|| Room::new(heard.room, self.kind_of(heard.room)));
+        let room = self.drafted.room(heard.room)?.unwrap_or_else(|| Room::new(heard.room, self.kind_of(heard.room)));
         let mut scene = Scene { people: std::collections::BTreeMap::new(), room, chance: chance() };
         for id in scene.room.members.clone() {
-            match self.pages.person(id) {
+            match self.drafted.person(id) {
                 Ok(person) => scene.people.extend(person.map(|person| (id, person))),
                 Err(BookError::Damaged { .. }) => tracing::error!("a person could not be read back and was left out"),
                 Err(error) => return Err(error),
@@ -160,7 +164,7 @@ impl Engine {
             && !scene.people.contains_key(&by.id)
         {
             // Someone new is left to the room: it notes who it meets.
-            scene.people.extend(self.pages.person(by.id)?.map(|person| (by.id, person)));
+            scene.people.extend(self.drafted.person(by.id)?.map(|person| (by.id, person)));
         }
         Ok(scene)
     }
@@ -189,7 +193,7 @@ impl Engine {
             moving.id = to;
             id = to;
             // The new group may have been heard before anyone said that it is the old one.
-            let early = self.pages.room(to)?;
+            let early = self.drafted.room(to)?;
             let bells_stay = early.as_ref().is_some_and(|early| early.plan.is_some()) && moving.plan.is_none();
             moving.absorb(early);
             self.move_room(staging, writes, here, to, turn.bells.is_none(), bells_stay)?;
@@ -231,7 +235,7 @@ impl Engine {
         bells: &[Bell],
         ringing: Option<DateTime<Utc>>,
     ) -> Result<(), BookError> {
-        for key in self.pages.bells_of(before)? {
+        for key in self.drafted.bells_of(before)? {
             writes.no_bell(key);
         }
         let floor = ringing.map_or(DateTime::<Utc>::MIN_UTC, |now| now + BREATH);
@@ -252,17 +256,17 @@ impl Engine {
         theirs_stay: bool,
     ) -> Result<(), BookError> {
         if !theirs_stay {
-            for key in self.pages.bells_of(to)? {
+            for key in self.drafted.bells_of(to)? {
                 writes.no_bell(key);
             }
         }
         writes.alias(from, to)?;
         writes.no_room(from);
         writes.topic(from, None)?;
-        writes.nothing_shown(&self.pages, from)?; // its numbers mean nothing in the new group
+        writes.nothing_shown(&self.drafted, from)?; // its numbers mean nothing in the new group
         if with_bells {
-            for key in self.pages.bells_of(from)? {
-                let bell: Option<Bell> = self.pages.bell(key)?;
+            for key in self.drafted.bells_of(from)? {
+                let bell: Option<Bell> = self.drafted.bell(key)?;
                 writes.no_bell(key);
                 if let Some(bell) = bell {
                     writes.bell(BellKey { room: to, ..key }, &bell)?;
@@ -281,11 +285,11 @@ impl Engine {
     ) -> Result<(), BookError> {
         writes.no_room(room);
         writes.topic(room, None)?;
-        writes.nothing_shown(&self.pages, room)?;
-        for key in self.pages.bells_of(room)? {
+        writes.nothing_shown(&self.drafted, room)?;
+        for key in self.drafted.bells_of(room)? {
             writes.no_bell(key);
         }
-        for former in self.pages.formerly(room)? {
+        for former in self.drafted.formerly(room)? {
             writes.no_alias(former);
         }
         staging.desk.awaited.said_in(room).into_iter().for_each(|sequence| writes.arrival_done(sequence));
@@ -293,7 +297,7 @@ impl Engine {
         for message in messages.iter_mut().filter(|message| message.chat() == Some(room)) {
             // A farewell leaves no trace, but may still take the place of the question before it.
             if let Some(key) = message.key.take().filter(|_| message.how == How::Edit) {
-                message.over = self.pages.shown(room, &key)?;
+                message.over = self.drafted.shown(room, &key)?;
             }
         }
         Ok(())
@@ -301,8 +305,8 @@ impl Engine {
 
     fn forget_person(&self, writes: &mut Writes, person: PersonId, current: &Room) -> Result<(), BookError> {
         writes.no_person(person);
-        writes.no_names_with(&self.pages, person)?;
-        for mut room in self.pages.rooms_naming(person)? {
+        writes.no_names_with(&self.drafted, person)?;
+        for mut room in self.drafted.rooms_naming(person)? {
             if room.id == person.private_room() {
                 continue;
             }
@@ -323,7 +327,7 @@ impl Engine {
     fn message(&self, scene: &Scene, turn: &Turn, heard: &Heard, say: &Say, now: DateTime<Utc>) -> Message {
         let room = turn.room.as_ref().unwrap_or(&scene.room);
         let other = match say.to {
-            To::Room(id) if id != room.id && id != scene.room.id => self.pages.room(id).ok().flatten(),
+            To::Room(id) if id != room.id && id != scene.room.id => self.drafted.room(id).ok().flatten(),
             _ => None,
         };
         let place = other.as_ref().unwrap_or(room);
@@ -335,7 +339,7 @@ impl Engine {
         };
         let person = reader.and_then(|id| {
             let new = turn.people.iter().find(|person| person.id == id);
-            new.or_else(|| scene.people.get(&id)).cloned().or_else(|| self.pages.person(id).ok().flatten())
+            new.or_else(|| scene.people.get(&id)).cloned().or_else(|| self.drafted.person(id).ok().flatten())
         });
         let audience = person.as_ref().map_or(Audience::Room(place), |person| Audience::Person(person, place));
         let close = say.how == How::Close;

@@ -106,18 +106,27 @@ impl State {
     }
 
     fn apply(&mut self, changes: &Changes) {
-        let decision = witness::decided();
-        let mut rows = Vec::new();
-        for (shelf, key, value) in changes.iter() {
-            let at = self.shelves.entry(shelf).or_default();
-            let before = match value {
-                Some(value) => at.insert(key.to_vec(), value.to_vec()),
-                None => at.remove(key),
-            };
-            rows.push((shelf, key.to_vec(), before));
+        let mut decisions = witness::decided();
+        let mut step = Step { rows: Vec::new(), facts: Vec::new() };
+        for part in changes.parts() {
+            // Which turn a part is of shows in what it says: the witness finds everything of the turn in it, or something is wrong.
+            let decision = if witness::decides(&part, &self.shelves) { decisions.pop_front() } else { None };
+            let mut rows = Vec::new();
+            for (shelf, key, value) in part.iter() {
+                let at = self.shelves.entry(shelf).or_default();
+                let before = match value {
+                    Some(value) => at.insert(key.to_vec(), value.to_vec()),
+                    None => at.remove(key),
+                };
+                rows.push((shelf, key.to_vec(), before));
+            }
+            step.facts.extend(self.witness.committed(&part, &rows, decision, &self.shelves));
+            step.rows.extend(rows);
         }
-        let facts = self.witness.committed(changes, &rows, decision, &self.shelves);
-        self.tail.push(Step { rows, facts });
+        if !decisions.is_empty() {
+            self.witness.wrong.push(format!("{} turns were decided and not written down", decisions.len()));
+        }
+        self.tail.push(step);
     }
 }
 

@@ -11,7 +11,7 @@ use carvetime::room::{Bell, BellKind, Heard, How, PersonId, RoomId, Say, Scene, 
 use chrono::{DateTime, Utc};
 use serde::de::DeserializeOwned;
 use std::cell::{Cell, RefCell};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, VecDeque};
 
 /// Bytes of a stored value before its JSON.
 const HEAD: usize = 5;
@@ -26,7 +26,7 @@ pub type Before = (Shelf, Vec<u8>, Option<Vec<u8>>);
 pub type Shelves = BTreeMap<Shelf, BTreeMap<Vec<u8>, Vec<u8>>>;
 
 thread_local! {
-    static DECISION: RefCell<Option<Decision>> = const { RefCell::new(None) };
+    static DECISIONS: RefCell<VecDeque<Decision>> = const { RefCell::new(VecDeque::new()) };
     static TURNS: Cell<u64> = const { Cell::new(0) };
 }
 
@@ -45,19 +45,33 @@ pub fn heard_by_witness(scene: &Scene, heard: &Heard, as_of: DateTime<Utc>) -> T
     TURNS.set(number);
     let scene = Scene { chance: u128::from(number) << 64 | u128::from(!number), ..scene.clone() };
     let turn = decide(&scene, heard, as_of);
-    DECISION.set(Some(Decision { scene, heard: heard.clone(), as_of, turn: turn.clone() }));
+    let decision = Decision { scene, heard: heard.clone(), as_of, turn: turn.clone() };
+    DECISIONS.with_borrow_mut(|all| all.push_back(decision));
     turn
 }
 
 /// Turns are counted from the start again.
 pub fn begin() {
     TURNS.set(0);
-    DECISION.set(None);
+    DECISIONS.take();
 }
 
-/// The decision that this commit writes down, if it writes one down.
-pub fn decided() -> Option<Decision> {
-    DECISION.take()
+/// The decisions made since the last commit, in order: the next one has to write all of them down.
+pub fn decided() -> VecDeque<Decision> {
+    DECISIONS.take()
+}
+
+/// Whether this part of a commit writes a decision down. Every turn counts on; one that does so without having decided was set
+/// aside.
+pub fn decides(part: &Changes, shelves: &Shelves) -> bool {
+    let starts = |key: &[u8]| {
+        let arrival = shelves.get(&Shelf::Inbox).and_then(|rows| rows.get(key));
+        arrival.and_then(|arrival| read::<serde_json::Value>(arrival)["starts"].as_u64()).unwrap_or(0)
+    };
+    let heard = part.iter().find(|(shelf, _, value)| *shelf == Shelf::Inbox && value.is_none());
+    let turn = part.iter().any(|(shelf, _, value)| shelf == Shelf::Meta && value.is_some());
+    let taken_in = part.iter().any(|(shelf, _, value)| shelf == Shelf::Inbox && value.is_some());
+    turn && !taken_in && heard.is_none_or(|(_, key, _)| starts(key) <= u64::from(MAX_STARTS))
 }
 
 /// A fact of a commit, and how to take it back.
@@ -141,7 +155,7 @@ pub struct Witness {
 }
 
 impl Witness {
-    /// A commit was done. Returns its facts.
+    /// A turn's part of a commit was done, or a commit that is no turn's. Returns its facts.
     pub fn committed(
         &mut self,
         changes: &Changes,
