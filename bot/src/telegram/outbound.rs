@@ -51,9 +51,12 @@ pub async fn run(
     let mut deadline = None;
     loop {
         sender.serving.pulse.beat(Round::Outbound);
-        let waiting = sender.go_on(std::mem::take(&mut ended), &mut tasks).await?;
+        let (waiting, more) = sender.go_on(std::mem::take(&mut ended), &mut tasks).await?;
         if deadline.is_some_and(|deadline| waiting == 0 || Instant::now() >= deadline) {
             return Ok(()); // what is under way stays in the outbox
+        }
+        if more {
+            continue; // nothing holds the next ones back
         }
         tokio::select! {
             Some(first) = tasks.join_next() => {
@@ -109,12 +112,13 @@ impl Sender {
         self.pace.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
-    /// Reports the deliveries that ended, and starts as many as may go now. How many messages wait or are being sent.
+    /// Reports the deliveries that ended, and starts some that may go now. How many messages wait or are being sent, and whether
+    /// more of them may go at once.
     async fn go_on(
         &self,
         ended: Vec<Result<Delivered, JoinError>>,
         tasks: &mut JoinSet<Delivered>,
-    ) -> Result<usize, ServeError> {
+    ) -> Result<(usize, bool), ServeError> {
         let (mut sent, mut not_pinned, mut failed) = (Vec::new(), Vec::new(), Vec::new());
         for ended in ended {
             let Ok((out, done)) = ended else {
@@ -153,8 +157,9 @@ impl Sender {
             Ok((engine.claim_up_to(most, |room, board| pace.may(room, board))?, engine.waiting()))
         })
         .await?;
+        let more = most > 0 && claimed.len() == most;
         claimed.into_iter().for_each(|out| self.start(out, tasks));
-        Ok(waiting)
+        Ok((waiting, more))
     }
 
     /// Starts a delivery.
@@ -165,12 +170,13 @@ impl Sender {
         }
         let bot = self.serving.bot.clone();
         let (overall, held_back) = (self.pace().overall(), Arc::clone(&self.held_back));
-        held_back.fetch_add(1, Ordering::Relaxed);
+        let waits = !matches!(out.message.to, To::Press(_)) && overall.check().is_err();
+        held_back.fetch_add(usize::from(waits), Ordering::Relaxed);
         tasks.spawn(async move {
-            if !matches!(out.message.to, To::Press(_)) {
+            if waits {
                 overall.until_ready().await;
+                held_back.fetch_sub(1, Ordering::Relaxed);
             }
-            held_back.fetch_sub(1, Ordering::Relaxed);
             let done = deliver(&bot, &out).await;
             (out, done)
         });
