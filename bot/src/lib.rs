@@ -8,6 +8,7 @@ pub mod cli;
 pub mod clock;
 pub mod engine;
 pub mod forecast_cli;
+pub mod memory;
 pub mod picture;
 pub mod reading;
 pub mod redact;

@@ -8,6 +8,7 @@ use carvetime::book::{self, BookError, SledBook};
 use carvetime::cli::{self, Cli, Command};
 use carvetime::engine::Engine;
 use carvetime::forecast_cli::{self, Flags, ForecastStop};
+use carvetime::memory;
 use carvetime::redact;
 use carvetime::rehearse::{self, PlayError, Script};
 use carvetime::room::decide;
@@ -73,6 +74,7 @@ fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
     match &cli.command {
         None | Some(Command::Chat) => chat(cli, voice, reader),
         Some(Command::Serve { webhook, listen, health }) => {
+            memory::bound();
             let mut options = telegram::Options::from_env()?;
             options.webhook = webhook.clone().zip(*listen).map(|(url, listen)| telegram::Webhook { url, listen });
             options.health = *health;

@@ -93,6 +93,7 @@ impl Program {
     pub fn clocked(server: &Loopback, data: &Path, clock: &TestClock, log: &str, listen: Option<SocketAddr>) -> Self {
         let mut command = Command::new(profile().join(format!("clocked{}", std::env::consts::EXE_SUFFIX)));
         command.arg(data).env(CLOCK_FILE, clock.file()).env("RUST_LOG", log);
+        command.env("MALLOC_ARENA_MAX", "1"); // the program sees to that itself
         command.envs(listen.map(|listen| (LISTEN, listen.to_string())));
         Self::start(command, server, data)
     }

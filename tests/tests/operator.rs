@@ -33,6 +33,31 @@ fn get(url: &str) -> (u16, String) {
 }
 
 #[test]
+#[cfg(all(target_os = "linux", target_env = "gnu"))]
+fn memory_is_bounded_unless_the_operator_has_decided() {
+    let heaps_of = |set: Option<&str>| {
+        let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+        let data = folder.path().join("data");
+        let mut command = serve(&data);
+        command.env_remove("MALLOC_ARENA_MAX").env_remove("GLIBC_TUNABLES");
+        command.envs(set.map(|set| ("MALLOC_ARENA_MAX", set)));
+        let program = Program::start(command, &server, &data);
+        polled(&server);
+        let of = |what: &str| std::fs::read_to_string(format!("/proc/{}/{what}", program.id())).unwrap();
+        // The same process by the same name and arguments: whoever started it still has it.
+        assert_eq!(of("comm").trim(), "carvetime");
+        let arguments: Vec<String> = of("cmdline").split_terminator('\0').map(str::to_owned).collect();
+        assert_eq!(arguments[1..], ["serve", "--data", data.to_str().unwrap()]);
+        let heaps = of("environ").split('\0').find_map(|line| Some(line.strip_prefix("MALLOC_ARENA_MAX=")?.to_owned()));
+        program.terminate();
+        assert!(program.wait(Duration::from_secs(10)).success());
+        heaps
+    };
+    assert_eq!(heaps_of(None).as_deref(), Some("1"));
+    assert_eq!(heaps_of(Some("4")).as_deref(), Some("4"));
+}
+
+#[test]
 fn supervisors_are_told_how_it_goes_and_nothing_about_anybody() {
     let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
     let address = std::net::TcpListener::bind("127.0.0.1:0").unwrap().local_addr().unwrap();
