@@ -161,3 +161,51 @@ fn how_many_will_eat_moves_no_dinner() {
     let wish = &kitchen.scene.room.plan.as_ref().unwrap().wish;
     assert_eq!((wish.dinner, wish.adults), (dinner, Some(10)));
 }
+
+#[test]
+fn what_was_done_is_heard_beside_the_numbers() {
+    let mut kitchen = cooking();
+    kitchen.run_to("2027-11-25 15:45");
+    let plan = |kitchen: &Kitchen| kitchen.scene.room.plan.clone().unwrap();
+    let early = kitchen.say("Rosa", "163 breast 172 thigh 168 wing");
+    assert!(early.contains("stays on"), "{early}");
+    // Measured a minute ago, it is not called off before the next look.
+    let calls = kitchen.run_to("2027-11-25 15:48");
+    assert!(!calls.contains("Still open"), "{calls}");
+    kitchen.run_to("2027-11-25 15:55");
+    let off = kitchen.say("Rosa", "166 breast 175 thigh 171 wing, pulled it");
+    assert!(off.contains("breast 166 °F") && off.contains("Off the heat, 3:55 PM"), "{off}");
+    assert_eq!(plan(&kitchen).readings.len(), 2);
+}
+
+#[test]
+fn a_number_that_is_asked_about_is_no_reading() {
+    let mut kitchen = cooking();
+    kitchen.run_to("2027-11-25 15:00");
+    let asked = kitchen.say("Rosa", "is 158 ok if it's been at it for 2 minutes");
+    assert!(asked.contains("you held 2 min"), "{asked}");
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().readings.is_empty());
+    let both = kitchen.say("Rosa", "breast 151, is that ok?");
+    assert!(both.contains("Noted: breast 151 °F"), "{both}");
+}
+
+#[test]
+fn a_dish_more_and_guests_more_are_heard_without_a_command() {
+    let mut kitchen = thawing();
+    kitchen.say("Rosa", "add green beans in the oven 30 min at 350");
+    let rolls = kitchen.say("Rosa", "and rolls 15 min at 375");
+    assert!(rolls.contains("rolls"), "{rolls}");
+    let dishes = kitchen.scene.room.plan.as_ref().unwrap().wish.dishes.clone();
+    assert_eq!(dishes.iter().flatten().map(|dish| dish.name.as_str()).collect::<Vec<_>>(), ["green beans", "rolls"]);
+    let people = |kitchen: &Kitchen| {
+        let wish = &kitchen.scene.room.plan.as_ref().unwrap().wish;
+        (wish.adults, wish.children)
+    };
+    let (adults, _) = people(&kitchen);
+    kitchen.say("Rosa", "my cousin and his 2 kids are coming too");
+    assert_eq!(people(&kitchen), (adults, Some(2)));
+    kitchen.say("Rosa", "3 more people are coming");
+    assert_eq!(people(&kitchen), (adults.map(|adults| adults + 3), Some(2)));
+    kitchen.say("Rosa", "we are now 10");
+    assert_eq!(people(&kitchen).0, Some(10));
+}

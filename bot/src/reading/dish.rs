@@ -84,7 +84,30 @@ pub fn read_dish(text: &str, ground: &Ground) -> Option<Result<DishOrder, DishPr
         let name = clip(without_article(rest, ground));
         return Some(if name.is_empty() { Err(DishProblem::NoName) } else { Ok(DishOrder::Remove(name)) });
     }
-    ground.lexicon.talk(&verb, "dish-add").then(|| read_added(rest, ground))
+    if ground.lexicon.talk(&verb, "dish-add") {
+        return Some(read_added(rest, ground));
+    }
+    beside(&verb, rest, ground).map(Ok)
+}
+
+/// Whether a text tells of one more dish without a word that adds one: "and rolls 15 min at 375".
+pub fn is_dish_beside(text: &str, ground: &Ground) -> bool {
+    let Some((verb, rest)) = text.trim().split_once(char::is_whitespace) else { return false };
+    beside(&super::fold(verb.trim_matches([':', ','])), rest, ground).is_some()
+}
+
+/// It is one only with its heat and its time, and where nothing of the bird is named and nothing asked.
+fn beside(verb: &str, rest: &str, ground: &Ground) -> Option<DishOrder> {
+    if !ground.lexicon.talk(verb, "dish-and") || rest.contains('?') {
+        return None;
+    }
+    let s = Sentence::read(rest, ground.lexicon);
+    let of_bird = |at: usize| s.of(at, "bird-").is_some() || s.of(at, "spot-").is_some_and(|spot| spot != "pit");
+    let of_table = |at: usize| s.of(at, "meal-").is_some() || s.is(at, "people");
+    if (0..s.len()).any(|at| of_bird(at) || of_table(at)) {
+        return None;
+    }
+    read_added(rest, ground).ok().filter(|order| matches!(order, DishOrder::Add(dish, _) if dish.heat.is_some()))
 }
 
 fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {

@@ -48,6 +48,17 @@ pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     clauses?.into_iter().last()
 }
 
+/// "166 breast 175 thigh, pulled it", "bird in!! oven was at 350": what a clause beside numbers says of the bird going on, coming off
+/// or being cut up.
+pub fn report_beside(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
+    let numbers = |clause: &str| clause.contains(|c: char| c.is_ascii_digit());
+    let clauses = text.split([',', ';', '!', '.', '\n']).filter(|clause| !numbers(clause));
+    let of_heat = |report: &Report| {
+        report.kind == ReportKind::Done && matches!(report.step, Some(Step::On | Step::Pull | Step::Carve))
+    };
+    clauses.filter_map(|clause| read_clause(clause, lexicon)).find(of_heat)
+}
+
 fn read_clause(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     let told = words(text, lexicon)?;
     if ["undo", "greeting", "thanks"].iter().any(|other| lexicon.talk(&told.join(" "), other)) {

@@ -35,6 +35,9 @@ pub struct Wish {
     /// The children are among the people told before.
     #[serde(skip)]
     pub among: bool,
+    /// The people come besides those told before.
+    #[serde(skip)]
+    pub more: bool,
     /// Leftovers wanted.
     pub leftovers: Option<bool>,
     /// [`carvetime_core::roast::Cooker`].
@@ -104,7 +107,13 @@ impl Wish {
 
     /// What `newer` says replaces what was said before; the rest stays. A day told first and an hour told later make a
     /// moment only in [`Wish::settle`], for that takes a zone.
-    pub fn merge(&mut self, newer: Wish) {
+    pub fn merge(&mut self, mut newer: Wish) {
+        if newer.more {
+            let sum =
+                |before: Option<u16>, more: Option<u16>| more.map(|more| before.unwrap_or(0).saturating_add(more));
+            newer.adults = sum(self.adults, newer.adults);
+            newer.children = sum(self.children, newer.children);
+        }
         // Carried hot it is cooked on the day, and cooked the day before it is carried cold: what is said last counts.
         if newer.hot == Some(true) && newer.ahead.is_none() {
             self.ahead = self.ahead.map(|_| false);
@@ -416,7 +425,15 @@ impl Reader<'_> {
             // "12 of us, 3 of them kids", "davon 3 Kinder": they are counted already.
             let among = self.children_among(at, next);
             let (next, children) = among.map_or((next, children), |at| (at, true));
-            let counted = adults || children || self.s.is(next, "people");
+            // "3 more", "2 more kids": besides those who were told.
+            let joins = self.s.is(next, "joining");
+            let next = next + usize::from(joins);
+            let (adults, children) = (adults || self.s.is(next, "adults"), children || self.s.is(next, "children"));
+            let alone = joins && (next >= self.s.len() || self.s.mark(next).is_some() || self.s.is(next, "joining"));
+            let counted = adults || children || self.s.is(next, "people") || alone;
+            let around =
+                [at.checked_sub(1), Some(next + 1)].into_iter().flatten().any(|near| self.s.is(near, "joining"));
+            self.wish.more |= counted && (joins || around);
             let fed = at > 0 && self.s.is(at - 1, "for") && self.stands_alone(next);
             if !counted && !fed {
                 continue;
@@ -433,6 +450,10 @@ impl Reader<'_> {
                 None => self.problems.push(Problem::Guests(count)),
             }
         }
+        // "My cousin and his 2 kids are coming too"
+        let phrase = |at: usize| self.s.is(at, "joining") && self.s.raw(at).contains(' ');
+        let counted = self.wish.adults.is_some() || self.wish.children.is_some();
+        self.wish.more |= counted && self.places().any(phrase);
         if self.wish.among && self.wish.adults.is_some() {
             self.wish.take_children_out();
         }

@@ -100,10 +100,11 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
     let brief = is_brief(text);
     let hour = brief || is_of_the_hour(&sentence);
     if !(hour || says("bird-")) {
-        let Wish { adults, children, strength, solution_percent, hot, .. } = wish;
+        let Wish { adults, children, among, more, strength, solution_percent, hot, .. } = wish;
         let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
         let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
-        return Wish { adults, children, strength, solution_percent, salting, hot, elsewhere, ..Wish::default() };
+        let people = Wish { adults, children, among, more, ..Wish::default() };
+        return Wish { strength, solution_percent, salting, hot, elsewhere, ..people };
     }
     if !hour {
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);

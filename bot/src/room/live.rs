@@ -18,6 +18,9 @@ const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
 /// A job called and not answered for this long is taken for done as planned.
 pub(super) const TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(45);
 
+/// The same for a dish, on which nothing hangs but itself.
+const DISH_TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(15);
+
 /// How many changes can be taken back.
 const HISTORY: usize = 20;
 
@@ -300,7 +303,8 @@ fn is_assumed(job: &LiveJob, now: Moment) -> bool {
         job.step(),
         Some(Step::Buy | Step::Thaw | Step::Salt | Step::Temper | Step::Fire | Step::On | Step::Dish)
     );
-    kind && !job.denied && job.state == JobState::Waiting && job.calls > 0 && now - job.at > TAKEN_FOR_DONE
+    let after = if job.step() == Some(Step::Dish) { DISH_TAKEN_FOR_DONE } else { TAKEN_FOR_DONE };
+    kind && !job.denied && job.state == JobState::Waiting && job.calls > 0 && now - job.at > after
 }
 
 /// A waiting job whose time moved by enough to be told: step, which, before, after.

@@ -221,13 +221,32 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
+    let dish = addressed && !edited && sitting.room.plan.is_some();
+    if dish && crate::reading::is_dish_beside(text, &sitting.ground()) && dishes::told(sitting, text) {
+        return;
+    }
     if !edited && heat::sets_heat(sitting, text) {
         return;
     }
     let asked = jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting);
     let told = readings::expected(sitting) || addressed && readings::names_meat(sitting, text);
-    if told && readings::heard(sitting, text, asked, edited) {
-        return;
+    if told && !readings::only_asks(sitting, text) {
+        // "Bird in, oven at 350", "166 breast 175 thigh, pulled it": what was done is heard with the numbers.
+        let beside = if edited { None } else { crate::reading::report_beside(text, sitting.lexicon()) };
+        let (before, behind) = match beside {
+            Some(report) if report.step == Some(Step::On) => (Some(report), None),
+            report => (None, report),
+        };
+        let on = before.is_some_and(|report| readings::holds(sitting, text, asked) && reports::heard(sitting, &report));
+        if readings::heard(sitting, text, asked, edited) {
+            if let Some(report) = behind {
+                reports::heard(sitting, &report);
+            }
+            return;
+        }
+        if on {
+            return;
+        }
     }
     if edited {
         return;

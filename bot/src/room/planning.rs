@@ -70,11 +70,12 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> 
 /// taken for a question.
 pub(super) fn is_told(sitting: &Sitting<'_>, who: PersonId, text: &str) -> bool {
     let open = sitting.room.drafts.get(&who).is_some_and(|draft| draft.asked.is_some());
+    let planned = sitting.room.plan.is_some() || sitting.room.drafts.contains_key(&who);
     let sentence = Sentence::read(text, sitting.lexicon());
     let asks = ["ask-how-much", "ask-how-many", "ask-how-big", "ask-how-long", "ask-when", "ask-how", "ask-safe"];
     let (wish, _) = read(sitting, text);
     let people = wish.adults.is_some() || wish.children.is_some();
-    open && people && !text.contains('?') && !asks.into_iter().any(|ask| sentence.has(ask))
+    (open || planned && wish.more) && people && !text.contains('?') && !asks.into_iter().any(|ask| sentence.has(ask))
 }
 
 /// "And another 12 lb turkey in the same oven": one more bird for the dinner that is planned, told as far as it differs. `false`: the

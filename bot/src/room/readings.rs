@@ -100,6 +100,20 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
     }
 }
 
+/// Whether [`heard`] will take the words for readings.
+pub(super) fn holds(sitting: &Sitting<'_>, text: &str, asked: bool) -> bool {
+    reading::read_log(text, &sitting.ground())
+        .is_ok_and(|log| log.is_some_and(|log| asked || log.readings.iter().any(|reading| reading.place.is_some())))
+}
+
+/// "Is 158 ok if it stays there 2 minutes?": a number asked about, and no spot named that it was read at.
+pub(super) fn only_asks(sitting: &Sitting<'_>, text: &str) -> bool {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let named = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some());
+    let asks = sentence.has("ask-safe") || text.contains('?');
+    !named && asks && super::questions::is_question(sitting, text)
+}
+
 /// Whether the speaker has told a reading that an edit may correct.
 pub(super) fn corrects(sitting: &Sitting<'_>) -> bool {
     sitting.speaker().is_some_and(|who| last_of(sitting, who).is_some())
@@ -375,6 +389,7 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
             }
             if !sight.is_done() {
                 lines.push(sight.line());
+                stays_on(sitting, sight.next_look());
             }
             let news = if sight.falling().is_some() { News::default() } else { news(sitting, sight) };
             lines.extend(news.lines);
@@ -401,6 +416,17 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
         alarms::raise(sitting, sight);
     }
     board::refresh(sitting);
+}
+
+/// It is not done: whoever was called to take it off has measured, and is called afresh, not before the next look.
+fn stays_on(sitting: &mut Sitting<'_>, look: Moment) {
+    let pull = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(Step::Pull, 0));
+    if let Some(job) = pull.filter(|job| job.state == JobState::Waiting && job.calls > 0) {
+        job.calls = 0;
+        job.rungs.clear();
+        job.reached.clear();
+        job.call_at = Some(job.at.max(look));
+    }
 }
 
 /// It is at its targets: the answer calls for the pull, so the job doesn't have to at the same moment.

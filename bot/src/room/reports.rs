@@ -19,6 +19,11 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return false;
     }
     let Some(report) = reading::read_report(text, sitting.lexicon()) else { return false };
+    heard(sitting, &report)
+}
+
+/// What was reported is done. `true`, for whoever hands it on.
+pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     let ice = report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw);
     if ice && (report.partly || !thaw_is_open(sitting)) {
         // Thawed, as far as anyone had said, and it is not.
@@ -27,10 +32,10 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         }
         return true;
     }
-    match (job(sitting, &report), report.kind) {
+    match (job(sitting, report), report.kind) {
         (Some(it), ReportKind::Done) => jobs::done(sitting, it),
         (Some(it), ReportKind::NotDone) => not_done(sitting, it),
-        (None, ReportKind::Done) if early(sitting, &report) => {}
+        (None, ReportKind::Done) if early(sitting, report) => {}
         (None, ReportKind::NotDone) => {
             sitting.answer(Text::new("room-not-yet"));
         }

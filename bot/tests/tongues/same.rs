@@ -248,6 +248,46 @@ fn children_among_the_people_are_counted_once() {
     );
 }
 
+/// How many eat at a table laid for ten once this is heard too.
+fn guests(tag: &str, text: &str) -> String {
+    let (mut table, _) = carvetime::reading::read_wish("10", &crate::ground(tag));
+    table.adults = Some(10);
+    table.merge(carvetime::reading::read_wish(text, &crate::ground(tag)).0);
+    format!("{}+{}", table.adults.unwrap_or(0), table.children.unwrap_or(0))
+}
+
+#[test]
+fn guests_who_come_too_are_added() {
+    everywhere(
+        guests,
+        &[
+            (
+                "13+0",
+                [
+                    "3 more people are coming",
+                    "vienen 3 personas más",
+                    "es kommen noch 3 Personen",
+                    "vêm mais 3 pessoas",
+                    "3 personnes de plus viennent",
+                    "arrivano 3 persone in più",
+                ],
+            ),
+            (
+                "10+2",
+                [
+                    "my cousin's 2 kids are coming too",
+                    "también vienen 2 niños",
+                    "2 Kinder kommen auch",
+                    "2 crianças também vêm",
+                    "2 enfants viennent aussi",
+                    "vengono anche 2 bambini",
+                ],
+            ),
+            ("12+0", ["we are 12 now", "somos 12", "wir sind 12", "somos 12", "on est 12", "siamo in 12"]),
+        ],
+    );
+}
+
 #[test]
 fn two_birds_are_two_of_one_weight_or_one_after_the_other() {
     everywhere(
