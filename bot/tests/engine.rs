@@ -893,6 +893,40 @@ fn what_waits_at_the_start_is_decided_one_by_one_and_then_together() {
     assert_eq!(parts, [1, 1, 1, 1, 1, 1, 1, 2]);
 }
 
+#[test]
+fn what_came_together_is_known_again_and_forgotten_when_it_is_old() {
+    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+    let told = |engine: &Engine, updates: std::ops::Range<u64>| {
+        engine.accept(updates.map(|update| (Some(UpdateId(update)), said(GROUP, "say more")))).unwrap()
+    };
+    let engine = engine_over(Arc::clone(&book));
+    let batch = |n: u64| n * 100..n * 100 + 100;
+    (0..60).for_each(|n| assert_eq!(told(&engine, batch(n)), 100));
+    let rows = book.rows(Shelf::Handled, &[], &[u8::MAX; 9], usize::MAX).unwrap().len();
+    assert_eq!(rows, 41, "whole batches, no fewer than 4,096 numbers");
+    let engine = engine_over(Arc::clone(&book));
+    (60 - 40..60).for_each(|n| assert_eq!(told(&engine, batch(n)), 0));
+    assert_eq!(told(&engine, 5_990..6_010), 10);
+}
+
+#[test]
+fn numbers_kept_by_an_earlier_version_still_count() {
+    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+    let mut changes = Changes::default();
+    for (sequence, update) in [(0_u64, 71), (1, 72)] {
+        // A row a number, as the first version kept them.
+        let json = update.to_string();
+        let mut sum = crc32fast::Hasher::new();
+        sum.update(&[1]);
+        sum.update(json.as_bytes());
+        let row = [[1].as_slice(), &sum.finalize().to_be_bytes(), json.as_bytes()].concat();
+        changes.put(Shelf::Handled, sequence.to_be_bytes(), row);
+    }
+    book.commit(&changes).unwrap();
+    let engine = engine_over(book);
+    assert_eq!(engine.accept((70..74).map(|n| (Some(UpdateId(n)), said(GROUP, "say more")))).unwrap(), 2);
+}
+
 /// What can happen to an engine.
 #[derive(Debug, Clone)]
 enum Do {

@@ -16,7 +16,8 @@ pub const BOOK_SCHEMA: u32 = 1;
 /// Versions of the values.
 mod version {
     pub const META: u8 = 1;
-    pub const HANDLED: u8 = 1;
+    /// 1: one number a row.
+    pub const HANDLED: u8 = 2;
     pub const BELL: u8 = 1;
     pub const MESSAGE: u8 = 1;
     pub const SHOWN: u8 = 1;
@@ -61,6 +62,14 @@ pub(super) fn next_in(book: &dyn Book) -> Result<u64, BookError> {
         Some(bytes) => unpack(version::META, "meta", &bytes),
         None => Ok(0),
     }
+}
+
+/// Update ids of a row, in either version.
+#[derive(serde::Deserialize)]
+#[serde(untagged)]
+enum Handled {
+    One(u64),
+    Together(Vec<u64>),
 }
 
 /// Something heard, or why that row cannot be read.
@@ -173,11 +182,15 @@ impl Pages {
         next_in(&*self.book)
     }
 
-    /// The update ids of the window, oldest first, with their sequence numbers.
-    pub(crate) fn handled(&self) -> Result<Vec<(u64, u64)>, BookError> {
+    /// The update ids of the window, oldest first, those that came together under one sequence number.
+    pub(crate) fn handled(&self) -> Result<Vec<(u64, Vec<u64>)>, BookError> {
         let mut all = Vec::new();
         self.each(Shelf::Handled, |key, value| {
-            all.push((keys::sequence_of(key)?, unpack(version::HANDLED, "handled", value)?));
+            let updates = match unpack(version::HANDLED, "handled", value)? {
+                Handled::One(update) => vec![update],
+                Handled::Together(updates) => updates,
+            };
+            all.push((keys::sequence_of(key)?, updates));
             Ok(())
         })?;
         Ok(all)
@@ -331,8 +344,8 @@ impl Writes {
         self.changes.remove(Shelf::Inbox, keys::sequence(sequence));
     }
 
-    pub fn handled(&mut self, sequence: u64, update: u64) -> Result<(), BookError> {
-        self.changes.put(Shelf::Handled, keys::sequence(sequence), pack(version::HANDLED, &update)?);
+    pub fn handled(&mut self, sequence: u64, updates: &[u64]) -> Result<(), BookError> {
+        self.changes.put(Shelf::Handled, keys::sequence(sequence), pack(version::HANDLED, &updates)?);
         Ok(())
     }
 

@@ -70,7 +70,8 @@ pub struct Engine {
 /// What is kept at hand; all of it can be read from the book again.
 struct Desk {
     next: u64,
-    window: VecDeque<(u64, UpdateId)>,
+    /// Update ids as they came together, oldest first, by sequence.
+    window: VecDeque<(u64, Vec<UpdateId>)>,
     handled: BTreeSet<UpdateId>,
     queue: Queue,
     /// What waits for a file.
@@ -94,11 +95,12 @@ impl Engine {
     pub fn new(book: Arc<dyn Book>, voice: Arc<dyn Render>, decide: DecideFn) -> Result<Self, BookError> {
         let draft = Arc::new(Draft::new(Arc::clone(&book)));
         let (pages, drafted) = (Pages::new(book), Pages::new(Arc::clone(&draft) as _));
+        let together = |updates: Vec<u64>| updates.into_iter().map(UpdateId).collect::<Vec<_>>();
         let window: VecDeque<_> =
-            pages.handled()?.into_iter().map(|(sequence, update)| (sequence, UpdateId(update))).collect();
+            pages.handled()?.into_iter().map(|(sequence, updates)| (sequence, together(updates))).collect();
         let mut desk = Desk {
             next: pages.next_sequence()?,
-            handled: window.iter().map(|(_, update)| *update).collect(),
+            handled: window.iter().flat_map(|(_, updates)| updates).copied().collect(),
             window,
             queue: outbox::read_queue(&pages, &[])?,
             awaited: awaited::Awaited::read(&pages)?,
@@ -145,17 +147,16 @@ impl Engine {
         let mut desk = self.desk();
         let mut writes = Writes::default();
         let mut next = desk.next;
-        let mut new: Vec<(u64, UpdateId)> = Vec::new();
+        let mut new: Vec<UpdateId> = Vec::new();
         let mut awaited = awaited::Awaited::default();
         let mut count = 0;
         for arrival in batch {
             let arrival: Arrival = arrival.into();
             if let Some(update) = arrival.update {
-                if desk.handled.contains(&update) || new.iter().any(|(_, other)| *other == update) {
+                if desk.handled.contains(&update) || new.contains(&update) {
                     continue;
                 }
-                writes.handled(next, update.0)?;
-                new.push((next, update));
+                new.push(update);
             }
             writes.arrival(next, &arrival)?;
             awaited.add(next, &arrival);
@@ -168,19 +169,31 @@ impl Engine {
             }
             return Ok(0);
         }
-        let surplus = (desk.window.len() + new.len()).saturating_sub(WINDOW).min(desk.window.len());
-        for (sequence, _) in desk.window.iter().take(surplus) {
+        // What came together is remembered in one row, and forgotten together.
+        let first = desk.next;
+        if !new.is_empty() {
+            writes.handled(first, &new.iter().map(|update| update.0).collect::<Vec<_>>())?;
+        }
+        let (mut surplus, mut left) = (0, desk.handled.len() + new.len());
+        for (sequence, updates) in &desk.window {
+            left = left.saturating_sub(updates.len());
+            if left < WINDOW {
+                break;
+            }
             writes.handled_forgotten(*sequence);
+            surplus += 1;
         }
         writes.next_sequence(next)?;
         self.drafted.book().commit(&writes.changes)?;
         desk.next = next;
         desk.awaited.extend(awaited);
-        for (_, update) in desk.window.drain(..surplus).collect::<Vec<_>>() {
-            desk.handled.remove(&update);
+        for (_, updates) in desk.window.drain(..surplus).collect::<Vec<_>>() {
+            updates.iter().for_each(|update| _ = desk.handled.remove(update));
         }
-        desk.handled.extend(new.iter().map(|(_, update)| *update));
-        desk.window.extend(new);
+        if !new.is_empty() {
+            desk.handled.extend(&new);
+            desk.window.push_back((first, new));
+        }
         self.settle(&mut desk)?;
         Ok(count)
     }
