@@ -19,7 +19,8 @@ fn now() -> Moment {
 }
 
 fn heard(what: What) -> Heard {
-    let by = Speaker { id: PersonId(1), name: "Rosa".into(), username: None, language: None, admin: false };
+    let by =
+        Speaker { id: PersonId(1), name: "Rosa".into(), username: None, language: None, admin: false, inside: None };
     Heard { room: RoomId(-100), kind: RoomKind::Group, by: Some(by), for_group: false, what }
 }
 

@@ -102,7 +102,7 @@ fn heard(kitchen: &Kitchen, role: Role, what: What) -> Heard {
         Role::Anonymous => (0, "", false),
     };
     let away = matches!(role, Role::Outsider | Role::Left);
-    let speaker = Speaker { id: PersonId(id), name: name.into(), username: None, language: None, admin };
+    let speaker = Speaker { id: PersonId(id), name: name.into(), username: None, language: None, admin, inside: None };
     Heard {
         room: kitchen.scene.room.id,
         kind: if away { RoomKind::Private } else { RoomKind::Group },

@@ -131,7 +131,7 @@ fn bell(second: i64) -> Bell {
 }
 
 fn rosa() -> Speaker {
-    Speaker { id: ROSA, name: "Rosa".into(), username: None, language: Some("en".into()), admin: true }
+    Speaker { id: ROSA, name: "Rosa".into(), username: None, language: Some("en".into()), admin: true, inside: None }
 }
 
 fn heard(room: RoomId, what: What) -> Heard {

@@ -37,8 +37,14 @@ fn engine_over(store: &str, data: &Path) -> Engine {
 fn told(store: &str, texts: &[&str]) -> Vec<String> {
     let data = tempfile::tempdir().unwrap();
     let engine = engine_over(store, data.path());
-    let by =
-        Speaker { id: PersonId(1), name: "You".into(), username: None, language: Some("en-US".into()), admin: true };
+    let by = Speaker {
+        id: PersonId(1),
+        name: "You".into(),
+        username: None,
+        language: Some("en-US".into()),
+        admin: true,
+        inside: None,
+    };
     let mut said = Vec::new();
     while let Some(out) = engine.claim(|_, _| true).unwrap() {
         engine.sent(out.id, Some(1)).unwrap(); // what the terminal had not shown yet

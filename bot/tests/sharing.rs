@@ -189,11 +189,32 @@ fn a_link_reaches_one_person_once() {
     let data = link(&kitchen.said);
     let came = follow(&mut kitchen, "Ana", &data);
     assert!(came.contains("(to 4)") && came.contains("Thursday table"), "{came}");
+    kitchen.inside = None;
     assert!(kitchen.scene.room.members.contains(&PersonId(4)));
     assert!(kitchen.scene.people[&PersonId(4)].reachable);
     assert!(follow(&mut kitchen, "Ana", &data).contains("From now on"), "following it again does no harm");
     assert!(follow(&mut kitchen, "Eve", &data).contains("used or is too old"));
     assert!(!kitchen.scene.room.members.contains(&PersonId(5)));
+}
+
+#[test]
+fn a_forwarded_link_lets_nobody_in_who_is_not_in_the_group() {
+    let mut kitchen = shared();
+    kitchen.scene.room.title = Some("Thursday table".into());
+    kitchen.say("Tom", "/take carve");
+    let data = link(&kitchen.said);
+    for (inside, told) in [(Some(false), "for people in the group"), (None, "Press any button there")] {
+        kitchen.inside = inside;
+        let refused = follow(&mut kitchen, "Ana", &data);
+        assert!(refused.contains("(to 4)") && refused.contains(told), "{refused}");
+        assert!(!refused.contains("Thursday table"), "what the group is called is none of theirs: {refused}");
+        assert!(!kitchen.scene.room.members.contains(&PersonId(4)));
+    }
+    // It stays good for whom it was made, and for those heard in the group nobody need be asked.
+    assert!(follow(&mut kitchen, "Tom", &data).contains("From now on"));
+    // Who has gone without a word of it is not called from the group again.
+    kitchen.inside = Some(false);
+    assert!(follow(&mut kitchen, "Tom", &data).contains("for people in the group"));
 }
 
 #[test]

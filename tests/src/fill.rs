@@ -31,6 +31,7 @@ fn hello(id: i64) -> Heard {
         username: None,
         language: None,
         admin: false,
+        inside: None,
     };
     let what = What::Said { text: "hello".to_string(), addressed: true, reply_to: None, edited: false };
     Heard { room: id, kind: RoomKind::Private, by: Some(by), for_group: false, what }

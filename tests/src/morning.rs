@@ -253,6 +253,7 @@ fn said(room: RoomId, text: &str) -> Heard {
         username: None,
         language: Some("en".into()),
         admin: false,
+        inside: None,
     };
     let what = What::Said { text: text.into(), addressed: true, reply_to: None, edited: false };
     Heard { room, kind: RoomKind::Private, by: Some(by), for_group: false, what }

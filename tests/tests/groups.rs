@@ -299,3 +299,39 @@ people Rosa, נועה, محمد, \u{202E}Eve\u{2067}
         assert!(!links.is_empty() && links.iter().all(|link| link == shown), "{name}: {links:?}\n{words}");
     }
 }
+
+/// The newest link into the private chat, as `/start` says it.
+fn newest_link(scene: &Scene) -> String {
+    let said = scene.telegram.said(scene.group);
+    let buttons = said.iter().rev().flat_map(|message| message.buttons.iter().flatten());
+    let link = buttons.map(|(_, data)| data.clone()).find(|data| data.contains("?start=")).expect("a link");
+    format!("/start {}", link.split_once("?start=").unwrap().1)
+}
+
+#[test]
+fn a_link_forwarded_out_of_the_group_lets_nobody_in_and_whoever_is_in_it_comes_in_at_once() {
+    let scene = play("2027-11-22 09:30 Tom: /take carve\n");
+    let link = newest_link(&scene);
+    let eve = scene.telegram.stranger("Eve", "en-US");
+    let follow = |name: &str, id| {
+        scene.telegram.say(name, id, &link);
+        scene.rest();
+        scene.telegram.heard(id).last().expect("an answer").1.clone()
+    };
+    let is_member = |id: i64| {
+        let room = scene.engine.pages().room(RoomId(scene.group)).unwrap().unwrap();
+        room.members.iter().any(|member| member.0 == id)
+    };
+    assert_eq!(follow("Eve", eve), "That link is for people in the group. Join it first, then open the link again.");
+    assert!(!is_member(eve));
+    // Ana is in the group and has said nothing there yet; the platform does not answer, then refuses.
+    let ana = scene.id("Ana");
+    for fault in [Fault::Reset, Fault::Refuse(400, "Bad Request: member list is inaccessible")] {
+        scene.telegram.fault(Rule::next("getChatMember", fault));
+        assert!(follow("Ana", ana).starts_with("I can't tell whether you're in the group."), "{}", scene.transcript());
+        assert!(!is_member(ana));
+    }
+    assert_eq!(follow("Ana", ana), "From now on I call you here for your jobs in Dinner.");
+    assert!(is_member(ana));
+    assert!(follow("Eve", eve).starts_with("That link has been used"), "{}", scene.transcript());
+}

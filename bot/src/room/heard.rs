@@ -47,6 +47,10 @@ pub struct Speaker {
     pub language: Option<String>,
     /// Whether the platform says that they administer the chat.
     pub admin: bool,
+    /// Whether the platform says that they are in the group a link they follow leads into; open where nobody asked, or it did
+    /// not answer.
+    #[serde(default)]
+    pub inside: Option<bool>,
 }
 
 /// One thing heard in one room.

@@ -1,7 +1,9 @@
 //! Ways into the private chat: a link that one person follows once, so that calls for them reach them there.
 //!
-//! The link carries the room's number and a secret of 128 bits. It is good for two days. Whoever follows it belongs to the room from then
-//! on; following it again does nothing more. The room keeps a hash of the secret only: who reads the book has no way in.
+//! The link carries the room's number and a secret of 128 bits. It is good for two days and for one person; following it again does
+//! nothing more. It lets in whoever is in the group: links are forwarded, and one alone proves nothing. Where the platform does not say
+//! who is in the group, only those heard in it are let in; the others press a button there first. The room keeps a hash of the secret
+//! only: who reads the book has no way in.
 
 use super::state::Invite;
 use super::turn::{Button, Say, To};
@@ -69,19 +71,26 @@ pub(super) fn followed(sitting: &mut Sitting<'_>, secret: &str) {
     let Some(who) = sitting.speaker() else { return };
     let now = sitting.now;
     let hash = hash(secret);
-    let invite = sitting.room.invites.iter_mut().find(|invite| invite.hash == hash);
-    let good = match invite {
-        Some(invite) if invite.used == Some(who) => true,
-        Some(invite) if invite.used.is_none() && invite.until > now => {
-            invite.used = Some(who);
-            true
-        }
-        _ => false,
-    };
+    let member = sitting.room.members.contains(&who).then_some(true);
+    let inside = sitting.heard.by.as_ref().and_then(|by| by.inside).or(member);
     let to = To::Person(who);
-    if !good {
+    let invite = sitting.room.invites.iter_mut().find(|invite| invite.hash == hash);
+    let open = |invite: &Invite| invite.used == Some(who) || invite.used.is_none() && invite.until > now;
+    let Some(invite) = invite.filter(|invite| open(invite)) else {
         sitting.say(Say::new(to, Text::new("sharing-link-over")));
         return;
+    };
+    match inside {
+        Some(true) => invite.used = Some(who),
+        // The link stays good for whom it was made.
+        Some(false) => {
+            sitting.say(Say::new(to, Text::new("sharing-link-outside")));
+            return;
+        }
+        None => {
+            sitting.say(Say::new(to, Text::new("sharing-link-unsure")));
+            return;
+        }
     }
     sitting.change_person(who, |person| person.reachable = true);
     sitting.room.admit(who);

@@ -3,7 +3,7 @@
 //! Pure but for what it must look up: which of our messages is replied to or pressed on, and who administers a group.
 
 use crate::engine::{Arrival, Topic, UpdateId};
-use crate::room::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
+use crate::room::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What, payload};
 use crate::words::foreign::is_visible;
 use teloxide::types::{
     CallbackQuery, Chat, ChatMember, ChatMemberKind, ChatMemberUpdated, Document as TelegramDocument, MediaKind,
@@ -34,6 +34,8 @@ pub trait Lookup {
     fn key_of(&self, room: RoomId, message: i64) -> Option<String>;
     /// Whether a person administers a group.
     fn is_admin(&self, room: RoomId, person: PersonId) -> bool;
+    /// Whether a person is in the group, if the platform was asked and has answered.
+    fn is_inside(&self, room: RoomId, person: PersonId) -> Option<bool>;
 }
 
 /// What `update` lets the room hear; nothing if it is none of our business.
@@ -75,6 +77,20 @@ pub fn needs_admins(update: &Update) -> Option<RoomId> {
         _ => None,
     }?;
     (kind_of(chat)? == RoomKind::Group).then_some(RoomId(chat.id.0))
+}
+
+/// The group a link leads into and who follows it: whether they are in it has to be known before `update` is heard. Links are
+/// forwarded.
+pub fn needs_member(update: &Update) -> Option<(RoomId, PersonId)> {
+    match &update.kind {
+        UpdateKind::Message(message) => followed(message),
+        _ => None,
+    }
+}
+
+fn followed(message: &Message) -> Option<(RoomId, PersonId)> {
+    let (room, _) = payload(message.text().filter(|_| message.chat.is_private())?)?;
+    Some((room, PersonId(message.from.as_ref()?.id.0.cast_signed())))
 }
 
 /// The message of ours whose name has to be known before `update` is heard.
@@ -175,13 +191,16 @@ impl Ear<'_> {
         {
             return None;
         }
-        let by = match message.from.as_ref() {
+        let mut by = match message.from.as_ref() {
             // An anonymous administrator or a channel: nobody in particular. Any other bot is not for us.
             _ if message.sender_chat.is_some() => None,
             Some(user) if user.is_bot => return None,
             user => user.map(|user| self.speaker(user, room, kind)),
         };
         let (what, addressed) = self.what(message, room, kind, edited)?;
+        if let (Some(by), Some((group, who))) = (&mut by, followed(message)) {
+            by.inside = self.lookup.is_inside(group, who);
+        }
         let for_group = message.sender_chat.as_ref().is_some_and(|chat| chat.id == message.chat.id);
         let mut arrival = Arrival::from(Heard { room, kind, by, for_group, what });
         arrival.message = Some(message.id.0.into());
@@ -282,6 +301,7 @@ impl Ear<'_> {
             username: user.username.clone(),
             language: user.language_code.clone(),
             admin: kind == RoomKind::Group && self.lookup.is_admin(room, id),
+            inside: None,
         }
     }
 }
@@ -326,6 +346,9 @@ mod tests {
     impl Lookup for World {
         fn key_of(&self, _: RoomId, message: i64) -> Option<String> {
             (message == 50).then(|| "board".to_owned())
+        }
+        fn is_inside(&self, _: RoomId, _: PersonId) -> Option<bool> {
+            None
         }
         fn is_admin(&self, room: RoomId, person: PersonId) -> bool {
             room == RoomId(-9) && person == PersonId(7)

@@ -226,8 +226,14 @@ mod tests {
 
     #[test]
     fn the_askers_own_units_language_and_salt_count() {
-        let speaker =
-            Speaker { id: PersonId(7), name: "Rosa".into(), username: None, language: Some("en".into()), admin: false };
+        let speaker = Speaker {
+            id: PersonId(7),
+            name: "Rosa".into(),
+            username: None,
+            language: Some("en".into()),
+            admin: false,
+            inside: None,
+        };
         let mut rosa = Person::new(&speaker);
         rosa.taste.language = Some("es".into());
         rosa.own_salt = Some(crate::room::state::OwnSalt { grams_per_ml: 0.6 });

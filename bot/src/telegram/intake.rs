@@ -5,12 +5,12 @@ use super::patience::Verdict;
 use super::pulse::Pulse;
 use super::{ServeError, Serving, blocking, inline};
 use crate::engine::{Arrival, Engine};
-use crate::room::{PersonId, RoomId};
+use crate::room::{PersonId, RoomId, RoomKind};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
 use std::time::Duration;
 use teloxide::requests::Requester;
-use teloxide::types::{AllowedUpdate, ChatId, Update};
+use teloxide::types::{AllowedUpdate, ChatId, Update, UserId};
 use tokio::task::JoinSet;
 use tokio::time::{Instant, sleep, timeout};
 
@@ -26,14 +26,17 @@ pub const WANTED: [AllowedUpdate; 5] = [
 /// How long a list of administrators is believed.
 const ADMINS_KEPT: Duration = Duration::from_secs(300);
 
-/// How long to wait for one: a press must be answered soon.
-const ADMINS_WAIT: Duration = Duration::from_secs(3);
+/// How long to wait for what is asked of a group: a press must be answered soon.
+const ANSWER_WAIT: Duration = Duration::from_secs(3);
 
 /// How long to wait for the number of a message that is pressed on already.
 const NUMBER_WAIT: Duration = Duration::from_millis(300);
 
 /// Administrators of each group, and when that was learned.
 type Admins = HashMap<RoomId, (Instant, HashSet<PersonId>)>;
+
+/// Whether those who follow a link are in the group it leads into.
+type Inside = HashMap<(RoomId, PersonId), bool>;
 
 /// Takes updates in.
 pub struct Intake {
@@ -68,9 +71,10 @@ impl Intake {
         }
         self.learn_admins(&updates).await;
         self.learn_numbers(&updates).await;
+        let inside = self.learn_inside(&updates).await;
         let (engine, admins, me) = (Arc::clone(&self.serving.engine), Arc::clone(&self.admins), self.me.clone());
         let (taken, fetch) = blocking(move || {
-            let known = Known { engine: &engine, admins: &admins };
+            let known = Known { engine: &engine, admins: &admins, inside: &inside };
             let arrivals: Vec<Arrival> = updates
                 .iter()
                 .filter_map(|update| {
@@ -126,6 +130,33 @@ impl Intake {
         }
     }
 
+    /// Asks whether those who follow a link are in the group it leads into, all at once. Nothing of it is kept: people come and
+    /// go. Of a group the book does not know nothing is asked, whatever number someone makes up.
+    async fn learn_inside(&self, updates: &[Update]) -> Inside {
+        let wanted: BTreeSet<(RoomId, PersonId)> = updates.iter().filter_map(hear::needs_member).collect();
+        let mut asked = JoinSet::new();
+        for (room, person) in wanted {
+            let pages = self.serving.engine.pages();
+            let Ok(now_at) = pages.now_at(room) else { continue };
+            if !pages.room(now_at).is_ok_and(|known| known.is_some_and(|known| known.kind == RoomKind::Group)) {
+                continue;
+            }
+            let (bot, user) = (self.serving.bot.clone(), UserId(person.0.cast_unsigned()));
+            asked.spawn(async move {
+                let member = timeout(ANSWER_WAIT, bot.get_chat_member(ChatId(now_at.0), user)).await;
+                ((room, person), member.ok().and_then(Result::ok))
+            });
+        }
+        let mut inside = Inside::new();
+        while let Some(answer) = asked.join_next().await {
+            // No answer: it stays open, and whoever is not known to be in the group is not let in.
+            if let Ok((who, Some(member))) = answer {
+                inside.insert(who, member.is_present());
+            }
+        }
+        inside
+    }
+
     /// Asks who administers the groups where it matters, all at once.
     async fn learn_admins(&mut self, updates: &[Update]) {
         let wanted: BTreeSet<RoomId> = updates.iter().filter_map(hear::needs_admins).collect();
@@ -134,7 +165,7 @@ impl Intake {
         for room in wanted.into_iter().filter(old) {
             let bot = self.serving.bot.clone();
             asked.spawn(async move {
-                let admins = timeout(ADMINS_WAIT, bot.get_chat_administrators(ChatId(room.0))).await;
+                let admins = timeout(ANSWER_WAIT, bot.get_chat_administrators(ChatId(room.0))).await;
                 (room, admins.ok().and_then(Result::ok))
             });
         }
@@ -153,6 +184,7 @@ impl Intake {
 struct Known<'a> {
     engine: &'a Engine,
     admins: &'a Admins,
+    inside: &'a Inside,
 }
 
 impl Lookup for Known<'_> {
@@ -162,6 +194,10 @@ impl Lookup for Known<'_> {
 
     fn is_admin(&self, room: RoomId, person: PersonId) -> bool {
         self.admins.get(&room).is_some_and(|(_, ids)| ids.contains(&person))
+    }
+
+    fn is_inside(&self, room: RoomId, person: PersonId) -> Option<bool> {
+        self.inside.get(&(room, person)).copied()
     }
 }
 
@@ -175,5 +211,9 @@ impl Lookup for Nothing {
 
     fn is_admin(&self, _: RoomId, _: PersonId) -> bool {
         false
+    }
+
+    fn is_inside(&self, _: RoomId, _: PersonId) -> Option<bool> {
+        None
     }
 }

@@ -199,7 +199,7 @@ impl ServeError {
 /// What a delivery lets a room hear when nothing can be looked up. For tests: the tasks read with the same functions.
 pub fn overhear(delivery: &[u8], id: i64, username: &str) -> Option<Arrival> {
     let (update, me) = (webhook::read(delivery)?, Identity { id, username: username.to_owned() });
-    let _ = (hear::needs_admins(&update), hear::needs_key(&update));
+    let _ = (hear::needs_admins(&update), hear::needs_key(&update), hear::needs_member(&update));
     let _ = hear::speech(&update);
     let arrival = hear::hear(&update, &me, &intake::Nothing)?;
     let _ = hear::flooded(arrival.clone());

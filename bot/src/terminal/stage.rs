@@ -217,7 +217,9 @@ impl Stage {
     fn hear(&mut self, by: PersonId, room: RoomId, what: What, now: Moment) -> Result<(), BookError> {
         self.answering = Some(by);
         let name = self.names.get(&by).cloned().unwrap_or_default();
-        let by = Speaker { id: by, name, username: None, language: self.taste.language.clone(), admin: false };
+        // Whoever is named here is in the group.
+        let inside = Some(true);
+        let by = Speaker { id: by, name, username: None, language: self.taste.language.clone(), admin: false, inside };
         let kind = if room == GROUP { RoomKind::Group } else { RoomKind::Private };
         self.engine.accept([Arrival::from(Heard { room, kind, by: Some(by), for_group: false, what })])?;
         self.engine.work(now).map(drop)
@@ -231,7 +233,7 @@ impl Stage {
         }
         self.names.insert(id, name.to_owned());
         if self.engine.pages().person(id)?.is_none() {
-            let by = Speaker { id, name: name.to_owned(), username: None, language: None, admin: false };
+            let by = Speaker { id, name: name.to_owned(), username: None, language: None, admin: false, inside: None };
             let person = Person { taste: self.taste.clone(), ..Person::new(&by) };
             self.write(|writes| writes.person(&person))?;
         }

@@ -13,6 +13,8 @@ pub struct Kitchen {
     pub now: DateTime<Utc>,
     pub said: Vec<Say>,
     pub zone: Tz,
+    /// What the platform says of whoever follows a link.
+    pub inside: Option<bool>,
     bells: Vec<(DateTime<Utc>, BellKind)>,
     voice: Voice,
     names: Vec<String>,
@@ -33,6 +35,7 @@ impl Kitchen {
             now: Utc::now(),
             said: Vec::new(),
             zone,
+            inside: Some(true),
             bells: Vec::new(),
             voice: Voice::new(),
             names: Vec::new(),
@@ -51,7 +54,14 @@ impl Kitchen {
             self.names.push(name.to_owned());
             self.names.len() - 1
         });
-        Speaker { id: PersonId(at as i64 + 1), name: name.to_owned(), username: None, language: None, admin: false }
+        Speaker {
+            id: PersonId(at as i64 + 1),
+            name: name.to_owned(),
+            username: None,
+            language: None,
+            admin: false,
+            inside: self.inside,
+        }
     }
 
     /// Someone says something meant for the bot; what the room answers, in plain words.

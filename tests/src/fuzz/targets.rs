@@ -259,6 +259,7 @@ impl Table {
             username: None,
             language: Some("en".into()),
             admin: false,
+            inside: None,
         };
         Heard { room: self.scene.room.id, kind, by: Some(by), for_group: false, what }
     }

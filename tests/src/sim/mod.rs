@@ -549,6 +549,7 @@ fn arrival(engine: &Engine, id: u64, deed: &Deed) -> Arrival {
         username: None,
         language: Some("en".into()),
         admin: person % 100 == 0,
+        inside: Some(true),
     };
     let what = match &deed.act {
         Act::Say(text) => What::Said { text: text.clone(), addressed: true, reply_to: None, edited: false },
