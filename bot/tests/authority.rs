@@ -208,6 +208,7 @@ fn buttons() -> Vec<(Action, &'static str)> {
         (Action::Undo(1, 2), "DDRRRR"),
         (Action::Dinner(1, minute), "DDRRRR"),
         (Action::Stay(1, minute), "AARRRR"),
+        (Action::Shift(1, minute - 2 * 24 * 60, 0, 1), "DDRRRR"),
         (Action::Hotter(1, 350), "DDRRRR"),
         (Action::Yes("stop".into(), ROSA), "DRRRRR"),
         (Action::Yes("stop".into(), TOM), "RRRRRR"),

@@ -72,6 +72,9 @@ fn all_data() -> Vec<String> {
         all.extend(
             ["0", "30000000", "-9223372036854775808", "9223372036854775807"].map(|at| format!("dinner.{serial}.{at}")),
         );
+        all.extend(
+            ["0.0-0", "30450180.0-1", "9223372036854775807.255-4294967295"].map(|at| format!("shift.{serial}.{at}")),
+        );
         all.extend([0, 350, 65_535].map(|setting| format!("hotter.{serial}.{setting}")));
         for step in STEPS {
             for verb in ["done", "sure", "later", "skip", "take", "drop", "give", "willing", "unwilling"] {

@@ -90,6 +90,8 @@ pub enum Action {
     Dinner(u32, i64),
     /// Dinner in that plan stays at this minute since 1970.
     Stay(u32, i64),
+    /// Dinner in that plan at this minute since 1970, by the way out of that rank; offered for the plan of that edition.
+    Shift(u32, i64, u8, u32),
     /// The pit of that plan up to so many °F.
     Hotter(u32, u16),
     /// A page of the settings.
@@ -140,6 +142,7 @@ impl Action {
             Action::Meant(who) => format!("meant.{}", who.0),
             Action::Dinner(serial, minute) => format!("dinner.{serial}.{minute}"),
             Action::Stay(serial, minute) => format!("stay.{serial}.{minute}"),
+            Action::Shift(serial, minute, rank, edition) => format!("shift.{serial}.{minute}.{rank}-{edition}"),
             Action::Hotter(serial, setting) => format!("hotter.{serial}.{setting}"),
             Action::Settings(page) => format!("settings.{page}"),
             Action::Set(setting, value) => format!("set.{setting}.{value}"),
@@ -160,6 +163,7 @@ impl Action {
             | Action::Why(serial)
             | Action::Dinner(serial, _)
             | Action::Stay(serial, _)
+            | Action::Shift(serial, ..)
             | Action::Hotter(serial, _) => Some(*serial),
             Action::Done(it)
             | Action::Sure(it)
@@ -250,6 +254,11 @@ impl Action {
             "meant" => Action::Meant(person(next()?)?),
             "dinner" => Action::Dinner(next()?.parse().ok()?, next()?.parse().ok()?),
             "stay" => Action::Stay(next()?.parse().ok()?, next()?.parse().ok()?),
+            "shift" => {
+                let (serial, minute) = (next()?.parse().ok()?, next()?.parse().ok()?);
+                let (rank, edition) = next()?.split_once('-')?;
+                Action::Shift(serial, minute, rank.parse().ok()?, edition.parse().ok()?)
+            }
             "hotter" => Action::Hotter(next()?.parse().ok()?, next()?.parse().ok()?),
             "settings" => Action::Settings(next()?.to_owned()),
             "set" => Action::Set(next()?.to_owned(), next()?.to_owned()),
@@ -300,6 +309,7 @@ mod tests {
             Action::Meant(who),
             Action::Dinner(2, 30_000_000),
             Action::Stay(2, 30_000_000),
+            Action::Shift(u32::MAX, 30_000_000, 3, u32::MAX),
             Action::Hotter(2, 350),
             Action::Settings("language".into()),
             Action::Set("zone".into(), "America/Argentina/Buenos_Aires".into()),

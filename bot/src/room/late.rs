@@ -1,14 +1,15 @@
-//! "The guests come 40 min late", "Aunt Lu is late, 6 pm": what that would mean, and the choice.
+//! "The guests come 40 min late", "Aunt Lu is late, 6 pm": what that would mean, and the choice. `/move` asks the same where it costs
+//! something or can't be done.
 //!
 //! Anyone may say it; nothing moves until the host or an administrator has chosen.
 
 use super::action::Action;
 use super::sitting::{button, labelled, name};
 use super::turn::{How, Say, To};
-use super::{Sitting, What, jobs, live, may, moves, proposal};
+use super::{Sitting, What, birds, board, jobs, live, may, moves, plan_words, proposal, undo};
 use crate::reading::{self, fold};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::Moment;
+use carvetime_core::plan::{Caution, Change, Conflict, Moment};
 
 /// The message's key.
 const KEY: &str = "late";
@@ -29,18 +30,115 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     }
     let shift = reading::read_shift(text, dinner, &sitting.table_ground());
     let Some(to) = shift.and_then(|shift| shift.applied(dinner)).filter(|to| *to > dinner) else { return false };
-    let (lines, works) = outlook(sitting, to);
+    let Some(outlook) = outlook(sitting, to) else { return false };
     let others = (!may::steer(sitting)).then(|| Text::new("room-late-host").with("name", name(sitting, host)));
-    let minute = |moment: Moment| moment.timestamp().div_euclid(60);
-    let say = sitting.answer(Text::new("room-late").with("when", Arg::DayClock(to)).with("dinner", Arg::Clock(dinner)));
-    say.key(KEY).lines(lines).lines(others);
-    if works {
-        say.row([
-            labelled(Text::new("cook-button-dinner").with("at", Arg::Clock(to)), &Action::Dinner(serial, minute(to))),
-            button("room-button-late-keep", &Action::Stay(serial, minute(dinner))),
-        ]);
-    }
+    let head = Text::new("room-late").with("when", Arg::DayClock(to)).with("dinner", Arg::Clock(dinner));
+    ask(sitting, head, (serial, to, dinner), &outlook).lines(others);
     true
+}
+
+/// What dinner at another hour would mean.
+pub(super) enum Outlook {
+    /// It can be done.
+    Works {
+        /// What it costs and what moves.
+        lines: Vec<Text>,
+        /// It costs nothing: times move, and that is all.
+        free: bool,
+    },
+    /// It can't be done as things stand.
+    Clash(Box<Conflict>),
+}
+
+impl Outlook {
+    /// Nobody need be asked.
+    pub(super) fn is_free(&self) -> bool {
+        matches!(self, Self::Works { free: true, .. })
+    }
+}
+
+/// `/move` to an hour that costs something or can't be met: the choice.
+pub(super) fn ask_first(sitting: &mut Sitting<'_>, to: Moment, dinner: Moment, outlook: &Outlook) {
+    let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
+    let head = match outlook {
+        Outlook::Works { .. } => {
+            Text::new("room-late").with("when", Arg::DayClock(to)).with("dinner", Arg::Clock(dinner))
+        }
+        Outlook::Clash(_) => Text::new("room-move-clash").with("when", Arg::DayClock(to)),
+    };
+    ask(sitting, head, (serial, to, dinner), outlook);
+}
+
+/// One message: what moves, what can't, what it costs, and the choices.
+fn ask<'s>(
+    sitting: &'s mut Sitting<'_>,
+    head: Text,
+    (serial, to, dinner): (u32, Moment, Moment),
+    outlook: &Outlook,
+) -> &'s mut Say {
+    let keep = button("room-button-late-keep", &Action::Stay(serial, minute(dinner)));
+    let edition = sitting.room.plan.as_ref().map_or(0, |plan| plan.edition);
+    let say = sitting.answer(head).key(KEY);
+    match outlook {
+        Outlook::Works { lines, .. } => {
+            let action = Action::Dinner(serial, minute(to));
+            let move_it = labelled(Text::new("cook-button-dinner").with("at", Arg::Clock(to)), &action);
+            say.lines(lines.iter().cloned()).row([move_it, keep]);
+        }
+        Outlook::Clash(conflict) => {
+            say.lines(proposal::clash(conflict)).lines(proposal::all_offers(conflict));
+            for (rank, offer) in (0_u8..).zip(conflict.offers.iter().take(proposal::MOST_OFFERS)) {
+                let action = match offer.change {
+                    Change::Dinner(at) => Action::Dinner(serial, minute(at)),
+                    _ => Action::Shift(serial, minute(to), rank, edition),
+                };
+                say.row([labelled(plan_words::change(&offer.change), &action)]);
+            }
+            if !conflict.offers.is_empty() {
+                say.row([keep]);
+            }
+        }
+    }
+    say
+}
+
+fn minute(moment: Moment) -> i64 {
+    moment.timestamp().div_euclid(60)
+}
+
+/// A way out by which dinner can be at that hour is picked.
+pub(super) fn shift(sitting: &mut Sitting<'_>, serial: u32, minute: i64, rank: u8, edition: u32) {
+    if !may::steer(sitting) {
+        return may::refuse(sitting);
+    }
+    let to = minute.checked_mul(60).and_then(|seconds| Moment::from_timestamp(seconds, 0));
+    let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
+    // What has happened since may have put another way out in this place.
+    let plan = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial && plan.edition == edition);
+    let (Some(plan), Some(to)) = (plan, to.filter(|to| *to > now)) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    let mut moved = plan.clone();
+    moved.wish.dinner = Some(to);
+    let (Some(order), Some(Err(conflict))) = (moved.order(light.zone), moved.solve(&light)) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    let Some(offer) = conflict.offers.get(usize::from(rank)) else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    plan.remember("mended", None, by, now);
+    let mut change = plan_words::change(&offer.change);
+    super::dishes::put_name(&mut change, &plan.wish.dishes);
+    plan.wish.dinner = Some(to);
+    super::order::absorb(&mut plan.wish, &offer.change.apply(&order));
+    let before = plan.jobs.clone();
+    plan.adopt(&offer.schedule, now);
+    let (shifts, undo) = (live::shifts(&before, plan), undo::newest(plan));
+    close(sitting);
+    let say = sitting.answer(Text::new("room-moved").with("when", Arg::DayClock(to)));
+    say.line(Text::new("room-mended").with("change", Arg::from(change))).lines(jobs::shift_lines(&shifts));
+    say.key("moved").row([button("room-button-undo", &undo)]);
+    board::refresh(sitting);
 }
 
 /// `Leave it`: dinner stays, if it is still where it was.
@@ -53,38 +151,52 @@ pub(super) fn stay(sitting: &mut Sitting<'_>, serial: u32, minute: i64) {
     else {
         return sitting.notice(Text::new("room-stale"));
     };
-    if dinner.timestamp().div_euclid(60) != minute {
+    if self::minute(dinner) != minute {
         return moves::already(sitting, dinner);
     }
     sitting.answer(Text::new("room-late-kept").with("when", Arg::DayClock(dinner))).key(KEY).how(How::Edit);
 }
 
+/// The press answers the question, which says what it costs and moves.
+pub(super) fn was_asked(sitting: &Sitting<'_>) -> bool {
+    matches!(&sitting.heard.what, What::Pressed { on: Some(on), .. } if birds::unmarked(on).0 == KEY)
+}
+
 /// The choice has been made: its buttons go.
 pub(super) fn close(sitting: &mut Sitting<'_>) {
-    if matches!(&sitting.heard.what, What::Pressed { on: Some(on), .. } if on == KEY) {
+    if was_asked(sitting) {
         let room = To::Room(sitting.room.id);
         sitting.say(Say::of(room, Vec::new())).key(KEY).how(How::Close);
     }
 }
 
-/// What dinner at that hour would cost and move, and whether it can be.
-fn outlook(sitting: &Sitting<'_>, to: Moment) -> (Vec<Text>, bool) {
-    let Some(plan) = &sitting.room.plan else { return (Vec::new(), false) };
+/// What dinner at that hour would cost and move, or why it can't be.
+pub(super) fn outlook(sitting: &Sitting<'_>, to: Moment) -> Option<Outlook> {
+    let (plan, light) = (sitting.room.plan.as_ref()?, sitting.light());
     let mut moved = plan.clone();
     moved.wish.dinner = Some(to);
-    match moved.solve(&sitting.light()) {
-        Some(Ok(schedule)) => {
-            let before = plan.jobs.clone();
-            moved.adopt(&schedule, sitting.now);
-            let is_on = plan.on_since(sitting.now).is_some();
-            let stays = is_on.then(|| Text::new("room-late-on"));
-            let shifts = live::shifts(&before, &moved);
-            let lines = stays.into_iter().chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts));
-            (lines.collect(), true)
-        }
-        Some(Err(conflict)) => (proposal::clash(&conflict), false),
-        None => (Vec::new(), false),
-    }
+    let schedule = match moved.solve(&light)? {
+        Ok(schedule) => schedule,
+        Err(conflict) => return Some(Outlook::Clash(Box::new(conflict))),
+    };
+    let stands = plan.solve(&light).and_then(Result::ok).map(|schedule| schedule.cautions).unwrap_or_default();
+    let is_on = plan.on_since(sitting.now).is_some() && !plan.is_off();
+    let free = !is_on && !schedule.cautions.iter().any(|caution| is_cost(caution, &stands));
+    moved.adopt(&schedule, sitting.now);
+    let stays = is_on.then(|| Text::new("room-late-on"));
+    let shifts = live::shifts(&plan.jobs, &moved);
+    let lines = stays.into_iter().chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts));
+    Some(Outlook::Works { lines: lines.collect(), free })
+}
+
+/// Whether a caution is one more than those of the hour that stands. Up at seven for a bird is no news.
+fn is_cost(caution: &Caution, stands: &[Caution]) -> bool {
+    !stands.iter().any(|stood| match (caution, stood) {
+        (Caution::ShortRest(left), Caution::ShortRest(before)) => left >= before,
+        (Caution::KeepHot(wait), Caution::KeepHot(before))
+        | (Caution::HotTillPacked(wait), Caution::HotTillPacked(before)) => wait <= before,
+        _ => caution == stood,
+    }) && !matches!(caution, Caution::OddHours(_))
 }
 
 fn is_late(sitting: &Sitting<'_>, text: &str) -> bool {

@@ -390,6 +390,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Meant(who) => readings::meant(sitting, who),
         Action::Dinner(serial, minute) => readings::move_dinner(sitting, serial, minute),
         Action::Stay(serial, minute) => late::stay(sitting, serial, minute),
+        Action::Shift(serial, minute, rank, edition) => late::shift(sitting, serial, minute, rank, edition),
         Action::Hotter(serial, setting_f) => heat::hotter(sitting, serial, setting_f),
         Action::Yes(what, who) => farewell::yes(sitting, &what, who),
         Action::No(what, who) => farewell::no(sitting, &what, who),

@@ -1,7 +1,9 @@
 //! Dinner moves: `/move 6 pm`, `/move +45 min`.
+//!
+//! What costs nothing is done at once and can be taken back; the rest is asked first (`late.rs`).
 
 use super::sitting::button;
-use super::{Sitting, board, jobs, live, may, planning, proposal, undo};
+use super::{Sitting, board, jobs, late, live, may, planning, proposal, undo};
 use crate::reading;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
@@ -32,7 +34,11 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
                     .with("dinner", Arg::DayClock(dinner)),
             );
         }
-        Some(to) => to_then(sitting, to),
+        Some(to) if to == dinner => already(sitting, to),
+        Some(to) => match late::outlook(sitting, to) {
+            Some(outlook) if !outlook.is_free() => late::ask_first(sitting, to, dinner, &outlook),
+            _ => to_then(sitting, to),
+        },
         None => {
             sitting.answer(
                 Text::new("room-move-unread")
@@ -47,12 +53,13 @@ fn target(sitting: &Sitting<'_>, text: &str, dinner: Moment) -> Option<Moment> {
     reading::read_shift(text, dinner, &sitting.table_ground())?.applied(dinner)
 }
 
-/// Dinner at that hour from now on.
+/// Dinner at that hour from now on, whatever it costs.
 pub(super) fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
     if sitting.room.plan.as_ref().is_some_and(|plan| plan.wish.dinner == Some(to)) {
         return already(sitting, to);
     }
     let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
+    let asked = late::was_asked(sitting);
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let mut moved = plan.clone();
     moved.wish.dinner = Some(to);
@@ -64,16 +71,17 @@ pub(super) fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
             plan.adopt(&schedule, now);
             let shifts = live::shifts(&before, plan);
             let undo = undo::newest(plan);
-            let lines: Vec<Text> =
-                proposal::cautions(&schedule).into_iter().chain(jobs::shift_lines(&shifts)).collect();
+            // The question above has said it.
+            let lines = proposal::cautions(&schedule).into_iter().chain(jobs::shift_lines(&shifts));
+            let lines: Vec<Text> = lines.filter(|_| !asked).collect();
             let say = sitting.answer(Text::new("room-moved").with("when", Arg::DayClock(to))).lines(lines);
             say.key("moved").row([button("room-button-undo", &undo)]);
             board::refresh(sitting);
         }
         Some(Err(conflict)) => {
-            let mut lines = proposal::clash(&conflict);
-            lines.extend(proposal::all_offers(&conflict));
-            sitting.answer(Text::new("room-move-clash").with("when", Arg::DayClock(to))).lines(lines);
+            // It could be done when it was offered.
+            let dinner = plan.wish.dinner.unwrap_or(to);
+            late::ask_first(sitting, to, dinner, &late::Outlook::Clash(Box::new(conflict)));
         }
         None => {}
     }
