@@ -5,6 +5,7 @@
 mod kitchen;
 
 use carvetime::room::RoomKind;
+use carvetime::room::state::JobState;
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
@@ -87,6 +88,71 @@ fn only_the_host_moves_dinner() {
     assert!(refused.contains("Rosa"), "{refused}");
     let moved = kitchen.say("Rosa", "/move 6 pm");
     assert!(moved.contains("Dinner is now Thu 6:00 PM"), "{moved}");
+}
+
+#[test]
+fn a_move_that_costs_something_or_cannot_be_is_asked_with_its_ways_as_buttons() {
+    let dinner = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.dinner.unwrap();
+    let mut kitchen = planned();
+    let at = |kitchen: &Kitchen, local: &str| kitchen.local(local);
+    // Two days sooner a frozen bird has no time to thaw in the fridge.
+    let said = kitchen.say("Rosa", "/move Tuesday 5 pm");
+    assert_eq!(said.matches("New: ").count(), 1, "one message: {said}");
+    assert!(said.contains("doesn't work") && said.contains("[Leave it]"), "{said}");
+    assert_eq!(dinner(&kitchen), at(&kitchen, "2027-11-25 17:00"));
+    let button = said.lines().filter(|line| line.trim().starts_with('[')).find(|line| line.contains("water"));
+    let label = button.unwrap_or_else(|| panic!("{said}")).trim().trim_matches(['[', ']']).to_owned();
+    assert!(kitchen.press("Tom", &label).contains("Only Rosa"), "the host and admins choose");
+    let moved = kitchen.press("Rosa", &label);
+    assert!(moved.contains("Dinner is now Tue 5:00 PM.") && moved.contains("[Undo]"), "{moved}");
+    assert_eq!(dinner(&kitchen), at(&kitchen, "2027-11-23 17:00"));
+    assert!(kitchen.press("Rosa", &label).contains("earlier plan"), "the way out was for the plan before");
+    kitchen.say("Rosa", "/undo");
+    assert_eq!(dinner(&kitchen), at(&kitchen, "2027-11-25 17:00"));
+    // Roasting, it comes off as planned whatever the hour: that is asked too.
+    kitchen.run_to("2027-11-25 12:10");
+    kitchen.say("Rosa", "it's on");
+    let asked = kitchen.say("Rosa", "/move +20 min");
+    assert!(
+        asked.contains("Dinner Thu 5:20 PM instead of 5:00 PM?") && asked.contains("comes off as planned"),
+        "{asked}"
+    );
+    assert_eq!(dinner(&kitchen), at(&kitchen, "2027-11-25 17:00"));
+    assert!(kitchen.press("Rosa", "Dinner 5:20 PM").contains("Dinner is now Thu 5:20 PM."));
+}
+
+#[test]
+fn a_mark_that_is_no_slip_is_asked_about_by_name_and_stays_where_more_was_built_on_it() {
+    let state = |kitchen: &Kitchen, step: &str| {
+        kitchen.scene.room.plan.as_ref().unwrap().jobs.iter().find(|job| job.step == step).unwrap().state
+    };
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-25 12:10");
+    kitchen.say("Tom", "it's on");
+    let on = state(&kitchen, "on");
+    kitchen.run_to("2027-11-25 12:40");
+    let refused = kitchen.say("Lena", "/undo");
+    assert!(refused.contains("Tom's: “Bird on” done"), "{refused}");
+    let asked = kitchen.say("Rosa", "/undo");
+    assert!(asked.contains("Tom marked “Bird on” done, Thu 12:10 PM. Was that a mistake?"), "{asked}");
+    assert_eq!(state(&kitchen, "on"), on, "asked first");
+    assert!(kitchen.press("Rosa", "Leave it").contains("nothing changes"));
+    // Other changes since do not keep a mistake from being mended.
+    kitchen.say("Lena", "/take carve");
+    let asked = kitchen.say("Tom", "it isn't on yet");
+    assert!(asked.contains("Was that a mistake?"), "{asked}");
+    let undone = kitchen.press("Tom", "A mistake, undo");
+    assert!(undone.contains("Taken back: “Bird on” done (Tom, Thu 12:10 PM)."), "{undone}");
+    assert_eq!(state(&kitchen, "on"), JobState::Waiting);
+    let carve = kitchen.scene.room.plan.as_ref().unwrap().jobs.iter().find(|job| job.step == "carve").unwrap().owner;
+    assert!(carve.is_some(), "the carving stays Lena's");
+    // On after all, and measured: food in the fire stays in the fire.
+    kitchen.say("Tom", "it's on");
+    kitchen.run_to("2027-11-25 13:30");
+    kitchen.say("Tom", "/log breast 88, thigh 95");
+    let refused = kitchen.say("Tom", "it isn't on yet");
+    assert!(refused.contains("“Bird on” stays: the bird was measured after it"), "{refused}");
+    assert!(matches!(state(&kitchen, "on"), JobState::Done { .. }));
 }
 
 #[test]

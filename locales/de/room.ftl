@@ -233,6 +233,7 @@ room-move-clash = { $when } geht nicht. Alles bleibt, wie es war.
 room-moved = Gegessen wird jetzt <b>{ $when }</b>.
 room-undone = Zurückgenommen: { $what }.
 room-undone-what = { $change ->
+    [unmarked] die Korrektur von „{ $step }“
     [done] „{ $step }“ erledigt
     [skipped] „{ $step }“ ausgelassen
     [take] „{ $step }“ übernommen
@@ -423,7 +424,13 @@ room-late-host = Das entscheidet { $name } oder ein Admin.
 room-button-late-keep = So lassen
 room-undone-by = Zurückgenommen: { $what } ({ $name }, { $at }).
 room-undo-gone = Das ist schon zurückgenommen.
-room-undo-theirs = Die letzte Änderung ist von { $name }. Zurücknehmen kann sie nur, von wem sie ist, wer den Plan führt, oder ein Admin.
+room-undo-theirs = Die letzte Änderung ist von { $name }: { $what }. Zurücknehmen kann sie nur, von wem sie ist, wer den Plan führt, oder ein Admin.
+# Ein Haken, der kein Versehen mehr ist: Nur der Haken kann weg.
+room-undo-sure = „{ $step }“ ist abgehakt, { $at }. Ein Versehen? Nur der Haken kann weg; was mit dem Vogel geschehen ist, bleibt.
+room-undo-sure-by = { $name } hat „{ $step }“ abgehakt, { $at }. Ein Versehen? Nur der Haken kann weg; was mit dem Vogel geschehen ist, bleibt.
+room-button-undo-sure = Versehen, zurück
+room-undo-rests = „{ $step }“ bleibt: Danach kam „{ $later }“, { $at }. Das lässt sich nicht zurücknehmen.
+room-undo-rests-read = „{ $step }“ bleibt: Danach wurde im Vogel gemessen, { $at }. Das lässt sich nicht zurücknehmen.
 room-settings-salt = Dein Salz: { $weighs } g je Teelöffel
 room-settings-salt-none = Dein Salz: noch nicht gesagt
 room-settings-cooker = Dein Ofen oder Smoker: { $cooker }

@@ -241,6 +241,7 @@ room-undone = Taken back: { $what }.
 room-undone-by = Taken back: { $what } ({ $name }, { $at }).
 # $change: done, skipped, take, drop, moved, dish, logged. $step is empty where no job was meant.
 room-undone-what = { $change ->
+    [unmarked] the correction of “{ $step }”
     [done] “{ $step }” done
     [skipped] “{ $step }” skipped
     [take] “{ $step }” taken
@@ -253,7 +254,13 @@ room-undone-what = { $change ->
 room-undo-nothing = Nothing to take back.
 room-undo-stale = Something has happened since. /undo takes back the newest change first.
 room-undo-gone = That has been taken back already.
-room-undo-theirs = The last change is { $name }'s. Only they, the host or an admin can take it back.
+room-undo-theirs = The last change is { $name }'s: { $what }. Only they, the host or an admin can take it back.
+# A mark that is no slip any more: only the mark can go, not what was done to the food.
+room-undo-sure = “{ $step }” was marked done, { $at }. Was that a mistake? Only the mark can go; what's done to the bird stays done.
+room-undo-sure-by = { $name } marked “{ $step }” done, { $at }. Was that a mistake? Only the mark can go; what's done to the bird stays done.
+room-button-undo-sure = A mistake, undo
+room-undo-rests = “{ $step }” stays: after it came “{ $later }”, { $at }. That can't be taken back.
+room-undo-rests-read = “{ $step }” stays: the bird was measured after it, { $at }. That can't be taken back.
 room-undo-late = I can't take that back any more. The plan stays as it is.
 room-stop-sure = End the plan for { $dinner }? I'd stop calling.
 room-stopped = Ended. I won't call any more.

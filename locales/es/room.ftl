@@ -255,6 +255,7 @@ room-button-late-keep = Dejarlo así
 room-undone = Deshecho: { $what }.
 room-undone-by = Deshecho: { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->
+    [unmarked] la corrección de «{ $step }»
     [done] «{ $step }» hecho
     [skipped] «{ $step }» saltado
     [take] «{ $step }» asignado
@@ -267,7 +268,13 @@ room-undone-what = { $change ->
 room-undo-nothing = No hay nada que deshacer.
 room-undo-stale = Desde entonces ha pasado algo más. /undo deshace primero lo más nuevo.
 room-undo-gone = Eso ya está deshecho.
-room-undo-theirs = El último cambio es de { $name }. Solo esa persona, quien lleva el plan o un administrador puede deshacerlo.
+room-undo-theirs = El último cambio es de { $name }: { $what }. Solo esa persona, quien lleva el plan o un administrador puede deshacerlo.
+# Una marca que ya no es un desliz: solo puede irse la marca, no lo hecho con la comida.
+room-undo-sure = «{ $step }» se marcó como hecho, { $at }. ¿Fue un error? Solo se quita la marca; lo hecho al ave hecho queda.
+room-undo-sure-by = { $name } marcó «{ $step }» como hecho, { $at }. ¿Fue un error? Solo se quita la marca; lo hecho al ave hecho queda.
+room-button-undo-sure = Error, deshacer
+room-undo-rests = «{ $step }» se queda: después vino «{ $later }», { $at }. Eso ya no se deshace.
+room-undo-rests-read = «{ $step }» se queda: después se midió el ave, { $at }. Eso ya no se deshace.
 room-undo-late = Eso ya no se puede deshacer. El plan se queda como está.
 room-stop-sure = ¿Terminar el plan de { $dinner }? Dejaría de avisar.
 room-stopped = Terminado. Ya no aviso más.

@@ -266,6 +266,7 @@ room-button-late-keep = On garde l’heure
 room-undone = Annulé : { $what }.
 room-undone-by = Annulé : { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->
+    [unmarked] la correction de « { $step } »
     [done] « { $step } » fait
     [skipped] « { $step } » laissé de côté
     [take] « { $step } » pris
@@ -278,7 +279,13 @@ room-undone-what = { $change ->
 room-undo-nothing = Rien à annuler.
 room-undo-stale = Il s’est passé quelque chose depuis. /undo annule d’abord le plus récent.
 room-undo-gone = C’est déjà annulé.
-room-undo-theirs = C’est { $name } qui a fait le dernier changement. Il faut être cette personne, l’hôte ou un admin pour l’annuler.
+room-undo-theirs = C’est { $name } qui a fait le dernier changement : { $what }. Il faut être cette personne, l’hôte ou un admin pour l’annuler.
+# Une marque qui n’est plus un faux mouvement : seule la marque peut partir.
+room-undo-sure = « { $step } » a été noté comme fait, { $at }. C’était une erreur ? Seule la note s’efface ; ce qui est fait à la volaille reste fait.
+room-undo-sure-by = { $name } a noté « { $step } » comme fait, { $at }. C’était une erreur ? Seule la note s’efface ; ce qui est fait à la volaille reste fait.
+room-button-undo-sure = Erreur, annuler
+room-undo-rests = « { $step } » reste : ensuite il y a eu « { $later } », { $at }. Ça ne s’annule plus.
+room-undo-rests-read = « { $step } » reste : la volaille a été mesurée après, { $at }. Ça ne s’annule plus.
 room-undo-late = Je ne peux plus annuler ça. Le plan reste tel quel.
 room-stop-sure = Arrêter le plan ({ $dinner }) ? Je n’appellerais plus.
 room-stopped = Terminé. Je n’appelle plus.

@@ -259,6 +259,7 @@ room-button-late-keep = Lascia così
 room-undone = Annullato: { $what }.
 room-undone-by = Annullato: { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->
+    [unmarked] la correzione di “{ $step }”
     [done] “{ $step }” segnato come fatto
     [skipped] “{ $step }” saltato
     [take] “{ $step }” preso
@@ -271,7 +272,13 @@ room-undone-what = { $change ->
 room-undo-nothing = Non c’è niente da annullare.
 room-undo-stale = Nel frattempo è successo altro. /undo annulla prima l’ultima modifica.
 room-undo-gone = È già stato annullato.
-room-undo-theirs = L’ultima modifica è di { $name }. Può annullarla solo chi l’ha fatta, chi ha fatto il piano o un amministratore.
+room-undo-theirs = L’ultima modifica è di { $name }: { $what }. Può annullarla solo chi l’ha fatta, chi ha fatto il piano o un amministratore.
+# Un segno che non è più una svista: può sparire solo il segno.
+room-undo-sure = “{ $step }” è segnato come fatto, { $at }. È stato un errore? Va via solo il segno; quel che è fatto resta fatto.
+room-undo-sure-by = { $name } ha segnato “{ $step }” come fatto, { $at }. È stato un errore? Va via solo il segno; quel che è fatto resta fatto.
+room-button-undo-sure = Errore, annulla
+room-undo-rests = “{ $step }” resta: dopo è venuto “{ $later }”, { $at }. Non si può più annullare.
+room-undo-rests-read = “{ $step }” resta: dopo è stata misurata la temperatura, { $at }. Non si può più annullare.
 room-undo-late = Non si può più annullare. Il piano resta com’è.
 room-stop-sure = Chiudo il piano per { $dinner }? Non ti chiamerei più.
 room-stopped = Chiuso. Non chiamo più.

@@ -225,6 +225,7 @@ room-move-clash = { $when } não dá. O jantar fica onde estava.
 room-moved = O jantar agora é <b>{ $when }</b>.
 room-undone = Desfeito: { $what }.
 room-undone-what = { $change ->
+    [unmarked] a correção de “{ $step }”
     [done] “{ $step }” feito
     [skipped] “{ $step }” pulado
     [take] “{ $step }” assumida
@@ -415,7 +416,13 @@ room-late-host = Quem decide é { $name } ou um admin.
 room-button-late-keep = Deixar assim
 room-undone-by = Desfeito: { $what } ({ $name }, { $at }).
 room-undo-gone = Isso já foi desfeito.
-room-undo-theirs = A última mudança é de { $name }. Só essa pessoa, quem começou o plano ou um admin pode desfazer.
+room-undo-theirs = A última mudança é de { $name }: { $what }. Só essa pessoa, quem começou o plano ou um admin pode desfazer.
+# Uma marca que já não é um deslize: só a marca pode sair.
+room-undo-sure = “{ $step }” foi marcado como feito, { $at }. Foi engano? Só a marca sai; o que foi feito com a ave fica.
+room-undo-sure-by = { $name } marcou “{ $step }” como feito, { $at }. Foi engano? Só a marca sai; o que foi feito com a ave fica.
+room-button-undo-sure = Engano, desfazer
+room-undo-rests = “{ $step }” fica: depois veio “{ $later }”, { $at }. Isso não dá para desfazer.
+room-undo-rests-read = “{ $step }” fica: depois a ave foi medida, { $at }. Isso não dá para desfazer.
 room-settings-salt = Seu sal: { $weighs } g a colher de chá
 room-settings-salt-none = Seu sal: você ainda não disse
 room-settings-cooker = Seu forno ou defumador: { $cooker }

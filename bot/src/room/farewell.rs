@@ -74,7 +74,7 @@ pub(super) fn no(sitting: &mut Sitting<'_>, what: &str, who: PersonId) {
     if sitting.speaker() != Some(who) {
         return sitting.notice(Text::new("room-not-yours"));
     }
-    if matches!(what, "stop" | "forget") {
+    if matches!(what, "stop" | "forget" | super::undo::KEY) {
         sitting.answer(Text::new("room-kept-going")).key(what).how(How::Edit);
     }
 }

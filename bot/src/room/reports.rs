@@ -6,7 +6,7 @@ use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::JobState;
 use super::turn::How;
-use super::{PersonId, Sitting, board, ice, jobs, plan_words, planning, questions};
+use super::{PersonId, Sitting, board, ice, jobs, plan_words, planning, questions, undo};
 use crate::ask::Advice;
 use crate::reading::{self, Report, ReportKind};
 use crate::words::{Arg, Text};
@@ -36,6 +36,7 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         (Some(it), ReportKind::Done) => jobs::done(sitting, it),
         (Some(it), ReportKind::NotDone) => not_done(sitting, it),
         (None, ReportKind::Done) if early(sitting, report) => {}
+        (None, ReportKind::NotDone) if marked(sitting, report) => {}
         (None, ReportKind::NotDone) => {
             sitting.answer(Text::new("room-not-yet"));
         }
@@ -45,6 +46,11 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         }
     }
     true
+}
+
+/// A job said not to be done that was marked so: asked about. `false`: it was not.
+fn marked(sitting: &mut Sitting<'_>, report: &Report) -> bool {
+    [report.step, report.or].into_iter().flatten().any(|step| undo::mistaken(sitting, step))
 }
 
 /// Thawing is still called for, or yet to be; or nobody has said that it began, and nothing after it is taken for done.
