@@ -205,6 +205,7 @@ fn buttons() -> Vec<(Action, &'static str)> {
         // The plan as a whole. The newest change is Rosa's.
         (Action::Mend(1, 0), "DDRRRR"),
         (Action::Seat(1, 0), "DDDDRR"),
+        (Action::Another(1, 0), "DDDDRR"),
         (Action::Undo(1, 2), "DDRRRR"),
         (Action::Dinner(1, minute), "DDRRRR"),
         (Action::Stay(1, minute), "AARRRR"),
@@ -258,10 +259,13 @@ const SAID: [(&str, &str); 24] = [
 #[test]
 fn every_button_does_for_everyone_what_it_may() {
     let (table, frozen, crowded, doubtful) = (table(), frozen_bird(), crowded_smoker(), doubtful_cook());
+    let mut with_rice = self::table();
+    with_rice.say("Rosa", "/plan add rice on the stove 20 min");
     for (action, expected) in buttons() {
         let kitchen = match action {
             Action::Mend(..) => &frozen,
             Action::Seat(..) => &crowded,
+            Action::Another(..) => &with_rice,
             Action::Meant(_) => &doubtful,
             _ => &table,
         };

@@ -68,6 +68,7 @@ fn all_data() -> Vec<String> {
             all.push(format!("{verb}.{serial}"));
         }
         all.extend([0, 1, 255].map(|rank| format!("mend.{serial}.{rank}")));
+        all.extend([0, 1, 255].map(|place| format!("another.{serial}.{place}")));
         all.extend([0, 1, 65_535].map(|index| format!("undo.{serial}.{index}")));
         all.extend(
             ["0", "30000000", "-9223372036854775808", "9223372036854775807"].map(|at| format!("dinner.{serial}.{at}")),

@@ -1,5 +1,7 @@
 # Beilagen neben dem Vogel.
 dish-added = Dazu: { $what }, { $when }.
+dish-there = { $name } steht schon im Plan, { $when }.
+dish-button-another = Noch eins
 dish-hot-through = In der Mitte { $target }, bevor es gegessen wird.
 dish-removed = { $name } ist aus dem Plan.
 dish-none = Im Plan stehen keine Beilagen.

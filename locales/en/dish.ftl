@@ -1,5 +1,7 @@
 # Dishes beside the bird.
 dish-added = Added: { $what }, { $when }.
+dish-there = { $name } is on the plan already, { $when }.
+dish-button-another = One more
 dish-hot-through = { $target } in the middle before it's eaten.
 dish-removed = { $name } is off the plan.
 dish-none = There are no dishes on the plan.

@@ -1,5 +1,7 @@
 # Platos junto al ave.
 dish-added = Añadido: { $what }, { $when }.
+dish-there = { $name } ya está en el plan, { $when }.
+dish-button-another = Uno más
 dish-hot-through = { $target } en el centro antes de comerlo.
 dish-removed = { $name } ya no está en el plan.
 dish-none = No hay platos en el plan.

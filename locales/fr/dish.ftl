@@ -1,5 +1,7 @@
 # Les plats à côté de la volaille.
 dish-added = Ajouté : { $what }, { $when }.
+dish-there = { $name } est déjà au plan, { $when }.
+dish-button-another = Encore un
 dish-hot-through = { $target } au milieu avant d’y goûter.
 dish-removed = Retiré du plan : { $name }.
 dish-none = Il n’y a aucun plat au plan.

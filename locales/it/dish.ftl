@@ -1,5 +1,7 @@
 # I contorni e il resto della tavola.
 dish-added = Aggiunto: { $what }, { $when }.
+dish-there = { $name } è già nel piano, { $when }.
+dish-button-another = Un altro
 dish-hot-through = { $target } al centro prima di mangiarlo.
 dish-removed = Tolto dal piano: { $name }.
 dish-none = Nel piano non ci sono altri piatti.

@@ -1,5 +1,7 @@
 # Pratos ao lado da ave.
 dish-added = Incluído: { $what }, { $when }.
+dish-there = { $name } já está no plano, { $when }.
+dish-button-another = Mais um
 dish-hot-through = { $target } no meio antes de ser comido.
 dish-removed = { $name } saiu do plano.
 dish-none = Não há pratos no plano.

@@ -68,6 +68,8 @@ pub enum Action {
     Rate(u32, String, String),
     /// Take the offer of that rank for the dish that did not fit.
     Seat(u32, u8),
+    /// One more of the dish of that place.
+    Another(u32, u8),
     /// Show the jobs one by one, to give them to someone.
     Giving(u32),
     /// Take back the change of that number in that plan.
@@ -132,6 +134,7 @@ impl Action {
             Action::Giving(serial) => format!("giving.{serial}"),
             Action::Rate(serial, what, answer) => format!("rate.{serial}.{what}.{answer}"),
             Action::Seat(serial, rank) => format!("seat.{serial}.{rank}"),
+            Action::Another(serial, place) => format!("another.{serial}.{place}"),
             Action::Undo(serial, number) => format!("undo.{serial}.{number}"),
             Action::Jobs(serial) => format!("jobs.{serial}"),
             Action::Why(serial) => format!("why.{serial}"),
@@ -155,6 +158,7 @@ impl Action {
         match self {
             Action::Mend(serial, _)
             | Action::Seat(serial, _)
+            | Action::Another(serial, _)
             | Action::Rate(serial, ..)
             | Action::Held(serial)
             | Action::Undo(serial, _)
@@ -224,6 +228,7 @@ impl Action {
             }
             "rate" => Action::Rate(next()?.parse().ok()?, next()?.to_owned(), next()?.to_owned()),
             "seat" => Action::Seat(next()?.parse().ok()?, next()?.parse().ok()?),
+            "another" => Action::Another(next()?.parse().ok()?, next()?.parse().ok()?),
             "giving" => Action::Giving(next()?.parse().ok()?),
             "done" | "sure" | "later" | "skip" | "take" | "drop" | "give" | "willing" | "unwilling" => {
                 let job = JobRef {
@@ -299,6 +304,7 @@ mod tests {
             Action::Unwilling(job),
             Action::Giving(3),
             Action::Seat(3, 1),
+            Action::Another(3, 1),
             Action::Rate(3, "meat".into(), "underdone".into()),
             Action::Undo(3, 900),
             Action::Jobs(1),

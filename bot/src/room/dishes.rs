@@ -28,7 +28,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     };
     match read {
         Ok(DishOrder::Add(mut dish, from)) => {
-            let mut dishes = plan.wish.dishes.clone();
+            let dishes = plan.wish.dishes.clone();
             if let Some(from) = from {
                 let Some(minutes) = plan.wish.dinner.and_then(|dinner| stay(from, dinner, &sitting.ground())) else {
                     sitting.answer(complaint(DishProblem::Cold(dish.name)));
@@ -36,18 +36,15 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
                 };
                 dish.cold_min = Some(minutes);
             }
-            let free = dishes.iter().position(Option::is_none).unwrap_or(dishes.len());
-            if free >= MOST_DISHES {
-                sitting.answer(Text::new("dish-too-many").with("most", Arg::Count(MOST_DISHES as i64)));
-                return true;
+            // Said twice, or by two people: one more only if that is wanted.
+            let same = |other: &WishDish| WishDish { name: dish.name.clone(), ..other.clone() } == dish;
+            let named = |other: &WishDish| fold(&other.name) == fold(&dish.name);
+            let standing =
+                (0_u8..).zip(&dishes).find(|(_, other)| other.as_ref().is_some_and(|it| named(it) && same(it)));
+            match standing {
+                Some((place, _)) => there_already(sitting, place),
+                None => put(sitting, dishes, dish),
             }
-            if free == dishes.len() {
-                dishes.push(None);
-            }
-            if let Some(slot) = dishes.get_mut(free) {
-                *slot = Some(dish);
-            }
-            add(sitting, dishes, free);
         }
         Ok(DishOrder::Remove(name)) => remove(sitting, &name),
         Err(problem) => {
@@ -55,6 +52,55 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         }
     }
     true
+}
+
+/// Puts a dish where there is a place for it, under a name nothing else on the table has.
+fn put(sitting: &mut Sitting<'_>, mut dishes: Vec<Option<WishDish>>, mut dish: WishDish) {
+    let free = dishes.iter().position(Option::is_none).unwrap_or(dishes.len());
+    if free >= MOST_DISHES {
+        sitting.answer(Text::new("dish-too-many").with("most", Arg::Count(MOST_DISHES as i64)));
+        return;
+    }
+    dish.name = own_name(&dish.name, &dishes);
+    if free == dishes.len() {
+        dishes.push(None);
+    }
+    if let Some(slot) = dishes.get_mut(free) {
+        *slot = Some(dish);
+    }
+    add(sitting, dishes, free);
+}
+
+/// The name itself, or with the first number that makes it one of its own: "rice 2".
+fn own_name(name: &str, dishes: &[Option<WishDish>]) -> String {
+    let taken = |name: &str| dishes.iter().flatten().any(|dish| fold(&dish.name) == fold(name));
+    let numbered = (2..=MOST_DISHES + 1).map(|number| format!("{name} {number}"));
+    std::iter::once(name.to_owned()).chain(numbered).find(|name| !taken(name)).unwrap_or_else(|| name.to_owned())
+}
+
+/// The very dish is on the plan.
+fn there_already(sitting: &mut Sitting<'_>, place: u8) {
+    let Some(plan) = &sitting.room.plan else { return };
+    let action = Action::Another(plan.serial, place);
+    let Some(job) = plan.job(Step::Dish, place) else { return };
+    let text = Text::new("dish-there")
+        .with("name", Arg::from(plan_words::step_name(Step::Dish, place)))
+        .with("when", Arg::DayClock(job.at));
+    sitting.answer(text).key("dish").row([button("dish-button-another", &action)]);
+}
+
+/// One more of the dish of that place.
+pub(super) fn another(sitting: &mut Sitting<'_>, serial: u32, place: u8) {
+    let plan = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial);
+    let dishes = plan.map(|plan| plan.wish.dishes.clone()).unwrap_or_default();
+    let Some(dish) = dishes.get(usize::from(place)).cloned().flatten() else {
+        return sitting.notice(Text::new("room-stale"));
+    };
+    // Of "rice 2" one more is "rice 3".
+    let stem =
+        dish.name.rsplit_once(' ').filter(|(_, number)| number.parse::<u8>().is_ok()).map(|(stem, _)| stem.to_owned());
+    let name = stem.unwrap_or_else(|| dish.name.clone());
+    put(sitting, dishes, WishDish { name, ..dish });
 }
 
 fn complaint(problem: DishProblem) -> Text {
@@ -283,13 +329,15 @@ fn names(sitting: &Sitting<'_>) -> Vec<String> {
     dishes.map(|dish| dish.name.clone()).collect()
 }
 
-/// The dish these words name.
+/// The dish these words name; of "rice" and "rice 2" the longer name that fits.
 pub(super) fn named(sitting: &Sitting<'_>, text: &str) -> Option<u8> {
     let text = format!(" {} ", fold(text));
     let dishes = (0_u8..).zip(sitting.room.plan.as_ref()?.wish.dishes.iter());
     dishes
         .filter_map(|(place, dish)| Some((place, dish.as_ref()?)))
-        .find_map(|(place, dish)| text.contains(&format!(" {} ", fold(&dish.name))).then_some(place))
+        .filter(|(_, dish)| text.contains(&format!(" {} ", fold(&dish.name))))
+        .max_by_key(|(place, dish)| (dish.name.chars().count(), std::cmp::Reverse(*place)))
+        .map(|(place, _)| place)
 }
 
 /// The dish's job these words name, if it is still to be done.

@@ -375,6 +375,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Drop(it) => jobs::drop(sitting, it),
         Action::Rate(serial, what, answer) => feedback::rate(sitting, serial, &what, &answer),
         Action::Seat(serial, rank) => dishes::seat(sitting, serial, rank),
+        Action::Another(serial, place) => dishes::another(sitting, serial, place),
         Action::Giving(serial) => hands::giving(sitting, serial),
         Action::Give(it) => hands::give(sitting, it),
         Action::AskFor(it, who) => hands::ask(sitting, it, who),
