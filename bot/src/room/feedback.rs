@@ -8,13 +8,15 @@ use super::{PersonId, RoomKind, Sitting, calls};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::clock::{at_hour, date};
 use carvetime_core::plan::{Moment, Step};
-use chrono::Days;
+use chrono::{Days, TimeDelta};
 use chrono_tz::Tz;
 
 /// The bell's name.
 const BELL: &str = "feedback";
 /// Hour of the next day at which the host is asked.
 const HOUR: u32 = 11;
+/// What is judged where it is asked how late it was.
+const LATE_BY: &str = "late";
 /// As many dinners as are remembered.
 const MOST_NOTES: usize = 5;
 
@@ -24,6 +26,9 @@ const ASKED: [(&str, [&str; 3]); 3] = [
     ("meat", ["dry", "underdone", "right"]),
     ("time", ["early", "late", "right"]),
 ];
+
+/// Minutes to pick from where nobody marked when it was carved.
+const LATE: [u16; 4] = [10, 20, 40, 60];
 
 /// When the host is asked, if that is still to come.
 pub(super) fn bell(room: &Room, plan: &LivePlan) -> Option<Bell> {
@@ -63,6 +68,14 @@ fn show(sitting: &mut Sitting<'_>, how: How) {
             vec![label(one), label(right), label(other)]
         })
         .collect();
+    let how_late = note.is_late_unknown().then(|| {
+        LATE.map(|minutes| {
+            let action = Action::Rate(serial, LATE_BY.to_owned(), minutes.to_string());
+            labelled(Text::new("feedback-button-late").with("span", span(minutes)), &action)
+        })
+    });
+    let only_that = rows.is_empty() && how_late.is_some();
+    let rows: Vec<Vec<Button>> = rows.into_iter().chain(how_late.map(Vec::from)).collect();
     let private = sitting.room.kind == RoomKind::Group && sitting.people.get(&host).is_some_and(|host| host.reachable);
     let to = if private { To::Person(host) } else { To::Room(sitting.room.id) };
     let mut lines = Vec::new();
@@ -74,7 +87,7 @@ fn show(sitting: &mut Sitting<'_>, how: How) {
     if rows.is_empty() {
         lines.push(Text::new("feedback-noted").with("notes", Arg::List(words(&note))));
     } else {
-        lines.push(Text::new("feedback-ask"));
+        lines.push(Text::new(if only_that { "feedback-how-late" } else { "feedback-ask" }));
     }
     let mut say = Say::of(to, lines);
     say.key("feedback").how(how).urgency(Urgency::Board);
@@ -86,7 +99,8 @@ fn show(sitting: &mut Sitting<'_>, how: How) {
 
 /// An answer of the host.
 pub(super) fn rate(sitting: &mut Sitting<'_>, serial: u32, what: &str, answer: &str) {
-    let known = ASKED.iter().any(|(name, answers)| *name == what && answers.contains(&answer));
+    let minutes = answer.parse().ok().filter(|minutes| what == LATE_BY && LATE.contains(minutes));
+    let known = minutes.is_some() || ASKED.iter().any(|(name, answers)| *name == what && answers.contains(&answer));
     let speaker = sitting.speaker();
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| known && plan.serial == serial) else {
         return sitting.notice(Text::new("room-stale"));
@@ -94,9 +108,15 @@ pub(super) fn rate(sitting: &mut Sitting<'_>, serial: u32, what: &str, answer: &
     if speaker != Some(plan.host) {
         return super::may::refuse(sitting);
     }
-    let host = plan.host;
+    let (host, late) = (plan.host, late_by(plan));
     let note = plan.feedback.get_or_insert_with(|| CookNote::new(sitting.now));
-    note.set(what, answer);
+    match minutes {
+        Some(_) => note.late_min = minutes,
+        None => {
+            note.set(what, answer);
+            note.late_min = late.filter(|_| note.time.as_deref() == Some("late"));
+        }
+    }
     let note = note.clone();
     sitting.change_person(host, |person| {
         person.notes.retain(|other| other.dinner != note.dinner);
@@ -107,12 +127,31 @@ pub(super) fn rate(sitting: &mut Sitting<'_>, serial: u32, what: &str, answer: &
     show(sitting, How::Edit);
 }
 
+/// How long after the hour told it was ready to eat, as far as somebody marked that; to five minutes.
+fn late_by(plan: &LivePlan) -> Option<u16> {
+    const LONGEST: TimeDelta = TimeDelta::hours(6);
+    let dinner = plan.wish.dinner?;
+    let ends = [Step::Carve, Step::Reheat].map(Step::name);
+    let ready =
+        plan.facts.iter().filter(|fact| fact.done && ends.contains(&fact.step.as_str())).map(|fact| fact.at).max();
+    let late = ready? - dinner;
+    let minutes = u16::try_from((late.num_minutes() + 2) / 5 * 5).ok()?;
+    (minutes > 0 && late <= LONGEST).then_some(minutes)
+}
+
+fn span(minutes: u16) -> Arg {
+    Arg::Span(TimeDelta::minutes(minutes.into()))
+}
+
 /// What was not as it should be.
 fn words(note: &CookNote) -> Vec<Text> {
     let told: Vec<Text> = ASKED
         .iter()
         .filter_map(|(what, _)| Some((what, note.get(what).filter(|answer| *answer != "right")?)))
-        .map(|(what, answer)| Text::named("feedback-word", &format!("{what}-{answer}")))
+        .map(|(what, answer)| match note.late_min.filter(|_| answer == "late") {
+            Some(minutes) => Text::new("feedback-word-time-late-by").with("span", span(minutes)),
+            None => Text::named("feedback-word", &format!("{what}-{answer}")),
+        })
         .collect();
     if told.is_empty() { vec![Text::new("feedback-word-all-right")] } else { told }
 }
@@ -137,7 +176,12 @@ pub(super) fn last_time(sitting: &Sitting<'_>, who: PersonId) -> (Option<Text>, 
 impl CookNote {
     /// Nothing said yet of the dinner at that hour.
     pub fn new(dinner: Moment) -> Self {
-        Self { dinner, salt: None, meat: None, time: None }
+        Self { dinner, salt: None, meat: None, time: None, late_min: None }
+    }
+
+    /// Late, and nobody knows by how much.
+    fn is_late_unknown(&self) -> bool {
+        self.time.as_deref() == Some("late") && self.late_min.is_none()
     }
 
     fn get(&self, what: &str) -> Option<&str> {

@@ -68,6 +68,7 @@ impl LivePlan {
             feedback: None,
             learned: false,
             clash: None,
+            calendar: None,
         };
         plan.adopt(schedule, now);
         plan

@@ -140,6 +140,9 @@ impl Room {
     pub fn rename(&mut self, to: RoomId) {
         let from = std::mem::replace(&mut self.id, to);
         for plan in self.plan.iter_mut().chain(&mut self.others) {
+            // Earlier versions exported plans under the chat's number of the time.
+            let uid = format!("{}-{}", from.0, plan.serial);
+            plan.calendar.get_or_insert_with(|| KeptCalendar { uid, ..KeptCalendar::default() });
             let before = plan.history.iter_mut().flat_map(|change| &mut change.jobs);
             for chat in plan.jobs.iter_mut().chain(before).flat_map(|job| &mut job.called_in) {
                 if *chat == from {
@@ -464,6 +467,9 @@ pub struct LivePlan {
     /// What stands against the plan, as it was told last; nothing while it works.
     #[serde(default)]
     pub clash: Option<ToldClash>,
+    /// What calendars that took this plan over have of it, from the first export on.
+    #[serde(default)]
+    pub calendar: Option<KeptCalendar>,
 }
 
 /// A clash as it was told.
@@ -473,6 +479,36 @@ pub struct ToldClash {
     pub short_min: i64,
     /// The reasons, by the names of their words, in order.
     pub because: Vec<String>,
+}
+
+/// What was exported to calendars: they know it again by its names, wherever the chat has moved.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub struct KeptCalendar {
+    /// What the names of its events begin with.
+    pub uid: String,
+    /// The number of the last export that said something new.
+    pub sequence: u32,
+    /// The events as they were exported last.
+    pub events: Vec<KeptEvent>,
+}
+
+/// An event as it was exported.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct KeptEvent {
+    /// [`Step`] by name.
+    pub step: String,
+    /// Which of several.
+    pub nth: u8,
+    /// What a dish was called.
+    #[serde(default)]
+    pub dish: Option<String>,
+    /// From.
+    pub start: Moment,
+    /// To.
+    pub end: Moment,
+    /// The job has vanished or was left out.
+    #[serde(default)]
+    pub cancelled: bool,
 }
 
 /// Words or a log said of one of several birds, nobody knows which.
@@ -508,6 +544,9 @@ pub struct CookNote {
     pub meat: Option<String>,
     /// `early`, `right`, `late`.
     pub time: Option<String>,
+    /// How late it was, in minutes, where that is known.
+    #[serde(default)]
+    pub late_min: Option<u16>,
 }
 
 /// A forecast as it was told.
@@ -781,6 +820,7 @@ mod tests {
             feedback: None,
             learned: false,
             clash: None,
+            calendar: None,
         };
         let mut room = Room::new(RoomId(-1), RoomKind::Group);
         room.members = vec![who, heir];
