@@ -250,7 +250,7 @@ const SAID: [(&str, &str); 24] = [
     ("/drop carve", "DDDR--D"),
     ("/drop fire", "DDRR--D"),
     ("/undo", "DDRR--D"),
-    ("/export", "AAAA--A"),
+    ("/export", "DDDD--D"), // what calendars have of the plan is kept
     ("/stop", "AARR--?"),
     ("/forget", "AARR--?"),
     ("guests come 40 min late", "AAAA--?"),

@@ -109,6 +109,40 @@ fn the_calendar_has_every_job_at_its_time_and_takes_over_changes() {
 }
 
 #[test]
+fn what_takes_place_no_more_is_cancelled_in_calendars_that_have_it() {
+    let dir = tempfile::tempdir().unwrap();
+    let mut chat = chat_in(dir.path(), "en-US");
+    let mut say = |line: &str, when: &str| chat.line(line, at(when)).unwrap();
+    say(&format!("@Rosa {PLAN}"), "2027-11-20 18:30");
+    say("#1 @Rosa", "2027-11-20 18:31");
+    say("@Rosa /plan add rice on the stove 20 min", "2027-11-20 18:32");
+    say("/export", "2027-11-20 18:33");
+    let first = events(&file(dir.path(), "carvetime.ics"));
+    let rice = first.iter().find(|(_, event)| event["SUMMARY"] == "rice").unwrap().0.clone();
+    let buy = first.keys().find(|uid| uid.contains("-buy-0@")).unwrap().clone();
+    assert!(!first[&rice].contains_key("STATUS"));
+    say("@Rosa /plan remove rice", "2027-11-20 18:34");
+    say("@Rosa bought it", "2027-11-23 14:06");
+    say("#2", "2027-11-23 18:31"); // the salting is put off
+    say("/export", "2027-11-23 18:32");
+    let second = events(&file(dir.path(), "carvetime.ics"));
+    assert_eq!(second[&rice]["STATUS"], "CANCELLED");
+    assert_eq!(second[&rice]["SUMMARY"], "rice", "it is still known by its name");
+    assert!(sequence(&second[&rice]) > sequence(&first[&rice]));
+    assert!(!second[&buy].contains_key("STATUS"), "done is not cancelled");
+    say("#3", "2027-11-23 18:33"); // skipped
+    say("/export", "2027-11-23 18:34");
+    let third = events(&file(dir.path(), "carvetime.ics"));
+    let salt = third.keys().find(|uid| uid.contains("-salt-0@")).unwrap();
+    assert_eq!(third[salt]["STATUS"], "CANCELLED", "{:?}", third[salt]);
+    assert!(sequence(&third[salt]) > sequence(&second[salt]));
+    say("@Rosa /plan add rice on the stove 20 min", "2027-11-23 18:35");
+    say("/export", "2027-11-23 18:36");
+    let back = events(&file(dir.path(), "carvetime.ics"));
+    assert!(!back[&rice].contains_key("STATUS") && sequence(&back[&rice]) > sequence(&third[&rice]));
+}
+
+#[test]
 fn the_calendar_speaks_the_language_of_the_room() {
     let dir = tempfile::tempdir().unwrap();
     let mut chat = chat_in(dir.path(), "es");

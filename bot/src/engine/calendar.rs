@@ -37,6 +37,9 @@ fn event(out: &mut String, event: &Event, stamp: DateTime<Utc>, say: &impl Fn(&T
     if !description.is_empty() {
         line(out, &format!("DESCRIPTION:{}", escaped(&description.join("\n"))));
     }
+    if event.cancelled {
+        line(out, "STATUS:CANCELLED");
+    }
     line(out, "TRANSP:TRANSPARENT");
     line(out, "END:VEVENT");
 }

@@ -5,10 +5,10 @@
 
 use super::live::runs_by_itself;
 use super::sitting::Sitting;
-use super::state::{Draft, JobState, LiveJob, LivePlan, OwnSalt, Person, Taste};
+use super::state::{Draft, JobState, KeptCalendar, KeptEvent, LiveJob, LivePlan, OwnSalt, Person, Taste};
 use super::turn::{Calendar, Event, File, FileContent};
 use super::{PersonId, RoomKind, birds, plan_words, sheet};
-use crate::words::Text;
+use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Step};
 use carvetime_core::quantity::{celsius, in_celsius, in_fahrenheit};
 use chrono::TimeDelta;
@@ -53,33 +53,81 @@ fn pages(sitting: &mut Sitting<'_>) {
 
 // ---- the calendar
 
-/// Every bird's jobs in one calendar.
-fn calendar(sitting: &Sitting<'_>) -> Option<Calendar> {
+/// Every bird's jobs in one calendar, and those that calendars have from an earlier export and that take place no more. What
+/// was exported is kept with its plan.
+fn calendar(sitting: &mut Sitting<'_>) -> Option<Calendar> {
+    let kept: Vec<(u32, KeptCalendar)> =
+        sitting.room.plans().iter().map(|plan| (plan.serial, kept(sitting, plan))).collect();
+    let plans = sitting.room.plan.iter_mut().chain(&mut sitting.room.others);
+    for plan in plans {
+        let mine = kept.iter().find(|(serial, _)| *serial == plan.serial);
+        plan.calendar = mine.map(|(_, kept)| kept.clone());
+    }
     let plans = sitting.room.plans();
     let events = plans.iter().flat_map(|plan| {
         let order = plan.order(sitting.zone_or_utc());
         let bird = birds::label(sitting, plan);
-        let kept = plan.jobs.iter().filter(|job| !matches!(job.state, JobState::Skipped { .. }));
-        let events: Vec<Event> = kept.filter_map(|job| event(sitting, plan, order.as_ref(), job)).collect();
+        let kept = plan.calendar.iter().flat_map(|kept| kept.events.iter().map(move |event| (kept, event)));
+        let events: Vec<Event> =
+            kept.filter_map(|(kept, event)| self::event(plan, order.as_ref(), kept, event)).collect();
         events.into_iter().map(move |event| Event { summary: birds::named(bird.clone(), event.summary), ..event })
     });
     (!plans.is_empty()).then(|| Calendar { at: sitting.now, events: events.collect() })
 }
 
-fn event(sitting: &Sitting<'_>, plan: &LivePlan, order: Option<&Order>, job: &LiveJob) -> Option<Event> {
+/// What calendars have of a plan after this export.
+fn kept(sitting: &Sitting<'_>, plan: &LivePlan) -> KeptCalendar {
+    let before = plan.calendar.clone().unwrap_or_else(|| KeptCalendar {
+        // The chat's number now: it stays the plan's when the chat gets another.
+        uid: format!("{}-{}", sitting.room.id.0, plan.serial),
+        ..KeptCalendar::default()
+    });
+    let takes_place = plan.jobs.iter().filter(|job| !matches!(job.state, JobState::Skipped { .. }));
+    let mut events: Vec<KeptEvent> = takes_place.filter_map(|job| kept_event(plan, job)).collect();
+    for old in &before.events {
+        if !events.iter().any(|event| event.step == old.step && event.nth == old.nth) {
+            events.push(KeptEvent { cancelled: true, ..old.clone() });
+        }
+    }
+    // Calendars take over only what has a higher number; a plan taken back to what it was is news as well.
+    let news = events != before.events && !before.events.is_empty();
+    let sequence = plan.edition.max(before.sequence + u32::from(news));
+    KeptCalendar { events, sequence, ..before }
+}
+
+fn kept_event(plan: &LivePlan, job: &LiveJob) -> Option<KeptEvent> {
     let step = job.step()?;
-    let of = plan.jobs.iter().filter(|other| other.step == job.step).count();
     let start = match job.state {
         JobState::Done { at, .. } => at,
         JobState::Waiting | JobState::Skipped { .. } => job.at,
     };
-    Some(Event {
-        uid: format!("{}-{}-{}-{}@carvetime", sitting.room.id.0, plan.serial, job.step, job.nth),
-        sequence: plan.edition,
+    let dish = plan.wish.dishes.get(usize::from(job.nth)).filter(|_| step == Step::Dish).cloned().flatten();
+    Some(KeptEvent {
+        step: job.step.clone(),
+        nth: job.nth,
+        dish: dish.map(|dish| dish.name),
         start,
         end: start + takes(step, TimeDelta::minutes(job.lasts_min)),
-        summary: plan_words::step_name(step, job.nth),
-        description: plan_words::step_call(step, job.nth, of, order, job.latest),
+        cancelled: false,
+    })
+}
+
+fn event(plan: &LivePlan, order: Option<&Order>, kept: &KeptCalendar, event: &KeptEvent) -> Option<Event> {
+    let step = Step::from_name(&event.step)?;
+    let of = plan.jobs.iter().filter(|other| other.step == event.step).count();
+    let mut summary = plan_words::step_name(step, event.nth);
+    if let Some(name) = &event.dish {
+        summary = Text::named("plan-step", step.name()).with("name", Arg::Verbatim(name.clone()));
+    }
+    let job = plan.job(step, event.nth).filter(|_| !event.cancelled);
+    Some(Event {
+        uid: format!("{}-{}-{}@carvetime", kept.uid, event.step, event.nth),
+        sequence: kept.sequence,
+        start: event.start,
+        end: event.end,
+        summary,
+        description: job.map(|job| plan_words::step_call(step, event.nth, of, order, job.latest)).unwrap_or_default(),
+        cancelled: event.cancelled,
     })
 }
 
@@ -165,6 +213,8 @@ fn you(person: &Person) -> Value {
         "cooker": person.cooker,
         "fridge_c": person.fridge_c,
         "fridge_shelves": person.fridge_shelves,
+        "cookers_learned": person.profiles,
+        "past_dinners": person.notes,
         "quiet": person.quiet.map(|(from, to)| json!({ "from": from, "to": to })),
     })
 }

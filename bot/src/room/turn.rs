@@ -194,6 +194,8 @@ pub struct Event {
     pub summary: Text,
     /// Paragraphs.
     pub description: Vec<Text>,
+    /// It was exported before and takes place no more.
+    pub cancelled: bool,
 }
 
 /// A button.
