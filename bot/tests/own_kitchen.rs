@@ -4,7 +4,8 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::room::{How, RoomKind};
+use carvetime::room::state::{CookNote, OwnSalt, StoredProfile};
+use carvetime::room::{How, PersonId, RoomKind};
 use kitchen::Kitchen;
 
 fn private() -> Kitchen {
@@ -95,4 +96,69 @@ fn questions_of_a_plan_can_be_left() {
     assert!(asked.contains("frozen?") && asked.contains("[Never mind]"), "{asked}");
     assert!(kitchen.press("Rosa", "Never mind").contains("dropped"));
     assert!(kitchen.scene.room.drafts.is_empty());
+}
+
+#[test]
+fn what_is_kept_is_listed_before_it_is_forgotten_and_nothing_that_is_not() {
+    let mut kitchen = private();
+    let bare = kitchen.say("Rosa", "/forget");
+    assert!(bare.contains("I keep your name, your settings, and your jobs, readings and links in groups."), "{bare}");
+    kitchen.press("Rosa", "No");
+    let rosa = kitchen.scene.people.get_mut(&PersonId(1)).unwrap();
+    rosa.own_salt = Some(OwnSalt { grams_per_ml: 0.6 });
+    rosa.cooker = Some("smoker".into());
+    rosa.fridge_c = Some(5.0);
+    rosa.profiles.insert("smoker".into(), StoredProfile { pit_offset_c: 3.0, speed: 1.1, cooks: 2 });
+    rosa.notes.push(CookNote::new(kitchen.now));
+    kitchen.say("Rosa", "how much salt for a 12 lb turkey?");
+    kitchen.say("Rosa", "14 lb fresh turkey, dinner Thursday 5 pm, 10 people");
+    let all = kitchen.say("Rosa", "/forget");
+    for thing in [
+        "your salt",
+        "your cooker",
+        "your fridge: shelves and temperature",
+        "how your cooker cooks",
+        "notes on past dinners",
+        "what you plan here with me",
+        "what you asked last",
+    ] {
+        assert!(all.contains(thing), "{thing}: {all}");
+    }
+}
+
+/// The pages behind the buttons of a group's menus.
+const PAGES: [(&str, &[&str]); 3] = [
+    ("/start", &["Plan a dinner", "How much salt?", "Is it safe?"]),
+    ("/settings", &["Language", "Units", "Spoons", "Time zone"]),
+    ("/take", &["Ask someone…"]),
+];
+
+#[test]
+fn every_page_of_a_group_leads_back_where_it_came_from() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", chrono_tz::America::Chicago, "2027-11-20 18:00");
+    kitchen.say("Tom", "/board");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, dinner Thursday 5 pm, 10 people, oven");
+    // A wish half told: what can be changed, and back to the proposal.
+    kitchen.press("Rosa", "Change");
+    assert!(kitchen.press("Rosa", "Back").contains("[Accept]"));
+    kitchen.press("Rosa", "Accept");
+    for (command, pages) in PAGES {
+        let first = kitchen.say("Rosa", command);
+        let shown = first.split_once(": ").unwrap().1.to_owned();
+        for page in pages {
+            let second = kitchen.press("Rosa", page);
+            assert!(second.contains(" Edit: ") && second.contains("[Back]"), "{command} > {page}: {second}");
+            if *page == "Ask someone…" {
+                let third = kitchen.press("Rosa", "Carve");
+                assert!(third.contains(" Edit: ") && third.contains("[Tom]") && third.contains("[Back]"), "{third}");
+                assert_eq!(
+                    kitchen.press("Rosa", "Back").split_once(": ").unwrap().1,
+                    second.split_once(": ").unwrap().1
+                );
+            }
+            let back = kitchen.press("Rosa", "Back");
+            assert!(back.contains(" Edit: "), "{command} > {page} > Back: {back}");
+            assert_eq!(back.split_once(": ").unwrap().1, shown, "{command} > {page}");
+        }
+    }
 }

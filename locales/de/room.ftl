@@ -249,8 +249,24 @@ room-undo-late = Das kann ich nicht mehr zurücknehmen. Der Plan bleibt, wie er 
 room-stop-sure = Den Plan für { $dinner } beenden? Dann melde ich mich nicht mehr.
 room-stopped = Beendet. Ich melde mich nicht mehr.
 room-kept-going = Gut, alles bleibt.
-room-forget-sure-me = Ich habe deinen Namen, deine Einstellungen, dein Salz, Notizen zu früheren Essen und was du hier mit mir planst. Alles löschen?
-room-forget-sure-group = Ich habe Plan, Messwerte und Einstellungen dieses Chats. Alles löschen, für alle?
+room-forget-sure-me = Ich habe { $things }. Alles löschen? Was du in Gruppen getan hast, bleibt getan, ohne deinen Namen.
+room-forget-sure-group = Ich habe { $things }. Alles löschen, für alle? Was ich von euch einzeln habe, bleibt, bis ihr es privat löschen lasst.
+room-kept-name = deinen Namen
+room-kept-settings = deine Einstellungen
+room-kept-salt = dein Salz
+room-kept-cooker = deinen Ofen
+room-kept-fridge = deinen Kühlschrank: Fächer und Temperatur
+room-kept-learned = wie dein Ofen gart
+room-kept-notes = Notizen zu früheren Essen
+room-kept-plan = was du hier mit mir planst
+room-kept-question = deine letzte Frage
+room-kept-groups = deine Aufgaben, Messwerte und Links in Gruppen
+room-kept-title = Namen und Einstellungen dieses Chats
+room-kept-members = wer dabei ist
+room-kept-jobs = den Plan mit Aufgaben und wer sie hat
+room-kept-readings = die Messwerte
+room-kept-said = halbe Pläne und Fragen
+room-kept-links = Links in den privaten Chat
 room-forgotten = Gelöscht.
 
 # ---- Messwerte

@@ -265,8 +265,24 @@ room-undo-late = I can't take that back any more. The plan stays as it is.
 room-stop-sure = End the plan for { $dinner }? I'd stop calling.
 room-stopped = Ended. I won't call any more.
 room-kept-going = Good, nothing changes.
-room-forget-sure-me = I keep your name, your settings, your salt, notes on past dinners and what you plan here with me. Delete all of it?
-room-forget-sure-group = I keep this chat's plan, readings and settings. Delete all of it, for everyone?
+room-forget-sure-me = I keep { $things }. Delete all of it? In groups, what you did stays done, without your name.
+room-forget-sure-group = I keep { $things }. Delete all of it, for everyone? What I keep of each of you yourselves stays until you ask me in private.
+room-kept-name = your name
+room-kept-settings = your settings
+room-kept-salt = your salt
+room-kept-cooker = your cooker
+room-kept-fridge = your fridge: shelves and temperature
+room-kept-learned = how your cooker cooks
+room-kept-notes = notes on past dinners
+room-kept-plan = what you plan here with me
+room-kept-question = what you asked last
+room-kept-groups = your jobs, readings and links in groups
+room-kept-title = this chat’s name and settings
+room-kept-members = who is in it
+room-kept-jobs = the plan with its jobs and who has them
+room-kept-readings = the readings
+room-kept-said = half-told plans and questions
+room-kept-links = links to the private chat
 room-forgotten = Deleted.
 
 # ---- readings

@@ -279,8 +279,24 @@ room-undo-late = Eso ya no se puede deshacer. El plan se queda como está.
 room-stop-sure = ¿Terminar el plan de { $dinner }? Dejaría de avisar.
 room-stopped = Terminado. Ya no aviso más.
 room-kept-going = Bien, todo sigue igual.
-room-forget-sure-me = Guardo tu nombre, tus ajustes, tu sal, notas de cenas pasadas y lo que planeas aquí conmigo. ¿Lo borro todo?
-room-forget-sure-group = Guardo el plan, las lecturas y los ajustes de este chat. ¿Lo borro todo, para todos?
+room-forget-sure-me = Guardo { $things }. ¿Lo borro todo? En los grupos, lo que hiciste queda hecho, sin tu nombre.
+room-forget-sure-group = Guardo { $things }. ¿Lo borro todo, para todos? Lo que guardo de cada persona se queda hasta que me lo pida en privado.
+room-kept-name = tu nombre
+room-kept-settings = tus ajustes
+room-kept-salt = tu sal
+room-kept-cooker = tu horno
+room-kept-fridge = tu nevera: baldas y temperatura
+room-kept-learned = cómo asa tu horno
+room-kept-notes = notas de cenas pasadas
+room-kept-plan = lo que planeas aquí conmigo
+room-kept-question = tu última pregunta
+room-kept-groups = tus tareas, lecturas y enlaces en grupos
+room-kept-title = el nombre y los ajustes de este chat
+room-kept-members = quién está en él
+room-kept-jobs = el plan con sus tareas y quién las tiene
+room-kept-readings = las lecturas
+room-kept-said = planes a medias y preguntas
+room-kept-links = enlaces al chat privado
 room-forgotten = Borrado.
 
 # ---- lecturas

@@ -290,8 +290,24 @@ room-undo-late = Je ne peux plus annuler ça. Le plan reste tel quel.
 room-stop-sure = Arrêter le plan ({ $dinner }) ? Je n’appellerais plus.
 room-stopped = Terminé. Je n’appelle plus.
 room-kept-going = Bien, rien ne change.
-room-forget-sure-me = Je garde ton nom, tes réglages, ton sel, des notes sur les repas passés et ce que tu prévois ici avec moi. J’efface tout ?
-room-forget-sure-group = Je garde le plan, les mesures et les réglages de cette discussion. J’efface tout, pour tout le monde ?
+room-forget-sure-me = Je garde { $things }. J’efface tout ? Dans les groupes, ce que tu as fait reste fait, sans ton nom.
+room-forget-sure-group = Je garde { $things }. J’efface tout, pour tout le monde ? Ce que je garde de chacun reste, jusqu’à ce qu’il me le demande en privé.
+room-kept-name = ton nom
+room-kept-settings = tes réglages
+room-kept-salt = ton sel
+room-kept-cooker = ton four
+room-kept-fridge = ton frigo : étagères et température
+room-kept-learned = ta façon de chauffer, apprise de tes cuissons
+room-kept-notes = des notes sur les repas passés
+room-kept-plan = ce que tu prévois ici avec moi
+room-kept-question = ta dernière question
+room-kept-groups = tes tâches, mesures et liens dans les groupes
+room-kept-title = le nom et les réglages de cette discussion
+room-kept-members = qui en fait partie
+room-kept-jobs = le plan, ses tâches et qui s’en charge
+room-kept-readings = les mesures
+room-kept-said = des plans à moitié dits et des questions
+room-kept-links = des liens vers la discussion privée
 room-forgotten = Effacé.
 
 # ---- mesures

@@ -283,8 +283,24 @@ room-undo-late = Non si può più annullare. Il piano resta com’è.
 room-stop-sure = Chiudo il piano per { $dinner }? Non ti chiamerei più.
 room-stopped = Chiuso. Non chiamo più.
 room-kept-going = Bene, non cambia niente.
-room-forget-sure-me = Conservo il tuo nome, le impostazioni, il tuo sale, le note dalle volte passate e i piani che fai qui con me. Cancello tutto?
-room-forget-sure-group = Conservo piano, letture e impostazioni di questa chat. Cancello tutto, per tutti?
+room-forget-sure-me = Conservo { $things }. Cancello tutto? Nei gruppi quel che hai fatto resta fatto, senza il tuo nome.
+room-forget-sure-group = Conservo { $things }. Cancello tutto, per tutti? Quel che conservo di ognuno resta, finché non me lo chiede in privato.
+room-kept-name = il tuo nome
+room-kept-settings = le tue impostazioni
+room-kept-salt = il tuo sale
+room-kept-cooker = il tuo forno
+room-kept-fridge = il tuo frigo: ripiani e temperatura
+room-kept-learned = come cuoce il tuo forno
+room-kept-notes = note sulle cene passate
+room-kept-plan = quel che pianifichi qui con me
+room-kept-question = la tua ultima domanda
+room-kept-groups = i tuoi compiti, letture e link nei gruppi
+room-kept-title = il nome e le impostazioni di questa chat
+room-kept-members = chi ne fa parte
+room-kept-jobs = il piano con i compiti e chi li ha
+room-kept-readings = le letture
+room-kept-said = piani a metà e domande
+room-kept-links = link alla chat privata
 room-forgotten = Cancellato.
 
 # ---- letture

@@ -241,8 +241,24 @@ room-undo-late = Isso já não dá para desfazer. O plano fica como está.
 room-stop-sure = Encerrar o plano de { $dinner }? Eu pararia de avisar.
 room-stopped = Encerrado. Não aviso mais.
 room-kept-going = Bom, nada muda.
-room-forget-sure-me = Guardo seu nome, seus ajustes, seu sal, notas de jantares passados e o que você planeja aqui comigo. Apago tudo?
-room-forget-sure-group = Guardo o plano, as leituras e os ajustes deste grupo. Apago tudo, para todos?
+room-forget-sure-me = Guardo { $things }. Apago tudo? Nos grupos, o que você fez continua feito, sem o seu nome.
+room-forget-sure-group = Guardo { $things }. Apago tudo, para todos? O que guardo de cada pessoa fica, até ela me pedir no privado.
+room-kept-name = seu nome
+room-kept-settings = seus ajustes
+room-kept-salt = seu sal
+room-kept-cooker = seu forno
+room-kept-fridge = sua geladeira: prateleiras e temperatura
+room-kept-learned = como o seu forno assa
+room-kept-notes = notas de jantares passados
+room-kept-plan = o que você planeja aqui comigo
+room-kept-question = sua última pergunta
+room-kept-groups = suas tarefas, leituras e links em grupos
+room-kept-title = o nome e os ajustes deste grupo
+room-kept-members = quem está nele
+room-kept-jobs = o plano com as tarefas e quem as tem
+room-kept-readings = as leituras
+room-kept-said = planos pela metade e perguntas
+room-kept-links = links para o chat privado
 room-forgotten = Apagado.
 
 # ---- leituras

@@ -13,6 +13,7 @@ people Rosa, Zebulon, Ana
 2027-11-22 09:02 * Zebulon starts
 2027-11-22 09:03 Zebulon (private): my salt: 1/4 tsp is 0.7 g
 2027-11-22 09:04 Zebulon (private): /settings Madrid
+2027-11-22 09:04 Zebulon (private): my fridge has 3 shelves
 2027-11-22 09:05 Zebulon: /take salt
 2027-11-22 09:06 Zebulon: /take carve
 2027-11-22 09:07 Zebulon: /ask how much salt for a turkey
@@ -23,7 +24,7 @@ people Rosa, Zebulon, Ana
 2027-11-25 14:30 Zebulon: /log breast 118, thigh 124
 2027-11-25 14:31 * Zebulon ignores the rest
 2027-11-25 14:32 Zebulon (private): /forget
-2027-11-25 14:32 * Zebulon hears I keep your name
+2027-11-25 14:32 * Zebulon hears I keep your name, your settings, your salt, your fridge: shelves and temperature,
 2027-11-25 14:33 Zebulon (private) > Yes
 2027-11-25 16:40 * Zebulon ignores the rest
 ";
@@ -75,4 +76,28 @@ fn assert_forgotten(scene: &Scene) {
     assert!(plan.jobs.iter().any(|job| job.step == "chill" && job.owner.is_some()), "Ana's job is hers");
     let carve = plan.jobs.iter().find(|job| job.step == "carve").unwrap();
     assert_eq!(carve.owner, None);
+}
+
+/// Rosa's group is forgotten; Zebulon was called from it.
+const GROUP: &str = "2027-11-25 16:38 * Zebulon ignores the rest
+2027-11-25 16:50 Rosa: /forget
+2027-11-25 16:50 * group hears I keep this chat’s name and settings, who is in it, the plan with its jobs and who has them, the readings,
+2027-11-25 16:51 Rosa > Yes
+";
+
+#[test]
+fn a_group_that_is_forgotten_stands_nowhere_in_the_book_and_its_people_keep_what_is_their_own() {
+    let before: String = SCENE.lines().filter(|line| !line.contains("14:3")).map(|line| format!("{line}\n")).collect();
+    let called = Scene::play_text(&before.replace("2027-11-25 16:40", "2027-11-25 16:37"));
+    let zebulon = carvetime::room::PersonId(called.id("Zebulon"));
+    let person = called.engine.pages().person(zebulon).unwrap().unwrap();
+    assert_eq!(person.called_from.map(|room| room.0), Some(called.group), "{}", called.transcript());
+    drop(called);
+
+    let scene = Scene::play_text(&format!("{}{GROUP}", before.replace("2027-11-25 16:40", "2027-11-25 16:37")));
+    let left = traces(&everything(&scene), scene.group, "no such name");
+    assert!(left.is_empty(), "{left:#?}");
+    let zebulon = carvetime::room::PersonId(scene.id("Zebulon"));
+    let person = scene.engine.pages().person(zebulon).unwrap().unwrap();
+    assert!(person.own_salt.is_some() && person.fridge_shelves == Some(3), "his own stays: {person:?}");
 }

@@ -33,6 +33,10 @@ pub(super) fn left(sitting: &mut Sitting<'_>, who: PersonId) {
     sitting.room.questions.remove(&who);
     // Links still open may be in their hands: they go as well, new ones are given with the next job.
     sitting.room.invites.retain(|invite| invite.used.is_some_and(|by| by != who));
+    let here = sitting.room.id;
+    if sitting.people.get(&who).is_some_and(|person| person.called_from == Some(here)) {
+        sitting.change_person(who, |person| person.called_from = None);
+    }
     birds::each(sitting, |sitting| leave(sitting, who, &name));
 }
 

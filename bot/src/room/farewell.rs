@@ -3,6 +3,7 @@
 use super::action::Action;
 use super::heard::PersonId;
 use super::sitting::button;
+use super::state::Person;
 use super::turn::{Forget, How};
 use super::{RoomKind, Sitting, birds, may};
 use crate::words::{Arg, Text};
@@ -29,11 +30,47 @@ pub(super) fn forget(sitting: &mut Sitting<'_>) {
     if sitting.room.kind == RoomKind::Group && !may::steer_all(sitting) {
         return may::refuse(sitting);
     }
-    let id = match sitting.room.kind {
-        RoomKind::Private => "room-forget-sure-me",
-        RoomKind::Group => "room-forget-sure-group",
+    let (id, things) = match sitting.room.kind {
+        RoomKind::Private => ("room-forget-sure-me", own_things(sitting)),
+        RoomKind::Group => ("room-forget-sure-group", group_things(sitting)),
     };
-    ask(sitting, "forget", Text::new(id));
+    let things = things.into_iter().map(|thing| Text::named("room-kept", thing)).collect();
+    ask(sitting, "forget", Text::new(id).with("things", Arg::List(things)));
+}
+
+/// What is kept of the one who asks. A private room knows no group: what may stand there is named in any case.
+fn own_things(sitting: &Sitting<'_>) -> Vec<&'static str> {
+    let room = &sitting.room;
+    let me = sitting.speaker().and_then(|who| sitting.people.get(&who));
+    let has = |of: fn(&Person) -> bool| me.is_some_and(of);
+    let things = [
+        (true, "name"),
+        (true, "settings"),
+        (has(|me| me.own_salt.is_some()), "salt"),
+        (has(|me| me.cooker.is_some()), "cooker"),
+        (has(|me| me.fridge_c.is_some() || me.fridge_shelves.is_some()), "fridge"),
+        (has(|me| !me.profiles.is_empty()), "learned"),
+        (has(|me| !me.notes.is_empty()), "notes"),
+        (room.plan.is_some() || !room.drafts.is_empty(), "plan"),
+        (!room.questions.is_empty() || !room.unsure.is_empty(), "question"),
+        (true, "groups"),
+    ];
+    things.into_iter().filter(|(kept, _)| *kept).map(|(_, thing)| thing).collect()
+}
+
+/// What is kept of a group.
+fn group_things(sitting: &Sitting<'_>) -> Vec<&'static str> {
+    let room = &sitting.room;
+    let read = room.plans().iter().any(|plan| !plan.readings.is_empty());
+    let things = [
+        (true, "title"),
+        (true, "members"),
+        (room.plan.is_some(), "jobs"),
+        (read, "readings"),
+        (!room.drafts.is_empty() || !room.questions.is_empty() || !room.unsure.is_empty(), "said"),
+        (!room.invites.is_empty(), "links"),
+    ];
+    things.into_iter().filter(|(kept, _)| *kept).map(|(_, thing)| thing).collect()
 }
 
 fn ask(sitting: &mut Sitting<'_>, what: &str, text: Text) {
@@ -63,6 +100,15 @@ pub(super) fn yes(sitting: &mut Sitting<'_>, what: &str, who: PersonId) {
                 RoomKind::Private => Forget::Person(who),
                 RoomKind::Group => Forget::Room(sitting.room.id),
             });
+            // Nobody's private answers lead here any more.
+            let here = sitting.room.id;
+            if sitting.room.kind == RoomKind::Group {
+                for member in sitting.room.members.clone() {
+                    if sitting.people.get(&member).is_some_and(|person| person.called_from == Some(here)) {
+                        sitting.change_person(member, |person| person.called_from = None);
+                    }
+                }
+            }
             sitting.answer(Text::new("room-forgotten")).key("forget").how(How::Edit);
         }
         _ => may::refuse(sitting),
