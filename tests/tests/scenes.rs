@@ -57,6 +57,9 @@ scenes! {
     a_bird_is_carried_hot => "hot-drive",
     two_cooks_with_a_bird_each_are_called_for_their_own => "two-birds-two-cooks",
     the_whole_table_shares_the_heat => "whole-table",
+    second_thoughts_are_asked_and_named => "second-thoughts",
+    whoever_blocks_the_bot_is_called_in_the_group => "owner-blocks",
+    everyone_is_spoken_to_privately_in_their_own_language => "tongues",
 }
 
 #[test]
