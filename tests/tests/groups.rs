@@ -163,8 +163,11 @@ fn whoever_is_nobody_plans_nothing_and_breaks_nothing() {
         "2027-11-22 09:10 * group ignores the rest
          2027-11-22 09:11 * anonymous: /take carve
          2027-11-22 09:11 * group hears can't tell who you are
-         2027-11-22 09:12 * channel: /stop
          2027-11-22 09:12 * group ignores the rest
+         2027-11-22 09:12 * channel: /stop
+         2027-11-22 09:12 * channel: /board
+         2027-11-22 09:12 * channel: 14 lb frozen turkey, dinner Sunday 5 pm
+         2027-11-22 09:12 * group is quiet
          2027-11-22 09:13 * other bot: /stop
          2027-11-22 09:14 * Rosa renames the group Feast
          2027-11-22 09:14 * group is quiet

@@ -191,8 +191,12 @@ impl Ear<'_> {
         {
             return None;
         }
+        // A channel is nobody who could be answered: what it posts is for its readers.
+        if message.sender_chat.as_ref().is_some_and(|sender| sender.id != message.chat.id) {
+            return None;
+        }
         let mut by = match message.from.as_ref() {
-            // An anonymous administrator or a channel: nobody in particular. Any other bot is not for us.
+            // An anonymous administrator: nobody in particular. Any other bot is not for us.
             _ if message.sender_chat.is_some() => None,
             Some(user) if user.is_bot => return None,
             user => user.map(|user| self.speaker(user, room, kind)),
@@ -433,7 +437,7 @@ mod tests {
     }
 
     #[test]
-    fn an_anonymous_administrator_is_nobody_and_another_bot_is_not_heard() {
+    fn an_anonymous_administrator_is_nobody_and_a_channel_and_another_bot_are_not_heard() {
         let fake = json!({"id": 1_087_968_824, "is_bot": true, "first_name": "Group"});
         let group = json!({"id": -9, "type": "supergroup", "title": "Dinner"});
         let arrival = heard("message", message(-9, json!({"text": "/board", "from": fake, "sender_chat": group})));
@@ -441,7 +445,7 @@ mod tests {
         assert_eq!((heard_of_it.by, heard_of_it.for_group), (None, true));
         let channel = json!({"id": -77, "type": "channel", "title": "News"});
         let posted = heard("message", message(-9, json!({"text": "/move 6 pm", "from": fake, "sender_chat": channel})));
-        assert!(!posted.unwrap().heard.for_group);
+        assert!(posted.is_none(), "nobody is there to be answered");
         assert!(heard("message", message(-9, json!({"text": "/board", "from": fake}))).is_none());
     }
 
