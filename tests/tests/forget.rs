@@ -101,3 +101,45 @@ fn a_group_that_is_forgotten_stands_nowhere_in_the_book_and_its_people_keep_what
     let person = scene.engine.pages().person(zebulon).unwrap().unwrap();
     assert!(person.own_salt.is_some() && person.fridge_shelves == Some(3), "his own stays: {person:?}");
 }
+
+/// A place in Chicago; its digits stand nowhere else.
+const PLACE: (f64, f64) = (41.878_113, -87.629_799);
+
+#[test]
+fn a_place_shared_for_the_time_zone_is_used_and_kept_nowhere() {
+    let scene = Scene::play_text(
+        "zone Europe/Madrid
+         locale en-US
+         room group
+         people Rosa, Tom
+         2027-11-22 09:00 * Rosa starts
+         2027-11-22 09:01 Rosa (private): /settings
+         2027-11-22 09:02 Rosa (private) > Time zone
+         2027-11-22 09:03 * Rosa ignores the rest\n",
+    );
+    let rosa = scene.id("Rosa");
+    scene.telegram.locate("Rosa", rosa, PLACE.0, PLACE.1);
+    scene.rest();
+    let heard = scene.telegram.heard(rosa);
+    assert!(heard.last().is_some_and(|(_, text)| text.contains("America/Chicago")), "{heard:?}");
+    scene.telegram.say("Rosa", rosa, "/export");
+    scene.rest();
+    let files = scene.telegram.said(rosa).into_iter().filter_map(|message| message.file);
+    let exported: String = files.map(|file| String::from_utf8_lossy(&file.bytes).into_owned()).collect();
+    assert!(exported.contains("America/Chicago"), "{exported}");
+    let folder = tempfile::tempdir().unwrap();
+    scene.engine.export_daily(folder.path(), scene.now()).unwrap();
+    let daily: String = walk(folder.path()).iter().map(|path| std::fs::read_to_string(path).unwrap()).collect();
+    let book = everything(&scene);
+    assert!(!daily.is_empty() && !book.is_empty());
+    for kept in [exported, daily, book] {
+        let left = traces(&kept, 878_113, "629799");
+        assert!(left.is_empty(), "{left:#?}");
+    }
+}
+
+/// The files in a folder and those below.
+fn walk(folder: &std::path::Path) -> Vec<std::path::PathBuf> {
+    let entries = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
+    entries.flat_map(|path| if path.is_dir() { walk(&path) } else { vec![path] }).collect()
+}

@@ -1,11 +1,18 @@
 //! Inline mode end to end: somebody types behind the bot's name, by polling and by webhook.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook};
+use carvetime::engine::Engine;
+use carvetime::room::decide;
+use carvetime::telegram::{Options, Patience, Server};
+use carvetime::words::Voice;
 use carvetime_tests::kitchen::Kitchen;
-use carvetime_tests::loopback::Loopback;
+use carvetime_tests::loopback::{Loopback, TOKEN};
 use carvetime_tests::program::{Program, carvetime};
 use serde_json::Value;
 use std::process::Command;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Duration;
 
 fn titles(answer: &Value) -> Vec<String> {
@@ -74,6 +81,74 @@ fn every_keystroke_is_answered_within_a_tenth_of_a_second_and_leaves_no_trace() 
     let pages = carvetime::book::Pages::new(std::sync::Arc::new(book));
     let tom = carvetime::room::PersonId(telegram.id("Tom"));
     assert!(pages.person(tom).unwrap().is_none(), "whoever only asks inline is not kept");
+}
+
+/// A store that counts what is asked of it.
+struct Counted {
+    book: SledBook,
+    reads: AtomicUsize,
+    writes: AtomicUsize,
+}
+
+impl Book for Counted {
+    fn get(&self, shelf: Shelf, key: &[u8]) -> Result<Option<Vec<u8>>, BookError> {
+        self.reads.fetch_add(1, Ordering::SeqCst);
+        self.book.get(shelf, key)
+    }
+
+    fn rows(&self, shelf: Shelf, from: &[u8], below: &[u8], limit: usize) -> Result<Vec<Row>, BookError> {
+        // Whoever serves looks at its bells and its inbox now and then, query or not.
+        self.book.rows(shelf, from, below, limit)
+    }
+
+    fn commit(&self, changes: &Changes) -> Result<(), BookError> {
+        self.writes.fetch_add(1, Ordering::SeqCst);
+        self.book.commit(changes)
+    }
+
+    fn sync(&self, loss: Loss) -> Result<(), BookError> {
+        self.book.sync(loss)
+    }
+}
+
+/// How long an answer takes at worst hangs on the machine; what it asks of it does not.
+#[test]
+fn the_dearest_query_costs_one_call_and_after_the_first_not_a_look_into_the_book() {
+    let telegram = Loopback::start();
+    let folder = tempfile::tempdir().unwrap();
+    let book = SledBook::open(folder.path()).unwrap();
+    let book = Arc::new(Counted { book, reads: AtomicUsize::new(0), writes: AtomicUsize::new(0) });
+    let voice = Arc::new(Voice::new());
+    let engine = Arc::new(Engine::new(Arc::clone(&book) as _, Arc::clone(&voice) as _, decide).unwrap());
+    let bot = Options::new(TOKEN, Some(&telegram.url())).bot().unwrap();
+    let mut server = Server::new(bot, Arc::clone(&engine), voice);
+    server.patience = Patience::endless();
+    let (stop, stopped) = tokio::sync::oneshot::channel::<()>();
+    let serving = std::thread::spawn(move || {
+        let runtime = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build();
+        runtime.unwrap().block_on(server.run(async {
+            let _ = stopped.await;
+        }))
+    });
+    telegram.stranger("Tom", "en");
+    telegram.inline_answer(&telegram.inline("Tom", "2 tbsp table"));
+    telegram.settle();
+    let work = || (book.reads.load(Ordering::SeqCst), book.writes.load(Ordering::SeqCst));
+    let (before, calls) = (work(), telegram.call_count());
+    // As long as a query may be, and as much in it to be read as there can be.
+    let dearest = ["2 tbsp table salt and ".repeat(12), "1½ ".repeat(85), "(((".repeat(85), "165F ".repeat(51)];
+    let dearest: Vec<String> = dearest.iter().map(|query| query.chars().take(256).collect()).collect();
+    for query in &dearest {
+        let (answer, _) = telegram.inline_answer(&telegram.inline("Tom", query));
+        assert!(titles(&answer).len() <= 5, "{answer}");
+    }
+    telegram.settle();
+    assert_eq!(work(), before, "reads and writes");
+    let mut made: Vec<String> = telegram.calls_from(calls).into_iter().map(|call| call.method).collect();
+    made.retain(|method| method != "getUpdates");
+    assert_eq!(made, vec!["answerInlineQuery"; dearest.len()]);
+    let _ = stop.send(());
+    assert!(matches!(serving.join(), Ok(Ok(()))));
 }
 
 #[test]
