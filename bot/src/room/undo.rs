@@ -86,7 +86,7 @@ fn is_refused(sitting: &mut Sitting<'_>, change: &Change) -> bool {
         return false;
     }
     let Some(plan) = &sitting.room.plan else { return true };
-    let what = Arg::List(what(change, &plan.wish));
+    let what = Arg::List(what(plan, change));
     match change.by {
         Some(by) => {
             let text = Text::new("room-undo-theirs").with("name", name(sitting, by)).with("what", what);
@@ -107,7 +107,8 @@ fn ask(sitting: &mut Sitting<'_>, index: usize) {
         Some(by) => Text::new("room-undo-sure-by").with("name", name(sitting, by)),
         None => Text::new("room-undo-sure"),
     };
-    let text = text.with("step", Arg::from(plan_words::step_name(step, 0))).with("at", Arg::DayClock(change.at));
+    let step = plan_words::step_name(step, nth_of(plan, change));
+    let text = text.with("step", Arg::from(step)).with("at", Arg::DayClock(change.at));
     let keep = Action::No(KEY.to_owned(), who);
     sitting
         .answer(text)
@@ -143,7 +144,7 @@ fn later(plan: &LivePlan, index: usize) -> Option<Text> {
         let further = Step::from_name(&fact.step).and_then(stage).is_some_and(|stage| stage > here);
         fact.done && fact.at >= since && further
     };
-    let named = |text: Text| text.with("step", Arg::from(plan_words::step_name(step, 0)));
+    let named = |text: Text| text.with("step", Arg::from(plan_words::step_name(step, nth_of(plan, change))));
     if let Some(fact) = plan.facts.iter().rfind(rests) {
         let later = plan_words::step_done(Step::from_name(&fact.step)?, fact.nth);
         return Some(
@@ -172,7 +173,7 @@ fn unmark(sitting: &mut Sitting<'_>, index: usize) {
     if index + 1 == plan.history.len() {
         return take_back(sitting, index, &change);
     }
-    let after = plan.history.get(index + 1).cloned();
+    let (parts, after) = (what(plan, &change), plan.history.get(index + 1).cloned());
     let (now, by, step) = (sitting.now, sitting.speaker(), is_mark_of(&change));
     let (Some(plan), Some(after)) = (sitting.room.plan.as_mut(), after) else { return };
     plan.remember("unmarked", step, by, now);
@@ -188,7 +189,7 @@ fn unmark(sitting: &mut Sitting<'_>, index: usize) {
             job.call_at = before.call_at.map(|at| at.max(now));
         }
     }
-    tell(sitting, &change, Vec::new());
+    tell(sitting, &change, parts);
     if let Err(conflict) = sitting.resolve() {
         jobs::tell_conflict(sitting, &conflict);
     }
@@ -213,6 +214,7 @@ fn back_to(sitting: &mut Sitting<'_>, index: usize) {
 fn take_back(sitting: &mut Sitting<'_>, index: usize, change: &Change) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     let (restored, taken) = (restored(plan, change, index, sitting.now), plan.wish.clone());
+    let parts = what(plan, change);
     // A dinner hour may be moved back only while it can still be met; what was done, and what an oven is said to be set to,
     // may always be taken back.
     let only_heat = Wish { setting_c: taken.setting_c, ..change.wish.clone() } == taken;
@@ -227,7 +229,7 @@ fn take_back(sitting: &mut Sitting<'_>, index: usize, change: &Change) {
     sitting.room.plan = Some(restored);
     let dinner = change.wish.dinner.filter(|dinner| taken.dinner != Some(*dinner));
     let again = dinner.map(|dinner| Text::new("room-undone-dinner").with("when", Arg::DayClock(dinner)));
-    tell(sitting, change, what(change, &taken)).lines(again);
+    tell(sitting, change, parts).lines(again);
     if let Err(conflict) = sitting.resolve() {
         jobs::tell_conflict(sitting, &conflict);
     }
@@ -236,7 +238,6 @@ fn take_back(sitting: &mut Sitting<'_>, index: usize, change: &Change) {
 
 /// Says what is taken back, and whose it was; in the place of the question, if it was asked about.
 fn tell<'s>(sitting: &'s mut Sitting<'_>, change: &Change, parts: Vec<Text>) -> &'s mut Say {
-    let parts = if parts.is_empty() { what(change, &change.wish) } else { parts };
     let what = Arg::List(parts);
     let text = match change.by.filter(|_| sitting.room.kind == RoomKind::Group) {
         Some(by) => Text::new("room-undone-by")
@@ -277,19 +278,31 @@ fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> Live
 }
 
 /// What is taken back: a job's news, or what the wish said otherwise.
-fn what(change: &Change, taken: &Wish) -> Vec<Text> {
+fn what(plan: &LivePlan, change: &Change) -> Vec<Text> {
     if change.name == "mended" {
         let before = proposal::known(&change.wish);
-        let said: Vec<Text> = proposal::known(taken).into_iter().filter(|part| !before.contains(part)).collect();
+        let said: Vec<Text> = proposal::known(&plan.wish).into_iter().filter(|part| !before.contains(part)).collect();
         if !said.is_empty() {
             return said;
         }
     }
     let text = Text::new("room-undone-what").with("change", Arg::Choice(choice(&change.name)));
     vec![match change.step.as_deref().and_then(Step::from_name) {
-        Some(step) => text.with("step", Arg::from(plan_words::step_name(step, 0))),
+        Some(step) => text.with("step", Arg::from(plan_words::step_name(step, nth_of(plan, change)))),
         None => text.with("step", Arg::Verbatim(String::new())),
     }]
+}
+
+/// Which of several jobs of its step a change was about: the first that stood otherwise after it.
+fn nth_of(plan: &LivePlan, change: &Change) -> u8 {
+    let next = plan.history.iter().find(|later| later.number == change.number + 1);
+    let after = next.map_or(&plan.jobs, |later| &later.jobs);
+    let changed = |job: &&LiveJob| {
+        let now = after.iter().find(|now| now.step == job.step && now.nth == job.nth);
+        now.is_none_or(|now| now.state != job.state || now.owner != job.owner)
+    };
+    let same_step = change.jobs.iter().filter(|job| Some(&job.step) == change.step.as_ref());
+    same_step.into_iter().find(changed).map_or(0, |job| job.nth)
 }
 
 /// The stored name as a word Fluent may select by.
