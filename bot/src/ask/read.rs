@@ -370,8 +370,11 @@ impl Asked<'_> {
         let out = self.has("ask-out");
         let how_long = self.any(&["ask-how-long", "ask-how-many", "ask-how-much"]);
         let cooked = self.any(&["food-leftovers", "food-gravy", "food-stuffing", "food-soup"]);
-        let keep = self.any(&["ask-keep", "ask-past-date"]);
+        // "Quanto tempo fica no forno": what stays in the oven is not kept.
+        let cooking = (self.has("cooker-oven") || self.has("ask-roast")) && !cooked;
         let stored = self.any(&["place-fridge", "place-freezer"]);
+        let inner = self.has("ask-temperature") && !cooked && !stored;
+        let keep = self.any(&["ask-keep", "ask-past-date"]) && !cooking && !inner;
         // "How do I keep the goose warm"
         if self.has("ask-keep-hot") || keep && self.has("ask-warm") && !stored && self.span().is_none() {
             return Some(Question::HoldHot);
@@ -588,7 +591,8 @@ impl Asked<'_> {
         if let Some(fuel) = self.places().find_map(|at| self.s.of(at, "fuel-")).and_then(Fuel::from_name) {
             return Some(Question::Fuel { fuel, span: self.span() });
         }
-        if self.has("ask-thaw") && (birdish || self.has("ask-how-long")) {
+        let in_water = self.has("thawing-cold-water") && self.has("ask-how-long");
+        if in_water || self.has("ask-thaw") && (birdish || self.has("ask-how-long")) {
             return Some(Question::ThawTime { bird });
         }
         let how_big = self.any(&["ask-how-big", "ask-how-much"]);

@@ -103,7 +103,7 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         Some(When::Day(_)) | None => ago(&sentence, ground, &mut taken),
     };
     numbers.retain(|n| taken.get(n.at) == Some(&false));
-    let readings = if slashed || !has_place(&sentence) { in_order(&numbers) } else { placed(&sentence, &numbers) };
+    let readings = if !has_place(&sentence) { in_order(&numbers) } else { placed(&sentence, &numbers) };
     let readings = readings.ok_or(Problem::TooManyReadings)?;
     if readings.is_empty() {
         return Ok(None);

@@ -29,7 +29,7 @@ pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
-pub use shift::{Shift, read_shift};
+pub use shift::{Shift, read_shift, says_an_hour};
 pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
 pub use talk::{
     Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, is_assent, is_greeting, is_help, is_thanks,

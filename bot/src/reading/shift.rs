@@ -50,6 +50,14 @@ pub fn read_shift(text: &str, dinner: Moment, ground: &Ground) -> Option<Shift> 
     }))
 }
 
+/// Whether a text moves a dinner by so much, or names a day or an hour that is plainly one: "17h", "at 6", no "6" alone.
+pub fn says_an_hour(text: &str, ground: &Ground) -> bool {
+    let sentence = Sentence::read(text, ground.lexicon);
+    let mut taken = vec![false; sentence.len()];
+    let told = by(&sentence).is_some() || read_when(&sentence, &mut taken, ground, Lean::Meal).is_some();
+    told || hour_of_amount(&sentence, 0).is_some()
+}
+
 /// A span with a direction, or with a sign.
 fn by(s: &Sentence) -> Option<TimeDelta> {
     let (at, span) = (0..s.len()).find_map(|at| Some((at, s.amount(at)?.span()?)))?;

@@ -191,8 +191,14 @@ impl Clock<'_> {
         let meal = |spot: &&Spot<HourSaid>| {
             (spot.from.saturating_sub(4)..spot.from).any(|at| self.s.of(at, "meal-").is_some())
         };
-        let first = found.first().copied();
-        found.iter().find(meal).copied().or(first)
+        // "Mittags um halb eins": an hour told by its number says more than the word for the time of day.
+        let named = |spot: &Spot<HourSaid>| {
+            let mut words = spot.from..=(spot.from + 1).min(spot.to);
+            spot.what.minute == 0 && words.any(|at| self.s.is(at, "noon") || self.s.is(at, "midnight"))
+        };
+        let told: Vec<_> = found.iter().filter(|spot| !named(spot)).collect();
+        let of_meal = told.iter().copied().find(|spot| meal(spot)).or_else(|| found.iter().find(meal));
+        of_meal.or(told.first().copied()).or(found.first()).copied()
     }
 
     /// `in the evening` somewhere in the sentence.
@@ -444,7 +450,9 @@ impl Clock<'_> {
             || half == Half::Afternoon
             || last > first && s.is(last, "oclock")
             || matches!(written, Written::Clock | Written::Padded)
-            || beside_day && written == Written::Bare && self.nothing_counted(last + 1);
+            || beside_day && written == Written::Bare && self.nothing_counted(last + 1)
+            // "Nochebuena 22h horno": an oven behind it makes no temperature of hours.
+            || beside_day && s.amount(first).is_some_and(|amount| amount.unit() == Some(Unit::Hour));
         // `17 Uhr 30`
         let minutes = last > first && s.is(last, "oclock") && minute == 0 && s.raw(last + 1).len() == 2;
         let more = s.whole(last + 1, 1..=59).filter(|_| minutes && self.nothing_counted(last + 2));
@@ -595,7 +603,8 @@ impl Clock<'_> {
             return None;
         }
         let hour_at = if bare || short { at + 1 } else { at + 2 };
-        let hour = s.whole(hour_at, 1..=12)?;
+        // "One" alone is more often an article than a number, and is read as a word.
+        let hour = s.whole(hour_at, 1..=12).or_else(|| s.is(hour_at, "number-1").then_some(1))?;
         let (hour, minute) = if before { ((hour + 11) % 12, 60 - minutes) } else { (hour, minutes) };
         let (half, to) = match s.of(hour_at + 1, "part-") {
             Some("morning") => (Half::Morning, hour_at + 1),

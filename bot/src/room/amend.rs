@@ -138,6 +138,9 @@ fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Mo
     // "We are 10 by now": people, however they were counted.
     let counts = (0..sentence.len()).any(|at| sentence.is(at, "for") && sentence.raw(at).contains(' '));
     let hour = is_brief(text) && !counts || is_of_the_hour(&sentence);
+    // "Is it enough for 15?", "no, it's 5": what moves a dinner says that it moves, or says an hour as one.
+    let moves = is_of_the_hour(&sentence) || sentence.has("instead");
+    let hour = hour && !text.contains('?') && (moves || reading::says_an_hour(text, &sitting.table_ground()));
     let shift = (hour && !bare).then(|| reading::read_shift(text, dinner, &sitting.table_ground())).flatten()?;
     shift.applied(dinner).filter(|to| *to > sitting.now)
 }

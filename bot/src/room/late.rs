@@ -10,6 +10,7 @@ use super::{Sitting, What, birds, board, jobs, live, may, moves, plan_words, pro
 use crate::reading::{self, fold};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Caution, Change, Conflict, Moment};
+use chrono::TimeDelta;
 
 /// The message's key.
 const KEY: &str = "late";
@@ -17,6 +18,9 @@ const KEY: &str = "late";
 const LONGEST: usize = 80;
 /// As many words as a way to say "late" has.
 const MOST_WORDS: usize = 3;
+
+/// Whoever comes later than this comes another day.
+const LATEST: TimeDelta = TimeDelta::hours(6);
 
 /// `false`: the words are of nobody who is late.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
@@ -29,7 +33,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return false;
     }
     let shift = reading::read_shift(text, dinner, &sitting.table_ground());
-    let Some(to) = shift.and_then(|shift| shift.applied(dinner)).filter(|to| *to > dinner) else { return false };
+    // "Morgen, bin spät dran": nobody is late by a day.
+    let late = |to: &Moment| *to > dinner && *to - dinner <= LATEST;
+    let Some(to) = shift.and_then(|shift| shift.applied(dinner)).filter(late) else { return false };
     let Some(outlook) = outlook(sitting, to) else { return false };
     let others = (!may::steer(sitting)).then(|| Text::new("room-late-host").with("name", name(sitting, host)));
     let head = Text::new("room-late").with("when", Arg::DayClock(to)).with("dinner", Arg::Clock(dinner));

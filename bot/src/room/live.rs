@@ -21,6 +21,9 @@ pub(super) const TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(45);
 /// The same for a dish, on which nothing hangs but itself.
 const DISH_TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(15);
 
+/// Leftovers are called for so long before the two hours run out.
+const CALLED_BEFORE: TimeDelta = TimeDelta::minutes(20);
+
 /// How many changes can be taken back.
 const HISTORY: usize = 20;
 
@@ -160,6 +163,7 @@ impl LivePlan {
         } else {
             self.count_from_the_heat(&mut jobs);
         }
+        self.eat_after_carving(&mut jobs);
         jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
         let stands = |job: &LiveJob| (job.step.clone(), job.nth, job.at, job.state);
         if !jobs.iter().map(stands).eq(old.iter().map(stands)) {
@@ -203,7 +207,6 @@ impl LivePlan {
 
     /// Off the heat and not said to be kept hot, the two hours to the fridge run from there, not from carving.
     fn count_from_the_heat(&self, jobs: &mut [LiveJob]) {
-        const CALLED_BEFORE: TimeDelta = TimeDelta::minutes(20);
         let is = |job: &LiveJob, step: Step| job.step == step.name();
         let off = self.facts.iter().find(|fact| fact.step == Step::Pull.name() && fact.done).map(|fact| fact.at);
         let eaten_at_once = !jobs.iter().any(|job| is(job, Step::Reheat));
@@ -220,6 +223,20 @@ impl LivePlan {
                     job.call_at = job.call_at.map(|at| at.min(job.at));
                 }
             }
+        }
+    }
+
+    /// Carved after the hour of dinner, it is eaten after that: nobody is called for leftovers from a full plate, unless the two hours
+    /// run out.
+    fn eat_after_carving(&self, jobs: &mut [LiveJob]) {
+        const EATING: TimeDelta = TimeDelta::minutes(45);
+        let carved = self.facts.iter().find(|fact| fact.step == Step::Carve.name() && fact.done).map(|fact| fact.at);
+        let Some(carved) = carved.filter(|at| self.wish.dinner.is_some_and(|dinner| *at > dinner)) else { return };
+        let ahead = |job: &&mut LiveJob| job.step() == Some(Step::Chill) && job.state == JobState::Waiting;
+        for job in jobs.iter_mut().filter(ahead) {
+            let at = job.at.max((carved + EATING).min(job.latest - CALLED_BEFORE));
+            job.call_at = job.call_at.map(|call| if job.calls == 0 { call.max(at) } else { call });
+            job.at = at;
         }
     }
 

@@ -143,7 +143,10 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
     let guests = wish.adults.is_some() || wish.children.is_some();
     // "The turkey is in the fridge since Saturday, is that ok?" plans nothing.
     let asks = text.contains('?') && wish.mass_g.is_none() && wish.dinner.is_none();
-    when && (bird || guests) && !asks
+    // Of a dinner that is planned, hour and guests alone are news.
+    let planned =
+        sitting.room.plan.is_some() && sitting.speaker().is_none_or(|who| !sitting.room.drafts.contains_key(&who));
+    when && (bird || guests && !planned) && !asks
 }
 
 /// Before the zone is known an hour is only an hour on the kitchen's wall.
@@ -339,8 +342,11 @@ pub(super) fn heated(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bo
 /// `/move` while there is only a proposal.
 pub(super) fn moved(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
     let ground = sitting.ground();
-    // A number alone may be people, pounds or an hour.
-    if text.trim().chars().all(|c| c.is_ascii_digit()) {
+    // A number alone may be people, pounds or an hour; one that is asked about moves nothing.
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let moves = ["later", "earlier", "instead"].into_iter().any(|word| sentence.has(word));
+    let plain = moves || reading::says_an_hour(text, &ground);
+    if text.trim().chars().all(|c| c.is_ascii_digit()) || text.contains('?') || !plain {
         return false;
     }
     let Some(draft) = sitting.room.drafts.get_mut(&who) else { return false };

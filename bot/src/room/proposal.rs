@@ -212,7 +212,16 @@ fn telling(because: &[Reason]) -> Vec<&Reason> {
         )
     };
     let told: Vec<&Reason> = because.iter().filter(plain).take(MOST_REASONS).collect();
-    if told.is_empty() { because.iter().take(MOST_REASONS).collect() } else { told }
+    // Where nothing else stands against it, carving and standing are worth a word; "it is done" never is.
+    let spoken = |reason: &&Reason| {
+        !matches!(reason, Reason::Dinner | Reason::Now | Reason::Done | Reason::Follows { .. } | Reason::Sociable)
+    };
+    let some: Vec<&Reason> = because.iter().filter(spoken).take(MOST_REASONS).collect();
+    match (told.is_empty(), some.is_empty()) {
+        (false, _) => told,
+        (true, false) => some,
+        (true, true) => because.iter().take(MOST_REASONS).collect(),
+    }
 }
 
 /// As exactly as anyone wants to know: quarters of an hour, from six hours on whole ones.

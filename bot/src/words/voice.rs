@@ -146,7 +146,9 @@ impl Tongue {
             text.args.iter().map(|(name, arg)| (*name, argument::value(self, arg, reader))).collect();
         // Every message may give its examples in the reader's own measures.
         args.set("units", reader.units.name());
-        self.find(&text.id, &args)
+        let said = self.find(&text.id, &args);
+        // A sentence that ends with an hour like "10:00 p.m." has its full stop already.
+        said.map(|said| if said.contains(".m..") { said.replace(".m..", ".m.") } else { said })
             .or_else(|| self.find("units-unsaid", &FluentArgs::new()))
             .unwrap_or_else(|| "…".into())
     }

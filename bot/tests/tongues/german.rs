@@ -27,6 +27,9 @@ fn german_plans_are_read() {
             ("am 25.11 18 Uhr", "dinner=25.11.@18:00"),
             ("Sa., 27.11.2027, 18 Uhr", "dinner=27.11.@18:00"),
             ("übermorgen mittag", "dinner=24.11.@12:00"),
+            ("1. Feiertag mittags um halb eins", "dinner=25.12.@12:30"),
+            ("Sonntag mittags um eins", "dinner=28.11.@13:00"),
+            ("die ist schon zuhause", "at_home=true"),
             ("uebermorgen um 18h", "dinner=24.11.@18:00"),
             ("morgen abend um sechs", "dinner=23.11.@18:00"),
             ("Viertel vor sechs", "dinner_hour=17:45:00"),
@@ -84,6 +87,16 @@ fn german_plans_are_read() {
         ],
     );
     check("de", hour, &[("17 Uhr", "17:00"), ("halb sechs", "17:30"), ("17.30 Uhr", "17:30"), ("6", "18:00")]);
+    check(
+        "de",
+        hour,
+        &[
+            ("um halb eins", "12:30"),
+            ("halb eins essen", "12:30"),
+            ("12 uhr 30", "12:30"),
+            ("viertel nach eins", "13:15"),
+        ],
+    );
 }
 
 #[test]

@@ -347,6 +347,10 @@ fn the_two_readings_that_everyone_takes_need_no_names() {
                 ],
             ),
             (
+                "breast=75 thigh=82 wing=77",
+                ["75/82 wing 77", "75/82 ala 77", "75/82 Flügel 77", "75/82 asa 77", "75/82 aile 77", "75/82 ala 77"],
+            ),
+            (
                 "breast=66 thigh=71",
                 [
                     "66 breast 71 thigh",
