@@ -153,7 +153,11 @@ fn the_calendar_speaks_the_language_of_the_room() {
     let events = events(&file(dir.path(), "carvetime.ics"));
     let salt = events.iter().find(|(uid, _)| uid.contains("-salt-0@")).unwrap().1;
     assert_eq!(salt["SUMMARY"], "Salar el ave");
-    assert!(salt["DESCRIPTION"].starts_with("Sala el ave: sécala\\, no la laves"), "{}", salt["DESCRIPTION"]);
+    assert!(
+        salt["DESCRIPTION"].starts_with("Sala el ave: fuera cuello y menudillos\\, sécala\\, no la laves"),
+        "{}",
+        salt["DESCRIPTION"]
+    );
 }
 
 #[test]

@@ -244,6 +244,7 @@ ask-stuff-ahead = Nein: füll ihn erst kurz vor der Hitze, und locker. Trockenes
 ask-fridge = { $cold } oder kälter, nach einem Thermometer darin.
 ask-fridge-warm = Dein Kühlschrank steht bei { $at }: über { $cold } gilt nichts davon. Dreh ihn kälter, und miss nach, bevor der Vogel hineinkommt.
 ask-baste = Nicht nötig. Jedes Öffnen kostet Zeit, und nasse Haut wird nicht knusprig.
+ask-foil = Dunkel genug? Alufolie locker drüber und weitergaren: fertig ist er nur nach dem Thermometer. Für knusprige Haut kommt sie die letzten Minuten wieder ab.
 ask-kosher-bird = Ein koscherer Vogel ist schon gesalzen: keine Lake, und kein Salz darauf, ohne vorher zu probieren.
 ask-thermometer = Dickste Brust, tief in der Keule, am Flügelgelenk; die Spitze mitten im Fleisch, weg vom Knochen. { $target } in allen.
 ask-garage-thaw = Nur wenn es dort die ganze Zeit { $cold } oder kälter war, nach einem Thermometer. Weißt du es nicht, wirf ihn weg: Garen macht es nicht wieder gut.

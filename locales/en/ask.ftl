@@ -248,6 +248,7 @@ ask-stuff-ahead = No: stuff it just before it goes on, and loosely. You may have
 # ---- habits, and what went wrong
 ask-fridge = { $cold } or colder, by a thermometer inside.
 ask-baste = No need. Every opening of the oven costs time, and wet skin won't crisp.
+ask-foil = Dark enough? Lay foil loosely over it, shiny side or not, and cook on: only the thermometer says when it’s done. Off again for the last minutes if the skin should crisp.
 ask-kosher-bird = A kosher bird has been salted already: no brine, and no salt on top without tasting first.
 ask-thermometer = Thickest breast, innermost thigh, the wing joint; tip in the middle of the meat, off the bone. { $target } in all of them.
 ask-garage-thaw = Only if it was { $cold } or colder there all the while, by a thermometer. If you don't know, throw it away: cooking doesn't undo it.

@@ -248,6 +248,7 @@ ask-stuff-ahead = No: rellénala justo antes de meterla, y sin apretar. Puedes d
 # ---- habits, and what went wrong
 ask-fridge = A { $cold } o menos, con un termómetro dentro.
 ask-baste = No hace falta. Cada vez que abres el horno pierdes tiempo, y la piel mojada no queda crujiente.
+ask-foil = ¿Ya está bastante dorada? Papel de aluminio suelto por encima y que siga: solo el termómetro dice cuándo está. Quítalo los últimos minutos si quieres la piel crujiente.
 ask-kosher-bird = Un ave kosher ya viene salada: nada de salmuera, ni más sal sin probar antes.
 ask-thermometer = Lo más grueso de la pechuga, lo más hondo del muslo y la articulación del ala; la punta en medio de la carne, lejos del hueso. { $target } en todos.
 ask-garage-thaw = Solo si allí hubo { $cold } o menos todo el tiempo, medidos. Si no lo sabes, tírala: cocinarla no lo arregla.

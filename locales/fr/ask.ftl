@@ -244,6 +244,7 @@ ask-stuff-ahead = Non : farcis-la juste avant la cuisson, et sans tasser. Tu pe
 # ---- habitudes, et ce qui a mal tourné
 ask-fridge = { $cold } ou moins, avec un thermomètre dedans.
 ask-baste = Pas besoin. Chaque ouverture du four coûte du temps, et une peau mouillée ne croustille pas.
+ask-foil = Assez dorée ? Du papier alu posé dessus sans serrer, et la cuisson continue : seul le thermomètre dit quand c’est cuit. Enlève-le les dernières minutes pour une peau croustillante.
 ask-kosher-bird = Une volaille casher est déjà salée : pas de saumure, et pas de sel en plus sans goûter d’abord.
 ask-thermometer = Au plus épais de la poitrine, au plus profond de la cuisse, à l’articulation de l’aile ; la pointe au milieu de la chair, loin de l’os. { $target } partout.
 ask-garage-thaw = Seulement s’il y a fait { $cold } ou moins tout du long, au thermomètre. Si tu n’en sais rien, poubelle : la cuisson n’y change rien.

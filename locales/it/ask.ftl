@@ -252,6 +252,7 @@ ask-stuff-ahead = No: farcisci subito prima di cuocere, senza pressare. Ingredie
 # ---- abitudini, e quel che va storto
 ask-fridge = { $cold } o meno, secondo un termometro messo dentro.
 ask-baste = Non serve. Ogni volta che apri il forno perdi tempo, e la pelle bagnata non diventa croccante.
+ask-foil = Abbastanza scuro? Un foglio di alluminio appoggiato sopra e si continua: solo il termometro dice quando è cotto. Toglilo negli ultimi minuti se vuoi la pelle croccante.
 ask-kosher-bird = Un volatile kosher è già salato: niente salamoia, e niente altro sale senza prima assaggiare.
 ask-thermometer = Punto più spesso del petto, più interno della sovracoscia, attacco dell’ala; la punta al centro della carne, lontana dall’osso. { $target } in tutti.
 ask-garage-thaw = Solo se lì è stato sempre a { $cold } o meno, con un termometro. Se non lo sai, buttalo: la cottura non rimedia.

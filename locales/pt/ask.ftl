@@ -250,6 +250,7 @@ ask-stuff-ahead = Não: recheie só na hora de ir ao calor, e sem apertar. A par
 ask-fridge = { $cold } ou menos, por um termômetro lá dentro.
 ask-fridge-warm = Sua geladeira está a { $at }: acima de { $cold } nada disso vale. Deixe mais fria, e confira antes de a ave entrar.
 ask-baste = Não precisa. Cada vez que se abre o forno custa tempo, e pele molhada não fica crocante.
+ask-foil = Já dourou bastante? Papel-alumínio solto por cima e continua assando: só o termômetro diz quando está pronto. Tire nos últimos minutos se quiser a pele crocante.
 ask-kosher-bird = Ave kosher já vem salgada: nada de salmoura, e nada de sal por cima sem provar antes.
 ask-thermometer = Parte mais grossa do peito, fundo da sobrecoxa, junta da asa; a ponta no meio da carne, longe do osso. { $target } em todos.
 ask-garage-thaw = Só se lá ficou a { $cold } ou menos o tempo todo, por um termômetro. Se você não sabe, jogue fora: assar não conserta.

@@ -47,6 +47,8 @@ pub enum Advice {
     CarryFood,
     /// Someone at the table may not have salt.
     LowSalt,
+    /// The skin is dark enough.
+    Foil,
 }
 
 impl Advice {
@@ -69,6 +71,7 @@ impl Advice {
             Self::NoRoom => "no-room",
             Self::CarryFood => "carry-food",
             Self::LowSalt => "low-salt",
+            Self::Foil => "foil",
         }
     }
 }
@@ -124,6 +127,7 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
             let sources = &[source::USE_BY, source::SELL_BY, source::COLD_STORAGE];
             say(Text::new("ask-past-date").with("days", days), sources).say(Text::new("ask-past-date-care"))
         }
+        Advice::Foil => say(Text::new("ask-foil"), &[source::BASTING]),
         Advice::LowSalt => say(Text::new("ask-low-salt"), &[source::ADDED_SOLUTION]),
         Advice::Smell => say(Text::new("ask-smell"), &[source::SPOILED]),
         Advice::WhichThermometer => {

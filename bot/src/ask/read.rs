@@ -6,7 +6,7 @@
 use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker};
 use crate::reading::sentence::{Sentence, What};
-use crate::reading::{Problem, Wish, read_wish};
+use crate::reading::{Lean, Problem, When, Wish, last_at, read_when, read_wish};
 use crate::words::Text;
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
@@ -131,6 +131,8 @@ impl Asked<'_> {
             Advice::GarageThaw
         } else if self.has("ask-baste") {
             Advice::Baste
+        } else if self.has("ask-foil") {
+            Advice::Foil
         } else if self.has("ask-past-date") && !self.any(&["food-leftovers", "food-gravy", "food-soup"]) {
             Advice::PastDate
         } else if self.has("ask-smell") && (self.birdish() || self.has("ask-safe") || self.has("food-raw")) {
@@ -391,9 +393,10 @@ impl Asked<'_> {
         }
         let out = out || overnight.is_some() && safe;
         // "Sortie à 10h40" says when, not for how long.
+        let out_since = if out { self.since_hour() } else { None };
         let hour = |at: usize| at.checked_sub(1).is_some_and(|before| self.s.is(before, "number-to"));
         let only_hours = self.amounts(Measure::Span).all(|(at, _)| hour(at));
-        let span = self.span().filter(|_| !only_hours).or(overnight);
+        let span = self.span().filter(|_| !only_hours).or(out_since).or(overnight);
         if out && how_long && span.is_none() {
             return Some(Question::LeftOut { span: Some(TimeDelta::zero()), air: None });
         }
@@ -521,14 +524,29 @@ impl Asked<'_> {
         }
     }
 
-    /// The first temperature: with a scale, or the bare number. A scale alone at the end belongs to the bare number.
+    /// "158 F in the breast and 150 in the thigh": the second has no letter.
+    fn of_other_spot(&self, told: usize) -> Option<Temperature> {
+        let spots = self.places().filter(|at| self.s.of(*at, "spot-").is_some()).count();
+        let meat = |at| self.s.number(at).filter(|n| !self.counted(at) && (100.0..=212.0).contains(n));
+        self.places().filter_map(meat).next().filter(|_| told == 1 && spots > 1).map(fahrenheit)
+    }
+
+    /// The temperature, of several the coldest: with a scale, or the bare number. A scale alone at the end belongs to the bare number.
     fn temperature(&self) -> Option<Result<Temperature, f64>> {
-        if let Some(temperature) = self.amounts(Measure::Temperature).find_map(|(_, amount)| amount.temperature()) {
-            return Some(Ok(temperature));
+        // Of several the coldest spot counts.
+        let told: Vec<Temperature> =
+            self.amounts(Measure::Temperature).filter_map(|(_, amount)| amount.temperature()).collect();
+        let colder =
+            |one: Temperature, other: Temperature| if in_fahrenheit(other) < in_fahrenheit(one) { other } else { one };
+        if let Some(coldest) = told.iter().copied().reduce(colder) {
+            return Some(Ok(self.of_other_spot(told.len()).map_or(coldest, |other| colder(coldest, other))));
         }
         let degrees = self.amounts(Measure::Temperature).map(|(_, amount)| amount.value()).next();
-        let number = || self.places().find_map(|at| self.s.number(at).filter(|_| !self.counted(at)));
-        let bare = degrees.or_else(number)?;
+        let spots = self.places().filter(|at| self.s.of(*at, "spot-").is_some()).count();
+        let mut numbers = self.places().filter_map(|at| self.s.number(at).filter(|_| !self.counted(at)));
+        // "The breast is 165 but the thigh is 150"
+        let mut number = || if spots > 1 { numbers.by_ref().reduce(f64::min) } else { numbers.next() };
+        let bare = degrees.or_else(&mut number)?;
         let scale = self.places().rev().find_map(|at| match self.s.of(at, "unit-")? {
             "fahrenheit" => Some(fahrenheit(bare)),
             "celsius" => Some(celsius(bare)),
@@ -579,6 +597,20 @@ impl Asked<'_> {
 
     fn kept_at(&self) -> Place {
         if self.has("place-fridge") || !self.has("place-freezer") { Place::Fridge } else { Place::Freezer }
+    }
+
+    /// "Since 4:30", "since 9 am": how long that is by now.
+    fn since_hour(&self) -> Option<TimeDelta> {
+        let from = self.s.find(0, "since")? + 1;
+        let mut taken = vec![false; self.s.len()];
+        taken.iter_mut().take(from).for_each(|taken| *taken = true);
+        let ground = &self.asker.ground;
+        match read_when(self.s, &mut taken, ground, Lean::Past)? {
+            When::Hour(hour) => Some(ground.now - last_at(ground, hour)),
+            When::Moment(at) => Some(ground.now - at),
+            When::Day(_) => None,
+        }
+        .filter(|span| *span > TimeDelta::zero() && *span < TimeDelta::days(3))
     }
 
     // ---- the bird

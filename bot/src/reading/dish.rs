@@ -90,6 +90,33 @@ pub fn read_dish(text: &str, ground: &Ground) -> Option<Result<DishOrder, DishPr
     beside(&verb, rest, ground).map(Ok)
 }
 
+/// "Add stuffing 45 min at 375, sweet potatoes 1 hr at 400 and green beans 30 min": a text for each, where each has its own time.
+pub fn each_dish(text: &str, ground: &Ground) -> Vec<String> {
+    let Some((verb, rest)) = text.trim().split_once(char::is_whitespace) else { return Vec::new() };
+    let folded = super::fold(verb.trim_matches([':', ',']));
+    if !["dish-add", "dish-and"].iter().any(|group| ground.lexicon.talk(&folded, group)) {
+        return Vec::new();
+    }
+    let s = Sentence::read(rest, ground.lexicon);
+    let cuts = |at: usize| matches!(s.mark(at), Some(',' | ';' | '\n')) || s.is(at, "number-and");
+    let timed =
+        |from: usize, to: usize| (from..to).any(|at| s.amount(at).is_some_and(|amount| amount.span().is_some()));
+    let mut parts = Vec::new();
+    let mut from = 0;
+    for at in (0..s.len()).filter(|at| cuts(*at)) {
+        // "Mac and cheese 1 hr": what has no time yet goes on behind the word.
+        let named = || at + 1 < s.len() && read_added(s.quote(at + 1, s.len() - 1), ground).is_ok();
+        if timed(from, at) && timed(at + 1, s.len()) && named() {
+            parts.push(s.quote(from, at - 1));
+            from = at + 1;
+        }
+    }
+    if from < s.len() {
+        parts.push(s.quote(from, s.len() - 1));
+    }
+    parts.into_iter().map(|part| format!("{verb} {part}")).collect()
+}
+
 /// Whether a text tells of one more dish without a word that adds one: "and rolls 15 min at 375".
 pub fn is_dish_beside(text: &str, ground: &Ground) -> bool {
     let Some((verb, rest)) = text.trim().split_once(char::is_whitespace) else { return false };
@@ -211,7 +238,9 @@ fn without_article<'a>(text: &'a str, ground: &Ground) -> &'a str {
                 None => return text,
             },
         };
-        if rest.is_empty() || !ground.lexicon.talk(&super::fold(&first), "dish-link") {
+        let first = super::fold(&first);
+        let leads = ["dish-link", "dish-doing"].iter().any(|group| ground.lexicon.talk(&first, group));
+        if rest.is_empty() || !leads {
             return text;
         }
         text = rest;

@@ -142,6 +142,10 @@ struct Number {
 fn numbers(s: &Sentence) -> Vec<Number> {
     let mut numbers = Vec::new();
     for at in 0..s.len() {
+        // "Oven is 275, not 325"
+        if at.checked_sub(1).is_some_and(|before| s.is(before, "negation")) {
+            continue;
+        }
         let (value, scale) = match s.amount(at).map(|amount| (amount.value(), amount.unit())) {
             Some((value, Some(Unit::Fahrenheit))) => (value, Some(Scale::Fahrenheit)),
             // A cold number with a small `c` was taken for cups.

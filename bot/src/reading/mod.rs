@@ -22,7 +22,7 @@ pub mod zone;
 
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
-pub use dish::{DishOrder, DishProblem, SHELVES, WishDish, is_dish_beside, read_dish, read_shelves};
+pub use dish::{DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, read_dish, read_shelves};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};
@@ -32,9 +32,9 @@ pub use quiet::{Quiet, read_quiet};
 pub use shift::{Shift, read_shift, says_an_hour};
 pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
 pub use talk::{
-    Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, is_assent, is_greeting, is_help, is_thanks,
-    is_undo, read_language, read_report, read_taking, report_beside,
+    Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, is_assent, is_greeting,
+    is_help, is_thanks, is_undo, read_language, read_report, read_taking, report_beside,
 };
-pub use when::{Lean, When, easter, read_when};
+pub use when::{Lean, When, easter, last_at, read_when};
 pub use wish::{There, Wish, next_dinner, read_dinner_time, read_wish};
 pub use zone::{Zones, read_zone, zone_at};

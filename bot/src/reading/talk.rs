@@ -48,6 +48,12 @@ pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     clauses?.into_iter().last()
 }
 
+/// Whether a text begins as a question does: "does it need to be 180 in the thigh", "should the breast be 160".
+pub fn begins_as_question(text: &str, lexicon: &'static Lexicon) -> bool {
+    let words = lexicon.talk_words(text);
+    asks(&words, lexicon)
+}
+
 /// "166 breast 175 thigh, pulled it", "bird in!! oven was at 350": what a clause beside numbers says of the bird going on, coming off
 /// or being cut up.
 pub fn report_beside(text: &str, lexicon: &'static Lexicon) -> Option<Report> {

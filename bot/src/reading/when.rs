@@ -470,9 +470,25 @@ impl Clock<'_> {
             .any(|group| self.s.meanings(at).iter().any(|m| m.starts_with(group)))
     }
 
+    /// "Dinner at 530", "out since 430": three digits that no oven is meant by, a meal or a beginning being named.
+    fn run_together(&self, at: usize) -> Option<(u32, u32)> {
+        let s = self.s;
+        let digits = s.whole(at, 100..=959).filter(|_| s.raw(at).len() == 3)?;
+        let before = |back: usize| at.checked_sub(back);
+        let near =
+            |concept: &str| (1..=3).filter_map(before).any(|at| s.of(at, concept).is_some() || s.is(at, concept));
+        let led = before(1).is_some_and(|at| s.is(at, "at") || s.is(at, "to") || s.is(at, "number-to"));
+        let since = before(1).is_some_and(|at| s.is(at, "since"));
+        let (hour, minute) = (digits / 100, digits % 100);
+        (minute < 60 && minute % 5 == 0 && (since || led && near("meal-"))).then_some((hour, minute))
+    }
+
     /// `17:00`, `5.30`, `17h30`, `1700`, `5`: hour, minute, last item, and how it was written.
     fn digits_of_hour(&self, at: usize, said: bool, beside_day: bool) -> Option<(u32, u32, usize, Written)> {
         let s = self.s;
+        if let Some((hour, minute)) = self.run_together(at) {
+            return Some((hour, minute, at, Written::Clock));
+        }
         let raw = s.raw(at);
         if s.mark(at + 1) == Some(':') && s.glued(at + 1) && s.glued(at + 2) && s.raw(at + 2).len() == 2 {
             let hour = s.whole(at, 0..=24)?;

@@ -208,6 +208,7 @@ pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     reader.people();
     reader.heat();
     reader.words();
+    reader.of_which_bird();
     reader.when();
     reader.birds();
     reader.bare_numbers();
@@ -381,6 +382,29 @@ impl Reader<'_> {
             self.take(second, second);
             self.set_mass(heavy);
             self.problems.push(Problem::TwoWeights(light / 1000.0, heavy / 1000.0));
+        }
+    }
+
+    /// Of two birds in one sentence, "12 lb fresh on the smoker and a 20 lb frozen in the oven", nobody can tell here which word is of
+    /// which: what differs is left open, and asked.
+    fn of_which_bird(&mut self) {
+        if !self.problems.iter().any(|problem| matches!(problem, Problem::TwoWeights(..))) {
+            return;
+        }
+        let several = |group: &str| {
+            let mut named: Vec<&str> = self.places().filter_map(|at| self.s.of(at, group)).collect();
+            named.dedup();
+            named.len() > 1
+        };
+        let (conditions, cookers, kinds) = (several("condition-"), several("cooker-"), several("bird-"));
+        if conditions {
+            self.wish.condition = None;
+        }
+        if cookers {
+            (self.wish.cooker, self.wish.setting_c) = (None, None);
+        }
+        if kinds {
+            self.wish.kind = None;
         }
     }
 

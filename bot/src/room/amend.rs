@@ -4,17 +4,21 @@
 //! taken back.
 
 use super::sitting::button;
-use super::state::LivePlan;
+use super::state::{JobState, LivePlan};
 use super::{PersonId, Sitting, board, jobs, live, may, planning, proposal};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
+use carvetime_core::plan::Step;
 
 /// Short enough to be nothing but a change.
 const SHORT: usize = 60;
 
 /// `false`: the words change nothing.
 pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, addressed: bool) -> bool {
+    if planning::asks_what(sitting, text) {
+        return false;
+    }
     let (wish, problems) = planning::read(sitting, text);
     if sitting.room.drafts.contains_key(&who) {
         if !addressed && !is_of_the_hour(&Sentence::read(text, sitting.lexicon())) && wish.adults.is_none() {
@@ -37,6 +41,23 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
         return begins;
     }
     standing(sitting, who, text, addressed, wish, &problems)
+}
+
+/// How much solution the bird holds was told in a question: the plan knows it from then on.
+pub(super) fn solution(sitting: &mut Sitting<'_>, who: PersonId, text: &str) {
+    let (Wish { solution_percent, .. }, _) = planning::read(sitting, text);
+    let told = Wish { solution_percent, ..Wish::default() };
+    if let Some(draft) = sitting.room.drafts.get_mut(&who) {
+        draft.wish.merge(told);
+        planning::go_on(sitting, who, super::turn::How::New);
+    } else if let Some(plan) = &sitting.room.plan {
+        let salted = plan.jobs.iter().any(|job| job.step() == Some(Step::Salt) && job.state != JobState::Waiting);
+        let mut wish = plan.wish.clone();
+        wish.merge(told);
+        if wish != plan.wish && !salted && may::steer(sitting) {
+            apply(sitting, wish);
+        }
+    }
 }
 
 fn standing(

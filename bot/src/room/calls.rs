@@ -225,7 +225,9 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
     if step == Step::Leftovers {
         let plan = sitting.room.plan.as_ref();
         let chilled = plan.is_some_and(|plan| {
-            plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && matches!(job.state, JobState::Done { .. }))
+            // Put away too late, it was to be thrown out.
+            let in_time = |job: &LiveJob| matches!(job.state, JobState::Done { at, .. } if at <= job.latest + super::jobs::CHILL_GRACE);
+            plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && in_time(job))
         });
         if sitting.now > job.latest {
             return vec![Text::new("room-leftovers-over").with("when", Arg::DayClock(job.latest))];

@@ -8,7 +8,7 @@ use super::sitting::{button, labelled};
 use super::state::LivePlan;
 use super::turn::{FileContent, How, Say};
 use super::{Sitting, board, jobs, plan_words, proposal};
-use crate::reading::{DishOrder, DishProblem, Ground, When, WishDish, fold, read_dish, read_shelves};
+use crate::reading::{DishOrder, DishProblem, Ground, When, WishDish, each_dish, fold, read_dish, read_shelves};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Cold, ColdPlace, Conflict, DISH_HALVES, MOST_DISHES, Moment, Schedule, Step, clock, spans};
 use carvetime_core::quantity::{celsius, fahrenheit};
@@ -21,6 +21,14 @@ const COLD_LEAST: TimeDelta = TimeDelta::minutes(15);
 
 /// Words that add a dish or take one away. `false`: they do neither.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let each = each_dish(text, &sitting.ground());
+    if sitting.room.plan.is_some() && each.len() > 1 {
+        return each.iter().fold(false, |any, text| told_one(sitting, text) || any);
+    }
+    told_one(sitting, text)
+}
+
+fn told_one(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(read) = read_dish(text, &sitting.ground()) else { return false };
     let Some(plan) = &sitting.room.plan else {
         sitting.answer(Text::new("dish-no-plan"));

@@ -22,7 +22,7 @@ const LATER_SAFETY: TimeDelta = TimeDelta::minutes(5);
 /// A bare "done" means a job that falls due within this time.
 const NEARLY_DUE: TimeDelta = TimeDelta::minutes(30);
 /// Between the dish in the fridge and the word of it.
-const CHILL_GRACE: TimeDelta = TimeDelta::minutes(10);
+pub(super) const CHILL_GRACE: TimeDelta = TimeDelta::minutes(10);
 /// A job called so often without a word from the one who has it may be taken by another.
 const SILENT: u8 = 2;
 /// As many moved jobs as anyone reads.

@@ -185,6 +185,12 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
         sitting.answer(Text::new("room-plan-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
         return;
     }
+    // "/plan no salt" of a dinner that is planned changes that one.
+    let bird = wish.kind.is_some() || wish.mass_g.is_some();
+    let begun = bird || wish.dinner.is_some() || wish.dinner_day.is_some() || sitting.room.drafts.contains_key(&who);
+    if sitting.room.plan.is_some() && !begun && amend::told(sitting, who, rest, true) {
+        return;
+    }
     planning::told(sitting, who, wish, &problems);
 }
 
@@ -323,6 +329,10 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         }
     }
     questions::plain(sitting, text, addressed);
+    // "Contains 8 % solution, do I still salt it?": answered, and kept for the plan.
+    if question && addressed && planning::read(sitting, text).0.solution_percent.is_some() {
+        amend::solution(sitting, who, text);
+    }
 }
 
 /// The job whose call was replied to.

@@ -53,6 +53,9 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> 
         super::settings::zone_told(sitting, text);
         return true;
     }
+    if asks_what(sitting, text) {
+        return false;
+    }
     let (mut wish, mut problems) = read(sitting, text);
     let read_already = wish.clone();
     bare_answer(sitting, question, text, &mut wish);
@@ -107,6 +110,13 @@ pub(super) fn another(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> b
     true
 }
 
+/// "What's a fan oven", "how do I carve": a word is asked about, and nothing of a dinner told.
+pub(super) fn asks_what(sitting: &Sitting<'_>, text: &str) -> bool {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let numbers = text.contains(|c: char| c.is_ascii_digit());
+    reading::begins_as_question(text, sitting.lexicon()) && !numbers && !sentence.has("instead")
+}
+
 /// Reads a sentence with this room's language, spoons and zone.
 pub(super) fn read(sitting: &Sitting<'_>, text: &str) -> (Wish, Vec<Problem>) {
     reading::read_wish(text, &sitting.ground())
@@ -142,7 +152,8 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
     let bird = wish.mass_g.is_some() || wish.kind.is_some();
     let guests = wish.adults.is_some() || wish.children.is_some();
     // "The turkey is in the fridge since Saturday, is that ok?" plans nothing.
-    let asks = text.contains('?') && wish.mass_g.is_none() && wish.dinner.is_none();
+    let safe = Sentence::read(text, sitting.lexicon()).has("ask-safe");
+    let asks = (text.contains('?') || safe) && wish.mass_g.is_none() && wish.dinner.is_none();
     // Of a dinner that is planned, hour and guests alone are news.
     let planned =
         sitting.room.plan.is_some() && sitting.speaker().is_none_or(|who| !sitting.room.drafts.contains_key(&who));

@@ -9,9 +9,10 @@ use super::turn::How;
 use super::{PersonId, Sitting, dose, help, order, own_kitchen};
 use crate::ask::{self, Advice, Answer, Asker, NotUnderstood, Question};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::Step;
+use carvetime_core::plan::{Step, spans};
 use carvetime_core::safety::Food;
 use carvetime_core::salt;
+use chrono::TimeDelta;
 
 /// Longest question kept for a second look.
 const LONGEST_KEPT: usize = 300;
@@ -59,8 +60,26 @@ pub(super) fn advise(sitting: &mut Sitting<'_>, advice: Advice) {
     }
 }
 
+/// Off the heat for more than two hours, and nobody has said that it was kept hot.
+fn stands_too_long(sitting: &Sitting<'_>) -> bool {
+    const EATEN: TimeDelta = TimeDelta::hours(8);
+    sitting.room.plan.as_ref().is_some_and(|plan| {
+        let off = plan.facts.iter().find(|fact| fact.done && fact.step == Step::Pull.name()).map(|fact| fact.at);
+        let waits = plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && job.state == JobState::Waiting);
+        let over = |off| sitting.now - off > spans::HOT_MOST && sitting.now - off < EATEN;
+        waits && !plan.held_hot && off.is_some_and(over)
+    })
+}
+
 fn answer(sitting: &mut Sitting<'_>, text: &str) {
     let asker = asker(sitting);
+    if stands_too_long(sitting)
+        && matches!(ask::read_question(text, &asker), Ok(Question::Lethality { .. } | Question::SafeTemperature { .. }))
+    {
+        // What stood out in the cold for two hours is not cooked safe again, whatever it reads by now.
+        sitting.answer(Text::new("room-limit-chill"));
+        return;
+    }
     match ask::ask(text, &asker) {
         Ok(answer) => {
             // A weight that is asked back may be known: from the plan, or from the one being made.

@@ -111,7 +111,10 @@ pub(super) fn only_asks(sitting: &Sitting<'_>, text: &str) -> bool {
     let sentence = Sentence::read(text, sitting.lexicon());
     let named = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some());
     let asks = sentence.has("ask-safe") || text.contains('?');
-    !named && asks && super::questions::is_question(sitting, text)
+    // "Dinner at 530": nobody measures a dinner.
+    let of_dinner = !named && (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
+    let begins = reading::begins_as_question(text, sitting.lexicon());
+    begins || of_dinner || !named && asks && super::questions::is_question(sitting, text)
 }
 
 /// Whether the speaker has told a reading that an edit may correct.
