@@ -209,3 +209,42 @@ fn a_dish_more_and_guests_more_are_heard_without_a_command() {
     kitchen.say("Rosa", "we are now 10");
     assert_eq!(people(&kitchen).0, Some(10));
 }
+
+#[test]
+fn what_is_asked_measures_and_moves_nothing() {
+    let mut kitchen = cooking();
+    let dinner = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.dinner;
+    let before = dinner(&kitchen);
+    kitchen.run_to("2027-11-25 15:00");
+    for asked in [
+        "should the breast be 160 or 165",
+        "does it need to be 180 in the thigh, my mom says",
+        "is it enough for 15?",
+        "what's a fan oven",
+    ] {
+        kitchen.say("Rosa", asked);
+        assert!(kitchen.scene.room.plan.as_ref().unwrap().readings.is_empty(), "{asked}");
+        assert_eq!(dinner(&kitchen), before, "{asked}");
+    }
+    let moved = kitchen.say("Rosa", "push dinner to 630");
+    assert_ne!(dinner(&kitchen), before, "{moved}");
+}
+
+#[test]
+fn what_has_stood_out_for_two_hours_is_not_cooked_safe_again() {
+    let mut kitchen = cooking();
+    kitchen.run_to("2027-11-25 16:00");
+    kitchen.say("Rosa", "166/176 wing 170");
+    kitchen.say("Rosa", "took it off");
+    kitchen.run_to("2027-11-25 18:30");
+    let asked = kitchen.say("Rosa", "it reads 128 now, is that ok?");
+    assert!(asked.contains("two hours are over"), "{asked}");
+}
+
+#[test]
+fn of_two_birds_in_one_sentence_what_differs_is_asked() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 09:30");
+    let said =
+        kitchen.say("Rosa", "12 lb fresh on the smoker and a 20 lb frozen in the oven, 22 people, thursday 3 pm");
+    assert!(said.contains("the 20 lb first") && said.contains("Is the bird frozen?"), "{said}");
+}

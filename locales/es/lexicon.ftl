@@ -114,7 +114,7 @@ lexicon-day-tomorrow = mañana
 lexicon-day-after-tomorrow = pasado mañana
 lexicon-day-yesterday = ayer
 ## What stands before the day of a month without its name (French le 24).
-lexicon-day-of-month = día, el día, para el día, el, para el
+lexicon-day-of-month = día, el día, para el día, el, para el, del, del día
 lexicon-holiday-thanksgiving = acción de gracias, día de acción de gracias, el día de acción de gracias
 lexicon-holiday-christmas = navidad, día de navidad, el día de navidad
 lexicon-holiday-boxing-day = san esteban, día de san esteban
@@ -262,7 +262,7 @@ lexicon-ask-why = por qué, fuente, quién lo dice, de dónde sale
 lexicon-ask-deep = qué tan profundo, hasta dónde, cuánto penetra, penetra, profundidad, cuánto entra
 lexicon-ask-safe = seguro, segura, es seguro, está bien, vale, bastante, basta, suficiente, peligroso, malo, se puede, puedo, debo, hay que, hace falta, bien, ok, es peligroso
 lexicon-ask-temperature = temperatura, a qué temperatura, qué temperatura, temperatura interna, grados, cuándo está hecho, debe marcar, marcar, a cuántos grados, cuántos grados, cuándo está listo por dentro, cómo sé si está, cómo sé que está
-lexicon-ask-out = fuera, fuera de la nevera, a temperatura ambiente, temperatura ambiente, en la encimera, en la mesa, olvidé, sin refrigerar, en el coche
+lexicon-ask-out = fuera, fuera de la nevera, a temperatura ambiente, temperatura ambiente, en la encimera, en la mesa, olvidé, sin refrigerar, en el coche, encimera
 lexicon-ask-left = dejé, dejado, olvidé, quedó, se quedó
 lexicon-ask-counter = encimera, en la encimera, a temperatura ambiente, temperatura ambiente, agua caliente, agua tibia, mesada, en la mesa
 lexicon-ask-keep = dura, duran, aguanta, aguantan, conserva, conservan, se conserva, se conservan, guardar, de hace, estar, puede estar, mantengo

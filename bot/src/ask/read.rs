@@ -392,6 +392,9 @@ impl Asked<'_> {
             return Some(Question::OvenTemperature { setting: self.oven_setting(), smoker: self.smoked() });
         }
         let out = out || overnight.is_some() && safe;
+        if out && self.has("ask-thaw") && !cooked && !self.has("ago") {
+            return Some(Question::CounterThaw);
+        }
         // "Sortie à 10h40" says when, not for how long.
         let out_since = if out { self.since_hour() } else { None };
         let hour = |at: usize| at.checked_sub(1).is_some_and(|before| self.s.is(before, "number-to"));

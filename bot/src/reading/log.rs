@@ -103,7 +103,7 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         Some(When::Day(_)) | None => ago(&sentence, ground, &mut taken),
     };
     numbers.retain(|n| taken.get(n.at) == Some(&false));
-    let readings = if !has_place(&sentence) { in_order(&numbers) } else { placed(&sentence, &numbers) };
+    let readings = if !has_place(&sentence) { in_order(&numbers, ground.metric) } else { placed(&sentence, &numbers) };
     let readings = readings.ok_or(Problem::TooManyReadings)?;
     if readings.is_empty() {
         return Ok(None);
@@ -187,15 +187,30 @@ fn place(s: &Sentence, at: usize) -> Option<Place> {
     s.of(at, "spot-").and_then(Place::from_name)
 }
 
-/// Breast, thigh, pit in that order; one number alone stands for whatever was asked. A scale behind the last holds for all.
-fn in_order(numbers: &[Number]) -> Option<Vec<Reading>> {
+/// Breast, thigh, pit or wing in that order; one number alone stands for whatever was asked. A scale behind the last holds for all.
+fn in_order(numbers: &[Number], metric: bool) -> Option<Vec<Reading>> {
     let last = numbers.last().and_then(|n| n.scale);
     let reading = |place, n: &Number| Reading { place, value: n.value, scale: n.scale.or(last) };
     match numbers {
         [] => Some(Vec::new()),
         [one] => Some(vec![reading(None, one)]),
         some if some.len() <= 3 => {
-            Some(some.iter().zip(Place::ALL).map(|(n, place)| reading(Some(*place), n)).collect())
+            let mut all: Vec<Reading> =
+                some.iter().zip(Place::ALL).map(|(n, place)| reading(Some(*place), n)).collect();
+            // No air that cooks is cooler than boiling water: the third spot is then the wing.
+            let boiling = |scale| match scale {
+                Some(Scale::Celsius) => 100.0,
+                None if metric => 100.0,
+                _ => 212.0,
+            };
+            // And meat is about as warm in one place as in another: 47/55/143 are °C, the last of the air.
+            let thigh = all.get(1).map_or(0.0, |thigh| thigh.value);
+            let like =
+                |third: &&mut Reading| third.value <= boiling(third.scale) && (third.value - thigh).abs() <= 30.0;
+            if let Some(third) = all.get_mut(2).filter(like) {
+                third.place = Some(Place::Wing);
+            }
+            Some(all)
         }
         _ => None,
     }

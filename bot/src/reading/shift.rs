@@ -5,7 +5,7 @@ use super::sentence::Sentence;
 use super::when::{Lean, When, hour_of_amount, read_when};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::Unit;
-use chrono::{NaiveTime, TimeDelta};
+use chrono::{NaiveTime, TimeDelta, Timelike};
 
 /// Behind "at", hours from here on are a time of day.
 const LONGEST_MOVE: TimeDelta = TimeDelta::hours(5);
@@ -46,6 +46,10 @@ pub fn read_shift(text: &str, dinner: Moment, ground: &Ground) -> Option<Shift> 
     Some(Shift::To(match when? {
         When::Moment(at) => at,
         When::Day(day) => ground.moment(day, local.time()),
+        // Midnight is the end of the evening that dinner is on.
+        When::Hour(hour) if hour.hour() == 0 && local.hour() >= 12 => {
+            ground.moment(local.date().succ_opt().unwrap_or(local.date()), hour)
+        }
         When::Hour(hour) => ground.moment(local.date(), hour),
     }))
 }

@@ -428,7 +428,8 @@ impl Clock<'_> {
         let said = s.is(at, "at") || s.mark(at) == Some('@');
         let first = at + usize::from(said);
         let spot = |hour, minute, half, to| Some(Spot { what: HourSaid { hour, minute, half }, from: at, to });
-        let whole_hour = if s.is(first, "noon") { Some(12) } else { s.is(first, "midnight").then_some(0) };
+        // Midnight ends a day: an hour 24.
+        let whole_hour = if s.is(first, "noon") { Some(12) } else { s.is(first, "midnight").then_some(24) };
         if let Some(hour) = whole_hour {
             // "midi et demi", "mezzogiorno e un quarto"
             let (hour, minute, last) = self.beyond(hour, first + 1).unwrap_or((hour, 0, first));
@@ -632,6 +633,9 @@ impl Clock<'_> {
 
     fn moment(&self, said: DaySaid, hour: HourSaid, lean: Lean) -> Moment {
         let time = self.time(hour, lean);
+        // A meal at midnight of the 24th ends that day: nobody means the night before.
+        let night = lean == Lean::Meal && hour.hour == 24;
+        let said = DaySaid { day: if night { later(said.day, 1) } else { said.day }, ..said };
         let at = self.ground.moment(said.day, time);
         let over = at <= self.ground.now && lean == Lean::Meal;
         if over && said.weekly {

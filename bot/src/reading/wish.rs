@@ -442,6 +442,12 @@ impl Reader<'_> {
                 self.problems.push(Problem::Guests(0.0));
             }
             let Some(count) = self.s.number(at).filter(|_| self.free(at)) else { continue };
+            // "Ya no somos 10, somos 11"
+            let refused = (1..=2).filter_map(|back| at.checked_sub(back)).any(|before| self.s.is(before, "negation"));
+            if refused && self.places().any(|other| other > at && self.s.number(other).is_some()) {
+                self.take(at, at);
+                continue;
+            }
             let count = count * self.sign(at);
             // "una ventina di persone"
             let next = at + 1 + usize::from(self.s.is(at + 1, "number-of"));
@@ -453,7 +459,9 @@ impl Reader<'_> {
             let joins = self.s.is(next, "joining");
             let next = next + usize::from(joins);
             let (adults, children) = (adults || self.s.is(next, "adults"), children || self.s.is(next, "children"));
-            let alone = joins && (next >= self.s.len() || self.s.mark(next).is_some() || self.s.is(next, "joining"));
+            let before = at.checked_sub(1).is_some_and(|before| self.s.is(before, "joining"));
+            let alone = (joins || before)
+                && (next >= self.s.len() || self.s.mark(next).is_some() || self.s.is(next, "joining"));
             let counted = adults || children || self.s.is(next, "people") || alone;
             let around =
                 [at.checked_sub(1), Some(next + 1)].into_iter().flatten().any(|near| self.s.is(near, "joining"));

@@ -23,7 +23,10 @@ const COLD_LEAST: TimeDelta = TimeDelta::minutes(15);
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let each = each_dish(text, &sitting.ground());
     if sitting.room.plan.is_some() && each.len() > 1 {
-        return each.iter().fold(false, |any, text| told_one(sitting, text) || any);
+        for text in &each {
+            told_one(sitting, text);
+        }
+        return true;
     }
     told_one(sitting, text)
 }

@@ -78,7 +78,11 @@ pub(super) fn is_told(sitting: &Sitting<'_>, who: PersonId, text: &str) -> bool 
     let asks = ["ask-how-much", "ask-how-many", "ask-how-big", "ask-how-long", "ask-when", "ask-how", "ask-safe"];
     let (wish, _) = read(sitting, text);
     let people = wish.adults.is_some() || wish.children.is_some();
-    (open || planned && wish.more) && people && !text.contains('?') && !asks.into_iter().any(|ask| sentence.has(ask))
+    // "Horno 180": what it is set to, not whether it may be.
+    let heat = planned && wish.cooker.is_some() && wish.setting_c.is_some() && text.split_whitespace().count() <= 5;
+    (heat || (open || planned && wish.more) && people)
+        && !text.contains('?')
+        && !asks.into_iter().any(|ask| sentence.has(ask))
 }
 
 /// "And another 12 lb turkey in the same oven": one more bird for the dinner that is planned, told as far as it differs. `false`: the

@@ -289,6 +289,24 @@ fn guests_who_come_too_are_added() {
 }
 
 #[test]
+fn midnight_ends_the_evening_it_is_told_with() {
+    everywhere(
+        plan,
+        &[(
+            "dinner=25.12.@00:00",
+            [
+                "Christmas Eve, dinner at midnight",
+                "cena de Nochebuena a medianoche",
+                "Essen Heiligabend um Mitternacht",
+                "ceia dia 24 de dezembro à meia-noite",
+                "réveillon de Noël à minuit",
+                "cena della vigilia di Natale a mezzanotte",
+            ],
+        )],
+    );
+}
+
+#[test]
 fn two_birds_are_two_of_one_weight_or_one_after_the_other() {
     everywhere(
         plan,
