@@ -472,3 +472,30 @@ fn what_is_told_in_the_middle_of_planning_asks_nothing() {
     let told = kitchen.say("Rosa", "12 of us, 3 of them kids, gas oven 170");
     assert!(told.contains("5.5 kg turkey for 12, oven at 170 °C. On the table Thu 14:30"), "{told}");
 }
+
+#[test]
+fn birds_are_told_apart_by_their_size_and_both_are_both() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-21 18:00");
+    kitchen.say("Rosa", "20 lb fresh turkey thursday 3 pm 22 people oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Rosa", "and another 12 lb fresh turkey on the smoker at 300");
+    kitchen.press("Rosa", "One more bird");
+    let of = |kitchen: &Kitchen, heavy: bool| {
+        let plans = kitchen.scene.room.plans();
+        (*plans.iter().find(|plan| (plan.wish.mass_g.unwrap() > 7000.0) == heavy).unwrap()).clone()
+    };
+    kitchen.run_to("2027-11-23 19:00");
+    assert!(kitchen.say("Rosa", "salted").contains("Which bird?"));
+    kitchen.say("Rosa", "both");
+    assert!(is_done(&of(&kitchen, true), "salt") && is_done(&of(&kitchen, false), "salt"));
+    kitchen.run_to("2027-11-25 09:00");
+    kitchen.say("Rosa", "big one in the oven");
+    assert!(is_done(&of(&kitchen, true), "on") && !is_done(&of(&kitchen, false), "on"));
+    kitchen.run_to("2027-11-25 10:30");
+    assert!(kitchen.say("Rosa", "it's on").contains("The turkey in the smoker: Bird is on"));
+    kitchen.run_to("2027-11-25 12:30");
+    kitchen.say("Rosa", "small one breast 120 thigh 131");
+    assert!(kitchen.say("Rosa", "breast 110 thigh 119").contains("Which bird?"));
+    kitchen.say("Rosa", "the big one");
+    assert_eq!((of(&kitchen, true).readings.len(), of(&kitchen, false).readings.len()), (1, 1));
+}

@@ -211,7 +211,7 @@ impl Lexicon {
     }
 
     /// The words of short talk: elided ones by themselves (`l'`, `eau`), other apostrophes dropped.
-    pub(super) fn talk_words(&self, text: &str) -> Vec<String> {
+    pub fn talk_words(&self, text: &str) -> Vec<String> {
         talk_words(text, &self.elisions)
     }
 

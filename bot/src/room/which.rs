@@ -15,9 +15,12 @@ use crate::reading::{self, Problem, Report, fold};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Kind;
 use carvetime_core::plan::{Moment, Step};
+use carvetime_core::quantity::in_grams;
 use carvetime_core::roast::Cooker;
 use chrono::{DateTime, TimeDelta, Utc};
 
+/// Birds within this part of each other's weight are not told apart by it.
+const SAME_WEIGHT: f64 = 0.03;
 /// As much as waits for an answer; the oldest makes room.
 const MOST_UNSURE: usize = 8;
 /// What was said so long ago is not acted on any more.
@@ -67,6 +70,15 @@ pub(super) fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply
     let named = names(sitting, text);
     if let Some((number, serial)) = named.as_deref().and_then(|named| answers(sitting, text, named)) {
         return told(sitting, number, serial);
+    }
+    if let Some(asked) = answers_both(sitting, text) {
+        for serial in all(sitting) {
+            if !sitting.room.unsure.iter().any(|unsure| unsure.number == asked.number) {
+                sitting.room.unsure.push(asked.clone());
+            }
+            told(sitting, asked.number, serial);
+        }
+        return;
     }
     let several = named.is_none() && names_several(sitting, text);
     let (topic, text) = topic(sitting, text, addressed, edited, named.is_some());
@@ -220,8 +232,23 @@ fn answers(sitting: &Sitting<'_>, text: &str, named: &[u32]) -> Option<(u32, u32
     let speaker = sitting.speaker();
     let [serial] = *named else { return None };
     let asked = sitting.room.unsure.iter().rev().find(|unsure| Some(unsure.by) == speaker)?;
-    let only = !text.trim_start().starts_with('/') && unnamed(sitting, text).split_whitespace().count() <= 1;
+    // "The small one": what stands around the name says nothing.
+    let rest = unnamed(sitting, text);
+    let says = |part: &&str| {
+        let sentence = Sentence::read(part, sitting.lexicon());
+        let article = sentence.is(0, "number-1") || sentence.is(0, "number-article");
+        !article && !sitting.lexicon().talk(&word(part), "dish-link")
+    };
+    let only = !text.trim_start().starts_with('/') && rest.split_whitespace().filter(says).count() <= 1;
     only.then_some((asked.number, serial))
+}
+
+/// "Both", from one who was asked which.
+fn answers_both(sitting: &Sitting<'_>, text: &str) -> Option<Unsure> {
+    let speaker = sitting.speaker();
+    let asked = sitting.room.unsure.iter().rev().find(|unsure| Some(unsure.by) == speaker && unsure.log.is_none())?;
+    let words = sitting.lexicon().talk_words(text).join(" ");
+    sitting.lexicon().talk(&words, "both").then(|| asked.clone())
 }
 
 /// Told which: what was said is heard now, as of when it was said.
@@ -250,7 +277,8 @@ fn topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: bool, n
     let Address::Command(command) = read_command(text, None) else {
         let plain = text.trim();
         let bare = named.then(|| unnamed(sitting, plain));
-        for words in [Some(plain.to_owned()), bare].into_iter().flatten() {
+        let sizeless = named.then(|| without_size(sitting, plain));
+        for words in [Some(plain.to_owned()), sizeless, bare].into_iter().flatten() {
             let topic = plain_topic(sitting, &words, addressed, edited);
             if !matches!(topic, Topic::Free) {
                 return (topic, words);
@@ -421,11 +449,11 @@ fn names_several(sitting: &Sitting<'_>, text: &str) -> bool {
         let first = kinds.next();
         kinds.all(|kind| Some(kind) == first)
     };
-    let [by_host, by_bird, by_cooker] = named_by(sitting, text);
+    let [by_host, by_bird, by_cooker, by_size] = named_by(sitting, text);
     let host: fn(&LivePlan) -> String = |plan| plan.host.0.to_string();
     let bird: fn(&LivePlan) -> String = |plan| super::order::kind(&plan.wish).name().into();
     let cooker: fn(&LivePlan) -> String = |plan| is_smoked(plan).to_string();
-    !alike(host, &by_host) || !alike(bird, &by_bird) || !alike(cooker, &by_cooker)
+    !alike(host, &by_host) || !alike(bird, &by_bird) || !alike(cooker, &by_cooker) || by_size.len() > 1
 }
 
 /// Two numbers for one place: no one bird has them.
@@ -434,8 +462,8 @@ fn reads_twice(sitting: &mut Sitting<'_>, text: &str) -> bool {
     twice && any(sitting, readings::expected)
 }
 
-/// The plans whose host, whose bird, whose cooker is named.
-fn named_by(sitting: &Sitting<'_>, text: &str) -> [Vec<u32>; 3] {
+/// The plans whose host, whose bird, whose cooker, whose size is named.
+fn named_by(sitting: &Sitting<'_>, text: &str) -> [Vec<u32>; 4] {
     let words: Vec<String> = text.split_whitespace().map(word).collect();
     let sentence = Sentence::read(&words.join(" "), sitting.lexicon());
     let by_host = |plan: &LivePlan| words.iter().any(|word| is_name_of(sitting, plan.host, word));
@@ -449,10 +477,28 @@ fn named_by(sitting: &Sitting<'_>, text: &str) -> [Vec<u32>; 3] {
             .any(|named| named == kind.name() || whole && named == Kind::TurkeyBreast.name())
     };
     let by_cooker = |plan: &LivePlan| (0..sentence.len()).any(|at| cooks_in(&sentence, at, plan));
-    [&by_host as &dyn Fn(&LivePlan) -> bool, &by_bird, &by_cooker].map(|by| {
+    let [lightest, heaviest] = by_weight(sitting);
+    let by_size = |plan: &LivePlan| {
+        let named = |concept: &str, serial: Option<u32>| serial == Some(plan.serial) && sentence.has(concept);
+        let mass = |at: usize| sentence.amount(at).and_then(|amount| amount.mass()).map(in_grams);
+        let weighs = |told: f64| plan.wish.mass_g.is_some_and(|mass| (told - mass).abs() < mass * SAME_WEIGHT);
+        named("size-small", lightest) || named("size-big", heaviest) || (0..sentence.len()).filter_map(mass).any(weighs)
+    };
+    [&by_host as &dyn Fn(&LivePlan) -> bool, &by_bird, &by_cooker, &by_size].map(|by| {
         let plans = sitting.room.plans();
         plans.iter().filter(|plan| by(plan)).map(|plan| plan.serial).collect()
     })
+}
+
+/// The lightest and the heaviest bird, where they differ.
+fn by_weight(sitting: &Sitting<'_>) -> [Option<u32>; 2] {
+    let plans = sitting.room.plans();
+    let mut masses: Vec<(f64, u32)> = plans.iter().filter_map(|plan| Some((plan.wish.mass_g?, plan.serial))).collect();
+    masses.sort_by(|one, other| one.0.total_cmp(&other.0));
+    match (masses.first(), masses.last()) {
+        (Some(light), Some(heavy)) if heavy.0 > light.0 * (1.0 + SAME_WEIGHT) => [Some(light.1), Some(heavy.1)],
+        _ => [None, None],
+    }
 }
 
 fn is_smoked(plan: &LivePlan) -> bool {
@@ -481,13 +527,26 @@ fn is_name_of(sitting: &Sitting<'_>, person: PersonId, told: &str) -> bool {
     [first, handle].into_iter().flatten().any(|name| told == name || told.strip_suffix('s') == Some(name.as_str()))
 }
 
+/// The words without "the big one": "big one in the oven" is in the oven.
+fn without_size(sitting: &Sitting<'_>, text: &str) -> String {
+    let parts: Vec<&str> = text.split_whitespace().collect();
+    let is = |at: usize, what: &dyn Fn(&Sentence) -> bool| {
+        parts.get(at).is_some_and(|part| what(&Sentence::read(&word(part), sitting.lexicon())))
+    };
+    let size = |at: usize| is(at, &|told| told.len() == 1 && told.of(0, "size-").is_some());
+    let one = |at: usize| is(at, &|told| told.is(0, "number-1"));
+    let kept = (0..parts.len()).filter(|at| !(size(*at) || *at > 0 && size(at - 1) && one(*at)));
+    kept.filter_map(|at| parts.get(at).copied()).collect::<Vec<_>>().join(" ")
+}
+
 /// The words without those that only say which bird.
 fn unnamed(sitting: &Sitting<'_>, text: &str) -> String {
     let hosts: Vec<PersonId> = sitting.room.plans().iter().map(|plan| plan.host).collect();
     let names = |part: &str| {
         let told = word(part);
         let sentence = Sentence::read(&told, sitting.lexicon());
-        let bird = sentence.len() == 1 && (sentence.of(0, "bird-").is_some() || sentence.of(0, "cooker-").is_some());
+        let of = |group: &str| sentence.of(0, group).is_some();
+        let bird = sentence.len() == 1 && (of("bird-") || of("cooker-") || of("size-"));
         bird || hosts.iter().any(|host| is_name_of(sitting, *host, &told))
     };
     let parts: Vec<&str> = text.split_whitespace().collect();
