@@ -128,12 +128,12 @@ fn eight_people_are_no_louder_than_four_and_none_hears_of_what_is_not_theirs() {
     let hears =
         |name: &str, call: &str| scene.telegram.heard(scene.id(name)).iter().any(|(_, text)| text.contains(call));
     for (name, call) in
-        [("Eva", "Salt the bird: pat"), ("Ana", "Heat the oven"), ("Max", "Bird on."), ("Max", "Time for a look")]
+        [("Eva", "Salt the bird: neck"), ("Ana", "Heat the oven"), ("Max", "Bird on."), ("Max", "Time for a look")]
     {
         assert!(hears(name, call), "{name} is not called: {call}\n{}", scene.transcript());
     }
     for (name, call) in
-        [("Tom", "Salt the bird: pat"), ("Li", "Bird out of the fridge"), ("Rosa", "Bird on."), ("Eva", "Bird on.")]
+        [("Tom", "Salt the bird: neck"), ("Li", "Bird out of the fridge"), ("Rosa", "Bird on."), ("Eva", "Bird on.")]
     {
         assert!(!hears(name, call), "{name} is called: {call}\n{}", scene.transcript());
     }
