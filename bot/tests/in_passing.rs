@@ -248,3 +248,33 @@ fn of_two_birds_in_one_sentence_what_differs_is_asked() {
         kitchen.say("Rosa", "12 lb fresh on the smoker and a 20 lb frozen in the oven, 22 people, thursday 3 pm");
     assert!(said.contains("the 20 lb first") && said.contains("Is the bird frozen?"), "{said}");
 }
+
+#[test]
+fn a_reading_too_low_is_asked_about_however_old_it_is() {
+    let mut kitchen = cooking();
+    kitchen.run_to("2027-11-25 15:20");
+    kitchen.say("Rosa", "breast 155 thigh 160 wing 158");
+    kitchen.run_to("2027-11-25 16:20");
+    let asked = kitchen.say("Rosa", "pulled it");
+    assert!(asked.contains("The breast read 155 °F") && asked.contains("[Yes, it does]"), "{asked}");
+}
+
+#[test]
+fn leftovers_on_the_table_are_told_their_own_limit() {
+    let mut kitchen = cooking();
+    kitchen.run_to("2027-11-25 16:00");
+    kitchen.say("Rosa", "166/176 wing 170");
+    kitchen.say("Rosa", "took it off");
+    let still = kitchen.say("Rosa", "leftovers still on table is it ok");
+    assert!(still.contains("into the fridge by 6:00 PM"), "{still}");
+    kitchen.run_to("2027-11-25 18:10");
+    assert!(kitchen.say("Rosa", "leftovers still on table is it ok").contains("two hours are over"));
+}
+
+#[test]
+fn a_letter_for_a_nought_is_a_nought() {
+    let mut kitchen = cooking();
+    kitchen.run_to("2027-11-25 15:20");
+    let noted = kitchen.say("Rosa", "breast is 15o, thigh 1o8");
+    assert!(noted.contains("breast 150 °F and thigh 108 °F"), "{noted}");
+}

@@ -347,7 +347,17 @@ fn tidy(text: &str, lexicon: &Lexicon) -> String {
         }
     }
     flush(&mut word, &mut tidy);
-    join_day_halves(&tidy)
+    join_day_halves(&mend_zeros(&tidy))
+}
+
+/// `15o` and `1o8` become `150` and `108`: a letter where a thumb meant the nought. `1o` alone is an ordinal.
+fn mend_zeros(text: &str) -> String {
+    static NOUGHT: std::sync::LazyLock<Option<regex::Regex>> =
+        std::sync::LazyLock::new(|| regex::Regex::new(r"\b(\d)[oO](\d)\b|\b(1\d)[oO]($|[\s,;/])").ok());
+    match NOUGHT.as_ref() {
+        Some(pattern) => pattern.replace_all(text, "${1}${3}0${2}${4}").into_owned(),
+        None => text.to_owned(),
+    }
 }
 
 /// `5 p.m.`, `5 p. m.` become `5 pm`.

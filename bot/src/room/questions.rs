@@ -6,8 +6,9 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{JobState, OwnSalt};
 use super::turn::How;
-use super::{PersonId, Sitting, dose, help, order, own_kitchen};
+use super::{PersonId, Sitting, dose, help, order, own_kitchen, plan_words};
 use crate::ask::{self, Advice, Answer, Asker, NotUnderstood, Question};
+use crate::reading::sentence::Sentence;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::safety::Food;
@@ -60,6 +61,20 @@ pub(super) fn advise(sitting: &mut Sitting<'_>, advice: Advice) {
     }
 }
 
+/// "The leftovers are still on the table, is it ok?": the plan knows by when they go into the fridge.
+fn own_limit(sitting: &Sitting<'_>, text: &str) -> Option<Text> {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let out = sentence.has("ask-out") && sentence.has("food-leftovers") && sentence.has("ask-safe");
+    let spans = (0..sentence.len()).any(|at| sentence.number(at).is_some() || sentence.amount(at).is_some());
+    let plan = sitting.room.plan.as_ref().filter(|plan| out && !spans && plan.is_off())?;
+    let job = plan.jobs.iter().find(|job| job.step() == Some(Step::Chill) && job.state == JobState::Waiting)?;
+    if sitting.now > job.latest {
+        return Some(Text::new("room-limit-chill"));
+    }
+    let order = plan.order(sitting.zone_or_utc());
+    plan_words::step_call(Step::Chill, job.nth, 1, order.as_ref(), job.latest).into_iter().next()
+}
+
 /// Off the heat for more than two hours, and nobody has said that it was kept hot.
 fn stands_too_long(sitting: &Sitting<'_>) -> bool {
     const EATEN: TimeDelta = TimeDelta::hours(8);
@@ -73,6 +88,10 @@ fn stands_too_long(sitting: &Sitting<'_>) -> bool {
 
 fn answer(sitting: &mut Sitting<'_>, text: &str) {
     let asker = asker(sitting);
+    if let Some(limit) = own_limit(sitting, text) {
+        sitting.answer(limit);
+        return;
+    }
     if stands_too_long(sitting)
         && matches!(ask::read_question(text, &asker), Ok(Question::Lethality { .. } | Question::SafeTemperature { .. }))
     {

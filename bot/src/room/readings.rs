@@ -654,13 +654,12 @@ fn fallen(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     })
 }
 
-/// A spot that read below the authority's figure within the last half hour: which, what, when.
+/// A spot whose last reading is below the authority's figure, however long ago: which, what, when. What has warmed since nobody has
+/// measured.
 pub(super) fn below(sitting: &Sitting<'_>) -> Option<(&'static str, Temperature, Moment)> {
-    const LATELY: TimeDelta = TimeDelta::minutes(30);
     let plan = sitting.room.plan.as_ref()?;
     let last = |of: fn(&StoredReading) -> Option<f64>| {
-        let (at, value) = plan.counted().into_iter().rev().find_map(|reading| Some((reading.at, of(reading)?)))?;
-        (sitting.now - at <= LATELY).then(|| (celsius(value), at))
+        plan.counted().into_iter().rev().find_map(|reading| Some((celsius(of(reading)?), reading.at)))
     };
     let spots = [
         ("breast", last(|reading| reading.breast_c)),
