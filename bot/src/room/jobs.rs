@@ -3,12 +3,12 @@
 //! Presses are checked against the plan that stands; a second press of the same button changes nothing and says so.
 
 use super::action::{Action, JobRef};
-use super::live::Shift;
+use super::live::{Light, Shift};
 use super::sitting::{button, name, short_name};
-use super::state::{JobState, LiveJob, Rung, ToldClash};
+use super::state::{JobState, LiveJob, LivePlan, Rung, ToldClash};
 use super::turn::{How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, board, calls, hot_road, may, plan_words, proposal, readings};
-use crate::reading;
+use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Conflict, Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, fahrenheit};
@@ -410,24 +410,39 @@ pub(super) fn mend(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
     if !may::steer(sitting) {
         return may::refuse(sitting);
     }
-    let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
+    let (light, by) = (sitting.light(), sitting.speaker());
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial) else {
         return sitting.notice(Text::new("room-stale"));
     };
-    let (Some(order), Some(Err(conflict))) = (plan.order(light.zone), plan.solve(&light)) else {
+    let wish = plan.wish.clone();
+    let Some(change) = take_way_out(plan, wish, rank, &light, by) else {
         return sitting.notice(Text::new("room-stale"));
     };
-    let Some(offer) = conflict.offers.get(usize::from(rank)) else {
-        return sitting.notice(Text::new("room-stale"));
-    };
-    plan.remember("mended", None, by, now);
-    let mut change = plan_words::change(&offer.change);
-    super::dishes::put_name(&mut change, &plan.wish.dishes);
-    super::order::absorb(&mut plan.wish, &offer.change.apply(&order));
-    plan.adopt(&offer.schedule, now);
     let text = Text::new("room-mended").with("change", Arg::from(change));
     sitting.answer(text).key("conflict").how(How::Edit);
     board::refresh(sitting);
+}
+
+/// Gives the plan that wish with the way out of that rank, and says what changes. `None`, the plan untouched: nothing stands against the
+/// wish any more, or there is no such way.
+pub(super) fn take_way_out(
+    plan: &mut LivePlan,
+    wish: Wish,
+    rank: u8,
+    light: &Light,
+    by: Option<PersonId>,
+) -> Option<Text> {
+    let wished = LivePlan { wish, ..plan.clone() };
+    let order = wished.order(light.zone)?;
+    let conflict = wished.solve(light)?.err()?;
+    let offer = conflict.offers.get(usize::from(rank))?;
+    plan.remember("mended", None, by, light.now);
+    let mut change = plan_words::change(&offer.change);
+    super::dishes::put_name(&mut change, &plan.wish.dishes);
+    plan.wish = wished.wish;
+    super::order::absorb(&mut plan.wish, &offer.change.apply(&order));
+    plan.adopt(&offer.schedule, light.now);
+    Some(change)
 }
 
 /// Says once what moved, where it matters.

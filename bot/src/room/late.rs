@@ -7,7 +7,7 @@ use super::action::Action;
 use super::sitting::{button, labelled, name};
 use super::turn::{How, Say, To};
 use super::{Sitting, What, birds, board, jobs, live, may, moves, plan_words, proposal, undo};
-use crate::reading::{self, fold};
+use crate::reading::{self, Wish, fold};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Caution, Change, Conflict, Moment};
 use chrono::TimeDelta;
@@ -124,21 +124,10 @@ pub(super) fn shift(sitting: &mut Sitting<'_>, serial: u32, minute: i64, rank: u
     let (Some(plan), Some(to)) = (plan, to.filter(|to| *to > now)) else {
         return sitting.notice(Text::new("room-stale"));
     };
-    let mut moved = plan.clone();
-    moved.wish.dinner = Some(to);
-    let (Some(order), Some(Err(conflict))) = (moved.order(light.zone), moved.solve(&light)) else {
+    let (wish, before) = (Wish { dinner: Some(to), ..plan.wish.clone() }, plan.jobs.clone());
+    let Some(change) = jobs::take_way_out(plan, wish, rank, &light, by) else {
         return sitting.notice(Text::new("room-stale"));
     };
-    let Some(offer) = conflict.offers.get(usize::from(rank)) else {
-        return sitting.notice(Text::new("room-stale"));
-    };
-    plan.remember("mended", None, by, now);
-    let mut change = plan_words::change(&offer.change);
-    super::dishes::put_name(&mut change, &plan.wish.dishes);
-    plan.wish.dinner = Some(to);
-    super::order::absorb(&mut plan.wish, &offer.change.apply(&order));
-    let before = plan.jobs.clone();
-    plan.adopt(&offer.schedule, now);
     let (shifts, undo) = (live::shifts(&before, plan), undo::newest(plan));
     close(sitting);
     let say = sitting.answer(Text::new("room-moved").with("when", Arg::DayClock(to)));
