@@ -29,6 +29,20 @@ cook-late-carve = • Keulen und Brust abtrennen und auf dem Blech im heißen Of
 cook-button-dinner = Essen { $at }
 cook-button-hotter = Hitze auf { $setting }
 cook-hotter = Im Plan stehen jetzt { $setting }. Dreh auf und schick mir in 20 Minuten den Wert vom Garraum.
+# The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
+cook-air-was = { $since ->
+    [on] Notiert: { $was }, seit der Vogel drin ist.
+   *[at] Notiert: { $was } seit { $from }.
+}
+cook-air-off = { $since ->
+    [on] Notiert: keine Hitze, seit der Vogel drin ist.
+   *[at] Notiert: keine Hitze seit { $from }.
+}
+cook-air-now = Ab jetzt rechne ich mit { $setting }. Sag mir, wenn du etwas änderst.
+cook-air-back = Jetzt wieder auf { $setting }: damit rechnet die Uhrzeit.
+cook-air-low = Geflügel braucht einen Ofen mit { $limit } oder mehr. Miss jetzt die Brust und sag mir, was sie hat.
+cook-air-cold = Miss jetzt die Brust und sag mir, was sie hat. Unter { $hot } nach { $limit } so: wegwerfen.
+cook-air-raw = Ein rohes Tier { $limit } oder länger ohne Hitze ist nicht mehr sicher, wie es danach auch gegart wird. Wegwerfen.
 cook-early = { $done ->
     [yes] Das ist deutlich vor { $dinner }.
    *[no] Das ist deutlich vor dem Essen um { $dinner }.

@@ -116,7 +116,7 @@ plan-reason-preheat = { $cooker ->
    *[oven] der Ofen braucht { $least }, bis er heiß ist
 }
 plan-reason-cooking-time = er gart { $time }
-plan-reason-forecast = das sagen die Messwerte
+plan-reason-forecast = so weit ist er bisher
 plan-reason-check-before = ein Blick, bevor er fertig sein kann
 plan-reason-stand = vor dem Tranchieren ruht er { $least }
 plan-reason-hot-hold = nach der Hitze wartet er höchstens { $most }, außer bei { $hot }

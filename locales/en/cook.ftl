@@ -33,6 +33,20 @@ cook-late-carve = • Take legs and breasts off and finish them on a tray in a h
 cook-button-dinner = Dinner { $at }
 cook-button-hotter = Pit to { $setting }
 cook-hotter = Plan says { $setting } now. Turn it up, and send me what the pit reads in 20 minutes.
+# The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
+cook-air-was = { $since ->
+    [on] Noted: { $was } ever since it went on.
+   *[at] Noted: { $was } since { $from }.
+}
+cook-air-off = { $since ->
+    [on] Noted: no heat since it went on.
+   *[at] Noted: no heat since { $from }.
+}
+cook-air-now = From now on I count on { $setting }. Tell me if you turn it.
+cook-air-back = Get it back to { $setting } now: the hour counts on that.
+cook-air-low = Poultry wants an oven at { $limit } or hotter. Read the breast now and tell me.
+cook-air-cold = Read the breast now and tell me. Under { $hot } after { $limit } like this: throw it away.
+cook-air-raw = A raw bird without heat for { $limit } or more isn’t safe any more, however it is cooked after. Throw it away.
 # $until: two hours off the heat. $done: it is at its targets now, or will be.
 cook-early = { $done ->
     [yes] That's well before { $dinner }.

@@ -117,7 +117,7 @@ plan-reason-preheat = { $cooker ->
    *[oven] the oven needs { $least } to get hot
 }
 plan-reason-cooking-time = it cooks { $time }
-plan-reason-forecast = that’s what the readings say
+plan-reason-forecast = that’s how far along it is
 plan-reason-check-before = a look before it can be done
 plan-reason-stand = it stands { $least } before carving
 plan-reason-hot-hold = after the heat it waits { $most } at most unless kept at { $hot }

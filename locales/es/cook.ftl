@@ -29,6 +29,20 @@ cook-late-carve = • Separar muslos y pechugas y terminarlos en una bandeja en 
 cook-button-dinner = Cena a las { $at }
 cook-button-hotter = Calor a { $setting }
 cook-hotter = Ahora el plan dice { $setting }. Súbelo y dime qué marca el aire en 20 minutos.
+# The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
+cook-air-was = { $since ->
+    [on] Anotado: { $was } desde que entró.
+   *[at] Anotado: { $was } desde las { $from }.
+}
+cook-air-off = { $since ->
+    [on] Anotado: sin calor desde que entró.
+   *[at] Anotado: sin calor desde las { $from }.
+}
+cook-air-now = Desde ahora cuento con { $setting }. Dime si lo cambias.
+cook-air-back = Vuelve a ponerlo a { $setting } ya: la hora cuenta con eso.
+cook-air-low = Las aves piden un horno a { $limit } o más. Mide la pechuga ahora y dime cuánto marca.
+cook-air-cold = Mide la pechuga ahora y dime cuánto marca. Menos de { $hot } tras { $limit } así: a la basura.
+cook-air-raw = Un ave cruda sin calor { $limit } o más ya no es segura, se cocine como se cocine después. A la basura.
 cook-early = { $done ->
     [yes] Es mucho antes de las { $dinner }.
    *[no] Es mucho antes de la cena de las { $dinner }.

@@ -116,7 +116,7 @@ plan-reason-preheat = { $cooker ->
    *[oven] el horno tarda { $least } en calentarse
 }
 plan-reason-cooking-time = se asa { $time }
-plan-reason-forecast = lo dicen las lecturas
+plan-reason-forecast = así de avanzado va
 plan-reason-check-before = una mirada antes de que pueda estar hecha
 plan-reason-stand = reposa { $least } antes de trinchar
 plan-reason-hot-hold = tras el calor espera { $most } como mucho si no se mantiene a { $hot }

@@ -29,6 +29,20 @@ cook-late-carve = • Détache cuisses et poitrines et finis-les sur une plaque 
 cook-button-dinner = Repas { $at }
 cook-button-hotter = Chaleur à { $setting }
 cook-hotter = Le plan dit { $setting } maintenant. Monte, et envoie-moi dans 20 minutes ce que marque l’air.
+# The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
+cook-air-was = { $since ->
+    [on] Noté : { $was } depuis le début de la cuisson.
+   *[at] Noté : { $was } depuis { $from }.
+}
+cook-air-off = { $since ->
+    [on] Noté : pas de chaleur depuis le début.
+   *[at] Noté : pas de chaleur depuis { $from }.
+}
+cook-air-now = À partir de maintenant je compte sur { $setting }. Dis-moi si tu changes.
+cook-air-back = Remets à { $setting } tout de suite : l’heure compte là-dessus.
+cook-air-low = La volaille demande un four à { $limit } ou plus. Mesure le blanc maintenant et dis-moi.
+cook-air-cold = Mesure le blanc maintenant et dis-moi. Moins de { $hot } après { $limit } comme ça : à jeter.
+cook-air-raw = Une volaille crue sans chaleur { $limit } ou plus n’est plus sûre, quelle que soit la cuisson ensuite. À jeter.
 cook-early = { $done ->
     [yes] C’est bien avant { $dinner }.
    *[no] C’est bien avant le repas ({ $dinner }).

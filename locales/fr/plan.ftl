@@ -116,7 +116,7 @@ plan-reason-preheat = { $cooker ->
    *[oven] le four met { $least } à chauffer
 }
 plan-reason-cooking-time = la cuisson prend { $time }
-plan-reason-forecast = c’est ce que disent les mesures
+plan-reason-forecast = c’est là où elle en est
 plan-reason-check-before = un coup d’œil avant que ça puisse être cuit
 plan-reason-stand = ça repose { $least } avant la découpe
 plan-reason-hot-hold = après la cuisson ça attend { $most } au plus sauf si c’est gardé à { $hot }

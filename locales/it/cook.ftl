@@ -29,6 +29,20 @@ cook-late-carve = • Stacca cosce e petti e finiscili su una teglia in forno ca
 cook-button-dinner = Si mangia alle { $at }
 cook-button-hotter = Camera a { $setting }
 cook-hotter = Ora il piano dice { $setting }. Alza, e tra 20 minuti mandami che cosa segna la camera.
+# The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
+cook-air-was = { $since ->
+    [on] Annotato: { $was } da quando è dentro.
+   *[at] Annotato: { $was } dalle { $from }.
+}
+cook-air-off = { $since ->
+    [on] Annotato: senza calore da quando è dentro.
+   *[at] Annotato: senza calore dalle { $from }.
+}
+cook-air-now = Da adesso conto su { $setting }. Dimmi se lo cambi.
+cook-air-back = Riportalo subito a { $setting }: l’ora conta su questo.
+cook-air-low = Il pollame vuole un forno a { $limit } o più. Misura il petto adesso e dimmi quanto segna.
+cook-air-cold = Misura il petto adesso e dimmi quanto segna. Sotto { $hot } dopo { $limit } così: da buttare.
+cook-air-raw = Un volatile crudo senza calore per { $limit } o più non è più sicuro, comunque lo si cuocia dopo. Da buttare.
 cook-early = { $done ->
     [yes] È molto prima delle { $dinner }.
    *[no] È molto prima: si mangia alle { $dinner }.

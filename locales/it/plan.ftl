@@ -116,7 +116,7 @@ plan-reason-preheat = { $cooker ->
    *[oven] il forno vuole { $least } per scaldarsi
 }
 plan-reason-cooking-time = cuoce { $time }
-plan-reason-forecast = lo dicono le letture
+plan-reason-forecast = è a questo punto che si trova
 plan-reason-check-before = un’occhiata prima che possa essere pronto
 plan-reason-stand = riposa { $least } prima del taglio
 plan-reason-hot-hold = la carne tolta dal calore aspetta al massimo { $most }, se non resta a { $hot }

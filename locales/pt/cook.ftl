@@ -29,6 +29,20 @@ cook-late-carve = • Separe coxas e peito e termine numa assadeira em forno que
 cook-button-dinner = Jantar { $at }
 cook-button-hotter = Calor a { $setting }
 cook-hotter = O plano agora diz { $setting }. Aumente e me mande o que o ar marca daqui a 20 minutos.
+# The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
+cook-air-was = { $since ->
+    [on] Anotado: { $was } desde que entrou.
+   *[at] Anotado: { $was } desde { $from }.
+}
+cook-air-off = { $since ->
+    [on] Anotado: sem calor desde que entrou.
+   *[at] Anotado: sem calor desde { $from }.
+}
+cook-air-now = A partir de agora conto com { $setting }. Avise se mudar.
+cook-air-back = Volte a { $setting } já: a hora conta com isso.
+cook-air-low = Ave pede forno a { $limit } ou mais. Meça o peito agora e me diga.
+cook-air-cold = Meça o peito agora e me diga. Menos de { $hot } depois de { $limit } assim: jogue fora.
+cook-air-raw = Ave crua sem calor por { $limit } ou mais já não é segura, asse como assar depois. Jogue fora.
 cook-early = { $done ->
     [yes] É bem antes de { $dinner }.
    *[no] É bem antes do jantar às { $dinner }.

@@ -116,7 +116,7 @@ plan-reason-preheat = { $cooker ->
    *[oven] o forno precisa de { $least } para esquentar
 }
 plan-reason-cooking-time = assa { $time }
-plan-reason-forecast = é o que dizem as leituras
+plan-reason-forecast = é o quanto já avançou
 plan-reason-check-before = uma olhada antes de poder estar pronta
 plan-reason-stand = descansa { $least } antes do corte
 plan-reason-hot-hold = depois do calor espera no máximo { $most }, a não ser a { $hot }

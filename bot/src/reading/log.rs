@@ -133,13 +133,13 @@ fn lately(ground: &Ground, hour: NaiveTime) -> Result<Moment, Problem> {
 }
 
 /// A number that may be a temperature.
-struct Number {
-    at: usize,
-    value: f64,
-    scale: Option<Scale>,
+pub(super) struct Number {
+    pub(super) at: usize,
+    pub(super) value: f64,
+    pub(super) scale: Option<Scale>,
 }
 
-fn numbers(s: &Sentence) -> Vec<Number> {
+pub(super) fn numbers(s: &Sentence) -> Vec<Number> {
     let mut numbers = Vec::new();
     for at in 0..s.len() {
         // "Oven is 275, not 325"

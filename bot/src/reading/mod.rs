@@ -3,6 +3,7 @@
 //! Pure: the present and the zone are arguments. Start at [`read_wish`]; every reader takes a [`Ground`] to stand on and
 //! begins by taking the text apart ([`sentence`]). Nothing here answers anyone: what cannot be read comes back as a value.
 
+mod air;
 pub mod command;
 mod csv;
 mod dish;
@@ -20,6 +21,7 @@ mod when;
 mod wish;
 pub mod zone;
 
+pub use air::{Air, Since, read_air};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
 pub use dish::{DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, read_dish, read_shelves};

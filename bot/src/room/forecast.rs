@@ -306,11 +306,15 @@ pub fn turned(plan: &LivePlan, light: &Light) -> Option<Finish> {
     // Shares of the whole cooking that went by at each earlier setting.
     let (mut from, mut shares) = (TimeDelta::zero(), [0.0; 3]);
     let each = |spread: Spread| [spread.p10, spread.p50, spread.p90].map(|span| span.as_seconds_f64().max(1.0));
+    let settings = cook.heat.cooker.settings();
     for (until, setting) in &cook.was_set {
-        let whole = each(spread(*setting)?);
-        let passed = (*until - from).as_seconds_f64();
-        for (share, whole) in shares.iter_mut().zip(whole) {
-            *share += passed / whole;
+        // Colder than anyone cooks in: nothing is counted as done. Hotter: as much as in the hottest.
+        if *setting >= settings.low {
+            let whole = each(spread((*setting).min(settings.high))?);
+            let passed = (*until - from).as_seconds_f64();
+            for (share, whole) in shares.iter_mut().zip(whole) {
+                *share += passed / whole;
+            }
         }
         from = *until;
     }

@@ -130,7 +130,7 @@ impl LivePlan {
         let solve = |finish| plan::solve_with(&order, &facts, finish, light.now);
         let first = solve(finish);
         if first.is_err()
-            && let Some(tight) = finish.and_then(|finish| tightened(&finish, &order))
+            && let Some(tight) = sight.and_then(|sight| tightened(&sight.finish(), &order))
             && let Ok(schedule) = solve(Some(tight))
         {
             return Some(Ok(schedule));
@@ -307,6 +307,7 @@ impl LivePlan {
             jobs: self.jobs.clone(),
             facts: self.facts.clone(),
             readings: self.readings.len(),
+            was_set: Some(self.was_set.clone()),
         };
         if self.history.len() == HISTORY {
             self.history.remove(0);

@@ -77,7 +77,7 @@ pub(super) fn sent(sitting: &mut Sitting<'_>, name: &str, content: &Document) {
         .with("to", Arg::Clock(last.at));
     let spots = Spots::last_of(&new);
     readings::keep(sitting, who, new);
-    readings::answer(sitting, noted, &spots);
+    readings::answer(sitting, [noted], &spots);
 }
 
 /// When the log's times begin: minutes count from the bird meeting the heat, times of day stand nearest to it.

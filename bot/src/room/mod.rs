@@ -5,6 +5,7 @@
 //! [`crate::words`].
 
 mod after;
+mod air;
 mod alarms;
 mod amend;
 mod bells;
@@ -231,7 +232,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if dish && crate::reading::is_dish_beside(text, &sitting.ground()) && dishes::told(sitting, text) {
         return;
     }
-    if !edited && heat::sets_heat(sitting, text) {
+    if !edited && (air::was_otherwise(sitting, text) || heat::sets_heat(sitting, text)) {
         return;
     }
     let asked = jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting);

@@ -338,7 +338,7 @@ fn note(sitting: &mut Sitting<'_>, who: PersonId, reading: &StoredReading) {
     let spots = spots_of(reading);
     keep(sitting, who, [reading.clone()]);
     let noted = Text::new("room-log-noted").with("parts", parts(&spots));
-    answer(sitting, noted, &spots);
+    answer(sitting, [noted], &spots);
 }
 
 /// As many readings as one bird's plan keeps: one a minute for sixteen hours.
@@ -374,14 +374,14 @@ pub(super) fn keep(sitting: &mut Sitting<'_>, who: PersonId, readings: impl Into
 }
 
 /// Says what was noted and what it means for the bird, the plan and the dinner.
-pub(super) fn answer(sitting: &mut Sitting<'_>, noted: Text, spots: &Spots) {
+pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = Text>, spots: &Spots) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     let undo = super::undo::newest(plan);
     // Readings move nothing until the bird is known to be on: they would push it away from the heat it is already on.
     let is_on = plan.on_since(sitting.now).is_some();
     let unmoved = Solved { outcome: Ok(Vec::new()), sight: None };
     let Solved { outcome, sight } = if is_on { sitting.solve_again() } else { unmoved };
-    let mut lines = vec![noted];
+    let mut lines: Vec<Text> = noted.into_iter().collect();
     lines.extend(meaning(sitting, spots).or_else(|| hot_road::meaning(sitting, spots)));
     let mut rows = vec![vec![button("room-button-undo", &undo)]];
     match &sight {

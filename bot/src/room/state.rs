@@ -758,6 +758,9 @@ pub struct Change {
     pub facts: Vec<StoredFact>,
     /// How many readings there were.
     pub readings: usize,
+    /// What the heat had been set to before; `None` in what was stored before this was kept.
+    #[serde(default)]
+    pub was_set: Option<Vec<WasSet>>,
 }
 
 #[cfg(test)]
@@ -796,6 +799,7 @@ mod tests {
             jobs: jobs.clone(),
             facts: facts.clone(),
             readings: 0,
+            was_set: None,
         };
         let plan = LivePlan {
             serial: 1,

@@ -260,7 +260,10 @@ fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> Live
     plan.wish = change.wish.clone();
     plan.facts = change.facts.clone();
     plan.readings.truncate(change.readings);
-    plan.was_set.retain(|was| was.until < change.at);
+    match &change.was_set {
+        Some(was_set) => plan.was_set.clone_from(was_set),
+        None => plan.was_set.retain(|was| was.until < change.at),
+    }
     plan.jobs = change.jobs.clone();
     for job in &mut plan.jobs {
         // What people have been told since, they know.

@@ -506,11 +506,16 @@ pub fn facts(cook: &Cook, pit_read: bool) -> Facts {
         stuffed: cook.bird.stuffed,
         smoker: cook.heat.cooker == Cooker::Smoker,
         fan: cook.heat.cooker == Cooker::FanOven,
-        // What is expected of a bird hangs on how it began.
-        setting: in_celsius(cook.was_set.first().map_or(cook.heat.setting, |(_, setting)| *setting)),
+        // What is expected of a bird hangs on how it began to cook; in an oven that is off it doesn't.
+        setting: in_celsius(cook.was_set.iter().map(|(_, setting)| *setting).find(cooks).unwrap_or(cook.heat.setting)),
         start: cook.start.map(in_celsius).or((cook.bird.condition == Condition::PartThawed).then_some(-1.5)),
         pit_read,
     }
+}
+
+/// Air that any cooker is set to.
+fn cooks(setting: &Temperature) -> bool {
+    in_celsius(*setting) >= 90.0
 }
 
 /// Mass of the turkey that takes as long as a kilogram of this bird. Derived from the government timetable.

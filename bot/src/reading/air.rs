@@ -1,0 +1,123 @@
+//! The air the bird has had: "oven was on 425 this whole time", "oven has been off for 30 min", "ran out of charcoal, it's at 200".
+//!
+//! Owns the grammar only. What it does to the forecast is for the room to say.
+
+use super::ground::Ground;
+use super::log::{Scale, numbers};
+use super::sentence::Sentence;
+use super::talk::begins_as_question;
+use super::when::{Lean, When, last_at, read_when};
+use carvetime_core::plan::Moment;
+use carvetime_core::quantity::{celsius, fahrenheit, in_celsius};
+use chrono::TimeDelta;
+
+/// What someone says the air has been, otherwise than was thought.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Air {
+    /// What it was, °C; `None`: there was no heat.
+    pub was_c: Option<f64>,
+    /// From when on.
+    pub since: Since,
+    /// What it is set to now, °C, where that was said.
+    pub now_c: Option<f64>,
+}
+
+/// From when on the air was so.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Since {
+    /// All the time that the bird has been in it.
+    On,
+    /// From then on.
+    At(Moment),
+    /// Since it was last known to be otherwise.
+    Known,
+}
+
+/// Longer ago it was another cook.
+const LONGEST: TimeDelta = TimeDelta::hours(24);
+
+/// Reads what the air has been. `None`: the text doesn't say that it was otherwise than set.
+pub fn read_air(text: &str, ground: &Ground) -> Option<Air> {
+    let sentence = Sentence::read(text, ground.lexicon);
+    let has = |concept| sentence.has(concept);
+    // What nobody lit was never on, whatever else the sentence says.
+    let never = has("heat-never");
+    if text.contains(['?', '¿']) || begins_as_question(text, ground.lexicon) || of_food(&sentence) {
+        return None;
+    }
+    let (all, down) = (has("heat-all-along") || never, has("ask-oven-down"));
+    let heat = (0..sentence.len()).find(|at| is_heat(&sentence, *at));
+    // "Off the smoker for half an hour" is said of the bird.
+    let off = heat.and_then(|heat| sentence.find(heat, "heat-off")).is_some();
+    if heat.is_none() && !never && !down {
+        return None;
+    }
+    let mut taken = vec![false; sentence.len()];
+    let told = since(&sentence, &mut taken, ground);
+    let temperatures = temperatures(&sentence, &taken, ground);
+    let now = |(at, _): &&(usize, f64)| is_now(&sentence, *at);
+    let now_c = temperatures.iter().find(now).map(|(_, c)| *c);
+    let was_c = temperatures.iter().find(|it| !now(it)).map(|(_, c)| *c);
+    let since = match told {
+        _ if all => Since::On,
+        Some(at) => Since::At(at),
+        None => Since::Known,
+    };
+    let was = has("heat-was");
+    match was_c {
+        // "It's at 200" of a fire that is out is how far it has fallen.
+        _ if never => Some(Air { was_c: None, since, now_c: now_c.or(was_c) }),
+        Some(_) if down => Some(Air { was_c, since, now_c }),
+        Some(_) if all || was && told.is_some() && !off => Some(Air { was_c, since, now_c }),
+        None if (down || off) && since != Since::Known || off && was => Some(Air { was_c: None, since, now_c }),
+        _ => None,
+    }
+}
+
+fn is_heat(s: &Sentence, at: usize) -> bool {
+    s.is(at, "spot-pit") || s.of(at, "cooker-").is_some() || s.is(at, "step-fire")
+}
+
+/// A dish or the meat is spoken of.
+fn of_food(s: &Sentence) -> bool {
+    ["spot-breast", "spot-thigh", "spot-wing", "spot-stuffing"].iter().any(|spot| s.has(spot))
+}
+
+/// "For 30 min", "an hour ago", "since 11".
+fn since(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option<Moment> {
+    let span = (0..s.len()).find_map(|at| s.amount(at)?.span());
+    if let Some(span) = span.filter(|span| *span > TimeDelta::zero() && *span < LONGEST) {
+        return Some(ground.now - span);
+    }
+    s.find(0, "since")?;
+    match read_when(s, taken, ground, Lean::Past)? {
+        When::Moment(at) if at <= ground.now && ground.now - at < LONGEST => Some(at),
+        When::Hour(hour) => Some(last_at(ground, hour)),
+        _ => None,
+    }
+}
+
+/// Numbers that an oven may be at, each in its place, °C.
+fn temperatures(s: &Sentence, taken: &[bool], ground: &Ground) -> Vec<(usize, f64)> {
+    const AIR_C: std::ops::RangeInclusive<f64> = 30.0..=320.0;
+    let usual = if ground.metric { Scale::Celsius } else { Scale::Fahrenheit };
+    let read = |value, scale: Option<Scale>| match scale.unwrap_or(usual) {
+        Scale::Fahrenheit => in_celsius(fahrenheit(value)),
+        Scale::Celsius => in_celsius(celsius(value)),
+    };
+    numbers(s)
+        .into_iter()
+        .filter(|number| taken.get(number.at) == Some(&false))
+        .map(|number| (number.at, read(number.value, number.scale)))
+        .filter(|(_, c)| AIR_C.contains(c))
+        .collect()
+}
+
+/// The number is what it is turned to now: "turned it up to 325", "now 325". "Was set to 250 the whole time" is not.
+fn is_now(s: &Sentence, at: usize) -> bool {
+    let clause = (0..at).rev().take_while(|before| s.mark(*before).is_none_or(|mark| !matches!(mark, ',' | ';' | '.')));
+    let all = |at: usize| s.is(at, "heat-all-along") || s.is(at, "heat-was");
+    let words: Vec<usize> = clause.collect();
+    let turned = words.iter().any(|at| s.is(*at, "heat-set") || s.is(*at, "now") || s.is(*at, "heat-back"));
+    turned && !words.iter().any(|at| all(*at)) && !s.is(at + 1, "heat-all-along")
+}

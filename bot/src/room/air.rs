@@ -1,0 +1,125 @@
+//! The air was otherwise than everyone thought: hotter or colder all along, off for a while, a fire that ran out.
+//!
+//! The forecast is told what the bird has had since it was last known; what it has not had is never counted as cooking. Start at
+//! [`was_otherwise`].
+
+use super::sitting::button;
+use super::state::{LivePlan, StoredReading, WasSet};
+use super::turn::Urgency;
+use super::{Sitting, board, readings, undo};
+use crate::reading::{self, Since};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Moment, spans};
+use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
+use carvetime_core::roast::{self, Cooker};
+
+/// The air without heat: a warm kitchen, °C.
+const OFF_C: f64 = 21.0;
+/// The lowest published pit of a smoker, °F. Source: [`carvetime_core::source::SMOKER_RANGE`].
+const LOWEST_PIT_F: f64 = 225.0;
+/// One setting in two scales, °C.
+const SAME_C: f64 = 1.0;
+
+/// "Oven was on 425 this whole time", "oven has been off for 30 min". `false`: nothing of the kind, or nothing over the heat.
+pub(super) fn was_otherwise(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let (light, by, now) = (sitting.light(), sitting.speaker(), sitting.now);
+    let Some(air) = reading::read_air(text, &sitting.ground()) else { return false };
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| !plan.is_off()) else { return false };
+    let Some((on, order)) = plan.on_since(now).zip(plan.order(light.zone)) else { return false };
+    let from = match air.since {
+        Since::On => on,
+        Since::At(at) => at.clamp(on, now),
+        Since::Known => last_known(plan, on),
+    };
+    let dial = in_celsius(order.heat.setting);
+    let settings = order.heat.cooker.settings();
+    // A fire that has sunk is not set to that.
+    let burns = air.since != Since::Known;
+    let told = air.now_c.or(air.was_c.filter(|_| burns)).filter(|c| settings.holds(celsius(*c)));
+    let (set, was) = (told.unwrap_or(dial), air.was_c.unwrap_or(OFF_C));
+    if (was - dial).abs() < SAME_C && (set - dial).abs() < SAME_C && plan.was_set.is_empty() {
+        return false;
+    }
+    plan.remember("mended", None, by, now);
+    had(plan, (from, was), (now, set), (on, dial));
+    if !burns && let Some(pit_c) = air.was_c {
+        plan.readings.push(sunk(pit_c, by, now));
+    }
+    let caution = caution(order.heat.cooker, celsius(was));
+    let raw = from == on && air.was_c.is_none() && now - on >= spans::HOT_MOST;
+    let noted = noted(air.was_c, from, on);
+    if raw {
+        return thrown_away(sitting, noted);
+    }
+    let back = (air.was_c.is_none() || !burns) && air.now_c.is_none();
+    let dial = Text::new(if back { "cook-air-back" } else { "cook-air-now" });
+    let lines = [noted, dial.with("setting", Arg::Temperature(celsius(set)))];
+    readings::answer(sitting, lines.into_iter().chain(caution), &readings::Spots::default());
+    true
+}
+
+/// What was understood.
+fn noted(was_c: Option<f64>, from: Moment, on: Moment) -> Text {
+    Text::new(if was_c.is_some() { "cook-air-was" } else { "cook-air-off" })
+        .with("was", Arg::Temperature(celsius(was_c.unwrap_or(OFF_C))))
+        .with("since", Arg::Choice(if from == on { "on" } else { "at" }))
+        .with("from", Arg::Clock(from))
+}
+
+/// A raw bird without heat for two hours: no hour is told for it.
+fn thrown_away(sitting: &mut Sitting<'_>, noted: Text) -> bool {
+    let _no_hour = sitting.solve_again();
+    let undo = sitting.room.plan.as_ref().map(|plan| button("room-button-undo", &undo::newest(plan)));
+    let raw = Text::new("cook-air-raw").with("limit", Arg::Span(spans::HOT_MOST));
+    sitting.answer_all(vec![noted, raw]).urgency(Urgency::Safety).row(undo);
+    board::refresh(sitting);
+    true
+}
+
+/// Air too cold to cook a bird safely in: measure now.
+fn caution(cooker: Cooker, was: Temperature) -> Option<Text> {
+    let below = |limit: f64| in_fahrenheit(was) < limit - 0.5;
+    if below(LOWEST_PIT_F) {
+        let text = Text::new("cook-air-cold").with("hot", Arg::Temperature(fahrenheit(140.0)));
+        return Some(text.with("limit", Arg::Span(spans::HOT_MOST)));
+    }
+    let authority = roast::OVEN_AUTHORITY_F;
+    let low = cooker != Cooker::Smoker && below(authority);
+    low.then(|| Text::new("cook-air-low").with("limit", Arg::Temperature(fahrenheit(authority))))
+}
+
+/// When the air was last known to be as it was set: a reading of it, a change of the dial, or the bird going on.
+fn last_known(plan: &LivePlan, on: Moment) -> Moment {
+    let read = plan.counted().into_iter().filter(|reading| reading.pit_c.is_some()).map(|reading| reading.at);
+    let turned = plan.was_set.iter().map(|was| was.until);
+    read.chain(turned).max().map_or(on, |at| at.max(on))
+}
+
+/// Writes down that the air was `was` from then until now, and is set to `set` from now on.
+fn had(plan: &mut LivePlan, (from, was): (Moment, f64), (now, set): (Moment, f64), (on, dial): (Moment, f64)) {
+    let before = plan.was_set.iter().find(|was| was.until > from).map_or(dial, |was| was.setting_c);
+    plan.was_set.retain(|was| was.until < from);
+    if from > on {
+        plan.was_set.push(WasSet { until: from, setting_c: before });
+    }
+    if (was - set).abs() >= SAME_C {
+        plan.was_set.push(WasSet { until: now, setting_c: was });
+    }
+    plan.wish.setting_c = Some(set);
+}
+
+/// How far the fire had fallen is a reading of the pit.
+fn sunk(pit_c: f64, by: Option<super::PersonId>, now: Moment) -> StoredReading {
+    StoredReading {
+        at: now,
+        pit_c: Some(pit_c),
+        breast_c: None,
+        thigh_c: None,
+        stuffing_c: None,
+        wing_c: None,
+        by,
+        told_at: Some(now),
+        sure: true,
+        replaces: None,
+    }
+}
