@@ -105,6 +105,7 @@ cook-falling = Keine Uhrzeit, solange er abkühlt: erst muss die Hitze zurück.
 cook-alarm-hold = Raus aus der Hitze seit { $off }. Miss nach: ab { $hot } darf er warten. Darunter ist er bis { $until } gegessen oder im Kühlschrank.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Weniger: bis { $by } gegessen, Reste gleich in den Kühlschrank. Später nicht mehr servieren.
+cook-hot-dinner-late = Seine zwei Stunden enden um { $by }, vor dem Essen: er muss bei { $hot } oder mehr bleiben. Sonst wird er vorher gegessen.
 cook-hot-still = Noch { $hot } oder mehr in beiden: gut, er kann warten, solange er das zeigt. Nach der letzten solchen Messung bleiben { $most }.
 cook-hot-one = Die Stelle ist heiß genug. Beide zählen, Brust und Keule: miss auch die andere.
 cook-hot-below = Das ist unter { $hot }. Um { $off } war er heiß: bis { $by } gegessen, Reste gleich in den Kühlschrank.

@@ -115,6 +115,7 @@ cook-falling = No finish time while it cools: get the heat back first.
 cook-alarm-hold = Off the heat since { $off }. Measure it: { $hot } or more, and it may wait. Less, and it's to be eaten or in the fridge by { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Less than that: eaten by { $by }, leftovers straight into the fridge. Later, don’t serve it.
+cook-hot-dinner-late = Its two hours end at { $by }, before dinner: it must keep reading { $hot } or more. Less, and it’s eaten by then.
 cook-hot-still = Still { $hot } or more in both: good, it may wait while it reads that. From the last such reading it has { $most }.
 cook-hot-one = That spot is hot enough. Both count, breast and thigh: measure the other too.
 cook-hot-below = That’s under { $hot }. It was hot at { $off }: eaten by { $by }, leftovers straight into the fridge.

@@ -415,6 +415,8 @@ room-sources = The numbers come from:
 room-too-long = That's { $length } characters, more than I can read at once ({ $most } is the most). One or two sentences will do.
 room-proposal-night = At night: { $jobs }.
 room-chill-late = That was after { $by }. What stood out longer than two hours gets thrown away, even if it looks fine.
+# $jobs: what was planned for it and is called for no more.
+room-chill-ended = So I call for nothing more with it: { $jobs }. In there in time after all? Undo.
 room-limit-chill = The two hours are over. Whatever stands out and wasn’t kept at { units-example-hot } or hotter gets thrown away.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
 room-amended = All right: { $known }.

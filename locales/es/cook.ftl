@@ -105,6 +105,7 @@ cook-falling = Sin hora mientras se enfría: primero, que vuelva el calor.
 cook-alarm-hold = Fuera del calor desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla en la nevera antes de las { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Si marca menos: comida antes de las { $by }, las sobras enseguida a la nevera. Después, no la sirvas.
+cook-hot-dinner-late = Sus dos horas acaban a las { $by }, antes de la cena: tiene que seguir marcando { $hot } o más. Si no, se come antes.
 cook-hot-still = Sigue a { $hot } o más en los dos: bien, puede esperar mientras marque eso. Desde la última lectura así tiene { $most }.
 cook-hot-one = Ahí está bastante caliente. Cuentan los dos, pechuga y muslo: mide también el otro.
 cook-hot-below = Está por debajo de { $hot }. A las { $off } estaba caliente: comida antes de las { $by }, las sobras enseguida a la nevera.

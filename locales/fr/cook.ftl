@@ -105,6 +105,7 @@ cook-falling = Pas d’heure tant que ça refroidit : d’abord, la chaleur doi
 cook-alarm-hold = Sortie de cuisson depuis { $off }. Mesure : { $hot } ou plus, ça peut attendre. Moins, il faut manger ou mettre au frigo avant { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Moins que ça : mangée avant { $by }, les restes tout de suite au frigo. Plus tard, ne la sers pas.
+cook-hot-dinner-late = Ses deux heures finissent à { $by }, avant le repas : elle doit rester à { $hot } ou plus. Sinon, elle est mangée avant.
 cook-hot-still = Toujours { $hot } ou plus aux deux : bien, elle peut attendre tant qu’elle affiche ça. Après la dernière mesure ainsi, elle a { $most }.
 cook-hot-one = Cet endroit est assez chaud. Les deux comptent, blanc et cuisse : mesure l’autre aussi.
 cook-hot-below = C’est sous { $hot }. Elle était chaude à { $off } : mangée avant { $by }, les restes tout de suite au frigo.

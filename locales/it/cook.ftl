@@ -107,6 +107,7 @@ cook-falling = Nessun orario finché si raffredda: prima deve tornare il calore.
 cook-alarm-hold = Fuori dal calore dalle { $off }. Misura: { $hot } o più, e può aspettare. Meno, e va mangiato o messo in frigo entro le { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Se segna meno: mangiato entro le { $by }, gli avanzi subito in frigo. Più tardi non servirlo.
+cook-hot-dinner-late = Le sue due ore finiscono alle { $by }, prima di cena: deve restare a { $hot } o più. Se no, si mangia prima.
 cook-hot-still = Ancora { $hot } o più in tutti e due: bene, può aspettare finché segna così. Dall’ultima lettura così ha { $most }.
 cook-hot-one = Lì è abbastanza caldo. Contano tutti e due, petto e coscia: misura anche l’altro.
 cook-hot-below = È sotto { $hot }. Alle { $off } era caldo: mangiato entro le { $by }, gli avanzi subito in frigo.

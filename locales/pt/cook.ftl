@@ -105,6 +105,7 @@ cook-falling = Sem hora enquanto esfria: primeiro o calor tem que voltar.
 cook-alarm-hold = Fora do calor desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Menos que isso: comida até { $by }, as sobras direto na geladeira. Depois, não sirva.
+cook-hot-dinner-late = As duas horas acabam às { $by }, antes do jantar: tem que continuar marcando { $hot } ou mais. Senão, coma antes.
 cook-hot-still = Ainda { $hot } ou mais nos dois: ótimo, pode esperar enquanto marcar isso. Da última leitura assim são { $most }.
 cook-hot-one = Esse ponto está quente o bastante. Contam os dois, peito e coxa: meça o outro também.
 cook-hot-below = Está abaixo de { $hot }. Às { $off } estava quente: comida até { $by }, as sobras direto na geladeira.

@@ -33,7 +33,7 @@ const LATE: [u16; 4] = [10, 20, 40, 60];
 /// When the host is asked, if that is still to come.
 pub(super) fn bell(room: &Room, plan: &LivePlan) -> Option<Bell> {
     let zone = room.taste.zone().filter(|_| plan.feedback.is_none())?;
-    let served = plan.job(Step::Serve, 0).filter(|job| job.state != JobState::Waiting)?;
+    let served = plan.job(Step::Serve, 0).filter(|job| matches!(job.state, JobState::Done { .. }))?;
     Some(Bell { at: day_after(served.at, zone)?, kind: BellKind::Note { name: BELL.into() } })
 }
 

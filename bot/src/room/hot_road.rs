@@ -72,6 +72,8 @@ pub(super) fn count(plan: &LivePlan, jobs: &mut [LiveJob]) {
         job.latest = limit;
         // Before it is even served there are no leftovers to call for: the limit alone is said then.
         if called < served {
+            job.at = job.at.min(limit);
+            job.earliest = job.earliest.min(job.at);
             continue;
         }
         job.earliest = job.earliest.min(called);
@@ -84,6 +86,14 @@ pub(super) fn count(plan: &LivePlan, jobs: &mut [LiveJob]) {
 pub(super) fn at_table(plan: &LivePlan) -> Option<Text> {
     let by = last_hot(plan).filter(|_| is_hot(plan))? + spans::HOT_ROAD;
     Some(Text::new("cook-hot-by").with("by", Arg::Clock(by)))
+}
+
+/// Off the heat, and dinner is after its two hours: it keeps hot until then, or it is eaten sooner.
+pub(super) fn dinner_too_late(plan: &LivePlan) -> Option<Text> {
+    let by = last_hot(plan).filter(|_| is_hot(plan))? + spans::HOT_ROAD;
+    let waits = plan.job(Step::Carve, 0).is_some_and(|job| job.state == JobState::Waiting);
+    let late = waits && plan.wish.dinner.is_some_and(|dinner| dinner > by);
+    late.then(|| Text::new("cook-hot-dinner-late").with("hot", Arg::Temperature(holds())).with("by", Arg::Clock(by)))
 }
 
 /// What readings after the heat mean for a bird carried hot; `None` where they mean nothing, or it is eaten.

@@ -7,7 +7,9 @@ use super::live::{Light, Shift};
 use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob, LivePlan, Rung, ToldClash};
 use super::turn::{How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, after, board, calls, hot_road, may, plan_words, proposal, readings};
+use super::{
+    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, may, plan_words, proposal, readings, spoiled,
+};
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Conflict, Moment, Step, spans};
@@ -46,6 +48,10 @@ pub(super) fn surely_done(sitting: &mut Sitting<'_>, it: JobRef) {
 
 /// Off the heat with a last reading below the authority's figure: asked once, not taken.
 fn ask_first(sitting: &mut Sitting<'_>, it: JobRef, spot: &'static str, read: Temperature, at: Moment) {
+    let now = sitting.now;
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        plan.off_asked.get_or_insert(now);
+    }
     let text = Text::new("room-pull-sure")
         .with("spot", Arg::Choice(spot))
         .with("read", Arg::Temperature(read))
@@ -75,14 +81,20 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
     plan.remember(if done { "done" } else { "skipped" }, Some(it.step), by, now);
     // Measured already, so it went on as planned, however late that is said.
     let at = if it.step == Step::On && plan.is_read_since(job.at) { job.at.min(now) } else { now };
+    let over = off_as_said(plan, it.step, done).is_some_and(|off| now - off >= spans::HOT_MOST);
+    let at = if it.step == Step::Pull { plan.off_asked.take().map_or(at, |asked| asked.min(at)) } else { at };
     plan.record(it.step, it.nth, at, done, by);
+    let too_late = done && it.step == Step::Chill && now > job.latest + CHILL_GRACE;
+    let ended = if too_late { spoiled::end(plan, it.nth, now) } else { None };
     let undo = super::undo::newest(plan);
     let outcome = sitting.resolve();
     if done && it.step == Step::Pull {
         tell_hold(sitting);
     }
     // Carved without a word that it came off: what was read last is not enough.
-    if done
+    if over {
+        tell_over(sitting);
+    } else if done
         && it.step == Step::Carve
         && let Some((spot, read, at)) = readings::below(sitting)
     {
@@ -93,9 +105,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
             .with("target", Arg::Temperature(super::target()));
         sitting.answer(text).urgency(Urgency::Safety);
     }
-    if done && it.step == Step::Chill && now > job.latest + CHILL_GRACE {
+    if too_late {
         let late = Text::new("room-chill-late").with("by", Arg::DayClock(job.latest));
-        sitting.answer(late).urgency(Urgency::Safety);
+        sitting.answer(late).lines(ended).urgency(Urgency::Safety);
     }
     // A group sees on the board what moves, and whoever has a moved job is told: no message more.
     let group = sitting.room.kind == RoomKind::Group;
@@ -107,6 +119,24 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
         Err(conflict) => tell_conflict(sitting, &conflict),
     }
     board::refresh(sitting);
+}
+
+/// Carved, and whether it came off the heat when that was said was never answered: it counts from then, the earlier of the two.
+fn off_as_said(plan: &mut LivePlan, step: Step, done: bool) -> Option<Moment> {
+    let waits = plan.job(Step::Pull, 0).is_some_and(|job| job.state == JobState::Waiting);
+    let off = plan.off_asked.filter(|_| done && step == Step::Carve && waits)?;
+    plan.off_asked = None;
+    plan.record(Step::Pull, 0, off, true, None);
+    Some(off)
+}
+
+/// The two hours were over before it was carved.
+fn tell_over(sitting: &mut Sitting<'_>) {
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        let named: Vec<String> = plan.jobs.iter().filter_map(bells::limit).collect();
+        plan.limits_called.extend(named);
+    }
+    sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
 }
 
 /// A bird that waits long before it is carved is kept hot, or carved by then.
@@ -222,6 +252,10 @@ pub(super) fn later(sitting: &mut Sitting<'_>, it: JobRef) {
     }
     let wait = if it.step.is_safety() { LATER_SAFETY } else { LATER };
     let again = sitting.now + wait;
+    // "It stays on."
+    if let Some(plan) = sitting.room.plan.as_mut().filter(|_| it.step == Step::Pull) {
+        plan.off_asked = None;
+    }
     if let Some(job) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(it.step, it.nth)) {
         job.call_at = Some(again);
         job.calls = job.calls.max(1);

@@ -6,7 +6,7 @@
 use super::action::Action;
 use super::sitting::{button, labelled, name};
 use super::turn::{How, Say, To};
-use super::{Sitting, What, birds, board, jobs, live, may, moves, plan_words, proposal, undo};
+use super::{Sitting, What, birds, board, hot_road, jobs, live, may, moves, plan_words, proposal, undo};
 use crate::reading::{self, Wish, fold};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Caution, Change, Conflict, Moment};
@@ -176,11 +176,13 @@ pub(super) fn outlook(sitting: &Sitting<'_>, to: Moment) -> Option<Outlook> {
     };
     let stands = plan.solve(&light).and_then(Result::ok).map(|schedule| schedule.cautions).unwrap_or_default();
     let is_on = plan.on_since(sitting.now).is_some() && !plan.is_off();
-    let free = !is_on && !schedule.cautions.iter().any(|caution| is_cost(caution, &stands));
     moved.adopt(&schedule, sitting.now);
+    let too_late = hot_road::dinner_too_late(&moved);
+    let free = !is_on && too_late.is_none() && !schedule.cautions.iter().any(|caution| is_cost(caution, &stands));
     let stays = is_on.then(|| Text::new("room-late-on"));
     let shifts = live::shifts(&plan.jobs, &moved);
-    let lines = stays.into_iter().chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts));
+    let lines =
+        stays.into_iter().chain(too_late).chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts));
     Some(Outlook::Works { lines: lines.collect(), free })
 }
 

@@ -62,6 +62,7 @@ impl LivePlan {
             ready_from: None,
             ready_to: None,
             held_hot: false,
+            off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),
             told: None,

@@ -45,6 +45,7 @@ mod readings;
 mod reports;
 mod settings;
 mod sitting;
+mod spoiled;
 mod there;
 mod undo;
 mod which;

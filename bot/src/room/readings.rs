@@ -362,7 +362,11 @@ pub(super) fn keep(sitting: &mut Sitting<'_>, who: PersonId, readings: impl Into
     let now = sitting.now;
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember("logged", None, Some(who), now);
+    let before = plan.readings.len();
     plan.readings.extend(readings);
+    if plan.readings.iter().skip(before).any(still_on) {
+        plan.off_asked = None;
+    }
     let is_due = |job: &&LiveJob| {
         let open = job.state == JobState::Waiting && job.at <= now + TimeDelta::minutes(15);
         open && job.step() == Some(Step::Check)
@@ -371,6 +375,12 @@ pub(super) fn keep(sitting: &mut Sitting<'_>, who: PersonId, readings: impl Into
     for nth in due {
         plan.record(Step::Check, nth, now, true, Some(who));
     }
+}
+
+/// Only over heat does it reach its target, and only there is air that hot.
+fn still_on(reading: &StoredReading) -> bool {
+    let hot = |spot: Option<f64>, limit: Temperature| spot.is_some_and(|spot| celsius(spot) >= limit);
+    hot(reading.breast_c, super::target()) || hot(reading.pit_c, fahrenheit(200.0))
 }
 
 /// Says what was noted and what it means for the bird, the plan and the dinner.

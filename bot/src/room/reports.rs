@@ -105,6 +105,9 @@ fn is_near(sitting: &Sitting<'_>, it: JobRef) -> bool {
 /// Someone says that it is not done: it is never taken for done, and the rest is planned again.
 fn not_done(sitting: &mut Sitting<'_>, it: JobRef) {
     let now = sitting.now;
+    if let Some(plan) = sitting.room.plan.as_mut().filter(|_| it.step == Step::Pull) {
+        plan.off_asked = None;
+    }
     if let Some(job) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(it.step, it.nth)) {
         job.denied = true;
         if job.at <= now && job.state == JobState::Waiting {

@@ -440,6 +440,9 @@ pub struct LivePlan {
     /// Someone has said that the bird is kept at 140 °F or hotter after the heat: the two hours count from carving.
     #[serde(default)]
     pub held_hot: bool,
+    /// It was said to be off the heat, with a last reading too low, and whether it really is was asked and not answered: when.
+    #[serde(default)]
+    pub off_asked: Option<Moment>,
     /// Safety limits already called.
     #[serde(default)]
     pub limits_called: Vec<String>,
@@ -815,6 +818,7 @@ mod tests {
             ready_from: None,
             ready_to: None,
             held_hot: false,
+            off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),
             told: None,

@@ -1,0 +1,130 @@
+//! The two hours off the heat: what they end, and from when they run where nobody said it in so many words.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+#[path = "common/kitchen.rs"]
+mod kitchen;
+
+use carvetime::room::RoomKind;
+use carvetime::room::state::JobState;
+use carvetime_core::plan::{Moment, Step};
+use chrono_tz::America::Chicago;
+use kitchen::Kitchen;
+
+/// A plan accepted the day before, its bird on the heat since `on`.
+fn cooking(plan: &str, on: &str) -> Kitchen {
+    let begun = if on.starts_with("2027-11-24") { "2027-11-23 09:00" } else { "2027-11-24 09:00" };
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, begun);
+    kitchen.say("Rosa", plan);
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to(on);
+    kitchen.say("Rosa", "bird is on");
+    kitchen
+}
+
+fn is_open(kitchen: &Kitchen, step: Step) -> bool {
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    plan.jobs.iter().any(|job| job.step() == Some(step) && job.state == JobState::Waiting)
+}
+
+fn latest(kitchen: &Kitchen) -> (Moment, Moment) {
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    let job = plan.jobs.iter().find(|job| job.step() == Some(Step::Chill) && job.state == JobState::Waiting).unwrap();
+    (job.at, job.latest)
+}
+
+const AHEAD: &str = "/plan fresh 14 lb turkey, we have it, no salt, oven at 325, cook it the day before and take it to my \
+                     sister's, 40 minutes away, dinner Thursday 5 pm, 9 people";
+const AT_HOME: &str = "/plan fresh 14 lb turkey, we have it, no salt, oven at 325, dinner Thursday 5 pm, 9 people";
+const HOT: &str = "/plan fresh 14 lb turkey, we have it, oven at 325, no salt, carry it hot to my sister's, 30 minutes away, \
+                   dinner Thursday 5 pm, 9 people";
+
+#[test]
+fn a_bird_chilled_too_late_is_neither_packed_nor_reheated() {
+    let mut kitchen = cooking(AHEAD, "2027-11-24 16:00");
+    kitchen.run_to("2027-11-24 19:00");
+    kitchen.say("Rosa", "breast 168, thigh 175");
+    kitchen.say("Rosa", "pulled it");
+    kitchen.run_to("2027-11-24 19:40");
+    kitchen.say("Rosa", "carved");
+    kitchen.run_to("2027-11-24 22:40");
+    let said = kitchen.say("Rosa", "put away");
+    assert!(said.contains("gets thrown away") && said.contains("Pack it cold, Leave, Reheat"), "{said}");
+    for step in [Step::Pack, Step::Travel, Step::Reheat, Step::Serve, Step::Chill, Step::Leftovers] {
+        assert!(!is_open(&kitchen, step), "{step:?}");
+    }
+    let later = kitchen.run_to("2027-11-28 20:00");
+    assert!(!later.contains("Reheat it covered") && !later.contains("How was it"), "{later}");
+}
+
+#[test]
+fn chilled_in_time_everything_goes_on_and_a_mistake_is_taken_back() {
+    let mut kitchen = cooking(AHEAD, "2027-11-24 16:00");
+    kitchen.run_to("2027-11-24 19:00");
+    kitchen.say("Rosa", "breast 168, thigh 175");
+    kitchen.say("Rosa", "pulled it");
+    kitchen.run_to("2027-11-24 19:40");
+    kitchen.say("Rosa", "carved");
+    kitchen.run_to("2027-11-24 20:20");
+    kitchen.say("Rosa", "put away");
+    assert!(is_open(&kitchen, Step::Reheat));
+
+    let mut late = cooking(AT_HOME, "2027-11-25 11:00");
+    late.run_to("2027-11-25 14:50");
+    late.say("Rosa", "breast 168, thigh 175");
+    late.say("Rosa", "pulled it");
+    late.run_to("2027-11-25 16:30");
+    late.say("Rosa", "carved");
+    late.run_to("2027-11-25 20:00");
+    let said = late.say("Rosa", "leftovers are put away");
+    assert!(said.contains("Leftovers’ last day") && !is_open(&late, Step::Leftovers), "{said}");
+    late.say("Rosa", "undo");
+    assert!(is_open(&late, Step::Leftovers), "it was a mistake");
+}
+
+#[test]
+fn a_pull_asked_about_and_not_answered_counts_from_when_it_was_said() {
+    let mut kitchen = cooking(AT_HOME, "2027-11-25 11:00");
+    kitchen.run_to("2027-11-25 14:50");
+    kitchen.say("Rosa", "breast 150, thigh 160");
+    let asked = kitchen.say("Rosa", "pulled it");
+    assert!(asked.contains("Does it read that now?"), "{asked}");
+    kitchen.run_to("2027-11-25 16:10");
+    kitchen.say("Rosa", "carved");
+    assert_eq!(latest(&kitchen).1, kitchen.local("2027-11-25 16:50"));
+
+    // Answered, or read hot in a hot oven since: nothing is left of it.
+    for answer in ["still in the oven", "breast 166, thigh 172", "oven 330"] {
+        let mut kitchen = cooking(AT_HOME, "2027-11-25 11:00");
+        kitchen.run_to("2027-11-25 14:50");
+        kitchen.say("Rosa", "breast 150, thigh 160");
+        kitchen.say("Rosa", "pulled it");
+        kitchen.run_to("2027-11-25 15:10");
+        kitchen.say("Rosa", answer);
+        kitchen.run_to("2027-11-25 16:10");
+        kitchen.say("Rosa", "carved");
+        assert!(latest(&kitchen).1 >= kitchen.local("2027-11-25 18:00"), "{answer}");
+    }
+
+    let mut late = cooking(AT_HOME, "2027-11-25 11:00");
+    late.run_to("2027-11-25 14:20");
+    late.say("Rosa", "breast 150, thigh 160");
+    late.say("Rosa", "pulled it");
+    late.run_to("2027-11-25 16:30");
+    let said = late.say("Rosa", "carved");
+    assert!(said.contains("two hours are over") && !said.contains("back into the heat"), "{said}");
+}
+
+#[test]
+fn carried_hot_a_dinner_that_moves_does_not_move_the_two_hours() {
+    let mut kitchen = cooking(HOT, "2027-11-25 11:00");
+    kitchen.run_to("2027-11-25 15:30");
+    kitchen.say("Rosa", "breast 168, thigh 175");
+    kitchen.say("Rosa", "pulled it");
+    kitchen.run_to("2027-11-25 15:40");
+    kitchen.say("Rosa", "packed it");
+    let said = kitchen.say("Rosa", "/move 6:30 pm");
+    assert!(said.contains("two hours end at 5:30 PM"), "{said}");
+    kitchen.press("Rosa", "Dinner 6:30 PM");
+    let limit = kitchen.local("2027-11-25 17:30");
+    assert_eq!(latest(&kitchen), (limit, limit));
+}
