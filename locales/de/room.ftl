@@ -392,6 +392,9 @@ room-ice-early = Das ist normal: Zeit ist bis { $when }. Lass den Vogel im Kühl
 room-ice-roast = Gut, dass du nachgesehen hast. Wasser würde zu lange dauern: { $when } kommt sie so in den Ofen, ungefüllt.
 room-ice-roast-now = Gut, dass du nachgesehen hast. Wasser würde zu lange dauern: jetzt so in den Ofen, ungefüllt.
 room-ice-done = Bis anderthalbmal so lang; Innereien raus, sobald sie sich lösen; { $target } überall.
+# $when: the next job with it.
+room-thawed = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich? Dann bleibt er bis { $when } im Kühlschrank.
+room-thawed-now = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich? Dann weiter.
 room-heat-set = Notiert: ab jetzt { $setting }.
 room-leftovers-until = Eure: bis { $when } essen oder einfrieren, wenn sie rechtzeitig in den Kühlschrank kamen.
 room-leftovers-over = Eure Tage sind um ({ $when }): was nicht eingefroren ist, wird weggeworfen.

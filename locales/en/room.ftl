@@ -431,6 +431,9 @@ room-ice-early = That’s to be expected: it has until { $when }. Leave it in th
 room-ice-roast = Good that you looked. Water would take too long: at { $when } it goes into the oven as it is, unstuffed.
 room-ice-roast-now = Good that you looked. Water would take too long: into the oven as it is now, unstuffed.
 room-ice-done = Up to half as long again; giblets out once they come loose; { $target } everywhere.
+# $when: the next job with it.
+room-thawed = Thawed: no ice in the cavity, the legs move? Then it stays in the fridge until { $when }.
+room-thawed-now = Thawed: no ice in the cavity, the legs move? Then on with it.
 room-heat-set = Noted: { $setting } from now on.
 room-leftovers-until = Yours: eaten or frozen by { $when }, if they went into the fridge in time.
 room-leftovers-over = Yours have had their days ({ $when }): throw out what isn’t frozen.

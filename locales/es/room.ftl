@@ -444,6 +444,9 @@ room-ice-early = Es normal: tiene hasta { $when }. Déjalo en la nevera y mira o
 room-ice-roast = Menos mal que miraste. El agua tardaría demasiado: a las { $when } va al horno tal cual, sin relleno.
 room-ice-roast-now = Menos mal que miraste. El agua tardaría demasiado: al horno ya, tal cual, sin relleno.
 room-ice-done = Hasta la mitad más de tiempo; los menudillos fuera en cuanto se suelten; { $target } en todas partes.
+# $when: the next job with it.
+room-thawed = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces se queda en la nevera hasta { $when }.
+room-thawed-now = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces, adelante.
 room-heat-set = Anotado: { $setting } desde ahora.
 room-leftovers-until = Las tuyas: comidas o congeladas antes del { $when }, si fueron a la nevera a tiempo.
 room-leftovers-over = A las tuyas se les pasaron los días ({ $when }): tira lo que no esté congelado.

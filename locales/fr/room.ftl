@@ -456,6 +456,9 @@ room-ice-early = C’est normal : elle a jusqu’à { $when }. Laisse-la au frig
 room-ice-roast = Bien vu. L’eau prendrait trop de temps : { $when }, elle va au four telle quelle, sans farce.
 room-ice-roast-now = Bien vu. L’eau prendrait trop de temps : au four maintenant, telle quelle, sans farce.
 room-ice-done = Jusqu’à moitié plus longtemps ; abats dehors dès qu’ils se détachent ; { $target } partout.
+# $when: the next job with it.
+room-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors elle reste au frigo jusqu’à { $when }.
+room-thawed-now = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors on continue.
 room-heat-set = Noté : { $setting } à partir de maintenant.
 room-leftovers-until = Les tiens : mangés ou congelés avant { $when }, s’ils ont été mis au frigo à temps.
 room-leftovers-over = Les tiens ont fait leur temps ({ $when }) : jette ce qui n’est pas congelé.

@@ -225,7 +225,7 @@ lexicon-on = il, lo, la, l', i, gli, per il, per la, di, del, della, dell', al, 
 lexicon-in = tra, fra, entro, da qui a
 lexicon-ago = fa, or sono
 lexicon-later = dopo, più tardi, più in là, tardi, in ritardo, ritarda, ritardare, ritardiamo, rimanda, rimandare, rimandiamo, posticipa, posticipare, posticipiamo, slitta, slittare
-lexicon-earlier = prima, più presto, in anticipo, anticipa, anticipare, anticipiamo
+lexicon-earlier = prima, più presto, in anticipo, anticipa, anticipare, anticipiamo, di anticipo, prima del previsto
 lexicon-now = adesso, ora, proprio ora, in questo momento, proprio adesso, subito
 lexicon-ordinal = º
 ## Quel che sta davanti al giorno del mese senza il suo nome (il 24).
@@ -420,6 +420,7 @@ lexicon-talk-when = quando si mangia, quando mangiamo, a che ora si mangia, a ch
 lexicon-talk-next = cosa viene dopo, che si fa dopo, prossimo passo, qual è il prossimo passo, cosa c'è da fare, cosa manca da fare
 lexicon-talk-undone-thaw = ancora congelato, ancora congelata, è ancora congelato, ancora surgelato, ancora duro, ancora dura, duro come un sasso, duro come pietra, duro come la pietra, dura come la pietra, dura come un sasso, ancora duro come un sasso, ancora dura come un sasso, ancora duro come la pietra, ancora dura come la pietra, ancora ghiacciato, ancora ghiacciata, ghiacciato dentro, ancora ghiacciato dentro, congelato dentro, ancora congelato dentro, ancora congelata dentro, dentro ancora congelato, dentro ancora congelata, dentro ancora ghiaccio, ancora ghiaccio dentro, dentro c'è ancora ghiaccio, dentro c'è ancora del ghiaccio, c'è ancora ghiaccio dentro, c'è ancora del ghiaccio dentro, ancora del ghiaccio dentro, ghiaccio dentro, ancora mezzo congelato, ancora mezza congelata, mezzo congelato, ancora congelato al centro, congelato al centro, ancora congelato in mezzo, ancora congelato nel mezzo, non scongelato, non è scongelato, non ancora scongelato, non è ancora scongelato, non è ancora scongelata, non si è scongelato, non si è ancora scongelato, non del tutto scongelato, sta ancora scongelando, ancora scongelando, ancora dura come pietra, ancora duro come pietra, dentro ancora del ghiaccio, dura come pietra, non ancora scongelata, non del scongelato
 lexicon-talk-icy = dentro, ghiaccio, mezzo, mezza, centro, cuore
+lexicon-talk-thawed = scongelato, scongelata, si è scongelato, si è scongelata, del tutto scongelato, completamente scongelato, finito di scongelare, finito di scongelarsi
 lexicon-talk-undone-water = acqua non cambiata, non ho cambiato l'acqua, non ho ancora cambiato l'acqua, non ancora cambiato acqua, non cambiato acqua
 lexicon-talk-undone-salt = non salato, non salata, senza sale, non ancora salato, non ancora salata, non l'ho salato, non l'ho salata, non l'ho ancora salato, non l'ho ancora salata, non ho salato, non ho ancora salato
 lexicon-talk-undone-on = non in forno, non è in forno, non ancora in forno, non è ancora in forno, non è dentro, non è ancora dentro, non l'ho infornato, non l'ho ancora infornato, non ho infornato, non ho ancora infornato, non ancora dentro, non è ancora in cottura, non ancora in cottura, non ancora infornato, non dentro, non infornato

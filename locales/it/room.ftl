@@ -449,6 +449,9 @@ room-ice-early = È normale: ha tempo fino a { $when }. Lascialo in frigo e rigu
 room-ice-roast = Bene che hai guardato. L’acqua ci metterebbe troppo: { $when } va in forno così com’è, senza ripieno.
 room-ice-roast-now = Bene che hai guardato. L’acqua ci metterebbe troppo: in forno adesso, così com’è, senza ripieno.
 room-ice-done = Fino a metà tempo in più; frattaglie fuori appena si staccano; { $target } dappertutto.
+# $when: the next job with it.
+room-thawed = Scongelato: niente ghiaccio nella cavità, le cosce si muovono? Allora resta in frigo fino a { $when }.
+room-thawed-now = Scongelato: niente ghiaccio nella cavità, le cosce si muovono? Allora avanti.
 room-heat-set = Segnato: { $setting } da adesso.
 room-leftovers-until = I tuoi: mangiati o congelati entro { $when }, se sono andati in frigo in tempo.
 room-leftovers-over = I tuoi giorni sono passati ({ $when }): butta quello che non è congelato.

@@ -384,6 +384,9 @@ room-ice-early = É normal: tem até { $when }. Deixe na geladeira e olhe de nov
 room-ice-roast = Que bom que você olhou. A água demoraria demais: { $when } vai ao forno como está, sem recheio.
 room-ice-roast-now = Que bom que você olhou. A água demoraria demais: ao forno já, como está, sem recheio.
 room-ice-done = Até metade a mais de tempo; miúdos fora assim que soltarem; { $target } em toda parte.
+# $when: the next job with it.
+room-thawed = Descongelado: sem gelo na cavidade, as coxas se mexem? Então fica na geladeira até { $when }.
+room-thawed-now = Descongelado: sem gelo na cavidade, as coxas se mexem? Então pode seguir.
 room-heat-set = Anotado: { $setting } a partir de agora.
 room-leftovers-until = As suas: coma ou congele até { $when }, se foram para a geladeira a tempo.
 room-leftovers-over = Os dias das suas já passaram ({ $when }): jogue fora o que não estiver congelado.

@@ -147,6 +147,15 @@ fn phrases(told: &[String]) -> impl Iterator<Item = String> + '_ {
     (1..=MOST_WORDS).flat_map(|count| told.windows(count).map(|words| words.join(" ")))
 }
 
+/// "It's thawed": done with it, not only begun.
+pub fn says_thawed(text: &str, lexicon: &'static Lexicon) -> bool {
+    let of_thawing = |report: Report| report.kind == ReportKind::Done && report.step == Some(Step::Thaw);
+    let Some(told) = words(text, lexicon).filter(|_| read_report(text, lexicon).is_some_and(of_thawing)) else {
+        return false;
+    };
+    phrases(&told).any(|phrase| lexicon.talk(&phrase, "thawed"))
+}
+
 /// "When do we eat?", "how much longer?".
 pub fn asks_when(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "when", lexicon)

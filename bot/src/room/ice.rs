@@ -6,11 +6,12 @@
 use super::live::{self, Light};
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
-use super::{Sitting, board, jobs, undo};
+use super::{Sitting, board, jobs, order, undo};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Condition;
-use carvetime_core::plan::{Change as PlanChange, Salting, Step, Thawing};
+use carvetime_core::plan::{Change as PlanChange, Moment, Salting, Step, Thawing};
 use carvetime_core::roast::Cooker;
+use carvetime_core::thaw::WATER_CHANGE_EVERY;
 use chrono::TimeDelta;
 
 /// What is to be done again, or for the first time, with a bird that is not thawed.
@@ -23,7 +24,9 @@ const SOON: TimeDelta = TimeDelta::hours(12);
 pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     let (now, by, zone, light) = (sitting.now, sitting.speaker(), sitting.zone_or_utc(), sitting.light());
     let Some(plan) = sitting.room.plan.as_mut() else { return false };
-    let frozen = plan.order(zone).is_some_and(|order| order.bird.condition != Condition::Fresh);
+    // Said to be thawed, and it is not.
+    let was_frozen = plan.jobs.iter().any(|job| job.step() == Some(Step::Thaw));
+    let frozen = plan.order(zone).is_some_and(|order| order.bird.condition != Condition::Fresh || was_frozen);
     if !frozen || plan.on_since(now).is_some() || plan.job(Step::On, 0).is_none() {
         return false;
     }
@@ -71,6 +74,75 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     }
     board::refresh(sitting);
     true
+}
+
+/// It is thawed, by whoever looked: what was to thaw it is done, and from here on it is a fresh bird in the fridge. `false`: the plan has
+/// nothing to thaw.
+pub(super) fn gone(sitting: &mut Sitting<'_>) -> bool {
+    let (now, by, zone, light) = (sitting.now, sitting.speaker(), sitting.zone_or_utc(), sitting.light());
+    let Some(plan) = sitting.room.plan.as_mut() else { return false };
+    let frozen = plan.order(zone).is_some_and(|order| order.bird.condition != Condition::Fresh);
+    if !frozen || plan.on_since(now).is_some() || plan.job(Step::On, 0).is_none() {
+        return false;
+    }
+    plan.remember("done", Some(Step::Thaw), by, now);
+    let before = plan.jobs.clone();
+    let soaked = soaked_since(plan, &light, now);
+    let thaws = |step: Option<Step>| matches!(step, Some(Step::Buy | Step::Thaw | Step::Water));
+    for job in plan.jobs.iter_mut().filter(|job| thaws(job.step()) && job.state == JobState::Waiting) {
+        job.state = JobState::Done { by, at: now };
+        job.call_at = None;
+    }
+    match soaked {
+        // Out of the water it is cooked at once: it counts as begun so much sooner as it is done sooner.
+        Some((nth, begun)) => plan.record(Step::Thaw, nth, begun, true, by),
+        None => {
+            plan.facts.retain(|fact| !matches!(Step::from_name(&fact.step), Some(Step::Thaw | Step::Water)));
+            plan.wish.condition = Some(Condition::Fresh.name().to_owned());
+            plan.wish.thawing = None;
+            plan.wish.at_home = Some(true);
+        }
+    }
+    let undo = undo::newest(plan);
+    rest_as_it_goes(plan, &light);
+    let solved = sitting.resolve();
+    let Some(plan) = &sitting.room.plan else { return true };
+    let shifts = live::shifts(&before, plan);
+    let next = plan.ahead(now).find(|job| job.step() != Some(Step::Dish)).map(|job| job.at);
+    let text = match next.filter(|at| *at > now + TimeDelta::hours(1)) {
+        Some(at) => Text::new("room-thawed").with("when", Arg::DayClock(at)),
+        None => Text::new("room-thawed-now"),
+    };
+    let say = sitting.answer(text).row([button("room-button-undo", &undo)]);
+    match solved {
+        Ok(_) => {
+            say.lines(jobs::shift_lines(&shifts));
+        }
+        Err(conflict) => jobs::tell_conflict(sitting, &conflict),
+    }
+    board::refresh(sitting);
+    true
+}
+
+/// What was to be salted straight out of the water has a night to rest now, be it a short one.
+fn rest_as_it_goes(plan: &mut LivePlan, light: &Light) {
+    let Some((order, Err(conflict))) = plan.order(light.zone).zip(plan.solve(light)) else { return };
+    let shorter = conflict.offers.iter().find(|offer| matches!(offer.change, PlanChange::ShorterRest));
+    if let Some(offer) = shorter {
+        order::absorb(&mut plan.wish, &offer.change.apply(&order));
+        plan.adopt(&offer.schedule, light.now);
+    }
+}
+
+/// It lies in water: when that would have had to begin for it to be thawed now as planned. `None`: it thaws in the fridge, or nobody has
+/// put it into the water yet.
+fn soaked_since(plan: &LivePlan, light: &Light, now: Moment) -> Option<(u8, Moment)> {
+    plan.order(light.zone).filter(|order| order.thawing == Thawing::ColdWater)?;
+    let water = plan.jobs.iter().filter(|job| job.step() == Some(Step::Water));
+    let end = water.map(|job| job.at).max()? + WATER_CHANGE_EVERY;
+    let thaw = plan.jobs.iter().filter(|job| job.step() == Some(Step::Thaw)).max_by_key(|job| job.nth)?;
+    let begun = plan.facts.iter().find(|fact| fact.done && fact.step == Step::Thaw.name() && fact.nth == thaw.nth)?.at;
+    Some((thaw.nth, begun - (end - now).max(TimeDelta::zero())))
 }
 
 /// Cold water, unless it leaves no time and an oven may have the bird as it is: whatever feeds people sooner.

@@ -32,26 +32,32 @@ const MOST_SHIFTS: usize = 6;
 
 /// `Done`.
 pub(super) fn done(sitting: &mut Sitting<'_>, it: JobRef) {
+    done_at(sitting, it, sitting.now);
+}
+
+/// The same, of a moment that is past.
+pub(super) fn done_at(sitting: &mut Sitting<'_>, it: JobRef, at: Moment) {
     let job =
         sitting.room.plan.as_ref().filter(|plan| plan.serial == it.serial).and_then(|plan| plan.job(it.step, it.nth));
     let open = it.step == Step::Pull && job.is_some_and(|job| job.state == JobState::Waiting);
     match readings::below(sitting).filter(|_| open) {
-        Some((spot, read, at)) => ask_first(sitting, it, spot, read, at),
-        None => settle(sitting, it, true),
+        Some((spot, read, read_at)) => {
+            if let Some(plan) = sitting.room.plan.as_mut() {
+                plan.off_asked.get_or_insert(at);
+            }
+            ask_first(sitting, it, spot, read, read_at);
+        }
+        None => settle(sitting, it, true, at),
     }
 }
 
 /// `Yes, it reads that now`: done, whatever the last reading was.
 pub(super) fn surely_done(sitting: &mut Sitting<'_>, it: JobRef) {
-    settle(sitting, it, true);
+    settle(sitting, it, true, sitting.now);
 }
 
 /// Off the heat with a last reading below the authority's figure: asked once, not taken.
 fn ask_first(sitting: &mut Sitting<'_>, it: JobRef, spot: &'static str, read: Temperature, at: Moment) {
-    let now = sitting.now;
-    if let Some(plan) = sitting.room.plan.as_mut() {
-        plan.off_asked.get_or_insert(now);
-    }
     let text = Text::new("room-pull-sure")
         .with("spot", Arg::Choice(spot))
         .with("read", Arg::Temperature(read))
@@ -68,10 +74,10 @@ pub(super) fn skip(sitting: &mut Sitting<'_>, it: JobRef) {
     if let Some(owner) = other.filter(|_| job.state == JobState::Waiting && !may::steer(sitting)) {
         return sitting.notice(Text::new("room-skip-theirs").with("name", name(sitting, owner)));
     }
-    settle(sitting, it, false);
+    settle(sitting, it, false, sitting.now);
 }
 
-fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
+fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     let Some(job) = standing(sitting, it) else { return };
     if let JobState::Done { by, .. } | JobState::Skipped { by, .. } = job.state {
         return already(sitting, by, &job);
@@ -80,11 +86,11 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool) {
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember(if done { "done" } else { "skipped" }, Some(it.step), by, now);
     // Measured already, so it went on as planned, however late that is said.
-    let at = if it.step == Step::On && plan.is_read_since(job.at) { job.at.min(now) } else { now };
-    let over = off_as_said(plan, it.step, done).is_some_and(|off| now - off >= spans::HOT_MOST);
+    let at = if it.step == Step::On && plan.is_read_since(job.at) { job.at.min(when) } else { when };
+    let over = off_as_said(plan, it.step, done).is_some_and(|off| when - off >= spans::HOT_MOST);
     let at = if it.step == Step::Pull { plan.off_asked.take().map_or(at, |asked| asked.min(at)) } else { at };
     plan.record(it.step, it.nth, at, done, by);
-    let too_late = done && it.step == Step::Chill && now > job.latest + CHILL_GRACE;
+    let too_late = done && it.step == Step::Chill && when > job.latest + CHILL_GRACE;
     let ended = if too_late { spoiled::end(plan, it.nth, now) } else { None };
     let undo = super::undo::newest(plan);
     let outcome = sitting.resolve();
@@ -225,8 +231,13 @@ fn settled_text(sitting: &Sitting<'_>, it: JobRef, done: bool) -> Text {
         (false, true) => "room-skipped-by",
         (false, false) => "room-skipped",
     };
+    let job = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth));
+    let at = match job.map(|job| job.state) {
+        Some(JobState::Done { at, .. }) => at,
+        _ => sitting.now,
+    };
     let what = if done { plan_words::step_done(it.step, it.nth) } else { plan_words::step_name(it.step, it.nth) };
-    let mut text = Text::new(id).with("what", Arg::from(what)).with("at", Arg::Clock(sitting.now));
+    let mut text = Text::new(id).with("what", Arg::from(what)).with("at", Arg::Clock(at));
     if let Some(by) = by {
         text = text.with("name", name(sitting, by));
     }

@@ -8,7 +8,7 @@ use super::state::JobState;
 use super::turn::How;
 use super::{PersonId, Sitting, board, ice, jobs, plan_words, planning, questions, undo};
 use crate::ask::Advice;
-use crate::reading::{self, Report, ReportKind};
+use crate::reading::{self, Happened, Report, ReportKind};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
 use chrono::TimeDelta;
@@ -18,8 +18,31 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if sitting.room.plan.is_none() {
         return false;
     }
-    let Some(report) = reading::read_report(text, sitting.lexicon()) else { return false };
-    heard(sitting, &report)
+    if reading::says_thawed(text, sitting.lexicon()) && ice::gone(sitting) {
+        return true;
+    }
+    match reading::read_report(text, sitting.lexicon()) {
+        Some(report) => heard(sitting, &report),
+        None => happened(sitting, text),
+    }
+}
+
+/// "Started thawing 3 hours ago", "bird went in at 11": done then. `false`: no job of this plan, or no time.
+fn happened(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some((report, when)) = reading::read_report_at(text, &sitting.ground()) else { return false };
+    let near = job(sitting, &report);
+    let Some(it) = near.or_else(|| report.step.and_then(|step| jobs::by_step(sitting, step, None))) else {
+        return heard(sitting, &report);
+    };
+    let Some(planned) = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).map(|job| job.at) else {
+        return false;
+    };
+    let at = match when {
+        Happened::At(at) => at,
+        Happened::Early(span) => planned - span,
+    };
+    jobs::done_at(sitting, it, at.min(sitting.now));
+    true
 }
 
 /// What was reported is done. `true`, for whoever hands it on.

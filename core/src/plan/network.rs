@@ -356,7 +356,7 @@ impl<'a> Network<'a> {
                 self.at_least(FRIDGE, THAW, before.least, Self::fridge_reason(&before));
             }
             let keeps = Reason::ThawedKeeps { most: spans::THAWED_KEEPS };
-            self.at_most(FRIDGE, ON, before.whole + spans::THAWED_KEEPS, keeps);
+            self.at_most(FRIDGE, ON, before.whole + self.thawed_keeps(FRIDGE), keeps);
         }
         if self.is_open(THAW) {
             self.rule(THAW, THAWED, Some(thaw.most), Some(thaw.most), why);
@@ -374,8 +374,14 @@ impl<'a> Network<'a> {
                 self.at_most(THAWED, ON, spans::AT_ONCE, Reason::CookAtOnce);
             }
         } else {
-            self.at_most(THAWED, ON, spans::THAWED_KEEPS, Reason::ThawedKeeps { most: spans::THAWED_KEEPS });
+            let most = self.thawed_keeps(THAW);
+            self.at_most(THAWED, ON, most, Reason::ThawedKeeps { most: spans::THAWED_KEEPS });
         }
+    }
+
+    /// How long a thawed bird keeps: planned for two days, and what has begun a little sooner is no clash.
+    fn thawed_keeps(&self, begun: Point) -> TimeDelta {
+        if self.is_open(begun) { spans::THAWED_KEEPS } else { spans::THAWED_KEEPS + spans::THAWED_SLACK }
     }
 
     fn salting(&mut self) {

@@ -20,6 +20,8 @@ pub const RAW_KEEPS: TimeDelta = TimeDelta::days(2);
 pub const RAW_SLACK: TimeDelta = hours(3);
 /// Thawed in the fridge: 1 to 2 days. Turkey thawing table.
 pub const THAWED_KEEPS: TimeDelta = TimeDelta::days(2);
+/// The table counts in days: thawing begun half a day before it was planned is no reason to change the dinner. Practice.
+pub const THAWED_SLACK: TimeDelta = hours(12);
 /// Cold-water thawing says "cook at once": drying, seasoning and the way to the heat take this long at most. Practice.
 pub const AT_ONCE: TimeDelta = minutes(60);
 /// One change of water. Practice.
