@@ -160,7 +160,7 @@ lexicon-meal-dinner = essen, abendessen, abendbrot, dinner, gegessen, gegessen w
 lexicon-meal-lunch = mittagessen, brunch, mittag essen
 
 ## Der Vogel
-lexicon-bird-turkey = pute, truthahn, truthähne, puter, truthenne, babypute
+lexicon-bird-turkey = pute, truthahn, truthähne, puter, truthenne, babypute, pute rein, pute drauf
 lexicon-bird-turkey-breast = putenbrust, truthahnbrust, brust vom truthahn, brust von der pute
 lexicon-bird-chicken = hähnchen, hühnchen, huhn, hühner, hendl, brathähnchen, poularde, masthähnchen, brathuhn
 lexicon-bird-capon = kapaun
@@ -194,16 +194,18 @@ lexicon-leftovers = reste, mit resten, was übrig bleibt, übrig bleiben, etwas 
 lexicon-no-leftovers = keine reste, ohne reste
 
 ## Hitze, Salz, Weg
-lexicon-cooker-oven = ofen, backofen, ober unterhitze, oberhitze, unterhitze, ober und unterhitze, im ofen, backröhre, rohr, im rohr
+lexicon-cooker-oven = ofen, backofen, ober unterhitze, oberhitze, unterhitze, ober und unterhitze, im ofen, backröhre, rohr, im rohr, in den ofen, in die röhre
 lexicon-heat-stove = herd, auf dem herd, kochfeld, herdplatte, kochplatte, kochtopf, pfanne, topf, im topf, in der pfanne
 lexicon-heat-set = gestellt, eingestellt, hochgedreht, runtergedreht, aufgedreht, höher gestellt, hochgestellt, runtergestellt, gestellt auf, eingestellt auf
+lexicon-heat-start = in den ofen, in den smoker, auf den smoker, auf den grill, in die röhre, anfangen zu garen, fange an zu garen, garen ab, garbeginn, fange an zu kochen, anfangen zu kochen, reinschieben
+lexicon-heat-start-early = vogel rein, pute rein, vogel drauf, pute drauf
 lexicon-heat-all-along = die ganze zeit, die ganze zeit über, ganze zeit, von anfang an, seit anfang an, seit beginn, die gesamte zeit
 lexicon-heat-was = war, hatte, hatten, gewesen, ist seit
 lexicon-heat-off = aus, ausgeschaltet, ausgegangen, nicht an, abgeschaltet, erloschen
 lexicon-heat-never = ofen nie angemacht, ofen nicht angemacht, vergessen den ofen anzumachen, vergessen den ofen einzuschalten, ofen war nie an, ofen war nicht an, ofen war gar nicht an, ofen nicht eingeschaltet
 lexicon-heat-back = wieder an, wieder auf, wieder angemacht, wieder eingeschaltet
 lexicon-cooker-fan-oven = umluft, umluftofen, heißluft, heißluftofen, ofen mit umluft, mit umluft
-lexicon-cooker-smoker = smoker, räucherofen, räuchern, räuchere, räucher, geräuchert, smoken, grill, kugelgrill, grillen, keramikgrill, pelletgrill
+lexicon-cooker-smoker = smoker, räucherofen, räuchern, räuchere, räucher, geräuchert, smoken, grill, kugelgrill, grillen, keramikgrill, pelletgrill, in den smoker, auf den smoker, auf den grill
 lexicon-fryer = fritteuse, friteuse, frittieren, fritieren, frittiere, frittiert, frittierte, fritiert, heißes öl
 lexicon-salting-none = ohne salz, kein salz, nicht salzen, ungesalzen, ohne lake, keine lake, nicht gesalzen
 lexicon-salting-dry = trocken salzen, trocken gesalzen, trockensalzen, trocken gepökelt, trocken pökeln, trockenpökeln, mit salz, gesalzen, einsalzen, dry brine, trockene salzlake

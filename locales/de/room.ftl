@@ -114,6 +114,11 @@ room-known-salt = { $how ->
    *[light] weniger Salz
 }
 room-known-dinner = Essen { $when }
+room-known-start = in die Hitze { $when }
+# $start: the hour somebody said; $on: the plan’s.
+room-proposal-start = Du sagtest in die Hitze { $start }. Für dieses Essen geht er { $on } hinein.
+room-proposal-dish = { $dish }
+room-proposal-beside = Sobald der Plan steht, kommt dazu: { $dishes }.
 room-known-drive = { $drive } Fahrt
 room-ask-zone = Wo steht die Küche? Eine Stadt oder Zeitzone reicht: „Berlin“, „Europe/Vienna“.
 room-ask-dinner = Wann wird gegessen? Tag und Uhrzeit: „Donnerstag 17 Uhr“.

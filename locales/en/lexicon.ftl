@@ -143,7 +143,7 @@ lexicon-meal-dinner = dinner, supper, meal, eat, eating, serve, served, on the t
 lexicon-meal-lunch = lunch, brunch
 
 ## The bird
-lexicon-bird-turkey = turkey, tom turkey, hen turkey, gobbler
+lexicon-bird-turkey = turkey, tom turkey, hen turkey, gobbler, turkey on, turkey in
 lexicon-bird-turkey-breast = turkey breast, breast of turkey, turkey crown, crown
 lexicon-bird-chicken = chicken, broiler, roaster
 lexicon-bird-capon = capon
@@ -177,11 +177,13 @@ lexicon-leftovers = leftovers, leftover, with leftovers, and leftovers, want lef
 lexicon-no-leftovers = no leftovers, without leftovers, without leftover
 
 ## Heat, salt, way
-lexicon-cooker-oven = oven, conventional oven, in the oven, oven without fan, no fan, roast it
+lexicon-cooker-oven = oven, conventional oven, in the oven, oven without fan, no fan, roast it, going in the oven, goes in the oven, going into the oven, goes into the oven, putting it in the oven, put it in the oven, in the oven at, in the oven by
 lexicon-cooker-fan-oven = fan oven, convection oven, convection, fan, fan assisted, fan assisted oven, oven with fan, fan on
-lexicon-cooker-smoker = smoker, smoke, smoked, kettle, kettle grill, grill, bbq, barbecue, pellet grill, pit
+lexicon-cooker-smoker = smoker, smoke, smoked, kettle, kettle grill, grill, bbq, barbecue, pellet grill, pit, on the smoker at, on the smoker by, going on the smoker, goes on the smoker, start smoking
 lexicon-heat-stove = stove, stovetop, stove top, hob, burner, range, on the stove, saucepan, skillet, frying pan
 lexicon-heat-set = set to, is set to, turned up to, turned it up to, turned it up, turned up, turned down, turned it down, turned down to, turned it down to, turn it up to, raised, raised to, lowered, lowered to, cranked, cranked up, cranked up to, up to, down to
+lexicon-heat-start = start cooking, starting cooking, start cooking it, starting to cook, start roasting, start smoking, going in, goes in, going in the oven, goes in the oven, going into the oven, goes into the oven, put it in, putting it in, putting it in the oven, put it in the oven, in the oven at, in the oven by, on the smoker at, on the smoker by, going on the smoker, goes on the smoker, going on, goes on
+lexicon-heat-start-early = bird on, turkey on, bird goes on, bird in, turkey in
 lexicon-heat-all-along = the whole time, this whole time, whole time, the entire time, entire time, all along, all this time, from the start, since the start, from the beginning, since the beginning
 lexicon-heat-was = was, had, has been, been, have been, were
 lexicon-heat-off = off, not on, switched off, shut off, wasn't on, wasnt on, cold
@@ -222,7 +224,7 @@ lexicon-step-salt = salt, salting, dry brine, brine
 lexicon-step-rest = rest, salted rest
 lexicon-step-temper = temper, out of the fridge, take out
 lexicon-step-fire = fire, light, light the fire, preheat, heat the oven, light fire, turn the oven on, turn oven on, turn on oven, turn on the oven
-lexicon-step-on = on, bird on, put it on, put on, put it in, goes in, go in
+lexicon-step-on = on, bird on, put it on, put on, put it in, goes in, go in, going in, going on, goes on
 lexicon-step-check = check, checks, checking, thermometer
 lexicon-step-pull = pull, take off, off the heat, take it out, comes out, come out, comes off, come off
 lexicon-step-stand = stand, standing

@@ -109,6 +109,11 @@ room-known-salt = { $how ->
    *[light] less salt
 }
 room-known-dinner = dinner { $when }
+room-known-start = on at { $when }
+# $start: the hour somebody said; $on: the plan’s.
+room-proposal-start = You said on at { $start }. For this dinner it goes on at { $on }.
+room-proposal-dish = { $dish }
+room-proposal-beside = Once it’s a plan I add: { $dishes }.
 room-known-drive = { $drive } away
 room-ask-zone = Where is the kitchen? A city or a time zone will do: “Chicago”, “Europe/Madrid”.
 room-ask-dinner = When is dinner? Day and hour: “Thursday 5 pm”.

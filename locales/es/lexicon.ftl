@@ -144,7 +144,7 @@ lexicon-meal-dinner = cena, cenar, cenamos, comemos, comer, servir, mesa, cenare
 lexicon-meal-lunch = comida, almuerzo, almorzar
 
 ## El ave
-lexicon-bird-turkey = pavo, pava, guajolote
+lexicon-bird-turkey = pavo, pava, guajolote, pavo dentro, pavo al horno
 lexicon-bird-turkey-breast = pechuga de pavo
 lexicon-bird-chicken = pollo
 lexicon-bird-capon = capón
@@ -178,11 +178,13 @@ lexicon-leftovers = sobras, con sobras, que sobre, que quede
 lexicon-no-leftovers = sin sobras, que no sobre
 
 ## Calor, sal, camino
-lexicon-cooker-oven = horno, al horno, en el horno, horno sin ventilador
+lexicon-cooker-oven = horno, al horno, en el horno, horno sin ventilador, lo meto al horno, meto al horno, lo meto en el horno, va al horno, entra al horno, entra en el horno, lo pongo al horno, lo pongo en el horno, pavo al horno
 lexicon-cooker-fan-oven = horno con ventilador, horno de convección, convección, ventilador, horno con aire, aire
 lexicon-cooker-smoker = ahumador, ahumado, ahumada, ahumar, parrilla, barbacoa, asador, kettle
 lexicon-heat-stove = hornilla, fogón, fuego lento, vitro, vitrocerámica, placa, cazo, cazuela, sartén, en la placa
 lexicon-heat-set = puesto a, subí, subido, bajé, bajado, subí a, bajé a, lo he puesto a, he subido, he bajado, lo he subido, lo he bajado
+lexicon-heat-start = empiezo a cocinar, empezar a cocinar, empiezo a asar, empezar a asar, empezamos a cocinar, lo meto al horno, meto al horno, lo meto en el horno, va al horno, entra al horno, entra en el horno, lo pongo al horno, lo pongo en el horno, lo meto, entra a las
+lexicon-heat-start-early = pavo dentro, ave dentro, pavo al horno
 lexicon-heat-all-along = todo el tiempo, todo este tiempo, todo el rato, desde el principio, desde el comienzo, desde el inicio, todo el cocinado
 lexicon-heat-was = estaba, estuvo, ha estado, tenía, tuve, lleva, llevaba, estado
 lexicon-heat-off = apagado, apagada, apagados, sin encender

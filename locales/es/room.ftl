@@ -127,6 +127,11 @@ room-known-salt = { $how ->
    *[light] menos sal
 }
 room-known-dinner = en la mesa { $when }
+room-known-start = al calor { $when }
+# $start: the hour somebody said; $on: the plan’s.
+room-proposal-start = Dijiste al calor { $start }. Para esta comida va al calor { $on }.
+room-proposal-dish = { $dish }
+room-proposal-beside = Cuando lo aceptes añado: { $dishes }.
 room-known-drive = a { $drive } de camino
 room-ask-zone = ¿Dónde está la cocina? Vale una ciudad o una zona horaria: «Madrid», «America/Chicago».
 room-ask-dinner = ¿Cuándo se come? Día y hora: «jueves a las 17».

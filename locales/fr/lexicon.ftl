@@ -145,7 +145,7 @@ lexicon-meal-dinner = repas, dîner, souper, manger, mange, on mange, mangeons, 
 lexicon-meal-lunch = déjeuner, déj, déjeune, brunch, repas de midi, repas du midi, dîner du midi, dîner de midi
 
 ## La volaille
-lexicon-bird-turkey = dinde, dindon, dindonneau
+lexicon-bird-turkey = dinde, dindon, dindonneau, dinde au four, dinde en cuisson
 lexicon-bird-turkey-breast = blanc de dinde, blancs de dinde, poitrine de dinde, poitrines de dinde, filet de dinde, rôti de dinde, suprême de dinde
 lexicon-bird-chicken = poulet, poularde, poule, coquelet
 lexicon-bird-capon = chapon
@@ -179,9 +179,11 @@ lexicon-leftovers = restes, avec restes, avec des restes, avec du rab, du rab, q
 lexicon-no-leftovers = sans restes, pas de restes, sans rab, sans reste, pas de rab
 
 ## Chaleur, sel, route
-lexicon-cooker-oven = four, au four, dans le four, four classique, four traditionnel, four normal, four à gaz, four électrique, four statique, chaleur statique, convection naturelle, sole et voûte, four sans ventilation
+lexicon-cooker-oven = four, au four, dans le four, four classique, four traditionnel, four normal, four à gaz, four électrique, four statique, chaleur statique, convection naturelle, sole et voûte, four sans ventilation, je l'enfourne, on l'enfourne, l'enfourne, on enfourne, j'enfourne, va au four, passe au four, la mets au four, la met au four, le mets au four, dinde au four, volaille au four
 lexicon-heat-stove = cuisinière, sur la cuisinière, gazinière, plaque de cuisson, plaque à induction, plaques de cuisson, induction, casserole, à la casserole, dans une casserole, poêle, à la poêle, sur le feu, feu doux, à feu doux, à feu moyen, feu moyen, sur le rond, cocotte, en cocotte
 lexicon-heat-set = réglé, réglée, monté, monté à, baissé, baissé à, mis à, augmenté, augmenté à, poussé, poussé à, réglé à, réglé sur
+lexicon-heat-start = je l'enfourne, on l'enfourne, l'enfourne, on enfourne, j'enfourne, va au four, passe au four, la mets au four, la met au four, le mets au four, commence à cuire, commence la cuisson, début de cuisson, début de la cuisson
+lexicon-heat-start-early = dinde au four, volaille au four, dinde en cuisson
 lexicon-heat-all-along = tout le temps, tout ce temps, depuis le début, dès le début, du début, pendant tout ce temps, tout du long
 lexicon-heat-was = était, a été, avais, avait, été, ai eu, est resté, restait
 lexicon-heat-off = éteint, éteinte, coupé, arrêté, pas allumé, pas allumée
@@ -224,7 +226,7 @@ lexicon-step-salt = saler, salage, sel, saumure, mettre en saumure, saler la vol
 lexicon-step-rest = repos, repos salé, repos au sel, repos au frigo
 lexicon-step-temper = sécher et beurrer, sécher, beurrer, sortir du frigo, sortir la dinde du frigo
 lexicon-step-fire = lancer la chauffe, chauffe, feu, allumer, allumage, allumer le four, allumer le feu, allumer le fumoir, allumer le barbecue, préchauffer, préchauffage, préchauffer le four, faire chauffer le four, démarrer le four, allume, allume le four, j'allume, préchauffe
-lexicon-step-on = mettre à cuire, mise à cuire, mettre au four, mise au four, enfourner, enfournement, mettre la dinde au four, mettre à la cuisson, mettre au fumoir, mettre la dinde au fumoir, mettre au barbecue, mettre sur le barbecue, mettre sur le gril, mettre dans le four, lancer la cuisson, au four, enfourne, j'enfourne, mets au four
+lexicon-step-on = mettre à cuire, mise à cuire, mettre au four, mise au four, enfourner, enfournement, mettre la dinde au four, mettre à la cuisson, mettre au fumoir, mettre la dinde au fumoir, mettre au barbecue, mettre sur le barbecue, mettre sur le gril, mettre dans le four, lancer la cuisson, au four, enfourne, j'enfourne, mets au four, va au four
 lexicon-step-check = prendre les températures, prendre la température, températures, vérifier les températures, vérifier, mesurer, contrôler, contrôle, mesure, thermomètre, vérif, vérification
 lexicon-step-pull = sortir de cuisson, sortie de cuisson, fin de cuisson, sortir du four, sortir la dinde, sortir la volaille, sortir la dinde du four, défourner, sortir du fumoir, retirer du feu, sortir, sors du four
 lexicon-step-stand = laisser reposer, reposer

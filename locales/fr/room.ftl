@@ -137,6 +137,11 @@ room-known-salt = { $how ->
    *[light] moins de sel
 }
 room-known-dinner = repas { $when }
+room-known-start = en cuisson { $when }
+# $start: the hour somebody said; $on: the plan’s.
+room-proposal-start = Tu disais en cuisson { $start }. Pour ce repas, c’est { $on }.
+room-proposal-dish = { $dish }
+room-proposal-beside = Une fois accepté, j’ajoute : { $dishes }.
 room-known-drive = { $drive } de route
 room-ask-zone = Où est la cuisine ? Une ville ou un fuseau horaire suffit : « Lyon », « Europe/Paris ».
 room-ask-dinner = On mange quand ? Jour et heure : « jeudi à 17 h ».

@@ -234,7 +234,7 @@ lexicon-meal-dinner = cena, cenare, ceniamo, si cena, cenone, si mangia, mangiam
 lexicon-meal-lunch = pranzo, si pranza, pranzare, pranziamo, brunch
 
 ## Il volatile
-lexicon-bird-turkey = tacchino, tacchini, tacchina, tacchinella, tacchine, tacchinello
+lexicon-bird-turkey = tacchino, tacchini, tacchina, tacchinella, tacchine, tacchinello, tacchino in forno, tacchino dentro
 lexicon-bird-turkey-breast = petto di tacchino, fesa di tacchino, fesa
 lexicon-bird-chicken = pollo, polli, gallina, galletto, pollastra, pollastro, faraona
 lexicon-bird-capon = cappone, capponi
@@ -268,11 +268,13 @@ lexicon-leftovers = avanzi, con avanzi, con gli avanzi, che avanzi, che ne avanz
 lexicon-no-leftovers = senza avanzi, niente avanzi, che non avanzi, che non avanzi niente, non voglio avanzi, non vogliamo avanzi, non mi servono avanzi
 
 ## Calore, sale, modo
-lexicon-cooker-oven = forno, in forno, al forno, nel forno, forno statico, statico, forno a gas, forno elettrico, forno normale, forno senza ventola
+lexicon-cooker-oven = forno, in forno, al forno, nel forno, forno statico, statico, forno a gas, forno elettrico, forno normale, forno senza ventola, va in forno, lo metto in forno, la metto in forno, metto in forno, lo inforno, la inforno, inforno, entra in forno, tacchino in forno
 lexicon-cooker-fan-oven = forno ventilato, ventilato, ventilata, ventola, con ventola, forno con ventola, forno a convezione, convezione, modalità ventilata
 lexicon-cooker-smoker = affumicatore, nell'affumicatore, affumicato, affumicata, affumicare, affumico, smoker, barbecue, bbq, griglia, alla griglia, sulla griglia, kettle, brace, alla brace, sulla brace, grill, kamado, camino
 lexicon-heat-stove = fornello, fornelli, sul fornello, sui fornelli, sul fuoco, in padella, padella, in pentola, pentola, in tegame, tegame, piano cottura, piano di cottura, fuoco basso, fuoco lento, a fuoco lento, induzione
 lexicon-heat-set = impostato, alzato, abbassato, messo a, portato a, ho alzato, ho abbassato, ho messo a, alzato a, abbassato a, impostato a
+lexicon-heat-start = va in forno, lo metto in forno, la metto in forno, metto in forno, lo inforno, la inforno, inforno, entra in forno, comincio a cuocere, inizio a cuocere, inizio cottura, inizio la cottura, inizio della cottura
+lexicon-heat-start-early = tacchino in forno, tacchino dentro
 lexicon-heat-all-along = tutto il tempo, tutto questo tempo, per tutto il tempo, dall'inizio, fin dall'inizio, sin dall'inizio, da subito
 lexicon-heat-was = era, è stato, stato, avevo, aveva, è rimasto
 lexicon-heat-off = spento, spenta, non acceso, non accesa, staccato
@@ -313,7 +315,7 @@ lexicon-step-salt = salare, salarlo, salarla, sale, salatura, salamoia, sala, sa
 lexicon-step-rest = riposo col sale, riposo col sale in frigo, riposo con il sale, riposo sotto sale, riposo salato, riposo
 lexicon-step-temper = asciuga e imburra, asciuga e imburra la pelle, asciugare e imburrare, asciugare, asciugarlo, asciugarla, imburrare, imburrarlo, asciuga, imburra, togliere dal frigo, toglierlo dal frigo, tirare fuori dal frigo, tirarlo fuori dal frigo
 lexicon-step-fire = fuoco, accendere, accendere il fuoco, accendi il fuoco, accendi forno o fuoco, accendere il forno, accendi il forno, accendere forno, accendere l'affumicatore, accendere la griglia, accendere la brace, accendere il barbecue, preriscaldare, preriscaldare il forno, scaldare il forno, scaldare forno, accensione, accendo, accendo il forno, accendo il fuoco
-lexicon-step-on = cottura, inizia la cottura, inizio cottura, iniziare la cottura, infornare, infornarlo, infornarla, inforna, in forno, mettere in forno, metterlo in forno, metterla in forno, mettere su, metterlo su, mettere sul fuoco, mettere nell'affumicatore, cuocere, cuocerlo, inforno, metto in forno, lo inforno
+lexicon-step-on = cottura, inizia la cottura, inizio cottura, iniziare la cottura, infornare, infornarlo, infornarla, inforna, in forno, mettere in forno, metterlo in forno, metterla in forno, mettere su, metterlo su, mettere sul fuoco, mettere nell'affumicatore, cuocere, cuocerlo, inforno, metto in forno, lo inforno, va in forno
 lexicon-step-check = misurare, misura, misura le temperature, misurare le temperature, misurare la temperatura, controllo, controllare, controlla, termometro, temperature
 lexicon-step-pull = togli dal calore, togliere dal calore, toglierlo dal calore, togliere dal forno, toglierlo dal forno, toglierla dal forno, togliere dal fuoco, toglierlo dal fuoco, sfornare, sfornarlo, sfornarla, sforna, tirare fuori dal forno, tirarlo fuori dal forno, fine cottura, fine, togliere, toglierlo, sforno, tolgo dal forno
 lexicon-step-stand = lascia riposare, lasciare riposare, lasciarlo riposare, riposare, riposa

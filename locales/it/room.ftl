@@ -127,6 +127,11 @@ room-known-salt = { $how ->
    *[light] meno sale
 }
 room-known-dinner = a tavola { $when }
+room-known-start = in cottura { $when }
+# $start: the hour somebody said; $on: the plan’s.
+room-proposal-start = Hai detto in cottura { $start }. Per questa cena va in cottura { $on }.
+room-proposal-dish = { $dish }
+room-proposal-beside = Quando accetti, aggiungo: { $dishes }.
 room-known-drive = { $drive } di strada
 room-ask-zone = Dov’è la cucina? Basta una città o un fuso orario: “Bologna”, “Europe/Rome”.
 room-ask-dinner = Quando si mangia? Giorno e ora: “giovedì alle 17”.

@@ -144,7 +144,7 @@ lexicon-meal-dinner = jantar, janta, ceia, jantamos, servir, mesa, na mesa, come
 lexicon-meal-lunch = almoço, almoçar
 
 ## A ave
-lexicon-bird-turkey = peru, perua, peruzinho
+lexicon-bird-turkey = peru, perua, peruzinho, peru no forno
 lexicon-bird-turkey-breast = peito de peru
 lexicon-bird-chicken = frango, galinha, galeto
 lexicon-bird-capon = capão, capões
@@ -178,9 +178,11 @@ lexicon-leftovers = sobras, com sobras, que sobre, que sobrem
 lexicon-no-leftovers = sem sobras, que não sobre
 
 ## Calor, sal, caminho
-lexicon-cooker-oven = forno, no forno, ao forno, forno comum, forno a gás, forno elétrico, forno sem ventilador
+lexicon-cooker-oven = forno, no forno, ao forno, forno comum, forno a gás, forno elétrico, forno sem ventilador, vai ao forno, vai para o forno, vai pro forno, entra no forno, ponho no forno, coloco no forno, boto no forno, peru no forno, ave no forno
 lexicon-heat-stove = fogão, no fogão, boca do fogão, cooktop, panela, na panela, frigideira, na frigideira, fogo baixo
 lexicon-heat-set = aumentei, abaixei, subi, baixei, coloquei em, ajustei, aumentei para, abaixei para
+lexicon-heat-start = vai ao forno, vai para o forno, vai pro forno, entra no forno, ponho no forno, coloco no forno, boto no forno, começo a assar, começar a assar, começamos a assar, início do assado
+lexicon-heat-start-early = peru no forno, ave no forno
 lexicon-heat-all-along = o tempo todo, todo o tempo, todo esse tempo, esse tempo todo, este tempo todo, desde o começo, desde o início, desde o princípio
 lexicon-heat-was = estava, esteve, tinha, ficou, está há, tava
 lexicon-heat-off = desligado, desligada, apagado, apagada, desligados
@@ -223,7 +225,7 @@ lexicon-step-salt = salgar, sal, salmoura, salga, salgo
 lexicon-step-rest = repouso, repouso com sal
 lexicon-step-temper = secar, untar, secar e untar, tirar da geladeira, tirar geladeira
 lexicon-step-fire = fogo, acender, acender o fogo, acender fogo, pré aquecer, preaquecer, aquecer o forno, ligar o forno, ligar forno, acender o calor, ligo o forno, acendo, ligo
-lexicon-step-on = ave no calor, no forno, pôr no forno, colocar no forno, botar no forno, pôr, colocar, coloco, ponho, boto, coloco no forno
+lexicon-step-on = ave no calor, no forno, pôr no forno, colocar no forno, botar no forno, pôr, colocar, coloco, ponho, boto, coloco no forno, vai ao forno
 lexicon-step-check = medir, medir temperaturas, conferir, checar, termômetro, olhar
 lexicon-step-pull = tirar do forno, tirar do fogo, tirar do calor, tirar, tiro do forno
 lexicon-step-stand = descansar, descanso, deixar descansar

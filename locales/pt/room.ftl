@@ -106,6 +106,11 @@ room-known-salt = { $how ->
    *[light] menos sal
 }
 room-known-dinner = jantar { $when }
+room-known-start = no calor { $when }
+# $start: the hour somebody said; $on: the plan’s.
+room-proposal-start = Você disse no calor { $start }. Para este jantar vai ao calor { $on }.
+room-proposal-dish = { $dish }
+room-proposal-beside = Quando aceitar, eu acrescento: { $dishes }.
 room-known-drive = a { $drive } de carro
 room-ask-zone = Onde fica a cozinha? Uma cidade ou um fuso serve: “Recife”, “America/Sao_Paulo”.
 room-ask-dinner = Quando é o jantar? Dia e hora: “quinta às 17h”.

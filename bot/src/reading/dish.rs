@@ -137,6 +137,27 @@ fn beside(verb: &str, rest: &str, ground: &Ground) -> Option<DishOrder> {
     read_added(rest, ground).ok().filter(|order| matches!(order, DishOrder::Add(dish, _) if dish.heat.is_some()))
 }
 
+/// Whether a clause beside a bird is a dish with its own heat: what it is called is no word of the plan, and it has a temperature.
+pub(super) fn names_a_dish(text: &str, ground: &Ground) -> bool {
+    const OF_FOOD: [&str; 4] = ["food-", "ask-", "spot-stuffing", "number-and"];
+    let s = Sentence::read(text, ground.lexicon);
+    let of_table = |at: usize| s.is(at, "people") || s.of(at, "bird-").is_some() || s.of(at, "meal-").is_some();
+    let has_heat = (0..s.len()).any(|at| setting(&s, at, ground).is_some());
+    if !has_heat || (0..s.len()).any(of_table) {
+        return false;
+    }
+    let stops = |at: &usize| s.number(*at).is_some() || s.amount(*at).is_some() || heat(&s, *at).is_some();
+    let end = (0..s.len()).find(stops).unwrap_or(s.len());
+    let link = |at: &usize| ground.lexicon.talk(&super::fold(s.raw(*at)), "dish-link") || s.is(*at, "at");
+    let of_food = |at: usize| {
+        let stuffing = s.is(at, "spot-stuffing") || s.is(at, "food-stuffing");
+        let meanings = s.meanings(at);
+        stuffing || meanings.iter().all(|meaning| OF_FOOD.iter().any(|group| meaning.starts_with(group)))
+    };
+    let mut name = (0..end).filter(|at| !link(at)).peekable();
+    name.peek().is_some() && name.all(|at| s.mark(at).is_none() && of_food(at))
+}
+
 fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
     let s = Sentence::read(without_article(text, ground), ground.lexicon);
     let is_heat = |at: usize| heat(&s, at).is_some();

@@ -4,6 +4,7 @@
 //! begins by taking the text apart ([`sentence`]). Nothing here answers anyone: what cannot be read comes back as a value.
 
 mod air;
+mod beside;
 pub mod command;
 mod csv;
 mod dish;

@@ -25,6 +25,8 @@ pub enum When {
 pub enum Lean {
     /// Of a meal: the afternoon.
     Meal,
+    /// Of a bird that goes on: from five in the morning to four in the afternoon.
+    Start,
     /// Of something that has just happened: the nearest hour behind us.
     Past,
 }
@@ -637,7 +639,7 @@ impl Clock<'_> {
         let night = lean == Lean::Meal && hour.hour == 24;
         let said = DaySaid { day: if night { later(said.day, 1) } else { said.day }, ..said };
         let at = self.ground.moment(said.day, time);
-        let over = at <= self.ground.now && lean == Lean::Meal;
+        let over = at <= self.ground.now && lean != Lean::Past;
         if over && said.weekly {
             return self.ground.moment(later(said.day, 7), time);
         }
@@ -653,6 +655,7 @@ impl Clock<'_> {
             (Half::Open, hour) => match lean {
                 Lean::Meal if hour >= 10 && self.s.has("meal-lunch") => hour,
                 Lean::Meal => hour + 12,
+                Lean::Start => hour + if hour < 5 { 12 } else { 0 },
                 Lean::Past => self.behind_us(hour, said.minute),
             },
         };

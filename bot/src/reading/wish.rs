@@ -3,6 +3,7 @@
 //! Owns the sentence grammar of a plan: `14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325`. Start at
 //! [`read_wish`]. Order does not matter: what has a unit or a word beside it is taken first, bare numbers last.
 
+use super::beside;
 use super::ground::{Ground, settle};
 use super::problem::{FARTHEST_DINNER, GUESTS, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
 use super::sentence::Sentence;
@@ -77,6 +78,15 @@ pub struct Wish {
     /// What else is on the table. A dish keeps its place when another goes.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub dishes: Vec<Option<super::WishDish>>,
+    /// When the bird is to go on, as far as somebody said so. The plan says when it has to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub start: Option<chrono::DateTime<chrono::Utc>>,
+    /// A day or an hour was told for that.
+    #[serde(skip)]
+    pub starts: bool,
+    /// Dishes told with the bird, as they were written. They join the plan when it is one.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub beside: Vec<String>,
     /// Shelves of the fridge that are free for this dinner.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub shelves: Option<u8>,
@@ -157,8 +167,10 @@ impl Wish {
             birds,
             short_rest,
             strength,
-            shelves
+            shelves,
+            start
         );
+        self.beside.extend(newer.beside);
         if newer.among {
             self.take_children_out();
         }
@@ -176,7 +188,9 @@ impl Wish {
     pub fn settle(&mut self, ground: &Ground) {
         let ground = &self.table_ground(ground);
         let before = self.dinner.map(|at| at.with_timezone(&ground.zone).naive_local());
-        let day = self.dinner_day.or(before.map(|at| at.date()));
+        // "Going in at 11 on Thursday", and then "dinner at 5".
+        let start = self.start.map(|at| at.with_timezone(&ground.zone).date_naive());
+        let day = self.dinner_day.or(before.map(|at| at.date())).or(start);
         let hour = self.dinner_hour.or(before.map(|at| at.time()));
         if let (Some(day), Some(hour)) = (day, hour) {
             if self.dinner_day.is_some() || self.dinner_hour.is_some() {
@@ -202,6 +216,8 @@ pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
         wish: Wish::default(),
         problems: Vec::new(),
     };
+    reader.wish.beside = beside::dishes(&sentence, &mut reader.taken, ground);
+    let start = beside::start(&sentence, &mut reader.taken, ground);
     reader.solution();
     reader.drive();
     reader.mass();
@@ -213,6 +229,7 @@ pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     reader.birds();
     reader.bare_numbers();
     reader.by_the_table_s_clock();
+    reader.starts(start);
     (reader.wish, reader.problems)
 }
 
@@ -661,6 +678,25 @@ impl Reader<'_> {
                 }
             }
             When::Hour(hour) => self.wish.dinner_hour = Some(hour),
+        }
+    }
+
+    /// "Going in at 11, dinner at 4 on Thursday": one day is told for both.
+    fn starts(&mut self, start: Option<When>) {
+        let zone = self.ground.zone;
+        self.wish.starts = start.is_some();
+        match start {
+            Some(When::Moment(at)) => {
+                self.wish.start = Some(at);
+                if self.wish.dinner_hour.is_some() && self.wish.dinner_day.is_none() {
+                    self.wish.dinner_day = Some(at.with_timezone(&zone).date_naive());
+                }
+            }
+            Some(When::Hour(hour)) => {
+                let day = self.wish.dinner.map(|at| at.with_timezone(&zone).date_naive()).or(self.wish.dinner_day);
+                self.wish.start = Some(day.map_or(next_at(self.ground, hour), |day| self.ground.moment(day, hour)));
+            }
+            Some(When::Day(_)) | None => {}
         }
     }
 

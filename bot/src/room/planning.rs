@@ -7,7 +7,7 @@ use super::order::{self, gap};
 use super::sitting::{button, labelled};
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
-use super::{PersonId, Sitting, birds, board, calls, feedback, may, own_kitchen, plan_words, proposal};
+use super::{PersonId, Sitting, birds, board, calls, dishes, feedback, may, own_kitchen, plan_words, proposal};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
@@ -152,7 +152,7 @@ fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut
 /// Whether a sentence without a command is plainly a wish: it names a dinner and something of the bird, or a good part of both.
 pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
     let (wish, _) = read(sitting, text);
-    let when = wish.dinner.is_some() || wish.dinner_day.is_some() || wish.dinner_hour.is_some();
+    let when = wish.dinner.is_some() || wish.dinner_day.is_some() || wish.dinner_hour.is_some() || wish.starts;
     let bird = wish.mass_g.is_some() || wish.kind.is_some();
     let guests = wish.adults.is_some() || wish.children.is_some();
     // "The turkey is in the fridge since Saturday, is that ok?" plans nothing.
@@ -260,6 +260,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let (text, offers) = match solve(&wish, zone, sitting.now) {
         Ok(Some(Solved::Works(order, schedule))) => {
             shared = birds::same_heat(sitting, who, &order, &schedule);
+            shared.extend(proposal::start(&wish, &schedule));
             (proposal::text(&order, &wish, &schedule, sitting.usual_salt()), None)
         }
         Ok(Some(Solved::Clashes(order, conflict))) => {
@@ -267,6 +268,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
             if let Some(offer) = conflict.offers.first() {
                 let nearest = offer.change.apply(&order);
                 shared = birds::same_heat(sitting, who, &nearest, &offer.schedule);
+                shared.extend(proposal::start(&wish, &offer.schedule));
                 let mut suggestion = wish.clone();
                 order::absorb(&mut suggestion, &nearest);
                 text.push(proposal::instead(offer));
@@ -283,6 +285,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     };
     let mut text = text;
     text.extend(shared);
+    text.extend(proposal::beside(&wish));
     text.extend(sitting.people.get(&who).and_then(own_kitchen::too_warm));
     let (last_time, better) = feedback::last_time(sitting, who);
     text.extend(last_time);
@@ -470,6 +473,15 @@ fn begin(sitting: &mut Sitting<'_>, who: PersonId) {
     board::repost(sitting);
     calls::overdue_at_start(sitting);
     birds::refresh_others(sitting);
+    dishes_beside(sitting);
+}
+
+/// The dishes told with the bird join its plan, as if they were told now.
+fn dishes_beside(sitting: &mut Sitting<'_>) {
+    let told = sitting.room.plan.as_mut().map(|plan| std::mem::take(&mut plan.wish.beside)).unwrap_or_default();
+    for dish in told {
+        dishes::told(sitting, &format!("add {dish}"));
+    }
 }
 
 /// `Change`: the quick switches, and leave to say it in words.

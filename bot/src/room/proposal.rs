@@ -258,6 +258,22 @@ fn offers(conflict: &Conflict, from: usize, head: &'static str) -> Vec<Text> {
     if lines.is_empty() { lines } else { std::iter::once(Text::new(head)).chain(lines).collect() }
 }
 
+/// Whoever said when it goes on is told when it has to, where that is another hour.
+pub(super) fn start(wish: &Wish, schedule: &Schedule) -> Option<Text> {
+    const SAME: TimeDelta = TimeDelta::minutes(30);
+    let on = schedule.jobs.iter().find(|job| job.step == Step::On)?.at;
+    let start = wish.start.filter(|start| (*start - on).abs() >= SAME)?;
+    Some(Text::new("room-proposal-start").with("start", Arg::DayClock(start)).with("on", Arg::DayClock(on)))
+}
+
+/// The dishes told with the bird.
+pub(super) fn beside(wish: &Wish) -> Option<Text> {
+    let dishes =
+        wish.beside.iter().map(|dish| Text::new("room-proposal-dish").with("dish", Arg::Verbatim(dish.clone())));
+    let dishes: Vec<Text> = dishes.collect();
+    (!dishes.is_empty()).then(|| Text::new("room-proposal-beside").with("dishes", Arg::List(dishes)))
+}
+
 /// What has been understood of a wish so far, in a few words; nothing where nothing is.
 pub(super) fn understood(wish: &Wish) -> Option<Text> {
     let parts = known(wish);
@@ -297,6 +313,9 @@ pub(super) fn known(wish: &Wish) -> Vec<Text> {
     let strength = Some(dose::strength(wish)).filter(|strength| *strength != Strength::Usual);
     if let Some(how) = unsalted.then_some("none").or(strength.map(Strength::name)) {
         parts.push(Text::new("room-known-salt").with("how", Arg::Choice(how)));
+    }
+    if let Some(start) = wish.start {
+        parts.push(Text::new("room-known-start").with("when", Arg::DayClock(start)));
     }
     if let Some(dinner) = wish.dinner {
         parts.push(Text::new("room-known-dinner").with("when", Arg::DayClock(dinner)));

@@ -1,0 +1,69 @@
+//! Clauses of a first sentence that are not about the dinner's hour or the bird's oven: when it goes on ("bird on wed 9 am", "going in
+//! the oven at 11") and what else is baked ("rolls at 400 for 20 min").
+//!
+//! Owns where such a clause begins and ends. What is in it is read by the readers of times and dishes.
+
+use super::dish::names_a_dish;
+use super::ground::Ground;
+use super::sentence::Sentence;
+use super::when::{Lean, When, read_when, take};
+use std::ops::Range;
+
+/// The pieces between signs.
+fn clauses(s: &Sentence) -> Vec<Range<usize>> {
+    let ends = |at: &usize| {
+        matches!(s.mark(*at), Some(',' | ';' | '!' | '\n')) || s.mark(*at) == Some('.') && !s.glued(*at + 1)
+    };
+    let mut from = 0;
+    let mut clauses = Vec::new();
+    for end in (0..s.len()).filter(ends).chain([s.len()]) {
+        if from < end {
+            clauses.push(from..end);
+        }
+        from = end + 1;
+    }
+    clauses
+}
+
+/// When the bird goes on, from a clause that says so and names no meal. Its words are no dinner hour any more.
+pub(super) fn start(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option<When> {
+    let says = |clause: &Range<usize>, concept: &str| clause.clone().any(|at| s.is(at, concept));
+    let of_start = |clause: &Range<usize>| {
+        let mut places = clause.clone();
+        let meal = places.any(|at| s.of(at, "meal-").is_some());
+        !meal && (says(clause, "heat-start") || says(clause, "heat-start-early"))
+    };
+    let clause = clauses(s).into_iter().find(of_start)?;
+    let mut within: Vec<bool> = (0..s.len()).map(|at| !clause.contains(&at) || taken.get(at) == Some(&true)).collect();
+    let before = within.clone();
+    let when = read_when(s, &mut within, ground, Lean::Start)?;
+    // "Turkey on Thursday 5 pm" tells of a dinner.
+    let hour = |when: When| match when {
+        When::Moment(at) => Some(chrono::Timelike::hour(&at.with_timezone(&ground.zone))),
+        When::Hour(hour) => Some(chrono::Timelike::hour(&hour)),
+        When::Day(_) => None,
+    };
+    if !says(&clause, "heat-start") && hour(when).is_none_or(|hour| hour >= 14) {
+        return None;
+    }
+    for at in (0..s.len()).filter(|at| within.get(*at) != before.get(*at)) {
+        take(taken, at, at);
+    }
+    Some(when)
+}
+
+/// The dishes told with a bird, each as it was written.
+pub(super) fn dishes(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Vec<String> {
+    let mut dishes = Vec::new();
+    for clause in clauses(s) {
+        // "and rolls at 400"
+        let from = clause.start + usize::from(s.is(clause.start, "number-and"));
+        let Some(last) = clause.end.checked_sub(1).filter(|last| from <= *last) else { continue };
+        let text = s.quote(from, last);
+        if names_a_dish(text, ground) {
+            take(taken, clause.start, last);
+            dishes.push(text.to_owned());
+        }
+    }
+    dishes
+}
