@@ -29,6 +29,10 @@ pub enum Advice {
     OvenDown,
     /// It ought to be thawed and is not.
     StillFrozen,
+    /// Cooking it frozen.
+    FromFrozen,
+    /// How to tell that it is thawed.
+    IsThawed,
     /// It cooks too fast.
     TooFast,
     /// It cooks too slowly.
@@ -62,6 +66,8 @@ impl Advice {
             Self::GarageThaw => "garage-thaw",
             Self::OvenDown => "oven-down",
             Self::StillFrozen => "still-frozen",
+            Self::FromFrozen => "from-frozen",
+            Self::IsThawed => "is-thawed",
             Self::TooFast => "too-fast",
             Self::TooSlow => "too-slow",
             Self::StuffAhead => "stuff-ahead",
@@ -83,7 +89,10 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
     let cold = fridge.temperature().unwrap_or(fahrenheit(40.0));
     let hold = rules::hold_hot(asker.jurisdiction);
     let hot = Arg::Temperature(hold.temperature().unwrap_or(fahrenheit(140.0)));
-    let done = Arg::Temperature(rules::end_point(carvetime_core::bird::Form::Whole, asker.jurisdiction).temperature);
+    let end = rules::end_point(carvetime_core::bird::Form::Whole, asker.jurisdiction);
+    // Seventy degrees are enough for two minutes only: what needs no minutes is told.
+    let done = if end.hold > TimeDelta::zero() { fahrenheit(165.0) } else { end.temperature };
+    let done = Arg::Temperature(done);
     let answer = Answer::new(about.kind());
     let say = |text: Text, sources: &[Source]| {
         sources.iter().fold(answer.clone().say(text), |answer, source| answer.from(*source))
@@ -109,6 +118,13 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
             let water = Text::new("ask-still-frozen").with("every", Arg::Span(WATER_CHANGE_EVERY));
             say(water, &[source::BIG_THAW]).say(Text::new("ask-still-frozen-cook").with("target", done))
         }
+        Advice::FromFrozen => say(
+            Text::new("ask-from-frozen")
+                .with("oven", degrees(carvetime_core::roast::OVEN_AUTHORITY_F))
+                .with("target", degrees(165.0)),
+            &[source::BIG_THAW],
+        ),
+        Advice::IsThawed => say(Text::new("ask-is-thawed").with("cold", Arg::Temperature(cold)), &[source::BIG_THAW]),
         Advice::TooFast => say(
             Text::new("ask-too-fast")
                 .with("oven", degrees(carvetime_core::roast::OVEN_AUTHORITY_F))

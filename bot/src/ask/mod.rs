@@ -113,7 +113,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::OvenTemperature { setting, smoker } => safety::oven(*setting, *smoker),
         Question::Stand => safety::stand(),
         Question::Refreeze => safety::refreeze(),
-        Question::LeftOut { span, air } => safety::left_out(*span, *air),
+        Question::LeftOut { ahead, span, air } => safety::left_out(*ahead, *span, *air),
         Question::Keeps { food, raw_too, place, age } => safety::keeps(*food, *raw_too, *place, *age, asker),
         Question::Cooling => safety::cooling(),
         Question::Reheat { food } => safety::reheat(*food, asker),

@@ -147,6 +147,8 @@ pub enum Question {
     Refreeze,
     /// Food that stood out.
     LeftOut {
+        /// It is still to be done: "can I leave it out".
+        ahead: bool,
         /// How long; zero asks for the limit.
         span: Option<TimeDelta>,
         /// In what air.

@@ -125,6 +125,10 @@ impl Asked<'_> {
             Advice::TooFast
         } else if self.has("ask-too-slow") && cooking {
             Advice::TooSlow
+        } else if self.asks_to_cook_frozen() {
+            Advice::FromFrozen
+        } else if self.has("ask-tell") && self.any(&["ask-thaw", "condition-fresh"]) && self.temperature().is_none() {
+            Advice::IsThawed
         } else if frozen && self.has("ask-help") {
             Advice::StillFrozen
         } else if thawed && self.has("ask-garage") && !self.any(&["fuel-charcoal", "fryer"]) {
@@ -154,9 +158,29 @@ impl Asked<'_> {
         } else if self.has("ask-low-salt") && self.wish.mass_g.is_none() {
             Advice::LowSalt
         } else {
-            return self.side();
+            return self.enough().or_else(|| self.side());
         };
         Some(Question::Advice(told))
+    }
+
+    /// "Enough for 15?": whom the bird in hand feeds.
+    fn enough(&self) -> Option<Question> {
+        const MOST: u32 = 200;
+        let counts = |at: usize| (at + 1..=at + 2).any(|next| self.s.whole(next, 2..=MOST).is_some());
+        let asked = self.places().any(|at| self.s.is(at, "ask-enough") && counts(at));
+        let other =
+            self.wish.mass_g.is_some() || self.wish.kind.is_some() || self.any(&["food-stuffing", "food-gravy"]);
+        (asked && !other && !self.any(&["salt-any", "salting-dry", "salting-wet"]))
+            .then(|| Question::PeopleFor { bird: self.bird() })
+    }
+
+    /// "Can I cook it from frozen": with a weight it is how long that takes.
+    fn asks_to_cook_frozen(&self) -> bool {
+        let frozen = self.has("thawing-cook-frozen") || self.has("condition-frozen");
+        let heated = self.any(&["thawing-cook-frozen", "ask-cook", "cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
+        let other = self.any(&["fryer", "ask-counter", "ask-thaw", "ask-how-long", "food-leftovers", "ask-keep"]);
+        let told = self.wish.mass_g.is_some() || self.wish.dinner.is_some() || self.wish.dinner_day.is_some();
+        frozen && heated && self.has("ask-safe") && !other && !told
     }
 
     /// "What thermometer do I need", "I have no thermometer".
@@ -401,10 +425,11 @@ impl Asked<'_> {
         let only_hours = self.amounts(Measure::Span).all(|(at, _)| hour(at));
         let span = self.span().filter(|_| !only_hours).or(out_since).or(overnight);
         if out && how_long && span.is_none() {
-            return Some(Question::LeftOut { span: Some(TimeDelta::zero()), air: None });
+            return Some(Question::LeftOut { ahead: false, span: Some(TimeDelta::zero()), air: None });
         }
         if out && (span.is_some() || safe || how_long || keep) && !self.has("ask-deep") {
-            return Some(Question::LeftOut { span, air: self.temperature().and_then(Result::ok) });
+            let ahead = self.has("ask-leave") && !self.any(&["ask-left", "ago", "since"]);
+            return Some(Question::LeftOut { ahead, span, air: self.temperature().and_then(Result::ok) });
         }
         if let Some(lethality) = self.lethality() {
             return Some(lethality);
@@ -506,6 +531,10 @@ impl Asked<'_> {
         };
         if let Some(air) = air.filter(|_| held.is_none() && (oven || self.has("ask-roast")) && self.has("ask-safe")) {
             return Some(Question::OvenTemperature { setting: Some(air), smoker: self.smoked() });
+        }
+        // "Is 250 safe?": no bird on a table is that hot. Which cooker was not said.
+        if let Some(air) = air.filter(|_| held.is_none() && !oven && self.has("ask-safe")) {
+            return Some(Question::OvenTemperature { setting: Some(air), smoker: true });
         }
         if oven {
             return None;

@@ -103,7 +103,10 @@ pub(super) fn safe_temperature(stuffing: bool, colour: bool, asker: &Asker) -> R
     let main = if stuffing {
         Text::new("ask-safe-stuffing").with("target", Arg::Temperature(temperature))
     } else if end.hold > TimeDelta::zero() {
-        Text::new("ask-safe-held").with("target", Arg::Temperature(temperature)).with("hold", exact_span(end.hold))
+        Text::new("ask-safe-held")
+            .with("target", Arg::Temperature(temperature))
+            .with("hold", exact_span(end.hold))
+            .with("plan", degrees(165.0))
     } else {
         Text::new("ask-safe").with("target", Arg::Temperature(temperature))
     };
@@ -116,7 +119,11 @@ pub(super) fn safe_temperature(stuffing: bool, colour: bool, asker: &Asker) -> R
         .from(source::ROASTING_CHARTS))
 }
 
-pub(super) fn left_out(span: Option<TimeDelta>, air: Option<Temperature>) -> Result<Answer, NotUnderstood> {
+pub(super) fn left_out(
+    ahead: bool,
+    span: Option<TimeDelta>,
+    air: Option<Temperature>,
+) -> Result<Answer, NotUnderstood> {
     let name = "left-out";
     let Some(span) = span else {
         return Ok(Answer::back(name, Text::new("ask-back-how-long-out"), Vec::new()));
@@ -138,9 +145,11 @@ pub(super) fn left_out(span: Option<TimeDelta>, air: Option<Temperature>) -> Res
             .from(rule.source),
         Verdict::Discard { over, rule } => {
             let limit = rule.time().map_or(TimeDelta::hours(2), |time| time.high);
+            // "Throw it away" is for what has happened.
+            let main = Text::new(if ahead { "ask-out-dont" } else { "ask-out-discard" });
             answer
-                .say(Text::new("ask-out-discard").with("out", out).with("limit", Arg::Span(limit)))
-                .say(Text::new("ask-out-why"))
+                .say(main.with("out", out).with("limit", Arg::Span(limit)))
+                .say_if(!ahead, || Text::new("ask-out-why"))
                 .span_value("over", over, "min")
                 .value("discard", 1.0, "")
                 .from(rule.source)

@@ -280,7 +280,8 @@ fn setting(s: &Sentence, at: usize, ground: &Ground) -> Option<Temperature> {
     if let Some(temperature) = s.amount(at).and_then(|amount| amount.temperature()) {
         return Some(temperature);
     }
-    let number = s.number(at).filter(|number| (65.0..=600.0).contains(number))?;
+    let degrees = || s.amount_in(at, carvetime_core::quantity::Unit::Degree);
+    let number = s.number(at).or_else(degrees).filter(|number| (65.0..=600.0).contains(number))?;
     let metric = ground.metric && number < SURELY_F;
     Some(if metric { celsius(number) } else { fahrenheit(number) })
 }

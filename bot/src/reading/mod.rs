@@ -38,7 +38,8 @@ pub use shift::{Shift, read_shift, says_an_hour};
 pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
 pub use talk::{
     Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, is_assent, is_greeting,
-    is_help, is_thanks, is_undo, read_language, read_report, read_taking, report_beside, says_thawed,
+    is_help, is_thanks, is_undo, opens_as_question, read_language, read_report, read_taking, report_beside,
+    says_thawed,
 };
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use wish::{There, Wish, next_dinner, read_dinner_time, read_wish};

@@ -54,6 +54,11 @@ pub fn begins_as_question(text: &str, lexicon: &'static Lexicon) -> bool {
     asks(&words, lexicon)
 }
 
+/// Whether the first word is one that a question begins with: "is 250 ok". Only where a statement never begins so.
+pub fn opens_as_question(text: &str, lexicon: &'static Lexicon) -> bool {
+    lexicon.talk_words(text).first().is_some_and(|first| lexicon.talk(first, "asks-of"))
+}
+
 /// "166 breast 175 thigh, pulled it", "bird in!! oven was at 350": what a clause beside numbers says of the bird going on, coming off
 /// or being cut up.
 pub fn report_beside(text: &str, lexicon: &'static Lexicon) -> Option<Report> {

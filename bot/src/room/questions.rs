@@ -120,7 +120,8 @@ fn own_bird(sitting: &Sitting<'_>) -> Option<String> {
     let drafted = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who)).map(|draft| &draft.wish);
     let wish = sitting.room.plan.as_ref().map(|plan| &plan.wish).or(drafted)?;
     let kind = order::kind(wish).name().replace('-', " ");
-    Some(format!("{} g {kind}", wish.mass_g?.round()))
+    // Cut to whole grams, 14 lb would come back a hair lighter, and feed fewer.
+    Some(format!("{} g {kind}", (wish.mass_g? - 0.05).ceil()))
 }
 
 fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {

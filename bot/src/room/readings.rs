@@ -114,7 +114,12 @@ pub(super) fn only_asks(sitting: &Sitting<'_>, text: &str) -> bool {
     // "Dinner at 530": nobody measures a dinner.
     let of_dinner = !named && (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
     let begins = reading::begins_as_question(text, sitting.lexicon());
-    begins || of_dinner || !named && asks && super::questions::is_question(sitting, text)
+    // "Is 250 ok for the oven": of the air it may be asked by name.
+    let meat = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some_and(|spot| spot != "pit"));
+    let of_air = !meat
+        && sentence.has("ask-safe")
+        && (text.contains('?') || reading::opens_as_question(text, sitting.lexicon()));
+    begins || of_dinner || (of_air || !named && asks) && super::questions::is_question(sitting, text)
 }
 
 /// Whether the speaker has told a reading that an edit may correct.
@@ -156,6 +161,7 @@ fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
         sure: false,
         replaces: corrected,
     };
+    let reading = mends(sitting, who, &reading).unwrap_or(reading);
     match ask_about(sitting, &reading, &spots) {
         Asked::Believed => note(sitting, who, &reading),
         Asked::Refused(text) => {
@@ -163,6 +169,34 @@ fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
         }
         Asked::Doubted(suspects) => ask(sitting, who, reading, &suspects),
     }
+}
+
+/// A reading sent right after one of the same spots that can't be right: it takes that one's place. `None`: the one before is no slip,
+/// or this one is no better.
+fn mends(sitting: &Sitting<'_>, who: PersonId, reading: &StoredReading) -> Option<StoredReading> {
+    const RIGHT_AFTER: TimeDelta = TimeDelta::minutes(15);
+    let plan = sitting.room.plan.as_ref().filter(|plan| !plan.is_off() && reading.replaces.is_none())?;
+    let place = last_of(sitting, who)?;
+    let last =
+        plan.readings.get(place).filter(|last| reading.at - last.at <= RIGHT_AFTER && same_spots(last, reading))?;
+    let (on, cook, _) = forecast::cook_of(plan, &sitting.light())?;
+    let without = |at: Moment| {
+        let others =
+            plan.readings.iter().enumerate().filter(|(other, it)| *other != place && it.at >= on && it.at <= at);
+        let mut others: Vec<heat::Reading> = others.map(|(_, it)| it.since(on)).collect();
+        others.sort_by_key(|it| it.at);
+        others
+    };
+    let asked_again = heat::Reading { sure: false, ..last.since(on) };
+    let slip = !heat::suspects(&cook, &without(last.at), &asked_again).is_empty();
+    let right = heat::suspects(&cook, &without(reading.at), &reading.since(on)).is_empty();
+    (slip && right).then(|| StoredReading { replaces: Some(place), ..reading.clone() })
+}
+
+/// Both tell of the same spots.
+fn same_spots(one: &StoredReading, other: &StoredReading) -> bool {
+    let told = |it: &StoredReading| [it.pit_c, it.breast_c, it.thigh_c].map(|spot| spot.is_some());
+    told(one).iter().zip(told(other)).all(|(one, other)| !*one || other)
 }
 
 /// What is thought of a reading before it is kept.
@@ -181,7 +215,10 @@ fn ask_about(sitting: &Sitting<'_>, reading: &StoredReading, spots: &Spots) -> A
         Some((on, cook, _)) => {
             // What it corrects is no evidence against it.
             let at = reading.at - on;
-            let earlier = |other: &heat::Reading| other.at < at || other.at == at && reading.replaces.is_none();
+            let replaced = reading.replaces.and_then(|place| plan.readings.get(place)).map(|it| it.at - on);
+            let earlier = |other: &heat::Reading| {
+                (other.at < at || other.at == at && reading.replaces.is_none()) && Some(other.at) != replaced
+            };
             let before: Vec<_> = plan.readings_since(on).into_iter().filter(earlier).collect();
             let suspects = heat::suspects(&cook, &before, &reading.since(on));
             let stuffing = Spots { stuffing: spots.stuffing, wing: spots.wing, ..Spots::default() };
@@ -334,6 +371,10 @@ fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
 fn note(sitting: &mut Sitting<'_>, who: PersonId, reading: &StoredReading) {
     if too_many(sitting, 1) {
         return;
+    }
+    // What was asked about is answered by the next number.
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        plan.doubted.retain(|doubted| doubted.given.by != Some(who) || !same_spots(&doubted.given, reading));
     }
     let spots = spots_of(reading);
     keep(sitting, who, [reading.clone()]);
