@@ -55,6 +55,10 @@ pub(super) fn start(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option
 /// The dishes told with a bird, each as it was written.
 pub(super) fn dishes(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Vec<String> {
     let mut dishes = Vec::new();
+    // "I turned the oven up to 375" tells of no dish, and of no bird.
+    if !(0..s.len()).any(|at| s.of(at, "bird-").is_some()) {
+        return dishes;
+    }
     for clause in clauses(s) {
         // "and rolls at 400"
         let from = clause.start + usize::from(s.is(clause.start, "number-and"));

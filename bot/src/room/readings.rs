@@ -190,7 +190,15 @@ fn mends(sitting: &Sitting<'_>, who: PersonId, reading: &StoredReading) -> Optio
     let asked_again = heat::Reading { sure: false, ..last.since(on) };
     let slip = !heat::suspects(&cook, &without(last.at), &asked_again).is_empty();
     let right = heat::suspects(&cook, &without(reading.at), &reading.since(on)).is_empty();
-    (slip && right).then(|| StoredReading { replaces: Some(place), ..reading.clone() })
+    // A cold spot somebody stands by counts, unless nothing over heat is as cold or as hot.
+    (slip && right && (!last.sure || never_over_heat(last)))
+        .then(|| StoredReading { replaces: Some(place), ..reading.clone() })
+}
+
+/// Colder than any fridge after a while over heat, or near boiling.
+fn never_over_heat(reading: &StoredReading) -> bool {
+    const MEAT: RangeInclusive<f64> = 40.0..=205.0;
+    [reading.breast_c, reading.thigh_c].into_iter().flatten().any(|spot| !MEAT.contains(&in_fahrenheit(celsius(spot))))
 }
 
 /// Both tell of the same spots.
