@@ -86,6 +86,16 @@ fn what_happened_a_while_ago_is_done_since_then() {
 }
 
 #[test]
+fn what_is_still_to_come_is_not_done() {
+    for text in ["bird goes in at 11", "taking it out at 3", "it goes on at 10:30", "putting it in at 11"] {
+        let mut kitchen = planned("en-US", "2027-11-24 09:00", FRESH, "Accept");
+        kitchen.run_to("2027-11-25 09:00");
+        kitchen.say("Rosa", text);
+        assert_eq!((done(&kitchen, Step::On), done(&kitchen, Step::Pull)), (None, None), "{text}");
+    }
+}
+
+#[test]
 fn thawed_is_thawed_and_nothing_is_cooked_for_it() {
     for (tag, plan, accept, text) in [
         (

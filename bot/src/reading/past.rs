@@ -18,6 +18,8 @@ pub enum Happened {
     Early(TimeDelta),
 }
 
+/// The longest ago for an hour without its day: as far as it is nearer behind than ahead.
+const HOUR_AGO: TimeDelta = TimeDelta::hours(5);
 /// The longest ago: a bird thaws for days.
 const LONGEST: TimeDelta = TimeDelta::days(6);
 
@@ -64,7 +66,8 @@ fn clock(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option<Happened> 
     }
     let at = match when {
         When::Moment(at) => at,
-        When::Hour(hour) => last_at(ground, hour),
+        // "Goes in at 11", said at nine, is still to come: an hour without its day was a short while ago, or it is not past.
+        When::Hour(hour) => Some(last_at(ground, hour)).filter(|at| ground.now - *at <= HOUR_AGO)?,
         When::Day(_) => return None,
     };
     let first = taken.iter().position(|taken| *taken)?;
