@@ -166,20 +166,20 @@ fn an_edited_message_takes_the_place_of_the_reading_and_undo_brings_it_back() {
 #[test]
 fn dinner_at_risk_is_told_once_with_ways_out() {
     let mut kitchen = on();
-    at(&mut kitchen, "13:00", "breast 56, thigh 66, pit 290");
-    at(&mut kitchen, "14:30", "breast 88, thigh 100, pit 290");
-    at(&mut kitchen, "15:10", "breast 104, thigh 116, pit 290");
-    let late = at(&mut kitchen, "15:40", "breast 115, thigh 127, pit 290");
+    at(&mut kitchen, "13:00", "breast 60, thigh 70, pit 290");
+    at(&mut kitchen, "14:30", "breast 96, thigh 108, pit 290");
+    at(&mut kitchen, "15:10", "breast 111, thigh 123, pit 290");
+    let late = at(&mut kitchen, "15:40", "breast 121, thigh 133, pit 290");
     assert!(late.contains("too late for dinner"), "{late}");
     assert!(late.contains("Dinner can move") && late.contains("[Dinner ") && late.contains("[Pit to "), "{late}");
-    let again = at(&mut kitchen, "15:50", "breast 119, thigh 131, pit 290");
+    let again = at(&mut kitchen, "15:50", "breast 124, thigh 136, pit 290");
     assert!(!again.contains("Dinner can move"), "{again}");
     let moved = {
         let said = late.split("[Dinner ").nth(1).unwrap().split(']').next().unwrap().to_owned();
         kitchen.press("Rosa", &format!("Dinner {said}"))
     };
     assert!(moved.contains("Dinner is now"), "{moved}");
-    assert!(at(&mut kitchen, "16:10", "breast 126, thigh 138, pit 290").contains("About "));
+    assert!(at(&mut kitchen, "16:10", "breast 130, thigh 142, pit 290").contains("About "));
 }
 
 #[test]

@@ -1,9 +1,9 @@
 //! The forecast scored on logs its prior was not learned from, beside four simple forecasters; carry-over against the truth.
 //!
 //! The bounds stand where the measured figures are, with a little room: what is asserted is that they don't get worse. Measured when
-//! this was written (six parts): coverage 80 % (83 / 81 / 84 / 81), median error 14.3 / 7.0 / 3.1 / 1.7 min, pinball 9.3, half-time
-//! 75 %; the mean over eight ways to part the logs (`tune_forecast ways`): 80 % (84 / 81 / 83 / 80), 14.5 / 7.5 / 3.2 / 1.7 min, 9.5, 74 %.
-//! Log 194, whose probes show the targets two hours before the truth, makes 2.0 of that pinball by itself.
+//! this was written (six parts): coverage 81 % (84 / 80 / 86 / 84), median error 14.2 / 6.5 / 3.1 / 1.8 min, pinball 9.4, half-time
+//! 73 %; the mean over eight ways to part the logs (`tune_forecast ways`): 80 % (84 / 82 / 83 / 82), 13.9 / 6.9 / 2.9 / 1.8 min, 9.3, 77 %.
+//! Log 194, whose probes show the targets two hours before the truth, makes 1.7 of that pinball by itself.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod cooks;
@@ -32,10 +32,10 @@ fn four_in_five_truths_lie_in_the_interval_however_far_away_they_are() {
 #[test]
 fn the_median_is_as_near_as_it_was_measured() {
     let all = of(&SHOTS, |_| true);
-    for (error, bound) in all.bucket_error.into_iter().zip([15.5, 8.0, 3.5, 2.5]) {
+    for (error, bound) in all.bucket_error.into_iter().zip([15.0, 7.6, 3.5, 2.5]) {
         assert!(error <= bound, "{:?}", all.bucket_error);
     }
-    assert!(all.pinball <= 9.9, "{}", all.pinball);
+    assert!(all.pinball <= 9.8, "{}", all.pinball);
     assert!(all.half_time >= 0.7, "{}", all.half_time);
 }
 

@@ -177,7 +177,7 @@ fn calibrated([p10, p50, p90]: [f64; 3], now: f64) -> [f64; 3] {
 /// Factors at 0, 15, 45, 90, 150 and 240 minutes to go, straight between. Fitted by cross-validation on the synthetic logs.
 const KNOTS: [f64; 6] = [0.0, 15.0, 45.0, 90.0, 150.0, 240.0];
 const MEDIAN: [f64; 6] = [1.0, 1.0, 1.0, 0.975, 0.985, 1.0];
-const WIDTH: [f64; 6] = [0.55, 0.7, 0.95, 1.1, 1.1, 1.05];
+const WIDTH: [f64; 6] = [0.55, 0.85, 1.05, 1.2, 1.1, 1.05];
 
 fn by_time_to_go(factors: &[f64; 6], to_go: f64) -> f64 {
     let place = KNOTS.partition_point(|k| *k <= to_go).clamp(1, KNOTS.len() - 1);

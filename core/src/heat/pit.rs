@@ -15,7 +15,7 @@ const SETTING_WORTH: f64 = 30.0;
 /// A fire that has sunk this far and goes on sinking is dying.
 const SUNK: f64 = 22.0;
 /// Standard deviation of the future mean of a pit that is kept, and of one that is dying.
-const STEADY: f64 = 4.0;
+const STEADY: f64 = 6.0;
 const DYING: f64 = 20.0;
 /// Share of what a dying fire has sunk that it wins back on average: most are fed in time. Derived from the synthetic logs.
 const FED: f64 = 0.5;

@@ -63,8 +63,8 @@ impl Noise {
 }
 
 /// Standard deviation, °C, and memory, min, of what the model leaves over.
-const WANDER: f64 = 1.2;
-const WANDER_MEMORY: f64 = 80.0;
+const WANDER: f64 = 0.9;
+const WANDER_MEMORY: f64 = 120.0;
 
 /// One spot's model curve with its slopes in the unknowns.
 #[derive(Debug, Clone, Default)]
@@ -185,7 +185,7 @@ impl Posterior {
 
     /// The same, looking for the most probable unknowns from `mean` on: sooner found where that is near.
     pub fn fit_from(mut mean: Vector, prior: &Prior, evidence: &Evidence, air: &Air, noise: &Noise) -> Self {
-        const TURNS: usize = 10;
+        const TURNS: usize = 16;
         let precision = inverse(&prior.covariance);
         let last = evidence.breast.iter().chain(&evidence.thigh).map(|s| s.minutes).fold(0.0, f64::max);
         let last = evidence.truth.iter().flatten().map(|s| s.minutes).fold(last, f64::max);
@@ -197,16 +197,16 @@ impl Posterior {
             let mut away = [0.0; UNKNOWNS];
             (0..UNKNOWNS).for_each(|i| away[i] = prior.mean[i] - mean[i]);
             let home = apply(&precision, &away);
-            // The spread of the readings about the curve is itself learned, from a belief worth a few readings.
+            // The spread of the readings about the curve is itself learned, from a belief worth a score of them.
             let scale = (PATIENCE + sums.square) / (PATIENCE + sums.count as f64);
             let worth = (PATIENCE + sums.count as f64) * scale.ln() + sums.extra + dot(&home, &away);
-            if let Some(best) = &mut best
-                && worth > best.worth
-                && turn < TURNS
-            {
+            if let Some(best) = best.as_mut().filter(|best| worth > best.worth) {
+                if turn >= TURNS {
+                    return best.posterior.clone();
+                }
                 // Too far along a bent valley: half the way back.
                 (0..UNKNOWNS).for_each(|i| best.step[i] *= 0.4);
-                (0..UNKNOWNS).for_each(|i| mean[i] = best.mean[i] + best.step[i]);
+                (0..UNKNOWNS).for_each(|i| mean[i] = best.posterior.mean[i] + best.step[i]);
                 turn += 1;
                 continue;
             }
@@ -225,24 +225,27 @@ impl Posterior {
             if largest > 2.0 {
                 step.iter_mut().for_each(|s| *s *= 2.0 / largest);
             }
+            let posterior =
+                Self { mean, covariance: inverse(&normal), left: sums.left, scale, readings: sums.count };
             if turn >= TURNS || largest < 0.02 {
-                return Self { mean, covariance: inverse(&normal), left: sums.left, scale, readings: sums.count };
+                return posterior;
             }
-            best = Some(Best { mean, step, worth });
+            best = Some(Best { posterior, step, worth });
             (0..UNKNOWNS).for_each(|i| mean[i] += step[i]);
             turn += 1;
         }
     }
 }
 
+/// The most probable unknowns so far, and the step from there that is tried.
 struct Best {
-    mean: Vector,
+    posterior: Posterior,
     step: Vector,
     worth: f64,
 }
 
 /// Readings' worth of belief in the stated noise.
-const PATIENCE: f64 = 4.0;
+const PATIENCE: f64 = 20.0;
 
 struct Sums {
     normal: Matrix,
@@ -338,7 +341,7 @@ impl Sums {
 const MOVED: f64 = 8.0;
 
 /// Standard deviations within which a reading counts in full.
-const TRUST: f64 = 3.0;
+const TRUST: f64 = 5.0;
 
 /// Meat with ice in it shows this, °C.
 const ICE: f64 = -1.0;

@@ -99,12 +99,12 @@ impl Learned {
         believe(PIT, [0.0; COVARIATES], 2.0);
         believe(START, [4.5, 0.0, 0.0, 6.0, 0.0, 0.0, 0.0], 2.0);
         believe(AHEAD, [0.0; COVARIATES], 6.0);
-        believe(DRY, [25.0_f64.ln(), 0.0, 0.0, 0.0, 0.0, 0.0, 0.0], 0.3);
+        believe(DRY, [25.0_f64.ln(), 0.0, 0.0, 0.0, 0.0, 0.0, 0.0], 0.17);
         for spot in [BREAST, THIGH] {
             believe(spot + RATE, [0.0012_f64.ln(), -0.667, 0.4, -0.3, 0.0, 0.0, 0.0], 0.2);
             believe(spot + BIOT, [2.5_f64.ln(), 0.333, 0.0, 0.0, 0.0, 0.3, 0.0], 0.3);
             believe(spot + WET, [0.1_f64.ln(), 0.0, 0.0, 0.0, 0.0, 0.0, 0.0], 0.7);
-            believe(spot + DEPTH, [-0.3, 0.0, 0.3, 0.0, 0.0, 0.0, 0.0], 0.5);
+            believe(spot + DEPTH, [-0.3, 0.0, 0.3, 0.0, 0.0, 0.0, 0.0], 1.1);
             believe(spot + STEM, [0.01, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0], 0.008);
         }
         Self { means, covariance }
@@ -121,7 +121,7 @@ impl Prior {
         }
         let mut covariance = learned.covariance;
         if !facts.pit_read {
-            covariance[PIT][PIT] += 10.0;
+            covariance[PIT][PIT] += 20.0;
             mean[PIT] -= 5.5;
         }
         if let Some(start) = facts.start

@@ -11,7 +11,7 @@ pub const FOLDS: usize = 6;
 /// Rounds of learning.
 const ROUNDS: usize = 8;
 /// Cooks' worth of belief in the physics' spread, and in each of its coefficients.
-const SPREAD_WORTH: f64 = 3.0;
+const SPREAD_WORTH: f64 = 1.5;
 const COEFFICIENT_WORTH: f64 = 1.0;
 
 /// Every log's forecasts under a prior learned from the other parts' logs.
