@@ -225,8 +225,7 @@ impl Posterior {
             if largest > 2.0 {
                 step.iter_mut().for_each(|s| *s *= 2.0 / largest);
             }
-            let posterior =
-                Self { mean, covariance: inverse(&normal), left: sums.left, scale, readings: sums.count };
+            let posterior = Self { mean, covariance: inverse(&normal), left: sums.left, scale, readings: sums.count };
             if turn >= TURNS || largest < 0.02 {
                 return posterior;
             }
