@@ -60,6 +60,10 @@ fn a_dish_has_its_own_heat_and_joins_the_plan() {
     assert_eq!((read("en", before).2.len(), read("en", before).3), (1, Some(163)));
     assert_eq!(read("es", "pavo 6 kg en el horno a 165, patatas 40 min a 200").2, ["patatas 40 min a 200"]);
     assert_eq!(read("de", "Pute 6 kg, Ofen 165, Kartoffeln 40 min bei 200 Grad").2, ["Kartoffeln 40 min bei 200 Grad"]);
+    for oven in ["we'll roast it in the oven at 350", "I'd like the oven at 350", "roast it at 350 °F"] {
+        let text = format!("14 lb turkey, dinner thursday at 5, {oven}");
+        assert_eq!((read("en", &text).2.len(), read("en", &text).3), (0, Some(177)), "{text}");
+    }
     for alone in ["14 lb turkey, oven at 325", "14 lb turkey, fan oven at 325, 8 people", "14 lb turkey, smoker, 250"] {
         assert_eq!((read("en", alone).2.len(), read("en", alone).3.is_some()), (0, true), "{alone}");
     }

@@ -139,7 +139,7 @@ fn beside(verb: &str, rest: &str, ground: &Ground) -> Option<DishOrder> {
 
 /// Whether a clause beside a bird is a dish with its own heat: what it is called is no word of the plan, and it has a temperature.
 pub(super) fn names_a_dish(text: &str, ground: &Ground) -> bool {
-    const OF_FOOD: [&str; 4] = ["food-", "ask-", "spot-stuffing", "number-and"];
+    const OF_FOOD: [&str; 3] = ["food-", "ask-stuff", "number-and"];
     let s = Sentence::read(text, ground.lexicon);
     let of_table = |at: usize| s.is(at, "people") || s.of(at, "bird-").is_some() || s.of(at, "meal-").is_some();
     let has_heat = (0..s.len()).any(|at| setting(&s, at, ground).is_some());
@@ -154,8 +154,13 @@ pub(super) fn names_a_dish(text: &str, ground: &Ground) -> bool {
         let meanings = s.meanings(at);
         stuffing || meanings.iter().all(|meaning| OF_FOOD.iter().any(|group| meaning.starts_with(group)))
     };
+    // "We'll have the oven at 350" is the bird's: a dish in an oven has its minutes, or is known for food.
+    let timed = (0..s.len()).any(|at| s.amount(at).is_some_and(|amount| amount.span().is_some()));
+    let known = (0..end).any(|at| s.of(at, "food-").is_some() || s.is(at, "spot-stuffing"));
+    let in_oven = (0..s.len()).any(|at| heat(&s, at).is_some());
     let mut name = (0..end).filter(|at| !link(at)).peekable();
-    name.peek().is_some() && name.all(|at| s.mark(at).is_none() && of_food(at))
+    let named = name.peek().is_some() && name.all(|at| s.mark(at).is_none() && of_food(at));
+    named && (timed || known || !in_oven)
 }
 
 fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
