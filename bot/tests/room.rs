@@ -458,3 +458,13 @@ fn what_stands_against_the_plan_is_told_once() {
         |say: &&carvetime::room::Say| say.key.as_deref() == Some("conflict") && say.how == carvetime::room::How::New;
     assert_eq!(kitchen.said.iter().filter(told).count(), 1);
 }
+
+#[test]
+fn a_bird_to_be_bought_later_than_it_was_is_accepted_as_shown() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-23 08:00");
+    let shown = kitchen.say("Rosa", "14 lb fresh turkey, bought, dinner Thursday 6 pm, 11 people, oven at 325");
+    assert!(shown.contains("Buy a fresh one later"), "{shown}");
+    let accepted = kitchen.press("Rosa", "Accept");
+    assert!(kitchen.scene.room.plan.is_some(), "{accepted}");
+    assert!(accepted.contains("Buy the bird"), "{accepted}");
+}

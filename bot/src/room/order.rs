@@ -149,6 +149,9 @@ pub fn absorb(wish: &mut Wish, order: &Order) {
     wish.birds = Some(order.birds);
     wish.short_rest = Some(order.short_rest);
     wish.elsewhere = Some(order.carry.is_some());
+    if wish.at_home.unwrap_or(false) != order.at_home {
+        wish.at_home = Some(order.at_home); // bought later than it was to be
+    }
     wish.hot = order.carry.map(|carry| carry.hot && !order.ahead);
     for (place, told) in (0_u8..).zip(&mut wish.dishes) {
         match (order.dishes.get(place), told.as_mut()) {
