@@ -215,6 +215,10 @@ room-skipped-by = { $name } hat ausgelassen: { $what }.
 room-next = Dann: { $what }, { $when }.
 room-later = Gut, um { $when } noch mal.
 room-taken = Deins: { $what }, { $when }.
+room-taken-water = Deins: { $what }, { $when }, und danach { $count ->
+    [one] der Wasserwechsel
+   *[other] die { $count } Wasserwechsel
+}.
 room-take-yours = Das hast du schon.
 room-take-theirs = Das macht { $name }.
 room-dropped = { $what } ist wieder frei.

@@ -211,6 +211,10 @@ room-skipped-by = { $name } skipped: { $what }.
 room-next = Next: { $what }, { $when }.
 room-later = All right, again at { $when }.
 room-taken = Yours: { $what }, { $when }.
+room-taken-water = Yours: { $what }, { $when }, and { $count ->
+    [one] the change of water
+   *[other] the { $count } changes of water
+} after it.
 room-take-yours = You have that one already.
 room-take-theirs = { $name } has that one.
 room-dropped = { $what } is free again.

@@ -228,6 +228,10 @@ room-skipped-by = { $name } ha saltado: { $what }.
 room-next = Después: { $what }, { $when }.
 room-later = Vale, otra vez a las { $when }.
 room-taken = Te toca: { $what }, { $when }.
+room-taken-water = Te toca: { $what }, { $when }, y { $count ->
+    [one] el cambio de agua
+   *[other] los { $count } cambios de agua
+} después.
 room-take-yours = Ya lo tienes tú.
 room-take-theirs = Lo tiene { $name }.
 room-dropped = { $what } vuelve a estar libre.

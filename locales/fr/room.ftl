@@ -238,6 +238,10 @@ room-skipped-by = { $name } laisse de côté : { $what }.
 room-next = Ensuite : { $what }, { $when }.
 room-later = D’accord, je rappelle à { $when }.
 room-taken = C’est pour toi : { $what }, { $when }.
+room-taken-water = C’est pour toi : { $what }, { $when }, et { $count ->
+    [one] le changement d’eau
+   *[other] les { $count } changements d’eau
+} ensuite.
 room-take-yours = C’est déjà à toi.
 room-take-theirs = { $name } s’en charge déjà.
 room-dropped = De nouveau libre : { $what }.

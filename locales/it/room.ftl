@@ -231,6 +231,10 @@ room-skipped-by = { $name } ha saltato: { $what }.
 room-next = Poi: { $what }, { $when }.
 room-later = Va bene, te lo ridico alle { $when }.
 room-taken = Tocca a te: { $what }, { $when }.
+room-taken-water = Tocca a te: { $what }, { $when }, e poi { $count ->
+    [one] il cambio d’acqua
+   *[other] i { $count } cambi d’acqua
+}.
 room-take-yours = Questo ce l’hai già.
 room-take-theirs = Questo ce l’ha { $name }.
 room-dropped = Di nuovo libero: { $what }.

@@ -207,6 +207,10 @@ room-skipped-by = { $name } pulou: { $what }.
 room-next = Depois: { $what }, { $when }.
 room-later = Certo, de novo às { $when }.
 room-taken = É sua: { $what }, { $when }.
+room-taken-water = É sua: { $what }, { $when }, e depois { $count ->
+    [one] a troca de água
+   *[other] as { $count } trocas de água
+}.
 room-take-yours = Essa já é sua.
 room-take-theirs = Essa está com { $name }.
 room-dropped = { $what } está livre de novo.

@@ -20,6 +20,7 @@ mod shift;
 mod step;
 mod talk;
 mod when;
+mod will;
 mod wish;
 pub mod zone;
 
@@ -42,5 +43,6 @@ pub use talk::{
     says_thawed,
 };
 pub use when::{Lean, When, easter, last_at, read_when};
+pub use will::{Refusal, Willing, is_everything, is_unwilling, read_kind, read_refusal, read_willing};
 pub use wish::{There, Wish, next_dinner, read_dinner_time, read_wish};
 pub use zone::{Zones, read_zone, zone_at};

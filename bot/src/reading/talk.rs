@@ -72,7 +72,7 @@ pub fn report_beside(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
 
 fn read_clause(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     let told = words(text, lexicon)?;
-    if ["undo", "greeting", "thanks"].iter().any(|other| lexicon.talk(&told.join(" "), other)) {
+    if ["undo", "greeting", "thanks", "willing"].iter().any(|other| lexicon.talk(&told.join(" "), other)) {
         return None;
     }
     if asks(&told, lexicon) {
@@ -183,7 +183,9 @@ pub fn asks_who_does_what(text: &str, lexicon: &'static Lexicon) -> bool {
 
 /// The job someone says they will do: "I'll carve", "I'll take care of the salting tonight". The whole text says so, or it says
 /// something else: "I'll carve out some time" takes nothing.
-pub fn read_taking(text: &str, lexicon: &'static Lexicon) -> Option<Step> {
+///
+/// Beside it: whether only that job can be meant, whoever it is said to.
+pub fn read_taking(text: &str, lexicon: &'static Lexicon) -> Option<(Step, bool)> {
     // "J'ai salé" is over.
     let told = words(text, lexicon).filter(|_| read_report(text, lexicon).is_none())?;
     let is = |words: &[String], group: &str| lexicon.talk(&words.join(" "), group);
@@ -196,8 +198,25 @@ pub fn read_taking(text: &str, lexicon: &'static Lexicon) -> Option<Step> {
     })
 }
 
-/// The one job the words name, if they say nothing else.
-fn only_step(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
+/// The one job the words name, if they say nothing else, and whether no other thing people do can be meant.
+pub(super) fn only_step(words: &[String], lexicon: &'static Lexicon) -> Option<(Step, bool)> {
+    if let Some(step) = kind(words, lexicon) {
+        return Some((step, true));
+    }
+    let step = named_step(words, lexicon)?;
+    // "I'll check", "I'll get it": about anything.
+    let plain = matches!(step, Step::Thaw | Step::Salt | Step::Temper | Step::Carve | Step::Travel | Step::Reheat);
+    Some((step, plain))
+}
+
+/// "The temps tonight": a kind of job and nothing else.
+fn kind(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
+    let empty = |word: &String| ["filler", "mine-link", "ahead"].iter().any(|group| lexicon.talk(word, group));
+    let said: Vec<&str> = words.iter().filter(|word| !empty(word)).map(String::as_str).collect();
+    lexicon.talked(&said.join(" "), "kind-").find_map(Step::from_name)
+}
+
+fn named_step(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
     let sentence = Sentence::read(&words.join(" "), lexicon);
     let empty = |word: &str| ["filler", "mine-link", "ahead"].iter().any(|group| lexicon.talk(word, group));
     let mut named = None;

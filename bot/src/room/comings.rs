@@ -1,10 +1,10 @@
 //! Who comes and goes, the bot included, and a group that becomes another.
 
 use super::heard::{PersonId, RoomId, RoomKind};
-use super::state::JobState;
 use super::turn::{How, Urgency};
-use super::{Sitting, birds, board, help, plan_words};
+use super::{Sitting, birds, board, help, plan_words, stepping_down};
 use crate::words::{Arg, Text};
+use carvetime_core::plan::Step;
 
 /// The bot was added, or may speak again. What stands goes on; what fell due meanwhile is said by its bells, in one line.
 pub(super) fn welcomed(sitting: &mut Sitting<'_>) {
@@ -41,21 +41,17 @@ pub(super) fn left(sitting: &mut Sitting<'_>, who: PersonId) {
 }
 
 fn leave(sitting: &mut Sitting<'_>, who: PersonId, name: &Arg) {
-    let heir = sitting.room.members.first().copied();
+    let (heir, now) = (sitting.room.members.first().copied(), sitting.now);
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let heir = heir.filter(|_| plan.host == who);
     plan.host = heir.unwrap_or(plan.host);
     for job in &mut plan.jobs {
         job.asked.take_if(|asked| asked.by == who || asked.of == who);
     }
-    let mut free = Vec::new();
-    for job in plan.jobs.iter_mut().filter(|job| job.owner == Some(who)) {
-        job.owner = None;
-        job.offered = 0;
-        // A call in their private chat is none of theirs any more.
-        job.called_in.retain(|chat| *chat != who.private_room());
-        if let Some(step) = job.step().filter(|step| job.state == JobState::Waiting && !free.contains(step)) {
-            free.push(step);
+    let mut free: Vec<Step> = Vec::new();
+    for it in stepping_down::release(plan, now, who, |job| job.owner == Some(who)) {
+        if !free.contains(&it.step) {
+            free.push(it.step);
         }
     }
     if let Some(heir) = heir {

@@ -9,7 +9,7 @@ use super::sitting::Sitting;
 use super::state::{LivePlan, Person, Room};
 use super::turn::{How, To, Urgency};
 use crate::reading::command::{Address, read_command};
-use crate::reading::{Ground, read_log};
+use crate::reading::{self, Ground, Lexicon, read_log};
 use carvetime_core::plan::{Moment, Step};
 
 /// Whether `what`, said privately by `person`, answers a call that `room` made there.
@@ -24,12 +24,29 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
     if let Some(called) = called {
         return plans.iter().any(|plan| was_called(plan, chat, |step, nth| format!("{step}-{nth}") == called));
     }
+    let asked = |plan: &&LivePlan| {
+        plan.waiting().any(|job| {
+            let called = job.calls > 0 && job.called_in.contains(&chat);
+            called || job.asked.is_some_and(|asked| asked.of == person.id)
+        })
+    };
+    if plans.iter().any(asked) && is_answer(room, person, text) {
+        return true;
+    }
     let look = |plan: &&&LivePlan| !plan.is_off() && was_called(plan, chat, |step, _| step == Step::Check.name());
     plans.iter().any(|plan| look(&plan)) && is_reading(room, person, text, now)
 }
 
 fn was_called(plan: &LivePlan, chat: RoomId, is: impl Fn(&str, u8) -> bool) -> bool {
     plan.jobs.iter().any(|job| is(&job.step, job.nth) && job.called_in.contains(&chat))
+}
+
+/// "On it", "I can't", "no, sorry", "done".
+fn is_answer(room: &Room, person: &Person, text: &str) -> bool {
+    let taste = person.taste.or(&room.taste);
+    let lexicon = Lexicon::of(taste.language.as_deref().unwrap_or("en"));
+    let will = reading::read_willing(text, lexicon).is_some() || reading::is_unwilling(text, lexicon);
+    will || reading::read_report(text, lexicon).is_some()
 }
 
 /// Numbers with the place they were read at, or after `/log`.

@@ -6,13 +6,16 @@ use super::action::{Action, JobRef};
 use super::sitting::{button, labelled, name, short_name};
 use super::state::{Asked, JobState, LiveJob};
 use super::turn::{Button, How, Say, To, Urgency};
-use super::{PersonId, Sitting, calls, jobs, may, plan_words};
-use crate::reading::fold;
+use super::{PersonId, RoomKind, Sitting, calls, jobs, may, offering, plan_words};
+use crate::reading::{self, Willing, fold};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
+use chrono::TimeDelta;
 
 /// As many people as a page shows.
 const MOST_PEOPLE: usize = 12;
+/// An answer nobody has marked as one comes within this time.
+const LATELY: TimeDelta = TimeDelta::minutes(20);
 
 /// The jobs that can be given away by the one who presses.
 pub(super) fn giving(sitting: &mut Sitting<'_>, serial: u32) {
@@ -76,10 +79,15 @@ pub(super) fn ask(sitting: &mut Sitting<'_>, it: JobRef, person: PersonId) {
     if job.asked.is_some_and(|asked| asked.of == person) {
         return sitting.notice(Text::new("sharing-give-waiting").with("name", name(sitting, person)));
     }
+    let at = Some(sitting.now);
     if let Some(live) = job_mut(sitting, it) {
-        live.asked = Some(Asked { by, of: person });
+        live.asked = Some(Asked { by, of: person, at });
     }
     let reachable = sitting.people.get(&person).is_some_and(|person| person.reachable);
+    let here = sitting.room.id;
+    if reachable {
+        sitting.change_person(person, |person| person.called_from = Some(here));
+    }
     let to = if reachable { To::Person(person) } else { To::Room(sitting.room.id) };
     let mut lines = Vec::new();
     if !reachable {
@@ -141,6 +149,77 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, it: JobRef, willing: bool) {
     }
 }
 
+/// The job the speaker has been asked for and has not answered.
+pub(super) fn pending(sitting: &Sitting<'_>) -> Option<JobRef> {
+    let (plan, who) = (sitting.room.plan.as_ref()?, sitting.speaker()?);
+    let job = plan.waiting().find(|job| job.asked.is_some_and(|asked| asked.of == who))?;
+    Some(JobRef { serial: plan.serial, step: job.step()?, nth: job.nth })
+}
+
+/// "Sure", "no sorry" to who was asked; "on it" to a call or an offer. `to`: the key of the message replied to. `false`: the words
+/// answer nothing that lies open.
+pub(super) fn replied(sitting: &mut Sitting<'_>, text: &str, addressed: bool, to: Option<&str>) -> bool {
+    let lexicon = sitting.lexicon();
+    let willing = reading::read_willing(text, lexicon);
+    if sitting.room.kind != RoomKind::Group || sitting.room.plan.is_none() {
+        return false;
+    }
+    if let Some(it) = pending(sitting).filter(|it| is_meant(sitting, *it, addressed, to))
+        && (willing.is_some() || reading::is_unwilling(text, lexicon))
+    {
+        answered(sitting, it, willing.is_some());
+        return true;
+    }
+    let Some(willing) = willing else { return false };
+    if to.is_some_and(|key| key == offering::KEY) {
+        offering::pick(sitting);
+        return true;
+    }
+    // Among themselves people agree to much; "on it" just after a call is of the job.
+    let clear = to.is_some() || sitting.routed() || willing == Willing::DoesIt;
+    let Some(it) = called(sitting, to).filter(|_| clear) else { return false };
+    let owner = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)?.owner);
+    match owner {
+        None => jobs::take(sitting, it),
+        // They know, and are called no more than once again.
+        Some(owner) if Some(owner) == sitting.speaker() => jobs::later(sitting, it),
+        Some(_) => return false,
+    }
+    true
+}
+
+/// Whether words answer what the speaker was asked: the message replied to says so, else that they speak to the bot, else that they
+/// were asked a moment ago. Whoever is planning answers the plan.
+fn is_meant(sitting: &Sitting<'_>, it: JobRef, addressed: bool, to: Option<&str>) -> bool {
+    if to.is_some() {
+        return to == Some(key(it).as_str());
+    }
+    let planning = sitting.speaker().is_some_and(|who| sitting.room.drafts.contains_key(&who));
+    let asked = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)?.asked?.at);
+    let lately = asked.is_some_and(|at| sitting.now - at <= LATELY);
+    !planning && (addressed || lately)
+}
+
+/// The job whose call the words answer: the message replied to, else the only one called lately that nobody else has.
+fn called(sitting: &Sitting<'_>, to: Option<&str>) -> Option<JobRef> {
+    let (plan, who) = (sitting.room.plan.as_ref()?, sitting.speaker());
+    let it = |job: &LiveJob| Some(JobRef { serial: plan.serial, step: job.step()?, nth: job.nth });
+    let open = |job: &&LiveJob| job.calls > 0 && (job.owner.is_none() || job.owner == who);
+    if let Some(to) = to {
+        return plan
+            .waiting()
+            .filter(open)
+            .find(|job| it(job).is_some_and(|it| calls::key(it.step, it.nth) == to))
+            .and_then(it);
+    }
+    let chat = sitting.routed().then(|| who.map(|who| who.private_room())).flatten();
+    let here = |job: &&LiveJob| chat.is_none_or(|chat| job.called_in.contains(&chat));
+    let lately = |job: &&LiveJob| sitting.now - job.at <= LATELY;
+    let mut found = plan.waiting().filter(open).filter(here).filter(lately);
+    let first = found.next()?;
+    found.next().is_none().then(|| it(first)).flatten()
+}
+
 /// "Give carving to Tom", "/take carve Tom": the member named, if it is not the speaker.
 pub(super) fn named(sitting: &Sitting<'_>, text: &str) -> Option<PersonId> {
     fn words(text: &str) -> impl Iterator<Item = &str> {
@@ -178,8 +257,7 @@ pub(super) fn volunteered(sitting: &mut Sitting<'_>, text: &str, addressed: bool
     if sitting.room.kind != super::RoomKind::Group || sitting.room.plan.is_none() {
         return false;
     }
-    let Some(step) = crate::reading::read_taking(text, sitting.lexicon()) else { return false };
-    let plain = matches!(step, Step::Thaw | Step::Salt | Step::Temper | Step::Carve | Step::Reheat);
+    let Some((step, plain)) = crate::reading::read_taking(text, sitting.lexicon()) else { return false };
     if !(addressed || plain) {
         return false;
     }

@@ -83,6 +83,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
         return already(sitting, by, &job);
     }
     let (now, by) = (sitting.now, sitting.speaker());
+    if let Some(who) = by {
+        super::stepping_down::is_back(sitting, who);
+    }
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember(if done { "done" } else { "skipped" }, Some(it.step), by, now);
     // Measured already, so it went on as planned, however late that is said.
@@ -312,11 +315,22 @@ pub(super) fn take(sitting: &mut Sitting<'_>, it: JobRef) {
 fn tell_taken(sitting: &mut Sitting<'_>, it: JobRef, job: &LiveJob, who: PersonId) {
     let pressed = matches!(sitting.heard.what, super::What::Pressed { .. });
     let reachable = sitting.people.get(&who).is_some_and(|person| person.reachable);
+    let text = with_water(sitting, it, who).unwrap_or_else(|| taken(it, job));
     if pressed || reachable {
-        return sitting.notice(taken(it, job));
+        return sitting.notice(text);
     }
     let link = super::invites::button(sitting);
-    sitting.answer(taken(it, job)).row(link);
+    sitting.answer(text).row(link);
+}
+
+/// Thawing comes with its changes of water, where they are theirs.
+fn with_water(sitting: &Sitting<'_>, it: JobRef, who: PersonId) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref().filter(|_| it.step == Step::Thaw)?;
+    let own = |job: &&LiveJob| job.step() == Some(Step::Water) && job.owner == Some(who);
+    let count = plan.waiting().filter(own).count();
+    let job = plan.job(it.step, it.nth).filter(|_| count > 0)?;
+    let text = Text::new("room-taken-water").with("count", Arg::Count(i64::try_from(count).ok()?));
+    Some(text.with("what", Arg::from(plan_words::step_name(it.step, it.nth))).with("when", Arg::DayClock(job.at)))
 }
 
 fn taken(it: JobRef, job: &LiveJob) -> Text {
@@ -340,13 +354,21 @@ pub(super) fn drop(sitting: &mut Sitting<'_>, it: JobRef) {
 /// The job is `owner`'s from now on, or nobody's.
 pub(super) fn own(sitting: &mut Sitting<'_>, it: JobRef, owner: Option<PersonId>, change: &str) {
     let (now, by) = (sitting.now, sitting.speaker());
+    if let Some(owner) = owner {
+        super::stepping_down::is_back(sitting, owner);
+    }
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember(change, Some(it.step), by, now);
     // Water changes and checks of one plan go together: nobody wants to take fourteen jobs one by one.
     let together = matches!(it.step, Step::Water | Step::Check);
+    let before = plan.job(it.step, it.nth).and_then(|job| job.owner);
+    // Whoever thaws in water changes it, unless someone else has that.
+    let follows = |job: &LiveJob| {
+        it.step == Step::Thaw && job.step() == Some(Step::Water) && (job.owner.is_none() || job.owner == before)
+    };
     for job in &mut plan.jobs {
         let same = job.step == it.step.name() && (together || job.nth == it.nth);
-        if same && job.state == JobState::Waiting {
+        if (same || follows(job)) && job.state == JobState::Waiting {
             job.owner = owner;
             job.asked = None;
             job.taken_for = owner.map(|_| job.at);

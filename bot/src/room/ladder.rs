@@ -55,7 +55,8 @@ fn others(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Moment) -> Vec
     let host = sitting.room.plan.as_ref().map(|plan| plan.host);
     let left = |who: &PersonId| !job.reached.contains(who);
     let wakes = |who: PersonId| wakes(sitting, job, step, who, from);
-    let members = sitting.room.members.iter().copied();
+    let comes = |who: &PersonId| !sitting.room.excused.contains(who);
+    let members = sitting.room.members.iter().copied().filter(comes);
     let helpers: Vec<PersonId> =
         members.filter(|who| Some(*who) != host && Some(*who) != job.owner).filter(left).collect();
     let up: Vec<PersonId> = helpers.iter().copied().filter(|who| wakes(*who) == from).collect();

@@ -46,6 +46,7 @@ mod reports;
 mod settings;
 mod sitting;
 mod spoiled;
+mod stepping_down;
 mod there;
 mod undo;
 mod which;
@@ -165,6 +166,7 @@ fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>, edited: bool) {
             Some(person) => step_named(sitting, rest, move |sitting, it| hands::ask(sitting, it, person)),
             None => step_named(sitting, rest, jobs::take),
         },
+        "drop" if crate::reading::is_everything(rest, sitting.lexicon()) => stepping_down::everything(sitting),
         "drop" => step_named(sitting, rest, jobs::drop),
         "undo" => undo::last(sitting),
         "export" => export::all(sitting),
@@ -205,7 +207,9 @@ fn step_named(sitting: &mut Sitting<'_>, rest: &str, act: impl FnOnce(&mut Sitti
     if rest.is_empty() {
         return jobs::list(sitting, serial);
     }
-    let step = crate::reading::read_step(rest, sitting.lexicon());
+    let lexicon = sitting.lexicon();
+    let kind = || Some((crate::reading::read_kind(rest, lexicon)?, None));
+    let step = crate::reading::read_step(rest, lexicon).or_else(kind);
     match dishes::job(sitting, rest).or_else(|| step.and_then(|(step, nth)| jobs::by_step(sitting, step, nth))) {
         Some(it) => act(sitting, it),
         None => {
@@ -226,6 +230,12 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return jobs::done(sitting, it);
         }
         if it.step == Step::Check && readings::heard(sitting, text, true, edited) {
+            return;
+        }
+    }
+    if !edited {
+        let on = reply_to.and_then(|key| replied_job(sitting, key));
+        if hands::replied(sitting, text, addressed, reply_to) || stepping_down::told(sitting, text, addressed, on) {
             return;
         }
     }
@@ -282,7 +292,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
-    if addressed
+    if (addressed || sitting.room.kind == RoomKind::Group)
         && let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial)
         && crate::reading::asks_who_does_what(text, sitting.lexicon())
     {

@@ -7,7 +7,7 @@ use super::live::runs_by_itself;
 use super::sitting::labelled;
 use super::state::{JobState, LiveJob, LivePlan, Room};
 use super::turn::{Bell, BellKind, Button, How, Urgency};
-use super::{RoomKind, Sitting, plan_words};
+use super::{RoomKind, Sitting, jobs, plan_words};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::clock::at_hour;
 use carvetime_core::plan::{Moment, Step};
@@ -22,10 +22,12 @@ const NEAR: TimeDelta = TimeDelta::hours(2);
 const AWAKE: std::ops::Range<u32> = 8..21;
 /// Jobs within this time of the nearest go into the same message.
 const TOGETHER: TimeDelta = TimeDelta::hours(4);
+/// A job handed back when it was due is still to be done for so long.
+const HANDED_BACK: TimeDelta = TimeDelta::minutes(45);
 /// As many as one message lists.
 const MOST: usize = 6;
 /// The message's key.
-const KEY: &str = "offer";
+pub(super) const KEY: &str = "offer";
 
 /// The bells for free jobs still to be offered.
 pub(super) fn bells(room: &Room, plan: &LivePlan, now: Moment) -> Vec<Bell> {
@@ -93,10 +95,26 @@ pub(super) fn refresh(sitting: &mut Sitting<'_>, it: JobRef) {
     }
 }
 
+/// "I can", in reply to what is offered: the one job there is, else the list to pick from.
+pub(super) fn pick(sitting: &mut Sitting<'_>) {
+    let Some(plan) = &sitting.room.plan else { return };
+    let serial = plan.serial;
+    let free = plan.waiting().filter(|job| job.owner.is_none() && job.offered > 0);
+    let free: Vec<JobRef> = free.filter_map(|job| Some(JobRef { serial, step: job.step()?, nth: job.nth })).collect();
+    match free.as_slice() {
+        [one] => jobs::take(sitting, *one),
+        _ => jobs::list(sitting, serial),
+    }
+}
+
 fn show(sitting: &mut Sitting<'_>, how: How, head: &'static str) {
     let Some(plan) = &sitting.room.plan else { return };
     let serial = plan.serial;
-    let free: Vec<&LiveJob> = plan.jobs.iter().filter(|job| is_free(job) && job.offered > 0).take(MOST).collect();
+    // What is due has a call of its own; one that was handed back then is shown until someone has it.
+    let now = sitting.now;
+    let listed = |job: &&LiveJob| job.calls == 0 || how == How::Edit && now - job.at <= HANDED_BACK;
+    let free = plan.waiting().filter(|job| job.owner.is_none() && job.offered > 0);
+    let free: Vec<&LiveJob> = free.filter(listed).take(MOST).collect();
     let line = |job: &&LiveJob| {
         let what = Arg::from(plan_words::step_name(job.step()?, job.nth));
         Some(Text::new("sharing-offer-job").with("when", Arg::DayClock(job.at)).with("what", what))

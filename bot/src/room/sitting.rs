@@ -120,6 +120,10 @@ impl<'a> Sitting<'a> {
     /// Whose settings a private or group room goes by: the room's own first, then the speaker's.
     pub fn taste(&self) -> Taste {
         match self.speaker().and_then(|id| self.people.get(&id)) {
+            // Privately people are spoken to, and answer, in their own language.
+            Some(person) if self.routed() => {
+                Taste { language: person.taste.or(&self.room.taste).language, ..self.room.taste.or(&person.taste) }
+            }
             Some(person) => self.room.taste.or(&person.taste),
             None => self.room.taste.clone(),
         }

@@ -33,6 +33,9 @@ pub struct Room {
     /// them back.
     #[serde(default)]
     pub left: Vec<PersonId>,
+    /// Who doesn't come after all: not called until they speak of a job again.
+    #[serde(default)]
+    pub excused: Vec<PersonId>,
     /// Half-told wishes, a person each.
     #[serde(default)]
     pub drafts: BTreeMap<PersonId, Draft>,
@@ -89,6 +92,7 @@ impl Room {
             taste: Taste::default(),
             members: Vec::new(),
             left: Vec::new(),
+            excused: Vec::new(),
             drafts: BTreeMap::new(),
             plan: None,
             others: Vec::new(),
@@ -119,6 +123,7 @@ impl Room {
 
     /// Notes that `person` has left.
     pub fn dismiss(&mut self, person: PersonId) {
+        self.excused.retain(|excused| *excused != person);
         self.members.retain(|member| *member != person);
         self.left.retain(|left| *left != person);
         self.left.push(person);
@@ -175,6 +180,7 @@ impl Room {
     pub fn forget_person(&mut self, person: PersonId) {
         self.members.retain(|member| *member != person);
         self.left.retain(|left| *left != person);
+        self.excused.retain(|excused| *excused != person);
         self.invites.retain(|invite| invite.used != Some(person));
         self.drafts.remove(&person);
         self.questions.remove(&person);
@@ -652,6 +658,9 @@ pub struct Asked {
     pub by: PersonId,
     /// Who is asked.
     pub of: PersonId,
+    /// When.
+    #[serde(default)]
+    pub at: Option<Moment>,
 }
 
 impl LiveJob {
@@ -832,6 +841,7 @@ mod tests {
         };
         let mut room = Room::new(RoomId(-1), RoomKind::Group);
         room.members = vec![who, heir];
+        room.excused = vec![who];
         room.drafts.insert(who, Draft::default());
         room.questions.insert(who, "how much salt?".into());
         let (by, text) = (who, "breast 120".into());

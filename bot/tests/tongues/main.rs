@@ -323,7 +323,7 @@ fn who_says_they_will_do_a_job_is_understood_and_a_story_is_not() {
         ("it-IT", "l'ho salato", None),
         ("it-IT", "io porto il vino", None),
     ] {
-        assert_eq!(read_taking(text, ground(tag).lexicon), expected, "{tag}: {text}");
+        assert_eq!(read_taking(text, ground(tag).lexicon).map(|(step, _)| step), expected, "{tag}: {text}");
     }
     for (tag, text) in [
         ("en-US", "who's doing what?"),

@@ -1,0 +1,152 @@
+//! Whether someone will do a job, can't, or can't come at all.
+//!
+//! A clause counts as a whole, with nothing but politeness around it: "Aunt Lu can't come" is of somebody else. Owns no word: see
+//! the `talk-` entries of the lexicon. Start at [`read_refusal`].
+
+use super::lexicon::Lexicon;
+use super::talk;
+use carvetime_core::plan::Step;
+
+/// Longer texts tell a story.
+const LONGEST: usize = 120;
+/// As many words as a phrase has.
+const MOST_WORDS: usize = 7;
+
+/// What someone can't do.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Refusal {
+    /// Anything: they are ill, or don't come.
+    All,
+    /// What they have been called for, or have.
+    This,
+    /// That job.
+    Job(Step),
+}
+
+/// How someone says yes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Willing {
+    /// "Sure", "yes": to a question.
+    Agrees,
+    /// "On it", "I'll do it": to a call as well.
+    DoesIt,
+}
+
+/// What a clause says.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Said {
+    Polite,
+    Gone,
+    /// The same without a word of who: it is theirs only if nobody else is spoken of.
+    GoneShort,
+    Cant(Option<Step>),
+    Else,
+}
+
+/// Reads "guys I'm out", "sorry I'm sick, can't come", "I can't do it", "can't carve after all". `None` for everything else.
+pub fn read_refusal(text: &str, lexicon: &'static Lexicon) -> Option<Refusal> {
+    let clauses: Vec<Said> = clauses(text)?.map(|clause| said(clause, lexicon)).collect();
+    let whole = !clauses.contains(&Said::Else);
+    if clauses.contains(&Said::Gone) || whole && clauses.contains(&Said::GoneShort) {
+        return Some(Refusal::All);
+    }
+    clauses.iter().find_map(|clause| match clause {
+        Said::Cant(Some(step)) => Some(Refusal::Job(*step)),
+        Said::Cant(None) => Some(Refusal::This),
+        _ => None,
+    })
+}
+
+/// Reads "sure", "yes I will", "on it". `None` for everything else.
+pub fn read_willing(text: &str, lexicon: &'static Lexicon) -> Option<Willing> {
+    let parts = || clauses(text).into_iter().flatten().map(|clause| lexicon.talk_words(clause));
+    let all = |groups: &[&str]| parts().all(|words| made_of(&words, groups, lexicon).is_some());
+    if !all(&["willing", "assent", "manners"]) {
+        return None;
+    }
+    let says = |group: &str| {
+        parts().any(|words| {
+            made_of(&words, &["willing", "assent", "manners"], lexicon).is_some_and(|found| found.contains(&group))
+        })
+    };
+    if says("willing") {
+        return Some(Willing::DoesIt);
+    }
+    says("assent").then_some(Willing::Agrees)
+}
+
+/// Reads "no", "no, sorry", "I can't": the no to a question.
+pub fn is_unwilling(text: &str, lexicon: &'static Lexicon) -> bool {
+    let whole = |clause: &str| made_of(&lexicon.talk_words(clause), &["unwilling", "manners"], lexicon);
+    let no = clauses(text).is_some_and(|mut clauses| {
+        let all: Option<Vec<Vec<&str>>> = clauses.by_ref().map(whole).collect();
+        all.is_some_and(|all| all.iter().flatten().any(|group| *group == "unwilling"))
+    });
+    no || read_refusal(text, lexicon).is_some()
+}
+
+/// "All", "everything": whatever the speaker has.
+pub fn is_everything(text: &str, lexicon: &'static Lexicon) -> bool {
+    lexicon.talk(&lexicon.talk_words(text).join(" "), "everything")
+}
+
+/// The kind of job named: "temps", "the oven", "driving". Looser than a job's name, and looked for only where a job is taken.
+pub fn read_kind(text: &str, lexicon: &'static Lexicon) -> Option<Step> {
+    let words = lexicon.talk_words(text);
+    (1..=MOST_WORDS).rev().find_map(|count| {
+        words.windows(count).find_map(|some| lexicon.talked(&some.join(" "), "kind-").find_map(Step::from_name))
+    })
+}
+
+fn clauses(text: &str) -> Option<impl Iterator<Item = &str>> {
+    let short = text.len() <= LONGEST && !text.contains(['?', '¿']) && !text.starts_with('/');
+    let has_words = |clause: &&str| clause.chars().any(char::is_alphanumeric);
+    short.then(|| text.split([',', '.', ';', '!', '\n', '…']).filter(has_words))
+}
+
+fn said(clause: &str, lexicon: &'static Lexicon) -> Said {
+    let words = lexicon.talk_words(clause);
+    let groups = ["gone", "gone-short", "cant", "manners"];
+    // "Bin leider raus": politeness inside a phrase.
+    let rude = || words.iter().filter(|word| !lexicon.talk(word, "manners")).cloned().collect::<Vec<String>>();
+    if let Some(found) = made_of(&words, &groups, lexicon).or_else(|| made_of(&rude(), &groups, lexicon)) {
+        let says = |group: &str| found.contains(&group);
+        return match () {
+            () if says("gone") => Said::Gone,
+            () if says("gone-short") => Said::GoneShort,
+            () if says("cant") => Said::Cant(None),
+            () => Said::Polite,
+        };
+    }
+    cant_do(&words, lexicon).map_or(Said::Else, |step| Said::Cant(Some(step)))
+}
+
+/// "Can't do the salting after all": the job named behind it.
+fn cant_do(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
+    let from = (0..words.len()).find(|at| words.get(*at).is_some_and(|word| !lexicon.talk(word, "manners")))?;
+    let told = words.get(from..)?;
+    let most = MOST_WORDS.min(told.len().saturating_sub(1));
+    (1..=most).rev().find_map(|count| {
+        let (lead, rest) = told.split_at(count);
+        let rest = lexicon.talk(&lead.join(" "), "cant").then_some(rest)?;
+        let polite = |at: &usize| rest.get(*at..).is_some_and(|tail| made_of(tail, &["manners"], lexicon).is_some());
+        let end = (1..=rest.len()).find(|at| *at == rest.len() || polite(at))?;
+        talk::only_step(rest.get(..end)?, lexicon).map(|(step, _)| step)
+    })
+}
+
+/// The groups of phrases the words are made of, one behind the other, if they are made of nothing else. The longest phrase goes first.
+fn made_of<'g>(words: &[String], groups: &[&'g str], lexicon: &Lexicon) -> Option<Vec<&'g str>> {
+    let mut found = Vec::new();
+    let mut at = 0;
+    while at < words.len() {
+        let most = MOST_WORDS.min(words.len() - at);
+        let (count, group) = (1..=most).rev().find_map(|count| {
+            let phrase = words.get(at..at + count)?.join(" ");
+            groups.iter().find(|group| lexicon.talk(&phrase, group)).map(|group| (count, *group))
+        })?;
+        found.push(group);
+        at += count;
+    }
+    (!found.is_empty()).then_some(found)
+}
