@@ -5,8 +5,8 @@
 
 use super::sitting::button;
 use super::state::{JobState, LivePlan};
-use super::{PersonId, Sitting, board, jobs, live, may, planning, proposal};
-use crate::reading::sentence::Sentence;
+use super::{PersonId, RoomKind, Sitting, board, jobs, live, may, planning, proposal, which};
+use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
@@ -74,7 +74,7 @@ fn standing(
     }
     // What people say to each other changes no plan: only what is said to the bot does.
     if !addressed {
-        return false;
+        return offer(sitting, text, wish);
     }
     let changed = wished(sitting, plan, text, wish);
     if changed == plan.wish {
@@ -90,6 +90,46 @@ fn standing(
     }
     apply(sitting, changed);
     true
+}
+
+/// "14 people now", said by the host to everyone: it may be meant for the plan, so the change is offered. Only where nothing else was
+/// said, and of nothing but the table, the hour and how it is carried.
+fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
+    let steers = sitting.room.kind == RoomKind::Group && may::steer(sitting);
+    let Some(plan) = sitting.room.plan.as_ref().filter(|_| steers) else { return false };
+    let sentence = Sentence::read(text, sitting.lexicon());
+    if text.len() > SHORT || text.contains(['?', '¿']) || !is_plain(sitting, &sentence) {
+        return false;
+    }
+    let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
+    let Wish { adults, children, among, more, hot, .. } = wish;
+    let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
+    let mut changed = plan.wish.clone();
+    changed.merge(Wish { adults, children, among, more, hot, elsewhere, ..Wish::default() });
+    changed.settle(&sitting.ground());
+    changed.dinner = shifted(sitting, text).filter(|_| meal).or(changed.dinner);
+    let news = news(&plan.wish, &changed);
+    if news.is_empty() {
+        return false;
+    }
+    which::offer(sitting, text, Text::new("room-amend-offer").with("change", Arg::List(news)));
+    true
+}
+
+/// What of a wish is other than before.
+fn news(before: &Wish, wish: &Wish) -> Vec<Text> {
+    let known = proposal::known(before);
+    let carried = wish.hot.filter(|hot| *hot != before.hot.unwrap_or(false));
+    let carried = carried.map(|hot| Text::new(if hot { "room-change-hot" } else { "room-change-cold" }));
+    proposal::known(wish).into_iter().filter(|part| !known.contains(part)).chain(carried).collect()
+}
+
+/// Every word is one that plans are made of, or says nothing.
+fn is_plain(sitting: &Sitting<'_>, sentence: &Sentence) -> bool {
+    let lexicon = sitting.lexicon();
+    let empty = |word: &str| ["filler", "mine-link", "manners"].iter().any(|group| lexicon.talk(word, group));
+    let is_word = |at: usize| matches!(sentence.item(at).map(|item| &item.what), Some(What::Word([])));
+    (0..sentence.len()).all(|at| !is_word(at) || empty(&reading::fold(sentence.raw(at))))
 }
 
 /// The wish of the plan with what the words say.
@@ -173,12 +213,16 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
     match changed.solve(&light) {
         Some(Ok(schedule)) => {
             plan.remember("mended", None, by, now);
+            // Only what is other than before: the rest stands on the board.
+            let mut known = news(&plan.wish, &changed.wish);
             plan.wish = changed.wish;
+            if known.is_empty() {
+                known = proposal::known(&plan.wish);
+            }
             let before = plan.jobs.clone();
             plan.adopt(&schedule, now);
             let shifts = live::shifts(&before, plan);
             let undo = super::undo::newest(plan);
-            let known = proposal::known(&plan.wish);
             let small = plan.order(light.zone).and_then(|order| proposal::size_doubt(&order));
             let text = Text::new("room-amended").with("known", Arg::List(known));
             let lines: Vec<Text> =

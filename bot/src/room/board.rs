@@ -53,8 +53,9 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
         );
     }
     let ahead: Vec<&LiveJob> = ahead(plan, sitting.now);
-    for (place, job) in ahead.iter().take(AHEAD).enumerate() {
-        lines.extend(line(sitting, job, place == 0));
+    let steps: Vec<Option<Step>> = ahead.iter().map(|job| job.step()).collect();
+    for place in plan_words::shown(&steps, AHEAD) {
+        lines.extend(ahead.get(place).and_then(|job| line(sitting, job, place == 0)));
     }
     if ahead.len() > AHEAD {
         lines.push(Text::new("room-board-more").with("count", Arg::Count((ahead.len() - AHEAD) as i64)));

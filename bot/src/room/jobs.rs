@@ -531,7 +531,9 @@ pub(super) fn shift_lines(shifts: &[Shift]) -> Vec<Text> {
     };
     let more = shifts.len().saturating_sub(MOST_SHIFTS);
     let rest = (more > 0).then(|| Text::new("room-shift-more").with("count", Arg::Count(more as i64)));
-    shifts.iter().take(MOST_SHIFTS).map(line).chain(rest).collect()
+    let steps: Vec<Option<Step>> = shifts.iter().map(|(step, ..)| Some(*step)).collect();
+    let shown = plan_words::shown(&steps, MOST_SHIFTS);
+    shown.into_iter().filter_map(|at| shifts.get(at)).map(line).chain(rest).collect()
 }
 
 /// Says what the dinner is up against, with what would mend it.

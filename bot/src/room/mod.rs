@@ -185,14 +185,14 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
         return;
     }
     let (wish, problems) = planning::read(sitting, rest);
-    if wish == crate::reading::Wish::default() && problems.is_empty() {
-        sitting.answer(Text::new("room-plan-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
-        return;
-    }
-    // "/plan no salt" of a dinner that is planned changes that one.
+    // "/plan dinner is an hour later", "/plan no salt" of a dinner that is planned change that one.
     let bird = wish.kind.is_some() || wish.mass_g.is_some();
     let begun = bird || wish.dinner.is_some() || wish.dinner_day.is_some() || sitting.room.drafts.contains_key(&who);
     if sitting.room.plan.is_some() && !begun && amend::told(sitting, who, rest, true) {
+        return;
+    }
+    if wish == crate::reading::Wish::default() && problems.is_empty() {
+        sitting.answer(Text::new("room-plan-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
         return;
     }
     planning::told(sitting, who, wish, &problems);

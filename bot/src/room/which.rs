@@ -196,17 +196,13 @@ fn has(sitting: &Sitting<'_>, serial: u32) -> bool {
 
 fn ask(sitting: &mut Sitting<'_>, serials: &[u32], unsure: impl FnOnce(u32, PersonId, Moment) -> Unsure) {
     let Some(who) = sitting.speaker() else { return sitting.notice(Text::new("room-need-person")) };
-    sitting.room.unsure_made = sitting.room.unsure_made.wrapping_add(1);
-    let number = sitting.room.unsure_made;
-    let unsure = unsure(number, who, sitting.now);
-    let quoted = moves::clip(unsure.log.as_deref().unwrap_or(&unsure.text));
     let now = sitting.now;
-    let waiting = &mut sitting.room.unsure;
-    waiting.retain(|old| now - old.at <= KEPT);
-    if waiting.len() >= MOST_UNSURE {
-        waiting.remove(0);
-    }
-    waiting.push(unsure);
+    let mut quoted = String::new();
+    let number = keep(sitting, |number| {
+        let unsure = unsure(number, who, now);
+        quoted = moves::clip(unsure.log.as_deref().unwrap_or(&unsure.text));
+        unsure
+    });
     let buttons: Vec<_> = sitting
         .room
         .plans()
@@ -221,6 +217,32 @@ fn ask(sitting: &mut Sitting<'_>, serials: &[u32], unsure: impl FnOnce(u32, Pers
     for button in buttons {
         say.row([button]);
     }
+}
+
+/// Words that were meant for no one in particular, with what they would change: heard as told to the bot once their speaker says so.
+pub(super) fn offer(sitting: &mut Sitting<'_>, text: &str, change: Text) {
+    let (Some(who), Some(serial)) = (sitting.speaker(), sitting.room.plan.as_ref().map(|plan| plan.serial)) else {
+        return;
+    };
+    let (text, at) = (text.to_owned(), sitting.now);
+    let number =
+        keep(sitting, |number| Unsure { number, by: who, at, text, log: None, addressed: true, edited: false });
+    let yes = super::sitting::button("room-button-amend", &Action::Bird(who, number, serial));
+    sitting.answer(change).key(key(number)).row([yes]);
+}
+
+/// Keeps what waits for an answer; its number.
+fn keep(sitting: &mut Sitting<'_>, unsure: impl FnOnce(u32) -> Unsure) -> u32 {
+    sitting.room.unsure_made = sitting.room.unsure_made.wrapping_add(1);
+    let number = sitting.room.unsure_made;
+    let now = sitting.now;
+    let waiting = &mut sitting.room.unsure;
+    waiting.retain(|old| now - old.at <= KEPT);
+    if waiting.len() >= MOST_UNSURE {
+        waiting.remove(0);
+    }
+    waiting.push(unsure(number));
+    number
 }
 
 fn key(number: u32) -> String {
