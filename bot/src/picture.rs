@@ -171,7 +171,7 @@ impl Pen<'_> {
         put((0.0, target), (12, -8), &self.degrees(target), INK, HPos::Left, VPos::Bottom)?;
         let mut curves: Vec<(&'static str, &Read, RGBColor)> =
             self.chart.spots.iter().map(|spot| (spot.name, spot.read.as_slice(), color(spot))).collect();
-        curves.push(("pit", &self.chart.pit, PIT));
+        curves.push((self.chart.air, &self.chart.pit, PIT));
         for (name, read, color) in curves {
             let Some((at, value)) = read.last() else { continue };
             let (x, y) = (self.minute(*at), self.degree(*value));

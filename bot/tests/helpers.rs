@@ -271,3 +271,73 @@ fn whoever_thaws_has_the_changes_of_water_as_well() {
     kitchen.say("Tom", "/take thaw");
     assert!(waters(&kitchen).iter().all(|owner| *owner == Some(LI)));
 }
+
+#[test]
+fn what_the_host_says_to_everyone_is_offered_as_a_change_and_changes_nothing_by_itself() {
+    let people = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.adults;
+    let said = [
+        "14 people now",
+        "ahora somos 14",
+        "on est 14 maintenant",
+        "wir sind jetzt 14",
+        "agora somos 14",
+        "ora siamo 14",
+    ];
+    for (tag, text) in TAGS.into_iter().zip(said) {
+        let mut kitchen = dinner(tag);
+        assert_eq!(aside(&mut kitchen, "Tom", text), "", "{tag}: Tom may not change it");
+        let heard = aside(&mut kitchen, "Rosa", text);
+        assert_eq!(people(&kitchen), Some(11), "{tag}: {heard}");
+        assert!(heard.contains("14") && heard.matches("\n    [").count() == 1, "{tag}: {heard}");
+    }
+    let mut kitchen = dinner("en-US");
+    for text in ["there will be 14 people at the market", "are we 14 people now?", "see you at 5 pm", "5 pm"] {
+        assert_eq!(aside(&mut kitchen, "Rosa", text), "", "{text}");
+    }
+    aside(&mut kitchen, "Rosa", "14 people now");
+    kitchen.press("Tom", "Change the plan");
+    assert_eq!(people(&kitchen), Some(11), "Rosa's to say");
+    let changed = kitchen.press("Rosa", "Change the plan");
+    assert_eq!(people(&kitchen), Some(14), "{changed}");
+    assert!(changed.contains("All right: 14 people.") && !changed.contains("New: All right: 14 lb"), "{changed}");
+    let dinner_at = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.dinner.unwrap();
+    let before = dinner_at(&kitchen);
+    aside(&mut kitchen, "Rosa", "dinner is an hour later");
+    assert_eq!(dinner_at(&kitchen), before);
+    kitchen.press("Rosa", "Change the plan");
+    assert_eq!(dinner_at(&kitchen) - before, chrono::TimeDelta::hours(1));
+}
+
+#[test]
+fn a_plan_that_stands_is_changed_by_command_in_each_language() {
+    let said = [
+        ["dinner is an hour later", "3 more are coming"],
+        ["la cena es una hora más tarde", "vienen 3 más"],
+        ["le repas une heure plus tard", "3 personnes de plus"],
+        ["Essen eine Stunde später", "es kommen noch 3"],
+        ["o jantar é uma hora mais tarde", "vem mais 3"],
+        ["cena un'ora più tardi", "vengono altri 3"],
+    ];
+    for (tag, [later, more]) in TAGS.into_iter().zip(said) {
+        let mut kitchen = dinner(tag);
+        let wish = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.clone();
+        let before = wish(&kitchen).dinner.unwrap();
+        let heard = kitchen.say("Rosa", &format!("/plan {later}"));
+        assert_eq!(wish(&kitchen).dinner.unwrap() - before, chrono::TimeDelta::hours(1), "{tag}: {heard}");
+        let heard = kitchen.say("Rosa", &format!("/plan {more}"));
+        assert_eq!(wish(&kitchen).adults, Some(14), "{tag}: {heard}");
+    }
+}
+
+#[test]
+fn a_list_that_is_cut_keeps_what_the_dinner_turns_on() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    let plan =
+        "/plan 14 lb frozen turkey, bought, dinner Thursday 5 pm, 11 people, oven at 325, at my sister's, 30 min drive";
+    kitchen.say("Rosa", plan);
+    let board = kitchen.press("Rosa", "Accept");
+    assert!(board.contains("and ") && board.contains("more"), "{board}");
+    for job in ["Off the heat", "Carve", "Leave"] {
+        assert!(board.contains(job), "{job}: {board}");
+    }
+}

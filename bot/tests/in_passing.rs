@@ -278,3 +278,44 @@ fn a_letter_for_a_nought_is_a_nought() {
     let noted = kitchen.say("Rosa", "breast is 15o, thigh 1o8");
     assert!(noted.contains("breast 150 °F and thigh 108 °F"), "{noted}");
 }
+
+#[test]
+fn what_could_not_be_read_is_answered_with_what_fits_the_stage() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-24 08:00");
+    let hint = |kitchen: &mut Kitchen| kitchen.say("Rosa", "florble wug");
+    assert!(hint(&mut kitchen).contains("14 lb frozen turkey"));
+    kitchen.say("Rosa", "14 lb fresh turkey, we have it, dinner Thursday 6 pm, 11 people, oven at 325");
+    let drafted = hint(&mut kitchen);
+    assert!(drafted.contains("12 people") && !drafted.contains("frozen"), "{drafted}");
+    kitchen.press("Rosa", "Accept");
+    let waiting = hint(&mut kitchen);
+    assert!(waiting.contains("“done”"), "{waiting}");
+    kitchen.say("Rosa", "salted it");
+    kitchen.run_to("2027-11-25 13:00");
+    kitchen.say("Rosa", "it's in the oven");
+    assert!(hint(&mut kitchen).contains("breast 128"), "{}", hint(&mut kitchen));
+    kitchen.run_to("2027-11-25 20:00");
+    assert!(hint(&mut kitchen).contains("leftovers"), "{}", hint(&mut kitchen));
+}
+
+#[test]
+fn an_oven_is_called_an_oven_and_a_smoker_s_air_is_not() {
+    for (tag, breast, oven, pit) in [
+        ("en-US", "breast", "oven", "pit"),
+        ("es-ES", "pechuga", "horno", "aire"),
+        ("fr-FR", "blanc", "four", "air"),
+        ("de-DE", "Brust", "Ofen", "Garraum"),
+        ("pt-BR", "peito", "forno", "ar"),
+        ("it-IT", "petto", "forno", "camera"),
+    ] {
+        let mut kitchen = cooking();
+        kitchen.run_to("2027-11-25 14:00");
+        kitchen.scene.room.taste.language = Some(tag.to_owned());
+        kitchen.scene.room.taste.us_units = Some(true);
+        let noted = kitchen.say("Rosa", &format!("{breast} 90, {oven} 330"));
+        assert!(noted.contains(&format!("{oven} 330")) && !noted.contains(&format!("{pit} 330")), "{tag}: {noted}");
+        kitchen.scene.room.plan.as_mut().unwrap().wish.cooker = Some("smoker".into());
+        let noted = kitchen.say("Rosa", &format!("{breast} 95, {oven} 330"));
+        assert!(noted.contains(&format!("{pit} 330")), "{tag}: {noted}");
+    }
+}

@@ -24,11 +24,11 @@ cook-decades = Nach den veröffentlichten Tabellen reichen Hitze und Zeit dort, 
 
 cook-in-time-again = So passt es wieder zum Essen.
 cook-late-choices = Ihr esst später, oder:
-cook-late-hotter = • Hitze auf { $setting }: dann vielleicht etwa { $about }. Sag mir danach, was der Garraum zeigt.
+cook-late-hotter = • Hitze auf { $setting }: dann vielleicht etwa { $about }. Sag mir danach, wie heiß es drin ist.
 cook-late-carve = • Keulen und Brust abtrennen und auf dem Blech im heißen Ofen fertig garen, jedes Stück auf { $target }: Teile gehen viel schneller. Von Hitze zu Hitze, ohne Pause.
 cook-button-dinner = Essen { $at }
 cook-button-hotter = Hitze auf { $setting }
-cook-hotter = Im Plan stehen jetzt { $setting }. Dreh auf und schick mir in 20 Minuten den Wert vom Garraum.
+cook-hotter = Im Plan stehen jetzt { $setting }. Dreh auf und schick mir in 20 Minuten, wie heiß es drin ist.
 # The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
 cook-air-was = { $since ->
     [on] Notiert: { $was }, seit der Vogel drin ist.
@@ -51,6 +51,7 @@ cook-early = { $done ->
 cook-suspect-odd = { $spot ->
     [breast] Brust
     [thigh] Keule
+    [oven] Ofen
    *[pit] Garraum
 } { $given }? { $slip ->
     [was-celsius] Falls das °C waren, sind es { $meant }.
@@ -60,6 +61,7 @@ cook-suspect-odd = { $spot ->
 cook-suspect-impossible = { $spot ->
     [breast] Brust
     [thigh] Keule
+    [oven] Ofen
    *[pit] Garraum
 } { $given }? Das kann ich nicht glauben.
 cook-suspect-ask = Ich habe es nicht gezählt. Zeigt es das wirklich?
@@ -78,6 +80,7 @@ cook-alarm-hot = { $cooker ->
 cook-alarm-moved = { $spot ->
     [breast] Der Wert der Brust ist gesprungen. Steckt der Fühler noch an der dicksten Stelle, weg vom Knochen?
     [thigh] Der Wert der Keule ist gesprungen. Steckt der Fühler noch tief in der Keule, weg vom Knochen?
+    [oven] Der Wert vom Ofen ist gesprungen. Wurde das Thermometer versetzt?
    *[pit] Der Wert vom Garraum ist gesprungen. Wurde das Thermometer versetzt?
 } Richte ihn und schick mir, was er zeigt.
 cook-alarm-apart = Brust und Keule liegen { $apart } auseinander. Einer sitzt falsch: prüfe beide, weg vom Knochen, nicht in der Höhle.
@@ -116,6 +119,7 @@ cook-after = Um { $when } sagte ich etwa { $about } ({ $from } bis { $to }); rau
 cook-chart = { $what ->
     [breast] Brust
     [thigh] Keule
+    [oven] Ofen
     [pit] Garraum
     [dinner] Essen
    *[done] Fertig etwa

@@ -7,11 +7,13 @@ forecast-progress = { $done } von { $all } Werten
 forecast-suspect-meant = { $place ->
     [breast] Brust { $given }? Oder { $meant }? Nicht gezählt.
     [thigh] Keule { $given }? Oder { $meant }? Nicht gezählt.
+    [oven] Ofen { $given }? Oder { $meant }? Nicht gezählt.
    *[pit] Garraum { $given }? Oder { $meant }? Nicht gezählt.
 }
 forecast-suspect = { $place ->
     [breast] Brust { $given } kann nicht sein. Sieh noch mal hin; nicht gezählt.
     [thigh] Keule { $given } kann nicht sein. Sieh noch mal hin; nicht gezählt.
+    [oven] Ofen { $given } kann nicht sein. Sieh noch mal hin; nicht gezählt.
    *[pit] Garraum { $given } kann nicht sein. Sieh noch mal hin; nicht gezählt.
 }
 
@@ -20,12 +22,13 @@ forecast-doubt-unread = { $place ->
     [breast] In der Brust ist noch nichts gemessen.
    *[thigh] In der Keule ist noch nichts gemessen.
 }
-forecast-doubt-pit-unread = Den Garraum misst keiner: ich nehme die Einstellung.
+forecast-doubt-pit-unread = Wie heiß es drin ist, misst keiner: ich nehme die Einstellung.
 forecast-doubt-gap = { $span } ohne Wert: weniger sicher.
 forecast-doubt-fire-dying = Der Garraum ist auf { $pit } gefallen und erholt sich nicht. Sieh nach dem Feuer.
 forecast-doubt-probe-moved = { $place ->
     [breast] Der Wert der Brust ist gesprungen: verrutscht, am Knochen oder in der Höhle? Weniger sicher.
     [thigh] Der Wert der Keule ist gesprungen: verrutscht, am Knochen oder in der Höhle? Weniger sicher.
+    [oven] Der Wert des Ofens ist gesprungen: das Thermometer versetzt? Weniger sicher.
    *[pit] Der Wert des Garraums ist gesprungen: das Thermometer versetzt? Weniger sicher.
 }
 forecast-doubt-probes-disagree = Brust und Keule liegen { $by } auseinander. Prüfe, wo beide Spitzen sitzen.

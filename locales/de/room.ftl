@@ -45,7 +45,13 @@ room-help = <b>/plan</b> einen Plan anfangen oder ansehen
     <b>/export</b> der Plan für deinen Kalender, und alles, was ich habe
     <b>/settings</b> Sprache, Einheiten, Zeitzone
     <b>/stop</b> den Plan beenden, <b>/forget</b> löschen, was ich habe
-room-unread = Das habe ich nicht verstanden. Versuch „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr“, eine Frage wie „Salz für eine Pute mit 5,5 kg“, oder /help.
+room-unread = Das habe ich nicht verstanden. Versuch { $stage ->
+    [draft] „Essen 18 Uhr“, „12 Personen“, „ohne Salz“, oder tippe auf einen Knopf
+    [ahead] „erledigt“, wenn etwas getan ist, „ich tranchiere“, „Essen eine Stunde später“, oder eine Frage
+    [cooking] „Brust 65, Keule 70“, „wann?“, „ist draußen“, wenn es so weit ist, oder eine Frage
+    [after] „Reste sind im Kühlschrank“, eine Frage wie „wie lange halten Reste“, oder /help
+   *[none] „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr“, eine Frage wie „Salz für eine Pute mit 5,5 kg“, oder /help
+}.
 room-unreadable = Ich kann nur Text lesen. Tippst du es mir?
 room-no-plan = Noch kein Plan. Fang mit einem Satz an, etwa „/plan gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen, Ofen“.
 room-stale = Der Knopf gehört zu einem früheren Plan. /board zeigt, wie es steht.
@@ -286,6 +292,7 @@ room-log-spot = { $spot ->
     [thigh] Keule { $temperature }
     [wing] Flügel { $temperature }
     [stuffing] Füllung { $temperature }
+    [oven] Ofen { $temperature }
    *[pit] Garraum { $temperature }
 }
 room-log-on-unsaid = Niemand hat gesagt, dass der Vogel in der Hitze ist. Ist er es?
@@ -301,6 +308,7 @@ room-log-doubt = { $spot ->
     [thigh] Keule
     [wing] Flügel
     [stuffing] Füllung
+    [oven] Ofen
    *[pit] Garraum
 } { $given }? Ich hätte { $low } bis { $high } erwartet, darum habe ich es nicht notiert.{ $celsius ->
     [yes] {" "}Falls das °C waren, schreib ein C dazu: „58C“.
@@ -311,6 +319,7 @@ room-log-fell = { $spot ->
     [thigh] Keule
     [wing] Flügel
     [stuffing] Füllung
+    [oven] Ofen
    *[pit] Garraum
 } { $given }? Zuvor waren es { $last }, und Fleisch in der Hitze kühlt nicht so ab. Fehlt eine Ziffer, oder ist der Fühler verrutscht? Ich habe es nicht notiert; schick noch mal, was er jetzt zeigt.
 room-when = Fertig zwischen { $from } und { $to }. Essen { $dinner }.

@@ -28,11 +28,11 @@ cook-decades = By the published tables, heat and time so far add up where you me
 
 cook-in-time-again = That fits dinner again.
 cook-late-choices = Dinner can move, or:
-cook-late-hotter = • Pit up to { $setting }: that could make it about { $about }. Then tell me what the pit reads.
+cook-late-hotter = • Heat up to { $setting }: that could make it about { $about }. Then tell me what it reads in there.
 cook-late-carve = • Take legs and breasts off and finish them on a tray in a hot oven, each piece to { $target }: pieces go far faster. Straight from heat to heat, no break.
 cook-button-dinner = Dinner { $at }
-cook-button-hotter = Pit to { $setting }
-cook-hotter = Plan says { $setting } now. Turn it up, and send me what the pit reads in 20 minutes.
+cook-button-hotter = Heat to { $setting }
+cook-hotter = Plan says { $setting } now. Turn it up, and send me in 20 minutes what it reads in there.
 # The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
 cook-air-was = { $since ->
     [on] Noted: { $was } ever since it went on.
@@ -57,6 +57,7 @@ cook-early = { $done ->
 cook-suspect-odd = { $spot ->
     [breast] Breast
     [thigh] Thigh
+    [oven] Oven
    *[pit] Pit
 } at { $given }? { $slip ->
     [was-celsius] If that was °C, it's { $meant }.
@@ -66,6 +67,7 @@ cook-suspect-odd = { $spot ->
 cook-suspect-impossible = { $spot ->
     [breast] Breast
     [thigh] Thigh
+    [oven] Oven
    *[pit] Pit
 } at { $given }? I can't believe that one.
 cook-suspect-ask = I haven't counted it. Does it really say so?
@@ -87,6 +89,7 @@ cook-alarm-hot = { $cooker ->
 cook-alarm-moved = { $spot ->
     [breast] The breast reading jumped. Is the probe still in the thickest part, clear of the bone?
     [thigh] The thigh reading jumped. Is the probe still in the innermost thigh, clear of the bone?
+    [oven] The oven reading jumped. Has its thermometer moved?
    *[pit] The pit reading jumped. Has its thermometer moved?
 } Set it right and send me what it says.
 cook-alarm-apart = Breast and thigh are { $apart } apart. One of them sits wrong: check both, off the bone, out of the cavity.
@@ -128,6 +131,7 @@ cook-after = At { $when } I said about { $about } ({ $from } to { $to }); it cam
 cook-chart = { $what ->
     [breast] Breast
     [thigh] Thigh
+    [oven] Oven
     [pit] Pit
     [dinner] Dinner
    *[done] Done about

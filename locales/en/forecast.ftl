@@ -9,11 +9,13 @@ forecast-progress = { $done } of { $all } readings
 forecast-suspect-meant = { $place ->
     [breast] Breast { $given }? Or { $meant }? Not counted.
     [thigh] Thigh { $given }? Or { $meant }? Not counted.
+    [oven] Oven { $given }? Or { $meant }? Not counted.
    *[pit] Pit { $given }? Or { $meant }? Not counted.
 }
 forecast-suspect = { $place ->
     [breast] Breast { $given } can't be. Look again; not counted.
     [thigh] Thigh { $given } can't be. Look again; not counted.
+    [oven] Oven { $given } can't be. Look again; not counted.
    *[pit] Pit { $given } can't be. Look again; not counted.
 }
 
@@ -23,12 +25,13 @@ forecast-doubt-unread = { $place ->
     [breast] Nothing read in the breast yet.
    *[thigh] Nothing read in the thigh yet.
 }
-forecast-doubt-pit-unread = The pit isn't read: I take the setting.
+forecast-doubt-pit-unread = The air around the bird isn’t read: I take the setting.
 forecast-doubt-gap = { $span } without a reading: less sure.
 forecast-doubt-fire-dying = The pit is down to { $pit } and not coming back. Look at the fire.
 forecast-doubt-probe-moved = { $place ->
     [breast] The breast reading jumped: moved, at the bone or in the cavity? Less sure.
     [thigh] The thigh reading jumped: moved, at the bone or in the cavity? Less sure.
+    [oven] The oven reading jumped: was its thermometer moved? Less sure.
    *[pit] The pit reading jumped: was its thermometer moved? Less sure.
 }
 forecast-doubt-probes-disagree = Breast and thigh are { $by } apart. Check where both tips sit.

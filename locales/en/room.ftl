@@ -45,7 +45,13 @@ room-help = <b>/plan</b> start a plan, or see the one you have
     <b>/export</b> the plan for your calendar, and all I keep
     <b>/settings</b> language, units, time zone
     <b>/stop</b> end the plan, <b>/forget</b> delete what I keep
-room-unread = I didn't get that. Try “{ units-example-bird } frozen turkey, dinner Sunday 5 pm”, a question like “salt for a { units-example-smaller } turkey”, or /help.
+room-unread = I didn't get that. Try { $stage ->
+    [draft] “dinner 6 pm”, “12 people”, “no salt”, or tap a button
+    [ahead] “done” once a job is, “I’ll carve”, “dinner an hour later”, or a question
+    [cooking] “{ units-example-log }”, “when?”, “it’s out” once it is, or a question
+    [after] “leftovers are in the fridge”, a question like “how long do leftovers keep”, or /help
+   *[none] “{ units-example-bird } frozen turkey, dinner Sunday 5 pm”, a question like “salt for a { units-example-smaller } turkey”, or /help
+}.
 room-unreadable = I can only read text. Type it out for me?
 room-no-plan = No plan yet. Start one with a sentence, like “/plan { units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people, oven”.
 room-stale = That button is from an earlier plan. /board shows how things stand.
@@ -302,6 +308,7 @@ room-log-spot = { $spot ->
     [thigh] thigh { $temperature }
     [wing] wing { $temperature }
     [stuffing] stuffing { $temperature }
+    [oven] oven { $temperature }
    *[pit] pit { $temperature }
 }
 room-log-on-unsaid = Nobody has told me that the bird is on. Is it?
@@ -317,6 +324,7 @@ room-log-doubt = { $spot ->
     [thigh] Thigh
     [wing] Wing
     [stuffing] Stuffing
+    [oven] Oven
    *[pit] Pit
 } at { $given }? I'd expect { $low } to { $high }, so I haven't noted it.{ $celsius ->
     [yes] {" "}If that was °C, write it with a C: “58C”.
@@ -327,6 +335,7 @@ room-log-fell = { $spot ->
     [thigh] Thigh
     [wing] Wing
     [stuffing] Stuffing
+    [oven] Oven
    *[pit] Pit
 } at { $given }? It was { $last } before, and meat over heat doesn't cool like that. A digit missing, or the probe moved? I haven't noted it; send it again with what it reads now.
 room-when = Off the heat between { $from } and { $to }. Dinner { $dinner }.

@@ -24,11 +24,11 @@ cook-decades = Según las tablas publicadas, el calor y el tiempo hasta ahora ya
 
 cook-in-time-again = Vuelve a llegar a tiempo para la cena.
 cook-late-choices = Se puede mover la cena, o bien:
-cook-late-hotter = • Subir el calor a { $setting }: podría estar hacia las { $about }. Luego dime qué marca el aire.
+cook-late-hotter = • Subir el calor a { $setting }: podría estar hacia las { $about }. Luego dime qué temperatura hay dentro.
 cook-late-carve = • Separar muslos y pechugas y terminarlos en una bandeja en el horno fuerte, cada pieza a { $target }: en piezas va mucho más rápido. De un calor al otro, sin pausa.
 cook-button-dinner = Cena a las { $at }
 cook-button-hotter = Calor a { $setting }
-cook-hotter = Ahora el plan dice { $setting }. Súbelo y dime qué marca el aire en 20 minutos.
+cook-hotter = Ahora el plan dice { $setting }. Súbelo y dime en 20 minutos qué temperatura hay dentro.
 # The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
 cook-air-was = { $since ->
     [on] Anotado: { $was } desde que entró.
@@ -51,6 +51,7 @@ cook-early = { $done ->
 cook-suspect-odd = ¿{ $spot ->
     [breast] Pechuga
     [thigh] Muslo
+    [oven] Horno
    *[pit] Aire
 } a { $given }? { $slip ->
     [was-celsius] Si eran °C, son { $meant }.
@@ -60,6 +61,7 @@ cook-suspect-odd = ¿{ $spot ->
 cook-suspect-impossible = ¿{ $spot ->
     [breast] Pechuga
     [thigh] Muslo
+    [oven] Horno
    *[pit] Aire
 } a { $given }? Eso no me lo creo.
 cook-suspect-ask = No la he contado. ¿De verdad marca eso?
@@ -78,6 +80,7 @@ cook-alarm-hot = { $cooker ->
 cook-alarm-moved = { $spot ->
     [breast] La lectura de la pechuga saltó. ¿Sigue la sonda en la parte más gruesa, lejos del hueso?
     [thigh] La lectura del muslo saltó. ¿Sigue la sonda en lo más hondo del muslo, lejos del hueso?
+    [oven] La lectura del horno saltó. ¿Se movió su termómetro?
    *[pit] La lectura del aire saltó. ¿Se movió su termómetro?
 } Colócala bien y dime qué marca.
 cook-alarm-apart = Pechuga y muslo difieren en { $apart }. Una de las dos sondas está mal puesta: revisa las dos, lejos del hueso y fuera de la cavidad.
@@ -116,6 +119,7 @@ cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to });
 cook-chart = { $what ->
     [breast] Pechuga
     [thigh] Muslo
+    [oven] Horno
     [pit] Aire
     [dinner] Cena
    *[done] Lista hacia

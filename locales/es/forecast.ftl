@@ -8,11 +8,13 @@ forecast-progress = { $done } de { $all } lecturas
 forecast-suspect-meant = { $place ->
     [breast] ¿Pechuga a { $given }? ¿O { $meant }? No la cuento.
     [thigh] ¿Muslo a { $given }? ¿O { $meant }? No la cuento.
+    [oven] ¿Horno a { $given }? ¿O { $meant }? No la cuento.
    *[pit] ¿Aire a { $given }? ¿O { $meant }? No la cuento.
 }
 forecast-suspect = { $place ->
     [breast] Pechuga a { $given } no puede ser. Mira otra vez; no la cuento.
     [thigh] Muslo a { $given } no puede ser. Mira otra vez; no la cuento.
+    [oven] Horno a { $given } no puede ser. Mira otra vez; no la cuento.
    *[pit] Aire a { $given } no puede ser. Mira otra vez; no la cuento.
 }
 
@@ -21,12 +23,13 @@ forecast-doubt-unread = { $place ->
     [breast] Aún sin lecturas de la pechuga.
    *[thigh] Aún sin lecturas del muslo.
 }
-forecast-doubt-pit-unread = Nadie lee el aire: tomo el ajuste.
+forecast-doubt-pit-unread = Nadie mide la temperatura de dentro: tomo el ajuste.
 forecast-doubt-gap = { $span } sin lecturas: menos seguro.
 forecast-doubt-fire-dying = El aire bajó a { $pit } y no se recupera. Mira el fuego.
 forecast-doubt-probe-moved = { $place ->
     [breast] La lectura de la pechuga saltó: ¿movida, junto al hueso o en la cavidad? Menos seguro.
     [thigh] La lectura del muslo saltó: ¿movida, junto al hueso o en la cavidad? Menos seguro.
+    [oven] La lectura del horno saltó: ¿se movió su termómetro? Menos seguro.
    *[pit] La lectura del aire saltó: ¿se movió su termómetro? Menos seguro.
 }
 forecast-doubt-probes-disagree = Pechuga y muslo difieren en { $by }. Comprueba dónde están las dos puntas.

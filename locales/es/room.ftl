@@ -45,7 +45,13 @@ room-help = <b>/plan</b> empieza un plan o enseña el que hay
     <b>/export</b> el plan para tu calendario, y todo lo que guardo
     <b>/settings</b> idioma, unidades, zona horaria
     <b>/stop</b> termina el plan, <b>/forget</b> borra lo que guardo
-room-unread = No lo he entendido. Prueba con «pavo congelado de 6,5 kg, cena el domingo a las 17», una pregunta como «sal para un pavo de 5,5 kg», o /help.
+room-unread = No lo he entendido. Prueba con { $stage ->
+    [draft] «cena a las 18», «12 personas», «sin sal», o toca un botón
+    [ahead] «hecho» cuando algo esté hecho, «yo trincho», «cena una hora más tarde», o una pregunta
+    [cooking] «pechuga 65, muslo 70», «¿cuándo?», «ya lo saqué» cuando salga, o una pregunta
+    [after] «las sobras están en la nevera», una pregunta como «cuánto duran las sobras», o /help
+   *[none] «pavo congelado de 6,5 kg, cena el domingo a las 17», una pregunta como «sal para un pavo de 5,5 kg», o /help
+}.
 room-unreadable = Solo leo texto. ¿Me lo escribes?
 room-no-plan = Todavía no hay plan. Empieza uno con una frase, como «/plan pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas, horno».
 room-stale = Ese botón es de un plan anterior. /board enseña cómo va todo.
@@ -316,6 +322,7 @@ room-log-spot = { $spot ->
     [thigh] muslo { $temperature }
     [wing] ala { $temperature }
     [stuffing] relleno { $temperature }
+    [oven] horno { $temperature }
    *[pit] aire { $temperature }
 }
 room-log-on-unsaid = Nadie me ha dicho que el ave ya está al calor. ¿Lo está?
@@ -331,6 +338,7 @@ room-log-doubt = ¿{ $spot ->
     [thigh] Muslo
     [wing] Ala
     [stuffing] Relleno
+    [oven] Horno
    *[pit] Aire
 } a { $given }? Esperaría entre { $low } y { $high }, así que no lo he apuntado.{ $celsius ->
     [yes] {" "}Si eran °C, escríbelo con C: «58C».
@@ -341,6 +349,7 @@ room-log-fell = ¿{ $spot ->
     [thigh] Muslo
     [wing] Ala
     [stuffing] Relleno
+    [oven] Horno
    *[pit] Aire
 } a { $given }? Antes marcaba { $last }, y al calor la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he apuntado; manda lo que marca ahora.
 room-when = Fuera del calor entre { $from } y { $to }. En la mesa { $dinner }.

@@ -24,11 +24,11 @@ cook-decades = D’après les tables publiées, chaleur et temps suffisent déj�
 
 cook-in-time-again = Ça colle de nouveau pour le repas.
 cook-late-choices = On peut décaler le repas, ou :
-cook-late-hotter = • Chaleur à { $setting } : ça pourrait donner vers { $about }. Ensuite, dis-moi ce que marque l’air.
+cook-late-hotter = • Chaleur à { $setting } : ça pourrait donner vers { $about }. Ensuite, dis-moi combien il fait dedans.
 cook-late-carve = • Détache cuisses et poitrines et finis-les sur une plaque dans un four chaud, chaque morceau à { $target } : les morceaux vont bien plus vite. D’une chaleur à l’autre, sans pause.
 cook-button-dinner = Repas { $at }
 cook-button-hotter = Chaleur à { $setting }
-cook-hotter = Le plan dit { $setting } maintenant. Monte, et envoie-moi dans 20 minutes ce que marque l’air.
+cook-hotter = Le plan dit { $setting } maintenant. Monte, et envoie-moi dans 20 minutes combien il fait dedans.
 # The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
 cook-air-was = { $since ->
     [on] Noté : { $was } depuis le début de la cuisson.
@@ -51,6 +51,7 @@ cook-early = { $done ->
 cook-suspect-odd = { $spot ->
     [breast] Poitrine
     [thigh] Cuisse
+    [oven] Four
    *[pit] Air
 } à { $given } ? { $slip ->
     [was-celsius] Si c’étaient des °C, ça fait { $meant }.
@@ -60,6 +61,7 @@ cook-suspect-odd = { $spot ->
 cook-suspect-impossible = { $spot ->
     [breast] Poitrine
     [thigh] Cuisse
+    [oven] Four
    *[pit] Air
 } à { $given } ? Celle-là, je n’y crois pas.
 cook-suspect-ask = Pas compté. C’est vraiment ce que ça marque ?
@@ -78,6 +80,7 @@ cook-alarm-hot = { $cooker ->
 cook-alarm-moved = { $spot ->
     [breast] La mesure de la poitrine a fait un saut. La sonde est toujours au plus épais, loin de l’os ?
     [thigh] La mesure de la cuisse a fait un saut. La sonde est toujours au plus profond de la cuisse, loin de l’os ?
+    [oven] La mesure du four a fait un saut. Le thermomètre a bougé ?
    *[pit] La mesure de l’air a fait un saut. Le thermomètre a bougé ?
 } Remets tout en place et envoie-moi ce que ça marque.
 cook-alarm-apart = { $apart } d’écart entre poitrine et cuisse. L’une des sondes est mal placée : vérifie les deux, loin de l’os et pas dans le creux de la carcasse.
@@ -116,6 +119,7 @@ cook-after = À { $when } j’avais dit vers { $about } ({ $from } à { $to }) 
 cook-chart = { $what ->
     [breast] Poitrine
     [thigh] Cuisse
+    [oven] Four
     [pit] Air
     [dinner] Repas
    *[done] Cuit vers

@@ -7,11 +7,13 @@ forecast-progress = { $done } mesures sur { $all }
 forecast-suspect-meant = { $place ->
     [breast] Poitrine { $given } ? Ou { $meant } ? Pas compté.
     [thigh] Cuisse { $given } ? Ou { $meant } ? Pas compté.
+    [oven] Four { $given } ? Ou { $meant } ? Pas compté.
    *[pit] Air { $given } ? Ou { $meant } ? Pas compté.
 }
 forecast-suspect = { $place ->
     [breast] Poitrine { $given }, impossible. Regarde encore ; pas compté.
     [thigh] Cuisse { $given }, impossible. Regarde encore ; pas compté.
+    [oven] Four { $given }, impossible. Regarde encore ; pas compté.
    *[pit] Air { $given }, impossible. Regarde encore ; pas compté.
 }
 
@@ -20,12 +22,13 @@ forecast-doubt-unread = { $place ->
     [breast] Encore rien de mesuré dans la poitrine.
    *[thigh] Encore rien de mesuré dans la cuisse.
 }
-forecast-doubt-pit-unread = L’air n’est pas mesuré : je prends le réglage.
+forecast-doubt-pit-unread = Personne ne mesure la chaleur autour : je prends le réglage.
 forecast-doubt-gap = { $span } sans mesure : moins sûr.
 forecast-doubt-fire-dying = L’air est tombé à { $pit } et ne remonte pas. Regarde le feu.
 forecast-doubt-probe-moved = { $place ->
     [breast] La mesure de la poitrine a fait un saut : sonde déplacée, contre l’os ou dans le vide ? Moins sûr.
     [thigh] La mesure de la cuisse a fait un saut : sonde déplacée, contre l’os ou dans le vide ? Moins sûr.
+    [oven] La mesure du four a fait un saut : thermomètre déplacé ? Moins sûr.
    *[pit] La mesure de l’air a fait un saut : thermomètre déplacé ? Moins sûr.
 }
 forecast-doubt-probes-disagree = { $by } d’écart entre poitrine et cuisse. Vérifie où sont les deux pointes.

@@ -45,7 +45,13 @@ room-help = <b>/plan</b> commencer un plan, ou voir celui qu’il y a
     <b>/export</b> le plan pour ton agenda, et tout ce que je garde
     <b>/settings</b> langue, unités, fuseau horaire
     <b>/stop</b> arrêter le plan, <b>/forget</b> effacer ce que je garde
-room-unread = Je n’ai pas compris. Essaie « dinde congelée de 6,5 kg, repas dimanche à 17 h », une question comme « sel pour une dinde de 5,5 kg », ou /help.
+room-unread = Je n’ai pas compris. Essaie { $stage ->
+    [draft] « repas à 18 h », « 12 personnes », « sans sel », ou touche un bouton
+    [ahead] « c’est fait » quand ça l’est, « je m’occupe de la découpe », « repas une heure plus tard », ou une question
+    [cooking] « blanc 65, cuisse 70 », « quand ? », « sorti du four » quand ça l’est, ou une question
+    [after] « les restes sont au frigo », une question comme « combien de temps se gardent les restes », ou /help
+   *[none] « dinde congelée de 6,5 kg, repas dimanche à 17 h », une question comme « sel pour une dinde de 5,5 kg », ou /help
+}.
 room-unreadable = Je ne sais lire que du texte. Tu me l’écris ?
 room-no-plan = Pas encore de plan. Commence par une phrase, comme « /plan dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes, four ».
 room-stale = Ce bouton vient d’un plan précédent. /board montre où on en est.
@@ -327,6 +333,7 @@ room-log-spot = { $spot ->
     [thigh] cuisse { $temperature }
     [wing] aile { $temperature }
     [stuffing] farce { $temperature }
+    [oven] four { $temperature }
    *[pit] air { $temperature }
 }
 room-log-on-unsaid = Personne ne m’a dit que la volaille cuit. C’est le cas ?
@@ -342,6 +349,7 @@ room-log-doubt = { $spot ->
     [thigh] Cuisse
     [wing] Aile
     [stuffing] Farce
+    [oven] Four
    *[pit] Air
 } à { $given } ? J’attendrais de { $low } à { $high }, alors je ne l’ai pas noté.{ $celsius ->
     [yes] {" "}Si c’étaient des °C, écris-le avec un C : « 58C ».
@@ -352,6 +360,7 @@ room-log-fell = { $spot ->
     [thigh] Cuisse
     [wing] Aile
     [stuffing] Farce
+    [oven] Four
    *[pit] Air
 } à { $given } ? C’était { $last } avant, et une viande qui cuit ne refroidit pas comme ça. Il manque un chiffre, ou la sonde a bougé ? Je ne l’ai pas noté ; renvoie ce que ça marque maintenant.
 room-when = Fin de cuisson entre { $from } et { $to }. Repas { $dinner }.

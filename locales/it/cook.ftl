@@ -24,11 +24,11 @@ cook-decades = Secondo le tabelle pubblicate, calore e tempo fin qui bastano dov
 
 cook-in-time-again = Così ci stiamo di nuovo con gli orari.
 cook-late-choices = Si può mangiare più tardi, oppure:
-cook-late-hotter = • Camera su a { $setting }: così potrebbe essere verso le { $about }. Poi dimmi che cosa segna la camera.
+cook-late-hotter = • Calore su a { $setting }: così potrebbe essere verso le { $about }. Poi dimmi quanti gradi ci sono dentro.
 cook-late-carve = • Stacca cosce e petti e finiscili su una teglia in forno caldo, ogni pezzo a { $target }: i pezzi vanno molto più in fretta. Da calore a calore, senza pause.
 cook-button-dinner = Si mangia alle { $at }
 cook-button-hotter = Camera a { $setting }
-cook-hotter = Ora il piano dice { $setting }. Alza, e tra 20 minuti mandami che cosa segna la camera.
+cook-hotter = Ora il piano dice { $setting }. Alza, e tra 20 minuti dimmi quanti gradi ci sono dentro.
 # The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
 cook-air-was = { $since ->
     [on] Annotato: { $was } da quando è dentro.
@@ -52,6 +52,7 @@ cook-early = { $done ->
 cook-suspect-odd = { $spot ->
     [breast] Petto
     [thigh] Sovracoscia
+    [oven] Forno
    *[pit] Camera
 } a { $given }? { $slip ->
     [was-celsius] Se erano °C, sono { $meant }.
@@ -61,6 +62,7 @@ cook-suspect-odd = { $spot ->
 cook-suspect-impossible = { $spot ->
     [breast] Petto
     [thigh] Sovracoscia
+    [oven] Forno
    *[pit] Camera
 } a { $given }? Mi sembra impossibile.
 cook-suspect-ask = Non l’ho contata. Segna davvero così?
@@ -80,6 +82,7 @@ cook-alarm-hot = { $cooker ->
 cook-alarm-moved = { $spot ->
     [breast] La lettura del petto ha fatto un salto. La sonda è ancora nel punto più spesso, lontana dall’osso?
     [thigh] La lettura della sovracoscia ha fatto un salto. La sonda è ancora nel punto più interno, lontana dall’osso?
+    [oven] La lettura del forno ha fatto un salto. Il termometro si è spostato?
    *[pit] La lettura della camera ha fatto un salto. Il termometro si è spostato?
 } Sistemala e mandami che cosa segna.
 cook-alarm-apart = Petto e sovracoscia distano { $apart }. Una delle due sonde è messa male: controllale entrambe, lontane dall’osso, fuori dalla cavità.
@@ -120,6 +123,7 @@ cook-after = Alle { $when } avevo detto verso le { $about } (tra le { $from } e 
 cook-chart = { $what ->
     [breast] Petto
     [thigh] Sovracoscia
+    [oven] Forno
     [pit] Camera
     [dinner] Tavola
    *[done] Pronto circa

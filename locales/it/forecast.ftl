@@ -7,11 +7,13 @@ forecast-progress = { $done } letture di { $all }
 forecast-suspect-meant = { $place ->
     [breast] Petto { $given }? O { $meant }? Non l’ho contata.
     [thigh] Sovracoscia { $given }? O { $meant }? Non l’ho contata.
+    [oven] Forno { $given }? O { $meant }? Non l’ho contata.
    *[pit] Camera { $given }? O { $meant }? Non l’ho contata.
 }
 forecast-suspect = { $place ->
     [breast] Petto { $given } non può essere. Riguarda; non l’ho contata.
     [thigh] Sovracoscia { $given } non può essere. Riguarda; non l’ho contata.
+    [oven] Forno { $given } non può essere. Riguarda; non l’ho contata.
    *[pit] Camera { $given } non può essere. Riguarda; non l’ho contata.
 }
 
@@ -21,12 +23,13 @@ forecast-doubt-unread = { $place ->
     [breast] Nel petto non è stato ancora misurato niente.
    *[thigh] Nella sovracoscia non è stato ancora misurato niente.
 }
-forecast-doubt-pit-unread = La camera non è misurata: prendo la temperatura impostata.
+forecast-doubt-pit-unread = Nessuno misura la temperatura dentro: prendo quella impostata.
 forecast-doubt-gap = { $span } senza letture: meno certo.
 forecast-doubt-fire-dying = La camera è scesa a { $pit } e non risale. Guarda il fuoco.
 forecast-doubt-probe-moved = { $place ->
     [breast] La lettura del petto ha fatto un salto: sonda spostata, sull’osso o nella cavità? Meno certo.
     [thigh] La lettura della sovracoscia ha fatto un salto: sonda spostata, sull’osso o nella cavità? Meno certo.
+    [oven] La lettura del forno ha fatto un salto: termometro spostato? Meno certo.
    *[pit] La lettura della camera ha fatto un salto: termometro spostato? Meno certo.
 }
 forecast-doubt-probes-disagree = Petto e sovracoscia distano { $by }. Controlla dove stanno le due punte.

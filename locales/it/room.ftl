@@ -45,7 +45,13 @@ room-help = <b>/plan</b> comincia un piano, o mostra quello che hai
     <b>/export</b> il piano per il calendario, e tutto quello che conservo
     <b>/settings</b> lingua, unità, fuso orario
     <b>/stop</b> chiude il piano, <b>/forget</b> cancella quello che conservo
-room-unread = Non ho capito. Prova “tacchino congelato da 6,5 kg, si mangia domenica alle 17”, una domanda come “sale per un tacchino da 5,5 kg”, o /help.
+room-unread = Non ho capito. Prova { $stage ->
+    [draft] “cena alle 18”, “12 persone”, “senza sale”, o tocca un pulsante
+    [ahead] “fatto” quando una cosa è fatta, “taglio io”, “cena un’ora più tardi”, o una domanda
+    [cooking] “petto 65, coscia 70”, “quando?”, “sfornato” quando lo è, o una domanda
+    [after] “gli avanzi sono in frigo”, una domanda come “quanto durano gli avanzi”, o /help
+   *[none] “tacchino congelato da 6,5 kg, si mangia domenica alle 17”, una domanda come “sale per un tacchino da 5,5 kg”, o /help
+}.
 room-unreadable = So leggere solo il testo. Me lo scrivi?
 room-no-plan = Non c’è ancora un piano. Comincialo con una frase, come “/plan tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone, forno”.
 room-stale = Quel pulsante è di un piano precedente. /board mostra a che punto siamo.
@@ -320,6 +326,7 @@ room-log-spot = { $spot ->
     [thigh] sovracoscia { $temperature }
     [wing] ala { $temperature }
     [stuffing] ripieno { $temperature }
+    [oven] forno { $temperature }
    *[pit] camera { $temperature }
 }
 room-log-on-unsaid = Nessuno mi ha detto che la cottura è cominciata. È così?
@@ -335,6 +342,7 @@ room-log-doubt = { $spot ->
     [thigh] Sovracoscia
     [wing] Ala
     [stuffing] Ripieno
+    [oven] Forno
    *[pit] Camera
 } a { $given }? Mi aspetterei da { $low } a { $high }, quindi non l’ho segnato.{ $celsius ->
     [yes] {" "}Se erano °C, scrivilo con la C: “58C”.
@@ -345,6 +353,7 @@ room-log-fell = { $spot ->
     [thigh] Sovracoscia
     [wing] Ala
     [stuffing] Ripieno
+    [oven] Forno
    *[pit] Camera
 } a { $given }? Prima era { $last }, e sul calore la carne non si raffredda così. Manca una cifra, o la sonda si è spostata? Non l’ho segnato; rimandalo con quello che segna adesso.
 room-when = Fuori dal calore tra { $from } e le { $to }. A tavola { $dinner }.

@@ -24,11 +24,11 @@ cook-decades = Pelas tabelas publicadas, o calor e o tempo até aqui bastam onde
 
 cook-in-time-again = Assim dá para o jantar de novo.
 cook-late-choices = O jantar pode atrasar, ou:
-cook-late-hotter = • Calor a { $setting }: talvez fique pronto cerca de { $about }. Depois me diga o que o ar marca.
+cook-late-hotter = • Calor a { $setting }: talvez fique pronto cerca de { $about }. Depois me diga quantos graus faz lá dentro.
 cook-late-carve = • Separe coxas e peito e termine numa assadeira em forno quente, cada pedaço até { $target }: pedaços vão bem mais rápido. De um calor direto para o outro, sem parar.
 cook-button-dinner = Jantar { $at }
 cook-button-hotter = Calor a { $setting }
-cook-hotter = O plano agora diz { $setting }. Aumente e me mande o que o ar marca daqui a 20 minutos.
+cook-hotter = O plano agora diz { $setting }. Aumente e me diga daqui a 20 minutos quantos graus faz lá dentro.
 # The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
 cook-air-was = { $since ->
     [on] Anotado: { $was } desde que entrou.
@@ -51,6 +51,7 @@ cook-early = { $done ->
 cook-suspect-odd = { $spot ->
     [breast] Peito
     [thigh] Sobrecoxa
+    [oven] Forno
    *[pit] Ar
 } a { $given }? { $slip ->
     [was-celsius] Se eram °C, dá { $meant }.
@@ -60,6 +61,7 @@ cook-suspect-odd = { $spot ->
 cook-suspect-impossible = { $spot ->
     [breast] Peito
     [thigh] Sobrecoxa
+    [oven] Forno
    *[pit] Ar
 } a { $given }? Nessa não acredito.
 cook-suspect-ask = Não contei. Está marcando isso mesmo?
@@ -78,6 +80,7 @@ cook-alarm-hot = { $cooker ->
 cook-alarm-moved = { $spot ->
     [breast] A leitura do peito deu um salto. A sonda ainda está na parte mais grossa, longe do osso?
     [thigh] A leitura da sobrecoxa deu um salto. A sonda ainda está bem no fundo da sobrecoxa, longe do osso?
+    [oven] A leitura do forno deu um salto. Mexeram no termômetro?
    *[pit] A leitura do ar deu um salto. Mexeram no termômetro?
 } Ajeite e me mande o que marca.
 cook-alarm-apart = Peito e sobrecoxa estão { $apart } longe um do outro. Um está mal posto: confira os dois, longe do osso e fora da cavidade.
@@ -116,6 +119,7 @@ cook-after = Às { $when } eu disse cerca de { $about } (de { $from } a { $to })
 cook-chart = { $what ->
     [breast] Peito
     [thigh] Sobrecoxa
+    [oven] Forno
     [pit] Ar
     [dinner] Jantar
    *[done] Pronto

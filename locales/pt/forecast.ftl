@@ -7,11 +7,13 @@ forecast-progress = { $done } de { $all } leituras
 forecast-suspect-meant = { $place ->
     [breast] Peito { $given }? Ou { $meant }? Não contei.
     [thigh] Sobrecoxa { $given }? Ou { $meant }? Não contei.
+    [oven] Forno { $given }? Ou { $meant }? Não contei.
    *[pit] Ar { $given }? Ou { $meant }? Não contei.
 }
 forecast-suspect = { $place ->
     [breast] Peito { $given } não pode ser. Olhe de novo; não contei.
     [thigh] Sobrecoxa { $given } não pode ser. Olhe de novo; não contei.
+    [oven] Forno { $given } não pode ser. Olhe de novo; não contei.
    *[pit] Ar { $given } não pode ser. Olhe de novo; não contei.
 }
 
@@ -20,12 +22,13 @@ forecast-doubt-unread = { $place ->
     [breast] Nada medido no peito ainda.
    *[thigh] Nada medido na sobrecoxa ainda.
 }
-forecast-doubt-pit-unread = Ninguém mede o ar: uso o ajuste.
+forecast-doubt-pit-unread = Ninguém mede o calor lá dentro: uso o ajuste.
 forecast-doubt-gap = { $span } sem leitura: menos certeza.
 forecast-doubt-fire-dying = O ar caiu para { $pit } e não volta. Veja o fogo.
 forecast-doubt-probe-moved = { $place ->
     [breast] A leitura do peito deu um salto: saiu do lugar, encostou no osso ou ficou na cavidade? Menos certeza.
     [thigh] A leitura da sobrecoxa deu um salto: saiu do lugar, encostou no osso ou ficou na cavidade? Menos certeza.
+    [oven] A leitura do forno deu um salto: mexeram no termômetro? Menos certeza.
    *[pit] A leitura do ar deu um salto: mexeram no termômetro? Menos certeza.
 }
 forecast-doubt-probes-disagree = Peito e sobrecoxa estão { $by } longe um do outro. Veja onde estão as duas pontas.

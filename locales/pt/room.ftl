@@ -45,7 +45,13 @@ room-help = <b>/plan</b> começar um plano, ou ver o que há
     <b>/export</b> o plano para sua agenda, e tudo o que guardo
     <b>/settings</b> idioma, unidades, fuso horário
     <b>/stop</b> encerrar o plano, <b>/forget</b> apagar o que guardo
-room-unread = Não entendi. Tente “peru congelado de 6,5 kg, jantar domingo às 17h”, uma pergunta como “sal para um peru de 5,5 kg”, ou /help.
+room-unread = Não entendi. Tente { $stage ->
+    [draft] “jantar às 18h”, “12 pessoas”, “sem sal”, ou toque num botão
+    [ahead] “feito” quando algo estiver pronto, “eu corto”, “jantar uma hora mais tarde”, ou uma pergunta
+    [cooking] “peito 65, coxa 70”, “quando?”, “saiu do forno” quando sair, ou uma pergunta
+    [after] “as sobras estão na geladeira”, uma pergunta como “quanto duram as sobras”, ou /help
+   *[none] “peru congelado de 6,5 kg, jantar domingo às 17h”, uma pergunta como “sal para um peru de 5,5 kg”, ou /help
+}.
 room-unreadable = Só consigo ler texto. Você digita para mim?
 room-no-plan = Ainda não há plano. Comece com uma frase, como “/plan peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas, forno”.
 room-stale = Esse botão é de um plano anterior. /board mostra como as coisas estão.
@@ -278,6 +284,7 @@ room-log-spot = { $spot ->
     [thigh] sobrecoxa { $temperature }
     [wing] asa { $temperature }
     [stuffing] recheio { $temperature }
+    [oven] forno { $temperature }
    *[pit] ar { $temperature }
 }
 room-log-on-unsaid = Ninguém me disse que a ave já está no calor. Está?
@@ -293,6 +300,7 @@ room-log-doubt = { $spot ->
     [thigh] Sobrecoxa
     [wing] Asa
     [stuffing] Recheio
+    [oven] Forno
    *[pit] Ar
 } a { $given }? Eu esperava de { $low } a { $high }, então não anotei.{ $celsius ->
     [yes] {" "}Se eram °C, escreva com um C: “58C”.
@@ -303,6 +311,7 @@ room-log-fell = { $spot ->
     [thigh] Sobrecoxa
     [wing] Asa
     [stuffing] Recheio
+    [oven] Forno
    *[pit] Ar
 } a { $given }? Antes marcava { $last }, e carne no calor não esfria assim. Faltou um dígito, ou a sonda saiu do lugar? Não anotei; mande de novo o que marca agora.
 room-when = Fora do calor entre { $from } e { $to }. Jantar { $dinner }.

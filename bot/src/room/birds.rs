@@ -8,7 +8,7 @@ use super::action::Action;
 use super::sitting::{Sitting, labelled};
 use super::state::{JobState, LivePlan, Room};
 use super::turn::{Bell, BellKind, Button, How, Say, To};
-use super::{PersonId, RoomKind, bells, board, dishes, may, order, owners};
+use super::{PersonId, RoomKind, bells, board, dishes, heat, may, order, owners};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Schedule, Step};
 use carvetime_core::quantity::{grams, in_celsius};
@@ -86,6 +86,7 @@ impl Sitting<'_> {
         if let Some(plan) = &self.room.plan {
             let pending = plan.adding.as_ref().filter(|_| say.key.as_deref() == Some("dish"));
             dishes::put_names(say, pending.unwrap_or(&plan.wish.dishes));
+            heat::put_name(say, plan);
         }
         let key = say.key.as_deref().unwrap_or_default();
         if !self.about && key != "board" || is_of_no_plan(key) {

@@ -18,6 +18,8 @@ pub struct Chart {
     pub to: Moment,
     /// The present.
     pub now: Moment,
+    /// What the air is called: `oven`, or `pit`.
+    pub air: &'static str,
     /// The air.
     pub pit: Vec<(Moment, Temperature)>,
     /// What it is set to.
@@ -71,6 +73,7 @@ impl Chart {
             from: sight.on,
             to: last.max(now) + MARGIN,
             now,
+            air: super::heat::air(sight.cook.heat.cooker),
             pit: points(|reading| reading.pit),
             setting: sight.cook.heat.setting,
             spots: breast.into_iter().chain(thigh).collect(),

@@ -3,7 +3,7 @@
 use super::live::Light;
 use super::sitting::button;
 use super::state::{LivePlan, WasSet};
-use super::{Sitting, board, forecast, jobs, may, readings, undo};
+use super::{Say, Sitting, board, forecast, jobs, may, readings, undo};
 use crate::reading;
 use crate::reading::sentence::Sentence;
 use crate::words::{Arg, Text};
@@ -82,4 +82,30 @@ pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
     }
     board::refresh(sitting);
     true
+}
+
+/// What the air around the bird is called: an oven is one to everybody, whatever its readings are stored as.
+pub(super) fn air(cooker: Cooker) -> &'static str {
+    match cooker {
+        Cooker::Smoker => "pit",
+        Cooker::Oven | Cooker::FanOven => "oven",
+    }
+}
+
+/// Calls the air by its name wherever a text speaks of it.
+pub(super) fn put_name(say: &mut Say, plan: &LivePlan) {
+    let cooker = plan.wish.cooker.as_deref().and_then(Cooker::from_name).unwrap_or(Cooker::Oven);
+    let labels = say.buttons.iter_mut().flatten().map(|button| &mut button.label);
+    say.text.iter_mut().chain(labels).for_each(|text| name_air(text, air(cooker)));
+}
+
+fn name_air(text: &mut Text, air: &'static str) {
+    for (_, arg) in &mut text.args {
+        match arg {
+            Arg::Choice(place) if *place == "pit" => *place = air,
+            Arg::Text(text) => name_air(text, air),
+            Arg::List(texts) | Arg::Lines(texts) => texts.iter_mut().for_each(|text| name_air(text, air)),
+            _ => {}
+        }
+    }
 }

@@ -4,7 +4,7 @@ use super::action::Action;
 use super::sitting::button;
 use super::turn::How;
 use super::{RoomKind, Sitting, board};
-use crate::words::Text;
+use crate::words::{Arg, Text};
 
 /// `/start`: what this is, and the three things people come for.
 pub(super) fn start(sitting: &mut Sitting<'_>, how: How) {
@@ -44,7 +44,21 @@ pub(super) fn hello(sitting: &mut Sitting<'_>) {
     }
 }
 
-/// Words that mean nothing here.
+/// Words that mean nothing here: what could be said instead, at this stage.
 pub(super) fn unread(sitting: &mut Sitting<'_>) {
-    sitting.answer(Text::new("room-unread"));
+    let text = Text::new("room-unread").with("stage", Arg::Choice(stage(sitting)));
+    sitting.answer(text);
+}
+
+/// How far the speaker's dinner is.
+fn stage(sitting: &Sitting<'_>) -> &'static str {
+    if sitting.speaker().is_some_and(|who| sitting.room.drafts.contains_key(&who)) {
+        return "draft";
+    }
+    match &sitting.room.plan {
+        None => "none",
+        Some(plan) if plan.is_off() || plan.wish.dinner.is_some_and(|dinner| dinner <= sitting.now) => "after",
+        Some(plan) if plan.on_since(sitting.now).is_some() => "cooking",
+        Some(_) => "ahead",
+    }
 }
