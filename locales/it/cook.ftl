@@ -27,7 +27,7 @@ cook-late-choices = Si può mangiare più tardi, oppure:
 cook-late-hotter = • Calore su a { $setting }: così potrebbe essere verso le { $about }. Poi dimmi quanti gradi ci sono dentro.
 cook-late-carve = • Stacca cosce e petti e finiscili su una teglia in forno caldo, ogni pezzo a { $target }: i pezzi vanno molto più in fretta. Da calore a calore, senza pause.
 cook-button-dinner = Si mangia alle { $at }
-cook-button-hotter = Camera a { $setting }
+cook-button-hotter = Calore a { $setting }
 cook-hotter = Ora il piano dice { $setting }. Alza, e tra 20 minuti dimmi quanti gradi ci sono dentro.
 # The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
 cook-air-was = { $since ->
