@@ -117,7 +117,7 @@ fn an_oven_asked_about_is_not_read() {
     kitchen.say("Rosa", "bird is on");
     kitchen.run_to("2027-11-25 12:50");
     let said = kitchen.say("Rosa", "oven is at 330");
-    assert!(said.contains("pit 330 °F"), "{said}");
+    assert!(said.contains("oven 330 °F"), "{said}");
 }
 
 #[test]
