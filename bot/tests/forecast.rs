@@ -171,7 +171,7 @@ fn dinner_at_risk_is_told_once_with_ways_out() {
     at(&mut kitchen, "15:10", "breast 111, thigh 123, pit 290");
     let late = at(&mut kitchen, "15:40", "breast 121, thigh 133, pit 290");
     assert!(late.contains("too late for dinner"), "{late}");
-    assert!(late.contains("Dinner can move") && late.contains("[Dinner ") && late.contains("[Pit to "), "{late}");
+    assert!(late.contains("Dinner can move") && late.contains("[Dinner ") && late.contains("[Heat to "), "{late}");
     let again = at(&mut kitchen, "15:50", "breast 124, thigh 136, pit 290");
     assert!(!again.contains("Dinner can move"), "{again}");
     let moved = {
