@@ -468,3 +468,15 @@ fn a_bird_to_be_bought_later_than_it_was_is_accepted_as_shown() {
     assert!(kitchen.scene.room.plan.is_some(), "{accepted}");
     assert!(accepted.contains("Buy the bird"), "{accepted}");
 }
+
+#[test]
+fn a_size_that_is_asked_for_in_a_wish_is_answered_first() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-21 10:00");
+    let said = kitchen.say("Rosa", "my first turkey this thursday, 12 people, what size do i get");
+    assert!(said.contains("12 people: 12 lb of turkey") && said.contains("What time is dinner"), "{said}");
+    let said = kitchen.say("Rosa", "turkey for 12, thursday 4pm, oven 325");
+    assert!(!said.contains("of turkey.") && said.contains("Is the bird frozen"), "nobody asked: {said}");
+    let warm = kitchen.say("Rosa", "is it ok if the fridge is at 42");
+    assert!(warm.contains("Your fridge is at 42 °F: above 40 °F"), "{warm}");
+    assert!(!kitchen.say("Rosa", "is 38 ok for the fridge").contains("Your fridge"), "cold enough");
+}

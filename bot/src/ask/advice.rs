@@ -5,8 +5,9 @@
 use super::Asker;
 use super::answer::Answer;
 use super::read::NotUnderstood;
+use super::safety::fridge_too_warm;
 use crate::words::{Arg, Text};
-use carvetime_core::quantity::{Mass, fahrenheit, grams, in_fahrenheit, in_grams, in_pounds, milliliters};
+use carvetime_core::quantity::{Mass, Temperature, fahrenheit, grams, in_fahrenheit, in_grams, in_pounds, milliliters};
 use carvetime_core::safety::{self as rules, Food};
 use carvetime_core::source::{self, Source};
 use carvetime_core::thaw::WATER_CHANGE_EVERY;
@@ -80,6 +81,11 @@ impl Advice {
             Self::Foil => "foil",
         }
     }
+}
+
+/// Whether a fridge at `at` is cold enough.
+pub(super) fn fridge_at(at: Temperature, asker: &Asker) -> Result<Answer, NotUnderstood> {
+    Ok(advice(Advice::Fridge, asker)?.say_all(fridge_too_warm(Some(at))))
 }
 
 /// The advice, with its caution.

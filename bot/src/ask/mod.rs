@@ -123,6 +123,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::Stuffing => safety::stuffing(),
         Question::Fry { bird, frozen } => advice::fry(bird, *frozen),
         Question::Advice(about) => advice::advice(*about, asker),
+        Question::FridgeAt(at) => advice::fridge_at(*at, asker),
         Question::Side { stuffing, people } => advice::side(*stuffing, *people, asker),
         Question::SpoonWeights { volume, kosher } => salt::spoon_weights(*volume, *kosher, asker),
         Question::SaltPer { kilogram, salt } => salt::per(*kilogram, *salt, asker),

@@ -189,6 +189,8 @@ pub enum Question {
     },
     /// Something answered in one short text.
     Advice(Advice),
+    /// Whether a fridge this warm is cold enough.
+    FridgeAt(Temperature),
     /// Stuffing (else gravy) for so many.
     Side {
         /// Stuffing.
@@ -257,6 +259,7 @@ impl Question {
             Self::Stuffing => "stuffing",
             Self::Fry { .. } => "fry",
             Self::Advice(about) => about.kind(),
+            Self::FridgeAt(_) => Advice::Fridge.kind(),
             Self::Side { .. } => "sides",
             Self::SpoonWeights { .. } => "salt-convert",
             Self::SaltPer { .. } => "salt-dose",

@@ -160,7 +160,21 @@ impl Asked<'_> {
         } else {
             return self.enough().or_else(|| self.side());
         };
-        Some(Question::Advice(told))
+        Some(match self.fridge_told().filter(|_| told == Advice::Fridge) {
+            Some(at) => Question::FridgeAt(at),
+            None => Question::Advice(told),
+        })
+    }
+
+    /// What a fridge is said to be at, in the asker's scale where none is named.
+    fn fridge_told(&self) -> Option<Temperature> {
+        const HOTTEST_F: f64 = 75.0;
+        let at = match self.temperature()? {
+            Ok(at) => at,
+            Err(bare) if self.asker.ground.metric => celsius(bare),
+            Err(bare) => fahrenheit(bare),
+        };
+        (20.0..=HOTTEST_F).contains(&in_fahrenheit(at)).then_some(at)
     }
 
     /// "Enough for 15?": whom the bird in hand feeds.

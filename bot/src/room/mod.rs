@@ -279,7 +279,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if planning::is_wish(sitting, text) {
-        return plan(sitting, text);
+        plan(sitting, text);
+        return questions::size_first(sitting, text);
     }
     if addressed && sitting.room.plan.is_some() {
         if crate::reading::asks_when(text, sitting.lexicon()) {

@@ -54,6 +54,18 @@ pub(super) fn is_question(sitting: &Sitting<'_>, text: &str) -> bool {
     ask::read_question(text, &asker(sitting)).is_ok()
 }
 
+/// "Thursday, 12 people, what size do I get?" is a wish and a question: the answer stands before what the wish came to.
+pub(super) fn size_first(sitting: &mut Sitting<'_>, text: &str) {
+    if !Sentence::read(text, sitting.lexicon()).has("ask-how-big") {
+        return;
+    }
+    let asker = asker(sitting);
+    let Ok(question @ Question::BirdFor { .. }) = ask::read_question(text, &asker) else { return };
+    if let (Ok(answer), Some(say)) = (ask::answer(&question, &asker), sitting.says.last_mut()) {
+        say.text.splice(0..0, answer.lines());
+    }
+}
+
 /// Advice nobody has asked for in so many words.
 pub(super) fn advise(sitting: &mut Sitting<'_>, advice: Advice) {
     if let Ok(answer) = ask::answer(&Question::Advice(advice), &asker(sitting)) {
