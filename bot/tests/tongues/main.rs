@@ -11,9 +11,9 @@ mod same;
 
 use carvetime::ask::{Asker, NotUnderstood, ask};
 use carvetime::reading::{
-    DishOrder, Ground, Lexicon, ReportKind, Scale, Shift, asks_who_does_what, is_assent, is_greeting, is_help,
-    is_thanks, is_undo, read_dinner_time, read_dish, read_language, read_log, read_report, read_shift, read_step,
-    read_taking, read_wish,
+    DishOrder, Ground, Lexicon, ReportKind, Scale, Shift, asks_when, asks_who_does_what, is_assent, is_greeting,
+    is_help, is_thanks, is_undo, read_dinner_time, read_dish, read_language, read_log, read_report, read_shift,
+    read_step, read_taking, read_wish,
 };
 use carvetime::words::{Arg, Reader, Text, Voice};
 use carvetime_core::plan::{Moment, Step};
@@ -103,8 +103,14 @@ fn report(tag: &str, text: &str) -> String {
 fn talk(tag: &str, text: &str) -> String {
     let lexicon = ground(tag).lexicon;
     type Is = fn(&str, &'static Lexicon) -> bool;
-    let all: [(&str, Is); 5] =
-        [("undo", is_undo), ("greeting", is_greeting), ("assent", is_assent), ("thanks", is_thanks), ("help", is_help)];
+    let all: [(&str, Is); 6] = [
+        ("undo", is_undo),
+        ("greeting", is_greeting),
+        ("assent", is_assent),
+        ("thanks", is_thanks),
+        ("help", is_help),
+        ("when", asks_when),
+    ];
     let said: Vec<&str> = all.iter().filter(|(_, is)| is(text, lexicon)).map(|(name, _)| *name).collect();
     said.join("|")
 }

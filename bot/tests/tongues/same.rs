@@ -1,6 +1,6 @@
 //! What must be read alike in every language, because someone could be hurt, or a job lost, where it is not.
 
-use crate::{check, log, plan, question, report};
+use crate::{check, log, plan, question, report, talk};
 
 /// The same said in English, Spanish, German, Portuguese, French, Italian.
 type Said = [&'static str; 6];
@@ -484,5 +484,54 @@ fn the_day_of_the_shopping_is_no_day_of_the_meal() {
                 ],
             ),
         ],
+    );
+}
+
+#[test]
+fn whether_it_will_be_in_time_is_asked_of_the_forecast_whatever_the_hour() {
+    everywhere(
+        talk,
+        &[
+            (
+                "when",
+                [
+                    "am i gonna make it by 4?",
+                    "¿va a estar listo a las 4?",
+                    "schaffen wir das bis 16 Uhr?",
+                    "vai dar tempo?",
+                    "ce sera prêt pour 16h ?",
+                    "ce la facciamo per le 4?",
+                ],
+            ),
+            (
+                "when",
+                [
+                    "are we on track",
+                    "¿vamos bien de tiempo?",
+                    "sind wir im Plan?",
+                    "estamos atrasados?",
+                    "on est dans les temps ?",
+                    "siamo in orario?",
+                ],
+            ),
+        ],
+    );
+}
+
+#[test]
+fn everything_in_the_fridge_is_put_away() {
+    everywhere(
+        report,
+        &[(
+            "chill",
+            [
+                "put everything in the fridge",
+                "metí todo en la nevera",
+                "alles im Kühlschrank",
+                "guardei tudo na geladeira",
+                "tout est au frigo",
+                "ho messo tutto in frigo",
+            ],
+        )],
     );
 }
