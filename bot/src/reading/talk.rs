@@ -164,9 +164,9 @@ pub fn says_thawed(text: &str, lexicon: &'static Lexicon) -> bool {
 /// "When do we eat?", "how much longer?", "are we gonna make it by 4?".
 pub fn asks_when(text: &str, lexicon: &'static Lexicon) -> bool {
     // Whatever hour is hoped for, the forecast answers.
-    let hour = |word: &&str| word.contains(|c: char| c.is_ascii_digit());
+    let hour = |word: &str| word.contains(|c: char| c.is_ascii_digit());
     let words: Vec<&str> = text.split_whitespace().collect();
-    let asked = match words.iter().rposition(|word| hour(&word)) {
+    let asked = match words.iter().rposition(|word| hour(word)) {
         Some(at) if at > 0 && at + 2 >= words.len() => words[..at].join(" "),
         _ => text.to_owned(),
     };
