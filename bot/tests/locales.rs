@@ -257,3 +257,24 @@ fn a_stretched_language_reads_the_same_numbers() {
     let said = stretched::voice().label(&text, &reader);
     assert_eq!(said, "[Å ļîţţļé šmäļļ: föŕ 12 þéöþļé Î'd ļööķ föŕ 6.5 kg. ~~~~~~~~~~~~]");
 }
+
+/// The name of the drying job is for a goose too, whose skin gets no butter; what goes to the heat is said as a cook says it.
+#[test]
+fn jobs_are_named_as_cooks_name_them() {
+    let butter = Regex::new("(?i)butter|beurr|mantequilla|manteiga|imburr|unta").unwrap();
+    for language in ["en", "es", "fr", "de", "pt", "it"] {
+        for (file, text) in locales::files(language) {
+            for line in text.lines().filter(|_| file != "lexicon.ftl") {
+                let name = line.starts_with("plan-step-temper =") || line.starts_with("plan-done-temper =");
+                assert!(!(name && butter.is_match(line)), "{language}: {line}");
+                let word_for_word = match language {
+                    "de" => line.contains("in die Hitze"),
+                    "es" => line.contains("ve al calor"),
+                    "pt" => line.contains("ve no calor"),
+                    _ => false,
+                };
+                assert!(!word_for_word, "{language}: {line}");
+            }
+        }
+    }
+}

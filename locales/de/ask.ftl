@@ -213,7 +213,7 @@ ask-months-range = { $low } bis { $high } Monate
 ask-keeps-care = Der Kühlschrank bei { $cold } oder kälter. Sieht oder riecht es komisch: weg damit.
 ask-keeps-frozen = { $food }: { $months } im Gefrierfach, der Qualität wegen. Durchgefroren bleibt es sicher.
 ask-keeps-unknown = { $food }: dafür kenne ich keine veröffentlichte Frist. Vorsicht: höchstens zwei Stunden außerhalb vom Kühlschrank.
-ask-cooling = { $limit } nach der Hitze spätestens in den Kühlschrank, ruhig heiß, in flachen Schalen, das Fleisch vom Knochen.
+ask-cooling = { $limit } nach dem Garen spätestens in den Kühlschrank, ruhig heiß, in flachen Schalen, das Fleisch vom Knochen.
 ask-cooling-marks = Von { $from } auf { $middle } in 2 h, auf { $cold } in insgesamt 6 h.
 ask-reheat = Durch und durch auf { $target } aufwärmen.
 ask-reheat-gravy = Soße sprudelnd aufkochen.
@@ -229,7 +229,7 @@ ask-oven-smoker = Ein Smoker läuft bei { $low } bis { $high }, mit ganz aufgeta
 ask-hold = Halt ihn bei { $hot } oder mehr; darunter höchstens { $limit }, dann in den Kühlschrank.
 ask-wash = Nein, nicht waschen: bei { $share } % derer, die es taten, waren danach Keime in der Spüle. Trocken tupfen, Hände 20 s waschen.
 ask-counter-thaw = Nie auf der Arbeitsplatte, auch nicht in warmem Wasser: außen verdirbt er, während innen noch Eis ist. Kühlschrank, oder kaltes Wasser, alle { $every } gewechselt.
-ask-stuffing = Am sichersten neben dem Vogel gebacken. Im Vogel: locker füllen, erst kurz vor der Hitze, und keinen, der gefroren ist, geräuchert oder frittiert wird.
+ask-stuffing = Am sichersten neben dem Vogel gebacken. Im Vogel: locker füllen, erst kurz vor dem Garen, und keinen, der gefroren ist, geräuchert oder frittiert wird.
 ask-stuffing-target = Auch in ihrer Mitte müssen es { $target } sein.
 ask-fry-frozen = Nein: nie einen Vogel frittieren, der gefroren oder halb gefroren ist. Das Öl kocht über und brennt. Erst ganz auftauen.
 ask-fry-stuffed = Nein: nie einen gefüllten Vogel frittieren.
@@ -239,7 +239,7 @@ ask-fry = Frittieren: im Freien, 3 m oder mehr vom Haus, Öl bei 177 °C, 7 bis 
 ask-fry-care = Ganz aufgetaut und trocken, nie gefüllt: Wasser lässt das Öl überkochen. Miss den Ölstand zuerst mit Wasser aus, lass ihn nie allein, Pulverlöscher griffbereit.
 ask-charcoal = Nie drinnen, in Garage, Zelt oder unter einem Vordach. Kohlenmonoxid tötet und riecht nicht. Auch ein noch warmer Grill bleibt draußen.
 
-ask-stuff-ahead = Nein: füll ihn erst kurz vor der Hitze, und locker. Trockenes und Feuchtes darf getrennt im Kühlschrank bereitstehen. In der Mitte müssen es { $target } sein.
+ask-stuff-ahead = Nein: füll ihn erst kurz vor dem Garen, und locker. Trockenes und Feuchtes darf getrennt im Kühlschrank bereitstehen. In der Mitte müssen es { $target } sein.
 
 # ---- Gewohnheiten, und was schiefging
 ask-fridge = { $cold } oder kälter, nach einem Thermometer darin.

@@ -130,8 +130,8 @@ cook-log-noted = { $count ->
     [one] Ein Wert aus { $name }, { $from }.
    *[other] { $count } Werte aus { $name }, { $from } bis { $to }.
 }
-cook-log-nothing = Nichts Neues darin, seit der Vogel um { $on } in die Hitze kam.
-cook-log-not-on = Wann kam der Vogel in die Hitze? Sag mir das zuerst, dann schick das Protokoll noch mal.
+cook-log-nothing = Nichts Neues darin, seit er um { $on } reinkam.
+cook-log-not-on = Seit wann gart der Vogel? Sag mir das zuerst, dann schick das Protokoll noch mal.
 cook-log-large = Die Datei ist zu groß: 2 MB ist die Grenze. Kürze sie auf dieses Essen.
 cook-log-lost = Die Datei konnte ich nicht holen. Schick sie noch einmal.
 cook-odd = { $count ->

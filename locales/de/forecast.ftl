@@ -36,7 +36,7 @@ forecast-doubt-changed = { $place ->
     [breast] Die Brust erwärmt sich anders als zuvor (Folie, Deckel, verrutscht?). Weniger sicher.
    *[thigh] Die Keule erwärmt sich anders als zuvor (Folie, Deckel, verrutscht?). Weniger sicher.
 }
-forecast-doubt-part-frozen = Er kam mit Eis im Innern in die Hitze: weniger sicher.
+forecast-doubt-part-frozen = Er hatte innen noch Eis, als er zu garen begann: weniger sicher.
 forecast-doubt-unusual = Solche Vögel kenne ich wenig: weniger sicher.
 forecast-doubt-endless = Bei dieser Hitze kommt er womöglich nie ans Ziel. Mehr Hitze.
 

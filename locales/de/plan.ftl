@@ -7,9 +7,9 @@ plan-step-thaw-finish = Umziehen in kaltes Wasser
 plan-step-water = Auftauwasser wechseln
 plan-step-salt = Vogel salzen
 plan-step-rest = Salzruhe im Kühlschrank
-plan-step-temper = Abtrocknen und buttern
+plan-step-temper = Vogel abtrocknen
 plan-step-fire = Hitze anmachen
-plan-step-on = Vogel in die Hitze
+plan-step-on = Vogel kommt rein
 plan-step-check = Temperaturen prüfen
 plan-step-pull = Raus aus der Hitze
 plan-step-stand = Ruhen lassen
@@ -30,9 +30,9 @@ plan-done-thaw-finish = In kaltem Wasser
 plan-done-water = Wasser gewechselt
 plan-done-salt = Gesalzen
 plan-done-rest = Ruht im Kühlschrank
-plan-done-temper = Trocken und gebuttert
+plan-done-temper = Vogel ist trocken
 plan-done-fire = Hitze läuft
-plan-done-on = Vogel in der Hitze
+plan-done-on = Vogel ist drin
 plan-done-check = Temperaturen geprüft
 plan-done-pull = Aus der Hitze
 plan-done-stand = Ruht
@@ -57,15 +57,15 @@ plan-call-thaw-finish = Jetzt aus dem Kühlschrank in kaltes Wasser, im dichten 
 plan-call-water = Auftauwasser wechseln ({ $n } von { $of }). Kalt halten, der Vogel bleibt im dichten Beutel.
 plan-call-salt-dry = Vogel salzen: Hals und Innereien raus, trocken tupfen, nicht waschen, innen und außen salzen. Dann offen in den Kühlschrank, auf einem Blech ganz unten.
 plan-call-salt-wet = Vogel in die Lake, zugedeckt, und in den Kühlschrank. Die ganze Zeit bei { $cold } oder kälter.
-plan-call-salt-now = Jetzt trocknen und würzen. In Wasser aufgetaut, kommt er gleich in die Hitze.
+plan-call-salt-now = Jetzt trocknen und würzen. In Wasser aufgetaut, gart er gleich danach.
 plan-call-rest = Die Salzruhe: lass ihn offen ganz unten im Kühlschrank.
-plan-call-temper = Vogel aus dem Kühlschrank: sind Hals und Innereien raus? Abtrocknen, Haut einstechen, buttern. Höchstens { $most } draußen, dann in die Hitze.
-plan-call-temper-fat = Vogel aus dem Kühlschrank: sind Hals und Innereien raus? Abtrocknen, Haut einstechen, wo Fett ist, nicht bis ins Fleisch. Ohne Butter: das eigene Fett reicht. Höchstens { $most } draußen, dann in die Hitze.
-plan-call-temper-water = Vogel aus dem Wasser: abtrocknen, Haut einstechen, buttern. In { $most } in die Hitze.
+plan-call-temper = Vogel aus dem Kühlschrank: sind Hals und Innereien raus? Abtrocknen, Haut einstechen, buttern. Höchstens { $most } draußen, dann garen.
+plan-call-temper-fat = Vogel aus dem Kühlschrank: sind Hals und Innereien raus? Abtrocknen, Haut einstechen, wo Fett ist, nicht bis ins Fleisch. Ohne Butter: das eigene Fett reicht. Höchstens { $most } draußen, dann garen.
+plan-call-temper-water = Vogel aus dem Wasser: abtrocknen, Haut einstechen, buttern. In { $most } muss er garen.
 plan-call-fire-oven = Ofen auf { $setting } heizen.
 plan-call-fire-smoker = Feuer anmachen und bei { $setting } ruhig werden lassen. Nur im Freien: Holzkohle nie drinnen oder in der Garage.
-plan-call-on = Vogel in die Hitze. Thermometer in die dickste Brust, weg vom Knochen.
-plan-call-on-stuffed = Erst jetzt locker füllen, dann in die Hitze. Thermometer in die dickste Brust, weg vom Knochen.
+plan-call-on = Jetzt kommt der Vogel rein. Thermometer in die dickste Brust, weg vom Knochen.
+plan-call-on-stuffed = Erst jetzt locker füllen, dann kommt der Vogel rein. Thermometer in die dickste Brust, weg vom Knochen.
 plan-call-check = Zeit nachzusehen: Brust, Keule und { $cooker ->
     [smoker] Garraum
    *[oven] Ofen
@@ -119,8 +119,8 @@ plan-reason-cooking-time = er gart { $time }
 plan-reason-forecast = so weit ist er bisher
 plan-reason-check-before = ein Blick, bevor er fertig sein kann
 plan-reason-stand = vor dem Tranchieren ruht er { $least }
-plan-reason-hot-hold = nach der Hitze wartet er höchstens { $most }, außer bei { $hot }
-plan-reason-hot-road = heiß mitgenommen ist er { $most } nach der Hitze gegessen
+plan-reason-hot-hold = nach dem Garen wartet er höchstens { $most }, außer bei { $hot }
+plan-reason-hot-road = heiß mitgenommen ist er { $most } nach dem Garen gegessen
 plan-reason-carving = Tranchieren dauert etwa { $about }
 plan-reason-two-hours = höchstens { $most } bis zum Kühlschrank
 plan-reason-cold-through = bis er durch und durch kalt ist, braucht er { $least } im Kühlschrank
@@ -186,13 +186,13 @@ plan-cost-cold-water = { $changes ->
    *[other] { $changes } Wasserwechsel, ab { $when }; keine Salzruhe
 }
 plan-cost-finish-in-water = { $changes ->
-    [one] ein Wasserwechsel, ab { $when }; keine Salzruhe, dann gleich in die Hitze
-   *[other] { $changes } Wasserwechsel, ab { $when }; keine Salzruhe, dann gleich in die Hitze
+    [one] ein Wasserwechsel, ab { $when }; keine Salzruhe, dann gleich garen
+   *[other] { $changes } Wasserwechsel, ab { $when }; keine Salzruhe, dann gleich garen
 }
 plan-cost-fridge-thaw = in den Kühlschrank { $when }
 plan-cost-cook-frozen = etwa { $time } im Ofen, hinein { $when }; vorher kein Salz
 plan-cost-shorter-rest = { $rest } Salz statt { $wanted }
-plan-cost-no-salt = gewürzt wird, wenn er in die Hitze kommt
+plan-cost-no-salt = gewürzt wird gleich vor dem Garen
 plan-cost-dinner = sonst alles wie gewünscht
 plan-cost-hotter = schneller, und er bräunt mehr
 plan-cost-flat = Rückgrat raus; er gart viel schneller
@@ -203,7 +203,7 @@ plan-cost-smaller-bird = reicht für alle, kaum Reste
 plan-cost-two-birds = tauen und garen schneller als ein großer
 plan-cost-buy-fresh = nichts aufzutauen; kaufen { $when }
 plan-cost-buy-later = der zu Hause hält nicht so lange; kaufen { $when }
-plan-cost-dish-beside = bei der Hitze vom Vogel: { $takes }, hinein { $when }
+plan-cost-dish-beside = neben dem Vogel: { $takes }, hinein { $when }
 plan-cost-dish-ahead = { $when }, dann in den Kühlschrank; zum Essen auf { $target } aufgewärmt
 plan-cost-dish-out = der Rest bleibt, wie er ist
 plan-cost-dish-later = in den Kühlschrank { $when }, wenn der Vogel draußen ist: dann { $stay } oder mehr

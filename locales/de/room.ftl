@@ -120,9 +120,9 @@ room-known-salt = { $how ->
    *[light] weniger Salz
 }
 room-known-dinner = Essen { $when }
-room-known-start = in die Hitze { $when }
+room-known-start = gart ab { $when }
 # $start: the hour somebody said; $on: the plan’s.
-room-proposal-start = Du sagtest in die Hitze { $start }. Für dieses Essen geht er { $on } hinein.
+room-proposal-start = Du wolltest ihn { $start } reintun. Für dieses Essen kommt er { $on } rein.
 room-proposal-dish = { $dish }
 room-proposal-beside = Sobald der Plan steht, kommt dazu: { $dishes }.
 room-known-drive = { $drive } Fahrt
@@ -295,7 +295,7 @@ room-log-spot = { $spot ->
     [oven] Ofen { $temperature }
    *[pit] Garraum { $temperature }
 }
-room-log-on-unsaid = Niemand hat gesagt, dass der Vogel in der Hitze ist. Ist er es?
+room-log-on-unsaid = Niemand hat gesagt, dass der Vogel schon gart. Tut er das?
 room-log-both = { $target } in beiden. Sieh auch innen am Flügel nach; ist es dort auch so weit, kommt er raus.
 room-log-all = { $target } in Brust, Keule und Flügel: er kommt raus.
 room-log-thigh-behind = Die Brust ist so weit, die Keule nicht. Er bleibt drin, bis auch die Keule { $target } zeigt.
@@ -321,9 +321,9 @@ room-log-fell = { $spot ->
     [stuffing] Füllung
     [oven] Ofen
    *[pit] Garraum
-} { $given }? Zuvor waren es { $last }, und Fleisch in der Hitze kühlt nicht so ab. Fehlt eine Ziffer, oder ist der Fühler verrutscht? Ich habe es nicht notiert; schick noch mal, was er jetzt zeigt.
+} { $given }? Zuvor waren es { $last }, und garendes Fleisch kühlt nicht so ab. Fehlt eine Ziffer, oder ist der Fühler verrutscht? Ich habe es nicht notiert; schick noch mal, was er jetzt zeigt.
 room-when = Fertig zwischen { $from } und { $to }. Essen { $dinner }.
-room-when-dinner = Gerade ist nichts in der Hitze. Essen { $dinner }.
+room-when-dinner = Gerade gart nichts. Essen { $dinner }.
 
 # ---- Einstellungen
 room-settings-yours = <b>Deine Einstellungen</b>
@@ -406,8 +406,8 @@ room-ok = Gut.
 room-not-yet = Gut, noch nicht.
 room-when-step = { $what }: { $when }.
 room-when-none = „{ $what }“ gibt es in diesem Plan nicht.
-room-ice = Gut, dass du nachgesehen hast. Sie bleibt im Kühlschrank, und ab { $when } taut sie in kaltem Wasser fertig; dann gleich in die Hitze.
-room-ice-now = Gut, dass du nachgesehen hast. Dann jetzt in kaltem Wasser fertig auftauen, in einer dichten Tüte; danach gleich in die Hitze.
+room-ice = Gut, dass du nachgesehen hast. Sie bleibt im Kühlschrank, und ab { $when } taut sie in kaltem Wasser fertig; dann gleich garen.
+room-ice-now = Gut, dass du nachgesehen hast. Dann jetzt in kaltem Wasser fertig auftauen, in einer dichten Tüte; danach gleich garen.
 room-ice-early = Das ist normal: Zeit ist bis { $when }. Lass den Vogel im Kühlschrank und sieh dann wieder nach.
 room-ice-roast = Gut, dass du nachgesehen hast. Wasser würde zu lange dauern: { $when } kommt sie so in den Ofen, ungefüllt.
 room-ice-roast-now = Gut, dass du nachgesehen hast. Wasser würde zu lange dauern: jetzt so in den Ofen, ungefüllt.
@@ -425,7 +425,7 @@ room-amend-clash = Das geht nicht mehr. Der Plan bleibt, wie er ist.
 room-undone-dinner = Gegessen wird wieder { $when }.
 room-already-you = Das hast du schon geklärt, { $at }.
 room-proposal-carry = Am Vortag zu Hause gegart, kalt mitgenommen, dort aufgewärmt. Garst du dort, sag „dort garen“.
-room-proposal-hot = Heiß mitgenommen: ganz und eingepackt, { $most } nach der Hitze gegessen ({ $hour }, wenn es draußen über { $air } hat). Länger nur, solange es { $hot } oder mehr zeigt. Lieber kalt? Sag „kalt mitnehmen“.
+room-proposal-hot = Heiß mitgenommen: ganz und eingepackt, { $most } nach dem Garen gegessen ({ $hour }, wenn es draußen über { $air } hat). Länger nur, solange es { $hot } oder mehr zeigt. Lieber kalt? Sag „kalt mitnehmen“.
 room-proposal-or-hot = Lieber heiß? Sag „heiß mitnehmen“.
 room-proposal-not-hot = Am Vortag gegart kann er nicht heiß mit. Sag „heiß mitnehmen“, dann wird am Tag selbst gegart.
 
@@ -445,7 +445,7 @@ room-carve-under = { $spot ->
     [wing] Der Flügel zeigte
     [stuffing] Die Füllung zeigte
    *[breast] Die Brust zeigte
-} um { $at } { $read }, und mehr hat niemand gesagt. Unter { $target } muss er zurück in die Hitze, bevor jemand isst: erst messen.
+} um { $at } { $read }, und mehr hat niemand gesagt. Unter { $target } muss er weiter garen, bevor jemand isst: erst messen.
 room-button-reads-now = Ja, tut sie
 room-button-stays-on = Er bleibt drin
 room-hold = Tranchiert wird um { $carve }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } tranchiert, gegessen und im Kühlschrank.
@@ -459,7 +459,7 @@ room-skip-theirs = Das macht { $name }. Auslassen kann es nur, wer es hat oder d
 room-move-already = Gegessen wird schon { $when }.
 room-move-already-by = { $name } war schneller: gegessen wird { $when }.
 room-late = { $when } essen statt { $dinner }?
-room-late-on = Der Vogel ist schon in der Hitze und kommt wie geplant heraus.
+room-late-on = Der Vogel gart schon und kommt wie geplant heraus.
 room-late-kept = Es bleibt bei <b>{ $when }</b>.
 room-late-host = Das entscheidet { $name } oder ein Admin.
 room-button-late-keep = So lassen

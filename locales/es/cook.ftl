@@ -130,8 +130,8 @@ cook-log-noted = { $count ->
     [one] Una lectura de { $name }, { $from }.
    *[other] { $count } lecturas de { $name }, de { $from } a { $to }.
 }
-cook-log-nothing = No trae nada nuevo desde que el ave entró al calor, a las { $on }.
-cook-log-not-on = ¿Cuándo entró el ave al calor? Dímelo primero y manda el registro otra vez.
+cook-log-nothing = No trae nada nuevo desde que empezó a asarse, a las { $on }.
+cook-log-not-on = ¿Cuándo empezó a asarse el ave? Dímelo primero y manda el registro otra vez.
 cook-log-full = Guardo { $most } lecturas por ave y ya no caben más. Desde aquí mira tú el termómetro: { $target } en todas partes.
 cook-log-large = Ese archivo es demasiado grande: 2 MB como mucho. Recorta el registro a este asado.
 cook-log-lost = No pude descargar el archivo. Mándalo otra vez.

@@ -7,9 +7,9 @@ plan-step-thaw-finish = De la nevera al agua fría
 plan-step-water = Cambiar el agua
 plan-step-salt = Salar el ave
 plan-step-rest = Reposo con sal en la nevera
-plan-step-temper = Secar y untar el ave
+plan-step-temper = Secar el ave
 plan-step-fire = Encender
-plan-step-on = Ave al calor
+plan-step-on = Meter el ave
 plan-step-check = Mirar temperaturas
 plan-step-pull = Fuera del calor
 plan-step-stand = Dejarla reposar
@@ -30,9 +30,9 @@ plan-done-thaw-finish = En agua fría
 plan-done-water = Agua cambiada
 plan-done-salt = Salada
 plan-done-rest = En reposo en la nevera
-plan-done-temper = Seca y untada
+plan-done-temper = El ave está seca
 plan-done-fire = Encendido
-plan-done-on = El ave está al calor
+plan-done-on = El ave ya está dentro
 plan-done-check = Temperaturas miradas
 plan-done-pull = Fuera del calor
 plan-done-stand = Reposando
@@ -57,21 +57,21 @@ plan-call-thaw-finish = Ahora, de la nevera al agua fría, en una bolsa estanca,
 plan-call-water = Cambia el agua ({ $n } de { $of }). Que siga fría, y el ave en su bolsa estanca.
 plan-call-salt-dry = Sala el ave: fuera cuello y menudillos, sécala, no la laves, sal por dentro y por fuera. Luego a la nevera sin tapar, en una bandeja abajo.
 plan-call-salt-wet = El ave a la salmuera, tapada, y a la nevera. Todo el tiempo a { $cold } o menos.
-plan-call-salt-now = Sécala y sazónala ya. Descongelada en agua, va directa al calor.
+plan-call-salt-now = Sécala y sazónala ya. Descongelada en agua, va directa a asar.
 plan-call-rest = El reposo con sal: déjala en la nevera, sin tapar, abajo.
-plan-call-temper = El ave fuera de la nevera: sin cuello ni menudillos ya, sécala, pincha la piel, úntala de mantequilla. Como mucho { $most } fuera, y al calor.
-plan-call-temper-fat = El ave fuera de la nevera: sin cuello ni menudillos ya, sécala y pincha la piel donde hay grasa, sin llegar a la carne. Sin mantequilla: su grasa basta. Como mucho { $most } fuera, y al calor.
-plan-call-temper-water = El ave fuera del agua: sécala, pincha la piel, úntala de mantequilla. Al calor antes de { $most }.
+plan-call-temper = El ave fuera de la nevera: sin cuello ni menudillos ya, sécala, pincha la piel, úntala de mantequilla. Como mucho { $most } fuera, y a asar.
+plan-call-temper-fat = El ave fuera de la nevera: sin cuello ni menudillos ya, sécala y pincha la piel donde hay grasa, sin llegar a la carne. Sin mantequilla: su grasa basta. Como mucho { $most } fuera, y a asar.
+plan-call-temper-water = El ave fuera del agua: sécala, pincha la piel, úntala de mantequilla. A asar antes de { $most }.
 plan-call-fire-oven = Calienta el horno a { $setting }.
 plan-call-fire-smoker = Enciende el fuego y deja que se asiente a { $setting }. Solo al aire libre: carbón, nunca dentro de casa ni en un garaje.
-plan-call-on = El ave al calor. El termómetro en lo más grueso de la pechuga, sin tocar el hueso.
-plan-call-on-stuffed = Rellénala ahora, sin apretar, y al calor. El termómetro en lo más grueso de la pechuga, sin tocar el hueso.
+plan-call-on = Mete el ave. El termómetro en lo más grueso de la pechuga, sin tocar el hueso.
+plan-call-on-stuffed = Rellénala ahora, sin apretar, y mete el ave. El termómetro en lo más grueso de la pechuga, sin tocar el hueso.
 plan-call-check = Hora de mirar: pechuga, muslo y { $cooker ->
     [smoker] ahumador
    *[oven] horno
 }. Mándame solo los números.
-plan-call-pull = Debería estar casi hecha. Fuera solo con { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. ¿Menos? Sigue al calor.
-plan-call-pull-stuffed = Debería estar casi hecha. Fuera solo con { $target } en lo más grueso de la pechuga, lo más hondo del muslo, el ala y el centro del relleno. ¿Menos? Sigue al calor.
+plan-call-pull = Debería estar casi hecha. Fuera solo con { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. ¿Menos? Que siga asándose.
+plan-call-pull-stuffed = Debería estar casi hecha. Fuera solo con { $target } en lo más grueso de la pechuga, lo más hondo del muslo, el ala y el centro del relleno. ¿Menos? Que siga asándose.
 plan-call-stand = Déjala reposar, poco tapada, { $least } o más.
 plan-call-carve = Hora de trinchar: tabla limpia, cuchillo limpio.
 plan-call-carve-hot = Primero el termómetro, en pechuga y muslo. { $hot } o más en los dos: a trinchar, tabla limpia, cuchillo limpio.
@@ -186,13 +186,13 @@ plan-cost-cold-water = { $changes ->
    *[other] { $changes } cambios de agua, desde { $when }; sin reposo con sal
 }
 plan-cost-finish-in-water = { $changes ->
-    [one] un cambio de agua, desde { $when }; sin reposo con sal, directa al calor
-   *[other] { $changes } cambios de agua, desde { $when }; sin reposo con sal, directa al calor
+    [one] un cambio de agua, desde { $when }; sin reposo con sal, directa a asar
+   *[other] { $changes } cambios de agua, desde { $when }; sin reposo con sal, directa a asar
 }
 plan-cost-fridge-thaw = a la nevera { $when }
 plan-cost-cook-frozen = unas { $time } en el horno, desde { $when }; sin sal previa
 plan-cost-shorter-rest = { $rest } de sal en vez de { $wanted }
-plan-cost-no-salt = se sazona al ponerla al calor
+plan-cost-no-salt = se sazona justo antes de asarla
 plan-cost-dinner = lo demás, como querías
 plan-cost-hotter = más rápido, y se dora más
 plan-cost-flat = sin espinazo; se asa mucho antes

@@ -133,9 +133,9 @@ room-known-salt = { $how ->
    *[light] menos sal
 }
 room-known-dinner = en la mesa { $when }
-room-known-start = al calor { $when }
+room-known-start = a asar { $when }
 # $start: the hour somebody said; $on: the plan’s.
-room-proposal-start = Dijiste al calor { $start }. Para esta comida va al calor { $on }.
+room-proposal-start = Dijiste a asar { $start }. Para esta comida se mete { $on }.
 room-proposal-dish = { $dish }
 room-proposal-beside = Cuando lo aceptes añado: { $dishes }.
 room-known-drive = a { $drive } de camino
@@ -325,7 +325,7 @@ room-log-spot = { $spot ->
     [oven] horno { $temperature }
    *[pit] aire { $temperature }
 }
-room-log-on-unsaid = Nadie me ha dicho que el ave ya está al calor. ¿Lo está?
+room-log-on-unsaid = Nadie me ha dicho que el ave ya se está asando. ¿Es así?
 room-log-both = { $target } en las dos. Mira también lo más hondo del ala; si también está, fuera.
 room-log-all = { $target } en pechuga, muslo y ala: fuera.
 room-log-thigh-behind = La pechuga está, el muslo no. Sigue dentro hasta que el muslo marque { $target } también.
@@ -351,9 +351,9 @@ room-log-fell = ¿{ $spot ->
     [stuffing] Relleno
     [oven] Horno
    *[pit] Aire
-} a { $given }? Antes marcaba { $last }, y al calor la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he apuntado; manda lo que marca ahora.
+} a { $given }? Antes marcaba { $last }, y asándose la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he apuntado; manda lo que marca ahora.
 room-when = Fuera del calor entre { $from } y { $to }. En la mesa { $dinner }.
-room-when-dinner = Ahora no hay nada al calor. En la mesa { $dinner }.
+room-when-dinner = Ahora no se está asando nada. En la mesa { $dinner }.
 
 # ---- ajustes
 room-settings-yours = <b>Tus ajustes</b>
@@ -458,8 +458,8 @@ room-ok = Bien.
 room-not-yet = Vale, todavía no.
 room-when-step = { $what }: { $when }.
 room-when-none = En este plan no hay «{ $what }».
-room-ice = Menos mal que miraste. Sigue en la nevera, y desde { $when } lo termina el agua fría; luego directo al calor.
-room-ice-now = Menos mal que miraste. Entonces termina ahora en agua fría, en una bolsa bien cerrada; luego directo al calor.
+room-ice = Menos mal que miraste. Sigue en la nevera, y desde { $when } lo termina el agua fría; luego directo a asar.
+room-ice-now = Menos mal que miraste. Entonces termina ahora en agua fría, en una bolsa bien cerrada; luego directo a asar.
 room-ice-early = Es normal: tiene hasta { $when }. Déjalo en la nevera y mira otra vez entonces.
 room-ice-roast = Menos mal que miraste. El agua tardaría demasiado: a las { $when } va al horno tal cual, sin relleno.
 room-ice-roast-now = Menos mal que miraste. El agua tardaría demasiado: al horno ya, tal cual, sin relleno.
@@ -498,7 +498,7 @@ room-carve-under = { $spot ->
     [wing] El ala
     [stuffing] El relleno
    *[breast] La pechuga
-} marcaba { $read } a las { $at }, y nadie dijo más. Por debajo de { $target } vuelve al calor antes de que nadie coma: mide primero.
+} marcaba { $read } a las { $at }, y nadie dijo más. Por debajo de { $target } sigue asándose antes de que nadie coma: mide primero.
 room-button-reads-now = Sí, ahora sí
 room-button-stays-on = Sigue dentro
 room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, trinchada, comida y en la nevera antes de las { $by }.

@@ -235,7 +235,7 @@ ask-oven-smoker = Um defumador vai de { $low } a { $high }, com a ave toda desco
 ask-hold = Mantenha a { $hot } ou mais; abaixo disso, no máximo { $limit }, e depois geladeira.
 ask-wash = Não, não lave: de quem lavou, { $share } % ficaram com bactérias na pia. Seque com papel, lave as mãos 20 s.
 ask-counter-thaw = Nunca na bancada, nem em água morna: por fora estraga enquanto o meio ainda é gelo. Geladeira, ou água fria trocada a cada { $every }.
-ask-stuffing = O mais seguro é assar ao lado da ave. Dentro: recheie sem apertar, só na hora de ir ao calor, e nunca ave congelada, defumada ou frita.
+ask-stuffing = O mais seguro é assar ao lado da ave. Dentro: recheie sem apertar, só na hora de assar, e nunca ave congelada, defumada ou frita.
 ask-stuffing-target = O meio dele também tem que chegar a { $target }.
 ask-fry-frozen = Não: nunca frite uma ave congelada ou meio congelada. O óleo transborda e pega fogo. Primeiro descongele por inteiro.
 ask-fry-stuffed = Não: nunca frite uma ave recheada.
@@ -245,7 +245,7 @@ ask-fry = Fritar: ao ar livre, a 3 m ou mais da casa, óleo a 177 °C, de 7 a 11
 ask-fry-care = Toda descongelada e seca, nunca recheada: água faz o óleo transbordar. Meça antes o nível do óleo com água, nunca deixe sozinho, tenha à mão um extintor de pó.
 ask-charcoal = Nunca dentro de casa, em garagem, barraca ou varanda coberta. O monóxido de carbono mata e não tem cheiro. Churrasqueira ainda morna também fica fora.
 
-ask-stuff-ahead = Não: recheie só na hora de ir ao calor, e sem apertar. A parte seca e a úmida podem esperar prontas na geladeira, separadas. O meio tem que chegar a { $target }.
+ask-stuff-ahead = Não: recheie só na hora de assar, e sem apertar. A parte seca e a úmida podem esperar prontas na geladeira, separadas. O meio tem que chegar a { $target }.
 
 # ---- hábitos, e o que deu errado
 ask-fridge = { $cold } ou menos, por um termômetro lá dentro.

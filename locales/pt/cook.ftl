@@ -131,7 +131,7 @@ cook-log-noted = { $count ->
    *[other] { $count } leituras de { $name }, de { $from } a { $to }.
 }
 cook-log-nothing = Nada de novo nele desde que a ave entrou, às { $on }.
-cook-log-not-on = Quando a ave entrou no calor? Diga isso primeiro, depois mande o registro de novo.
+cook-log-not-on = Quando a ave começou a assar? Diga isso primeiro, depois mande o registro de novo.
 cook-log-large = Esse arquivo é grande demais: o máximo é 2 MB. Corte para este assado.
 cook-log-lost = Não consegui baixar o arquivo. Mande mais uma vez.
 cook-odd = { $count ->

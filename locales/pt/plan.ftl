@@ -7,9 +7,9 @@ plan-step-thaw-finish = Da geladeira à água fria
 plan-step-water = Trocar a água do degelo
 plan-step-salt = Salgar a ave
 plan-step-rest = Repouso com sal
-plan-step-temper = Secar e untar a ave
+plan-step-temper = Secar a ave
 plan-step-fire = Acender o calor
-plan-step-on = Ave no calor
+plan-step-on = Colocar a ave
 plan-step-check = Medir temperaturas
 plan-step-pull = Tirar do calor
 plan-step-stand = Deixar descansar
@@ -30,9 +30,9 @@ plan-done-thaw-finish = Na água fria
 plan-done-water = Água trocada
 plan-done-salt = Salgada
 plan-done-rest = Repousando na geladeira
-plan-done-temper = Seca e untada
+plan-done-temper = A ave está seca
 plan-done-fire = Calor aceso
-plan-done-on = Ave no calor
+plan-done-on = A ave está assando
 plan-done-check = Temperaturas medidas
 plan-done-pull = Fora do calor
 plan-done-stand = Descansando
@@ -57,15 +57,15 @@ plan-call-thaw-finish = Agora da geladeira para a água fria, num saco bem fecha
 plan-call-water = Troque a água do degelo ({ $n } de { $of }). Sempre fria, a ave no saco fechado.
 plan-call-salt-dry = Salgue a ave: tire o pescoço e os miúdos, seque com papel, não lave, sal por dentro e por fora. Depois na geladeira sem cobrir, numa assadeira embaixo de tudo.
 plan-call-salt-wet = Ave na salmoura, coberta, e na geladeira. A { $cold } ou menos o tempo todo.
-plan-call-salt-now = Seque e tempere agora. Descongelada em água, vai direto ao calor.
+plan-call-salt-now = Seque e tempere agora. Descongelada em água, vai direto assar.
 plan-call-rest = O repouso com sal: deixe na geladeira, sem cobrir, embaixo de tudo.
-plan-call-temper = Ave fora da geladeira: já sem pescoço e miúdos, seque, fure a pele, unte com manteiga. No máximo { $most } fora, depois ao calor.
-plan-call-temper-fat = Ave fora da geladeira: já sem pescoço e miúdos, seque e fure a pele onde há gordura, sem chegar à carne. Sem manteiga: a gordura dela basta. No máximo { $most } fora, depois ao calor.
-plan-call-temper-water = Ave fora da água: seque, fure a pele, unte com manteiga. No calor em até { $most }.
+plan-call-temper = Ave fora da geladeira: já sem pescoço e miúdos, seque, fure a pele, unte com manteiga. No máximo { $most } fora, depois assar.
+plan-call-temper-fat = Ave fora da geladeira: já sem pescoço e miúdos, seque e fure a pele onde há gordura, sem chegar à carne. Sem manteiga: a gordura dela basta. No máximo { $most } fora, depois assar.
+plan-call-temper-water = Ave fora da água: seque, fure a pele, unte com manteiga. Para assar em até { $most }.
 plan-call-fire-oven = Aqueça o forno a { $setting }.
 plan-call-fire-smoker = Acenda o fogo e deixe firmar em { $setting }. Só ao ar livre: carvão nunca dentro de casa nem na garagem.
-plan-call-on = Ave no calor. Termômetro na parte mais grossa do peito, longe do osso.
-plan-call-on-stuffed = Recheie sem apertar só agora, e ave no calor. Termômetro na parte mais grossa do peito, longe do osso.
+plan-call-on = Coloque a ave para assar. Termômetro na parte mais grossa do peito, longe do osso.
+plan-call-on-stuffed = Recheie sem apertar só agora e coloque a ave para assar. Termômetro na parte mais grossa do peito, longe do osso.
 plan-call-check = Hora de dar uma olhada: peito, sobrecoxa e { $cooker ->
     [smoker] ar
    *[oven] forno
@@ -104,7 +104,7 @@ plan-reason-fridge-share = { $spent } na geladeira, de até { $whole }; a água 
 plan-reason-water-thaw = o degelo em água fria leva { $time }
 plan-reason-water-finish = o que ainda for gelo leva até { $most } em água fria
 plan-reason-water-change = a água é trocada a cada { $every }
-plan-reason-cook-at-once = descongelada em água, vai logo ao calor
+plan-reason-cook-at-once = descongelada em água, vai logo assar
 plan-reason-thawed-keeps = descongelada dura { $most } na geladeira
 plan-reason-salt-wants = o sal pede { $least } ou mais
 plan-reason-salt-at-most = salgada espera no máximo { $most }
@@ -186,13 +186,13 @@ plan-cost-cold-water = { $changes ->
    *[other] { $changes } trocas de água, a partir de { $when }; sem repouso com sal
 }
 plan-cost-finish-in-water = { $changes ->
-    [one] uma troca de água, a partir de { $when }; sem repouso com sal, e direto ao calor
-   *[other] { $changes } trocas de água, a partir de { $when }; sem repouso com sal, e direto ao calor
+    [one] uma troca de água, a partir de { $when }; sem repouso com sal, e direto assar
+   *[other] { $changes } trocas de água, a partir de { $when }; sem repouso com sal, e direto assar
 }
 plan-cost-fridge-thaw = na geladeira { $when }
 plan-cost-cook-frozen = cerca de { $time } de forno, entra { $when }; sem sal antes
 plan-cost-shorter-rest = { $rest } de sal em vez de { $wanted }
-plan-cost-no-salt = tempere quando for ao calor
+plan-cost-no-salt = tempere na hora de assar
 plan-cost-dinner = todo o resto como você queria
 plan-cost-hotter = mais rápido, e doura mais
 plan-cost-flat = sem a espinha; assa bem mais rápido
@@ -203,7 +203,7 @@ plan-cost-smaller-bird = dá para todos, sobra pouco
 plan-cost-two-birds = descongelam e assam mais rápido que uma grande
 plan-cost-buy-fresh = nada a descongelar; compre { $when }
 plan-cost-buy-later = a de casa não dura até lá; compre { $when }
-plan-cost-dish-beside = no calor da ave: { $takes }, entra { $when }
+plan-cost-dish-beside = junto com a ave: { $takes }, entra { $when }
 plan-cost-dish-ahead = { $when }, depois na geladeira; reaquecido a { $target } na hora de servir
 plan-cost-dish-out = o resto fica como está
 plan-cost-dish-later = na geladeira { $when }, quando a ave sair: { $stay } ou mais, menos do que você queria

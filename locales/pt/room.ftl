@@ -112,9 +112,9 @@ room-known-salt = { $how ->
    *[light] menos sal
 }
 room-known-dinner = jantar { $when }
-room-known-start = no calor { $when }
+room-known-start = assar { $when }
 # $start: the hour somebody said; $on: the plan’s.
-room-proposal-start = Você disse no calor { $start }. Para este jantar vai ao calor { $on }.
+room-proposal-start = Você disse assar { $start }. Para este jantar ela entra { $on }.
 room-proposal-dish = { $dish }
 room-proposal-beside = Quando aceitar, eu acrescento: { $dishes }.
 room-known-drive = a { $drive } de carro
@@ -287,7 +287,7 @@ room-log-spot = { $spot ->
     [oven] forno { $temperature }
    *[pit] ar { $temperature }
 }
-room-log-on-unsaid = Ninguém me disse que a ave já está no calor. Está?
+room-log-on-unsaid = Ninguém me disse que a ave já está assando. Está?
 room-log-both = { $target } nos dois. Veja também bem dentro da asa; se lá também estiver, pode tirar.
 room-log-all = { $target } em peito, coxa e asa: pode tirar.
 room-log-thigh-behind = O peito chegou, a sobrecoxa não. Fica lá até a sobrecoxa marcar { $target } também.
@@ -313,9 +313,9 @@ room-log-fell = { $spot ->
     [stuffing] Recheio
     [oven] Forno
    *[pit] Ar
-} a { $given }? Antes marcava { $last }, e carne no calor não esfria assim. Faltou um dígito, ou a sonda saiu do lugar? Não anotei; mande de novo o que marca agora.
+} a { $given }? Antes marcava { $last }, e carne assando não esfria assim. Faltou um dígito, ou a sonda saiu do lugar? Não anotei; mande de novo o que marca agora.
 room-when = Fora do calor entre { $from } e { $to }. Jantar { $dinner }.
-room-when-dinner = Nada no calor agora. Jantar { $dinner }.
+room-when-dinner = Nada assando agora. Jantar { $dinner }.
 
 # ---- ajustes
 room-settings-yours = <b>Seus ajustes</b>
@@ -451,7 +451,7 @@ room-skip-theirs = Essa é de { $name }. Só essa pessoa, quem começou o plano 
 room-move-already = O jantar já é { $when }.
 room-move-already-by = { $name } foi mais rápido: o jantar é { $when }.
 room-late = Jantar { $when } em vez de { $dinner }?
-room-late-on = A ave já está no calor e sai como previsto.
+room-late-on = A ave já está assando e sai como previsto.
 room-late-kept = O jantar continua <b>{ $when }</b>.
 room-late-host = Quem decide é { $name } ou um admin.
 room-button-late-keep = Deixar assim
