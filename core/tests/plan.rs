@@ -768,3 +768,15 @@ fn a_hot_bird_on_the_road_is_carved_when_it_arrives() {
     let conflict = solve(&order, &late, at("2027-11-25 16:21")).unwrap_err();
     assert!(matches!(conflict.offers[0].change, Change::Dinner(_)), "{:?}", conflict.offers[0].change);
 }
+
+/// Food Standards Agency, Cooking your food, leftovers: within 48 hours (`source::UK_COOKING`).
+#[test]
+fn leftovers_in_britain_end_after_two_days() {
+    let zone = chrono_tz::Europe::London;
+    let order = Order::new(turkey(13.0, Condition::Fresh), eight(), oven(), at_in(zone, "2027-12-25 15:00"), zone);
+    let schedule = solve(&order, &[], at_in(zone, "2027-12-21 10:00")).unwrap();
+    let last = job(&schedule, Step::Leftovers);
+    assert_eq!(last.at, at_in(zone, "2027-12-27 12:00"));
+    let chilled = job(&schedule, Step::Chill).at;
+    assert!(last.at > chilled && last.latest <= chilled + chrono::TimeDelta::hours(48));
+}

@@ -10,8 +10,10 @@ use super::stn::Point;
 use super::{Caution, ColdPlace, Dish, Finish, Job, Moment, Need, Reason, Schedule, Step, Thawing, clock, spans};
 use crate::bird::Condition;
 use crate::roast::Cooker;
+use crate::safety::{self, Food, Jurisdiction, Keep, Place};
 use crate::thaw;
 use chrono::TimeDelta;
+use chrono_tz::Tz;
 
 /// Hour at which the leftovers' last day is called. Common practice, no source.
 const LEFTOVERS_HOUR: (u32, u32) = (12, 0);
@@ -360,12 +362,22 @@ impl List<'_, '_> {
         let cooked = if ahead { placed.at(CHILL) } else { chill };
         let cooked = network.past.done(Step::Chill, 0).unwrap_or(cooked);
         let zone = network.order.zone;
-        let last_day = clock::date(zone, cooked + spans::COOKED_PLANNED);
+        let (planned, most) = cooked_keeps(zone);
+        let last_day = clock::date(zone, cooked + planned);
         let (hour, minute) = LEFTOVERS_HOUR;
         let at = clock::at_hour(zone, last_day, hour, minute).max(chill);
-        let window = (chill, cooked + spans::COOKED_KEEPS);
-        let keeps = Reason::CookedKeeps { most: spans::COOKED_KEEPS };
+        let window = (chill, cooked + most);
+        let keeps = Reason::CookedKeeps { most };
         self.job(Step::Leftovers, 0, at, TimeDelta::zero(), window, &[keeps]);
+    }
+}
+
+/// How long leftovers keep where the kitchen is: as long as is counted on, and at most.
+fn cooked_keeps(zone: Tz) -> (TimeDelta, TimeDelta) {
+    let there = safety::keeps(Food::Leftovers, Place::Fridge, Jurisdiction::of_zone(zone)).map(|keeping| keeping.keep);
+    match there {
+        Some(Keep::Days(days)) => (TimeDelta::days(i64::from(days.low)), TimeDelta::days(i64::from(days.high))),
+        _ => (spans::COOKED_PLANNED, spans::COOKED_KEEPS),
     }
 }
 

@@ -15,6 +15,7 @@ pub use rule::*;
 use crate::bird::Form;
 use crate::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
 use chrono::TimeDelta;
+use chrono_tz::Tz;
 
 /// Whose rules.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
@@ -26,6 +27,22 @@ pub enum Jurisdiction {
     Uk,
     /// Canada.
     Ca,
+}
+
+impl Jurisdiction {
+    /// Whose rules hold in a kitchen that keeps this time: Britain's where its clocks are, those of the US elsewhere.
+    pub fn of_zone(zone: Tz) -> Self {
+        match zone {
+            Tz::Europe__London
+            | Tz::Europe__Belfast
+            | Tz::Europe__Jersey
+            | Tz::Europe__Guernsey
+            | Tz::Europe__Isle_of_Man
+            | Tz::GB
+            | Tz::GBEire => Self::Uk,
+            _ => Self::Us,
+        }
+    }
 }
 
 /// Where the thermometer goes: the thickest part, away from bone, fat and gristle.
