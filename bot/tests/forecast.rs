@@ -437,3 +437,49 @@ fn stuffing_read_too_cold_keeps_the_bird_in() {
     let both = kitchen.say("Rosa", "breast 167, thigh 176");
     assert!(both.contains("the stuffing isn't") && !both.contains("[Off the heat]"), "{both}");
 }
+
+/// Done at noon, and said to be kept hot until carving.
+fn kept_hot(said: &str) -> (Kitchen, String) {
+    let mut kitchen = on();
+    at(&mut kitchen, "13:40", "breast 166, thigh 175, wing 170");
+    kitchen.run_to("2027-11-25 13:50");
+    let off = kitchen.say("Tom", said);
+    (kitchen, off)
+}
+
+#[test]
+fn a_bird_kept_hot_that_reads_less_has_two_hours_from_the_heat() {
+    let (mut kitchen, off) = kept_hot("k took it out");
+    assert!(off.contains("Off the heat, Tom, 1:50 PM"), "{off}");
+    kitchen.press("Tom", "Kept hot");
+    let cold = at(&mut kitchen, "14:30", "breast 131");
+    assert!(cold.contains("131 °F is under 140 °F") && cold.contains("by 3:50 PM"), "{cold}");
+    let limit = kitchen.run_to("2027-11-25 15:55");
+    assert!(limit.contains("The two hours are over"), "{limit}");
+}
+
+#[test]
+fn a_hot_one_keeps_its_hold() {
+    let (mut kitchen, _) = kept_hot("took it out");
+    kitchen.press("Tom", "Kept hot");
+    assert!(!at(&mut kitchen, "14:30", "breast 151").contains("that isn’t kept hot"));
+}
+
+#[test]
+fn what_was_done_counts_beside_a_question() {
+    let (_, off) = kept_hot("pulled it. its kinda pink tho, is that ok?");
+    assert!(off.contains("Off the heat, Tom, 1:50 PM") && off.contains("prove nothing"), "{off}");
+}
+
+#[test]
+fn what_comes_out_hot_came_out_of_the_heat() {
+    let wish = "14 lb fresh turkey, we have it, dinner Thursday 5 pm, 11 people, oven at 325, no salt";
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-24 18:00");
+    kitchen.say("Rosa", &format!("/plan {wish}"));
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-25 12:20");
+    kitchen.say("Rosa", "breast 166 thigh 175 wing 170. its done way too early!!");
+    let out = kitchen.say("Rosa", "its out");
+    assert!(out.contains("Off the heat") && !out.contains("Dried and buttered,"), "{out}");
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().is_off());
+}

@@ -325,7 +325,7 @@ lexicon-ask-thermometer = termómetro, sonda
 lexicon-last = pasado, pasada
 
 ## Frases cortas, solo como texto entero: palabras que nada dicen, lo hecho, lo no hecho, por paso
-lexicon-talk-filler = yo, ya, lo, la, los, las, le, el, he, ha, hemos, han, esta, estan, me, se, acabo, acabamos, de, que, pues, ahora, mismo, ok, vale, sí, bien, por, fin, oye, pavo, pava, ave, pollo, pato, ganso, oca, bicho, un, una, mi, nuestro, ay, uy, todo, toda, todos, todas, hola, gracias, porfa, eso, chicos, y, es, ahi, hace, momento, rato, poco
+lexicon-talk-filler = yo, ya, lo, la, los, las, le, el, he, ha, hemos, han, esta, estan, me, se, acabo, acabamos, de, que, pues, ahora, mismo, ok, vale, sí, bien, por, fin, oye, pavo, pava, ave, pollo, pato, ganso, oca, bicho, un, una, mi, nuestro, ay, uy, todo, toda, todos, todas, hola, gracias, porfa, eso, chicos, y, es, ahi, hace, momento, rato, poco, uf, ufa, por fin, antes de tiempo
 lexicon-talk-done = hecho, hecha, listo, lista, terminado, terminada, ya está, está hecho, hecho ya, acabado, todo listo, ya lo hice, lo hice, está listo, ya está hecho
 lexicon-talk-not = aún no, todavía no, no hecho, no está, se me olvidó, me olvidé, me olvidé de, olvidé, olvidó, se nos olvidó, nos olvidamos de, olvidamos, no he podido, no pude, no podido, no lo he hecho, no me ha dado tiempo, sin hacer, no ha dado tiempo a, no hice, aún no he, todavía no he, no he
 lexicon-talk-asking = puedo, podemos, se puede, debo, debería, hace falta, hay que, cómo, cuándo, cuánto, cuánta, cuántos, qué, dónde, quién, cuál, por qué, sigue siendo, está bien, qué es, cómo se

@@ -325,7 +325,7 @@ lexicon-ask-thermometer = termômetro, sonda, termômetro de carne
 lexicon-last = passado, passada, último, última
 
 ## Frases curtas, só como texto inteiro: palavras que nada dizem, o feito, o não feito, por passo
-lexicon-talk-filler = eu, já, o, a, os, as, lhe, ele, ela, nós, a gente, gente, foi, está, tá, esta, estão, tão, me, se, acabei, acabamos, de, que, pois, agora, mesmo, ok, sim, bem, por, fim, oi, olha, peru, ave, frango, pato, ganso, bicho, um, uma, meu, minha, nosso, nossa, ai, opa, tudo, todo, toda, todos, obrigado, obrigada, isso, pessoal, e, é, aí, hoje, faz, momento, pouco, enfim, finalmente, favor, galera, só, minuto, minutos, ser, temos
+lexicon-talk-filler = eu, já, o, a, os, as, lhe, ele, ela, nós, a gente, gente, foi, está, tá, esta, estão, tão, me, se, acabei, acabamos, de, que, pois, agora, mesmo, ok, sim, bem, por, fim, oi, olha, peru, ave, frango, pato, ganso, bicho, um, uma, meu, minha, nosso, nossa, ai, opa, tudo, todo, toda, todos, obrigado, obrigada, isso, pessoal, e, é, aí, hoje, faz, momento, pouco, enfim, finalmente, favor, galera, só, minuto, minutos, ser, temos, ufa, mais cedo
 lexicon-talk-done = feito, feita, pronto, pronta, terminei, terminado, terminada, já fiz, fiz, já foi, foi feito, está feito, tá feito, tudo pronto, tudo certo, acabei, resolvido, concluído
 lexicon-talk-not = ainda não, não, não feito, não está, esqueci, me esqueci, esquecemos, esqueci de, não deu, não deu tempo, não deu tempo de, não pude, não consegui, não fiz, ainda não fiz, não comecei, ainda não comecei, sem tempo, não foi
 lexicon-talk-asking = posso, podemos, pode, dá para, da pra, devo, preciso, tem que, como, quando, quanto, quanta, o que, que, onde, quem, qual, por que, ainda posso, será que, o que é, como faço

@@ -443,6 +443,8 @@ impl Asked<'_> {
         }
         if out && (span.is_some() || safe || how_long || keep) && !self.has("ask-deep") {
             let ahead = self.has("ask-leave") && !self.any(&["ask-left", "ago", "since"]);
+            // "Can I just leave it on the counter?": for however long, the rule is the answer.
+            let span = span.or(ahead.then(TimeDelta::zero));
             return Some(Question::LeftOut { ahead, span, air: self.temperature().and_then(Result::ok) });
         }
         if let Some(lethality) = self.lethality() {

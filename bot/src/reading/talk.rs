@@ -41,10 +41,12 @@ pub enum ReportKind {
 /// Of several clauses that each report something ("it's in the fridge, thawing"), the last tells how far it is.
 pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     let whole = read_clause(text, lexicon);
-    if whole.is_some() || !text.contains(',') {
+    const ENDS: [char; 5] = [',', ';', '.', '!', '\n'];
+    let clauses: Vec<&str> = text.split(ENDS).filter(|clause| !clause.trim().is_empty()).collect();
+    if whole.is_some() || clauses.len() < 2 {
         return whole;
     }
-    let clauses: Option<Vec<Report>> = text.split(',').map(|clause| read_clause(clause, lexicon)).collect();
+    let clauses: Option<Vec<Report>> = clauses.into_iter().map(|clause| read_clause(clause, lexicon)).collect();
     clauses?.into_iter().last()
 }
 

@@ -341,6 +341,13 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
+    // "Pulled it. it's kinda pink tho?": what was done counts, and the rest is answered.
+    if question
+        && sitting.room.plan.is_some()
+        && let Some(report) = crate::reading::report_beside(text, sitting.lexicon())
+    {
+        reports::heard(sitting, &report);
+    }
     questions::plain(sitting, text, addressed);
     // "Contains 8 % solution, do I still salt it?": answered, and kept for the plan.
     if question && addressed && planning::read(sitting, text).0.solution_percent.is_some() {

@@ -432,16 +432,36 @@ fn still_on(reading: &StoredReading) -> bool {
     hot(reading.breast_c, super::target()) || hot(reading.pit_c, fahrenheit(200.0))
 }
 
+/// A bird that was said to be kept hot and reads less: nobody knows since when, so the two hours run from when it came off.
+fn hold_broken(sitting: &mut Sitting<'_>, spots: &Spots) -> Option<Text> {
+    let now = sitting.now;
+    let hot = fahrenheit(140.0);
+    let coldest = [spots.breast, spots.thigh, spots.wing, spots.stuffing].into_iter().flatten().map(in_celsius);
+    let coldest = coldest.reduce(f64::min).filter(|at| *at < in_celsius(hot))?;
+    let plan = sitting.room.plan.as_mut().filter(|plan| plan.held_hot && plan.is_off())?;
+    let off = plan.facts.iter().find(|fact| fact.done && fact.step == Step::Pull.name())?.at;
+    plan.held_hot = false;
+    let by = off + spans::HOT_MOST;
+    Some(if by <= now {
+        Text::new("room-limit-chill")
+    } else {
+        let text = Text::new("room-hold-broken").with("at", Arg::Temperature(celsius(coldest)));
+        text.with("hot", Arg::Temperature(hot)).with("by", Arg::Clock(by))
+    })
+}
+
 /// Says what was noted and what it means for the bird, the plan and the dinner.
 pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = Text>, spots: &Spots) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     let undo = super::undo::newest(plan);
+    let hold = hold_broken(sitting, spots);
+    let Some(plan) = sitting.room.plan.as_ref() else { return };
     // Readings move nothing until the bird is known to be on: they would push it away from the heat it is already on.
     let is_on = plan.on_since(sitting.now).is_some();
     let unmoved = Solved { outcome: Ok(Vec::new()), sight: None };
     let Solved { outcome, sight } = if is_on { sitting.solve_again() } else { unmoved };
     let mut lines: Vec<Text> = noted.into_iter().collect();
-    lines.extend(meaning(sitting, spots).or_else(|| hot_road::meaning(sitting, spots)));
+    lines.extend(hold.or_else(|| meaning(sitting, spots)).or_else(|| hot_road::meaning(sitting, spots)));
     let mut rows = vec![vec![button("room-button-undo", &undo)]];
     match &sight {
         Some(sight) => {

@@ -4,7 +4,7 @@
 
 use super::action::{Action, JobRef};
 use super::sitting::button;
-use super::state::JobState;
+use super::state::{JobState, StoredReading};
 use super::turn::How;
 use super::{PersonId, Sitting, board, ice, jobs, plan_words, planning, questions, undo};
 use crate::ask::Advice;
@@ -94,9 +94,21 @@ fn job(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
     let due = jobs::due_now(sitting);
     let Some(step) = report.step else { return due };
     // "In the fridge" may be the thaw or the leftovers: the one that is due is meant.
-    let meant = [Some(step), report.or].into_iter().flatten();
+    // "It's out" of a bird that has been read hot is no bird out of the fridge.
+    let cooked = is_cooked(sitting);
+    let meant = [Some(step), report.or].into_iter().flatten().filter(|step| !cooked || *step != Step::Temper);
     let named = || meant.clone().find_map(|step| jobs::by_step(sitting, step, None)).filter(|it| is_near(sitting, *it));
     due.filter(|it| meant.clone().any(|step| step == it.step)).or_else(named)
+}
+
+/// Whether the meat has been read hotter than any kitchen is.
+fn is_cooked(sitting: &Sitting<'_>) -> bool {
+    const COOKED_C: f64 = 60.0;
+    sitting.room.plan.as_ref().is_some_and(|plan| {
+        let meat =
+            |it: &StoredReading| [it.breast_c, it.thigh_c, it.wing_c].into_iter().flatten().any(|at| at >= COOKED_C);
+        plan.counted().iter().any(|it| meat(it))
+    })
 }
 
 /// A job said to be done long before its time: asked about. `false`: the plan has no such job ahead.
@@ -152,6 +164,10 @@ pub(super) fn agreed(sitting: &mut Sitting<'_>, who: PersonId) {
     }
     if planning::is_asked(sitting, who) {
         return planning::go_on(sitting, who, How::New);
+    }
+    if sitting.room.plan.as_ref().is_some_and(|plan| plan.clash.is_some()) {
+        sitting.answer(Text::new("room-ok-which"));
+        return;
     }
     let due = jobs::due_now(sitting).filter(|it| it.step != Step::Check);
     sitting.answer(match due {

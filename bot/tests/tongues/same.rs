@@ -535,3 +535,21 @@ fn everything_in_the_fridge_is_put_away() {
         )],
     );
 }
+
+#[test]
+fn of_two_clauses_the_later_is_the_report() {
+    everywhere(
+        report,
+        &[(
+            "on",
+            [
+                "oven on. put it in",
+                "horno encendido. ya está en el horno",
+                "Ofen ist an. Die Pute ist im Ofen",
+                "forno ligado. o peru está no forno",
+                "four allumé. la dinde est au four",
+                "forno acceso. il tacchino è in forno",
+            ],
+        )],
+    );
+}
