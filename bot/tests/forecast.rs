@@ -483,3 +483,22 @@ fn what_comes_out_hot_came_out_of_the_heat() {
     assert!(out.contains("Off the heat") && !out.contains("Dried and buttered,"), "{out}");
     assert!(kitchen.scene.room.plan.as_ref().unwrap().is_off());
 }
+
+#[test]
+fn hours_over_a_dead_fire_are_not_undone_by_an_oven() {
+    let mut kitchen = of(
+        "14 lb fresh turkey, we have it, dinner Thursday 5 pm, 11 people, smoker at 275, no salt",
+        "2027-11-25 08:30",
+    );
+    at(&mut kitchen, "09:30", "breast 60, thigh 66, pit 270");
+    at(&mut kitchen, "10:30", "breast 90, thigh 96, pit 140");
+    at(&mut kitchen, "11:30", "breast 100, thigh 106, pit 160");
+    let over = at(&mut kitchen, "12:40", "breast 106, thigh 112");
+    assert!(over.contains("past the two-hour limit. I wouldn't serve it"), "{over}");
+    at(&mut kitchen, "12:45", "pit 325");
+    let done = at(&mut kitchen, "14:50", "breast 166, thigh 172, wing 170");
+    assert!(
+        done.contains("cooking doesn’t undo that. I wouldn’t serve it") && !done.contains("off it comes"),
+        "{done}"
+    );
+}

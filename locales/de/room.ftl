@@ -298,6 +298,7 @@ room-log-spot = { $spot ->
 room-log-on-unsaid = Niemand hat gesagt, dass der Vogel schon gart. Tut er das?
 room-log-both = { $target } in beiden. Sieh auch innen am Flügel nach; ist es dort auch so weit, kommt er raus.
 room-log-all = { $target } in Brust, Keule und Flügel: er kommt raus.
+room-log-too-long = Jetzt { $target }, aber er stand mehr als zwei Stunden ohne Hitze: Garen macht das nicht ungeschehen. Ich würde ihn nicht servieren.
 room-log-thigh-behind = Die Brust ist so weit, die Keule nicht. Er bleibt drin, bis auch die Keule { $target } zeigt.
 room-log-wing-behind = Brust und Keule sind vielleicht so weit, der Flügel nicht. Er bleibt drin, bis es innen am Flügel auch { $target } sind.
 room-log-breast-behind = Die Keule ist so weit, die Brust nicht. Er bleibt drin, bis auch die Brust { $target } zeigt.

@@ -314,6 +314,7 @@ room-log-spot = { $spot ->
 room-log-on-unsaid = Nobody has told me that the bird is on. Is it?
 room-log-both = { $target } in both. Check the innermost part of the wing too; if it's there as well, off it comes.
 room-log-all = { $target } in breast, thigh and wing: off it comes.
+room-log-too-long = { $target } now, but it stood without heat for more than two hours: cooking doesn’t undo that. I wouldn’t serve it.
 room-log-thigh-behind = The breast is there, the thigh isn't. It stays on until the thigh reads { $target } too.
 room-log-wing-behind = Breast and thigh may be there, the wing isn't. It stays on until the innermost part of the wing reads { $target } too.
 room-log-breast-behind = The thigh is there, the breast isn't. It stays on until the breast reads { $target } too.

@@ -328,6 +328,7 @@ room-log-spot = { $spot ->
 room-log-on-unsaid = Nadie me ha dicho que el ave ya se está asando. ¿Es así?
 room-log-both = { $target } en las dos. Mira también lo más hondo del ala; si también está, fuera.
 room-log-all = { $target } en pechuga, muslo y ala: fuera.
+room-log-too-long = Ahora { $target }, pero estuvo más de dos horas sin calor: cocerla no lo arregla. Yo no la serviría.
 room-log-thigh-behind = La pechuga está, el muslo no. Sigue dentro hasta que el muslo marque { $target } también.
 room-log-wing-behind = Pechuga y muslo puede que estén, el ala no. Sigue dentro hasta que lo más hondo del ala marque { $target } también.
 room-log-breast-behind = El muslo está, la pechuga no. Sigue dentro hasta que la pechuga marque { $target } también.

@@ -339,6 +339,7 @@ room-log-spot = { $spot ->
 room-log-on-unsaid = Personne ne m’a dit que la volaille cuit. C’est le cas ?
 room-log-both = { $target } dans les deux. Vérifie aussi le plus profond de l’aile ; si c’est bon là aussi, tu peux tout sortir.
 room-log-all = { $target } dans la poitrine, la cuisse et l’aile : tu peux tout sortir.
+room-log-too-long = { $target } maintenant, mais elle est restée plus de deux heures sans chaleur : la cuisson n’y change rien. Je ne la servirais pas.
 room-log-thigh-behind = La poitrine y est, la cuisse non. Ça reste jusqu’à ce que la cuisse marque { $target } aussi.
 room-log-wing-behind = Poitrine et cuisse y sont peut-être, l’aile non. Ça reste jusqu’à ce que le plus profond de l’aile marque { $target } aussi.
 room-log-breast-behind = La cuisse y est, la poitrine non. Ça reste jusqu’à ce que la poitrine marque { $target } aussi.

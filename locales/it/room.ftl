@@ -332,6 +332,7 @@ room-log-spot = { $spot ->
 room-log-on-unsaid = Nessuno mi ha detto che la cottura è cominciata. È così?
 room-log-both = { $target } in tutti e due. Controlla anche il punto più interno dell’ala; se c’è anche lì, si toglie.
 room-log-all = { $target } in petto, coscia e ala: si toglie.
+room-log-too-long = Ora { $target }, ma è rimasto più di due ore senza calore: la cottura non lo rimedia. Io non lo servirei.
 room-log-thigh-behind = Il petto c’è, la sovracoscia no. Resta a cuocere finché anche la sovracoscia segna { $target }.
 room-log-wing-behind = Petto e sovracoscia forse ci sono, l’ala no. Resta a cuocere finché anche il punto più interno dell’ala segna { $target }.
 room-log-breast-behind = La sovracoscia c’è, il petto no. Resta a cuocere finché anche il petto segna { $target }.

@@ -290,6 +290,7 @@ room-log-spot = { $spot ->
 room-log-on-unsaid = Ninguém me disse que a ave já está assando. Está?
 room-log-both = { $target } nos dois. Veja também bem dentro da asa; se lá também estiver, pode tirar.
 room-log-all = { $target } em peito, coxa e asa: pode tirar.
+room-log-too-long = Agora { $target }, mas ficou mais de duas horas sem calor: cozinhar não desfaz isso. Eu não serviria.
 room-log-thigh-behind = O peito chegou, a sobrecoxa não. Fica lá até a sobrecoxa marcar { $target } também.
 room-log-wing-behind = Peito e sobrecoxa podem ter chegado, a asa não. Fica lá até o ponto mais fundo da asa marcar { $target } também.
 room-log-breast-behind = A sobrecoxa chegou, o peito não. Fica lá até o peito marcar { $target } também.

@@ -143,20 +143,53 @@ fn stalled(readings: &[Reading], of: Of) -> Option<(TimeDelta, Temperature)> {
     (last_at - *first_at >= STALLED).then_some((last_at - *first_at, last))
 }
 
-/// How long the pit has been read too low to count as cooking while the colder spot stands in the danger zone, and that spot.
+/// How long the pit was read too low to count as cooking while the colder spot stood in the danger zone, and that spot. A run past the
+/// limit stands, whatever the pit has reached since: heat does not undo it.
 fn low_pit(sight: &Foresight) -> Option<(TimeDelta, Temperature)> {
-    let spots = |reading: &Reading| [reading.breast, reading.thigh].into_iter().flatten().reduce(Temperature::min);
-    let coldest = sight.readings.iter().rev().find_map(spots)?;
-    if !in_danger_zone(coldest, Jurisdiction::Us) {
-        return None;
+    let setting = sight.cook.heat.setting;
+    let too_low = |pit: Temperature| is_too_low(pit, setting);
+    let runs = low_runs(&sight.readings, too_low);
+    let over = runs.iter().find(|(span, _)| matches!(left_out(None, *span), Verdict::Discard { .. }));
+    let pit = sight.readings.iter().rev().find_map(|reading| reading.pit);
+    let now = runs.last().filter(|_| pit.is_some_and(too_low));
+    over.or(now).copied().filter(|(span, _)| *span >= TOO_LOW)
+}
+
+/// A smoker that was set low swings about its setting: that is no dead fire.
+fn is_too_low(pit: Temperature, setting: Temperature) -> bool {
+    const SWING_F: f64 = 15.0;
+    in_fahrenheit(pit) < LOWEST_PIT_F && in_fahrenheit(setting) - in_fahrenheit(pit) > SWING_F
+}
+
+/// Each run of low readings of the pit over meat in the danger zone, to the last reading of anything before the pit was read hot again.
+fn low_runs(readings: &[Reading], too_low: impl Fn(Temperature) -> bool) -> Vec<(TimeDelta, Temperature)> {
+    let mut runs = Vec::new();
+    let mut since: Option<TimeDelta> = None;
+    let mut coldest: Option<Temperature> = None;
+    for reading in readings {
+        let spot = [reading.breast, reading.thigh].into_iter().flatten().reduce(Temperature::min);
+        match reading.pit {
+            Some(pit) if too_low(pit) => {
+                if since.is_none() {
+                    since = Some(reading.at);
+                    runs.push(None);
+                }
+            }
+            Some(_) => since = None,
+            None => {}
+        }
+        coldest = spot.or(coldest);
+        let cold = coldest.filter(|at| in_danger_zone(*at, Jurisdiction::Us));
+        if let (Some(since), Some(cold), Some(run)) = (since, cold, runs.last_mut()) {
+            *run = Some((reading.at - since, cold));
+        }
     }
-    let low = |at: &Temperature| in_fahrenheit(*at) < LOWEST_PIT_F;
-    let pit: Vec<(TimeDelta, Temperature)> =
-        sight.readings.iter().filter_map(|reading| Some((reading.at, reading.pit?))).collect();
-    let run = pit.iter().rev().take_while(|(_, at)| low(at));
-    let (since, _) = run.last()?;
-    let (until, _) = pit.last()?;
-    (*until - *since >= TOO_LOW).then_some((*until - *since, coldest))
+    runs.into_iter().flatten().collect()
+}
+
+/// Whether the meat stood without heat for longer than is safe.
+pub(super) fn stood_too_long(plan: &LivePlan) -> bool {
+    plan.alarms.iter().any(|name| ["zone-over", "falling-over"].contains(&name.as_str()))
 }
 
 /// When to ask about a bird that waits off the heat: before its two hours are over, if it is still to be carved.

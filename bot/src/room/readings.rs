@@ -689,6 +689,12 @@ fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
         (Some(true), None) | (None, Some(true)) => "room-log-one-spot",
         _ => return None,
     };
+    // Heat does not undo hours without it.
+    let id = if ["room-log-all", "room-log-both"].contains(&id) && alarms::stood_too_long(plan) {
+        "room-log-too-long"
+    } else {
+        id
+    };
     Some(Text::new(id).with("target", Arg::Temperature(target)))
 }
 
