@@ -149,9 +149,9 @@ fn low_pit(sight: &Foresight) -> Option<(TimeDelta, Temperature)> {
     let setting = sight.cook.heat.setting;
     let too_low = |pit: Temperature| is_too_low(pit, setting);
     let runs = low_runs(&sight.readings, too_low);
-    let over = runs.iter().find(|(span, _)| matches!(left_out(None, *span), Verdict::Discard { .. }));
+    let over = runs.iter().flatten().find(|(span, _)| matches!(left_out(None, *span), Verdict::Discard { .. }));
     let pit = sight.readings.iter().rev().find_map(|reading| reading.pit);
-    let now = runs.last().filter(|_| pit.is_some_and(too_low));
+    let now = runs.last().and_then(Option::as_ref).filter(|_| pit.is_some_and(too_low));
     over.or(now).copied().filter(|(span, _)| *span >= TOO_LOW)
 }
 
@@ -161,22 +161,20 @@ fn is_too_low(pit: Temperature, setting: Temperature) -> bool {
     in_fahrenheit(pit) < LOWEST_PIT_F && in_fahrenheit(setting) - in_fahrenheit(pit) > SWING_F
 }
 
-/// Each run of low readings of the pit over meat in the danger zone, to the last reading of anything before the pit was read hot again.
-fn low_runs(readings: &[Reading], too_low: impl Fn(Temperature) -> bool) -> Vec<(TimeDelta, Temperature)> {
+/// Each run of low readings of the pit, to the last reading of anything before the pit was read hot again: how long the meat stood in the
+/// danger zone then, if it did.
+fn low_runs(readings: &[Reading], too_low: impl Fn(Temperature) -> bool) -> Vec<Option<(TimeDelta, Temperature)>> {
     let mut runs = Vec::new();
     let mut since: Option<TimeDelta> = None;
     let mut coldest: Option<Temperature> = None;
     for reading in readings {
         let spot = [reading.breast, reading.thigh].into_iter().flatten().reduce(Temperature::min);
-        match reading.pit {
-            Some(pit) if too_low(pit) => {
-                if since.is_none() {
-                    since = Some(reading.at);
-                    runs.push(None);
-                }
-            }
-            Some(_) => since = None,
-            None => {}
+        let low = reading.pit.map(&too_low);
+        if low == Some(true) && since.is_none() {
+            since = Some(reading.at);
+            runs.push(None);
+        } else if low == Some(false) {
+            since = None;
         }
         coldest = spot.or(coldest);
         let cold = coldest.filter(|at| in_danger_zone(*at, Jurisdiction::Us));
@@ -184,7 +182,7 @@ fn low_runs(readings: &[Reading], too_low: impl Fn(Temperature) -> bool) -> Vec<
             *run = Some((reading.at - since, cold));
         }
     }
-    runs.into_iter().flatten().collect()
+    runs
 }
 
 /// Whether the meat stood without heat for longer than is safe.

@@ -454,7 +454,9 @@ fn hold_broken(sitting: &mut Sitting<'_>, spots: &Spots) -> Option<Text> {
 pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = Text>, spots: &Spots) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     let undo = super::undo::newest(plan);
-    let hold = hold_broken(sitting, spots);
+    // A bird that is carried hot has a clock of its own.
+    let carried = hot_road::meaning(sitting, spots).is_some();
+    let hold = if carried { None } else { hold_broken(sitting, spots) };
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     // Readings move nothing until the bird is known to be on: they would push it away from the heat it is already on.
     let is_on = plan.on_since(sitting.now).is_some();
