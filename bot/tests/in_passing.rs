@@ -319,3 +319,24 @@ fn an_oven_is_called_an_oven_and_a_smoker_s_air_is_not() {
         assert!(noted.contains(&format!("{pit} 330")), "{tag}: {noted}");
     }
 }
+
+/// What the button is called, typed where a dinner is still being told.
+#[test]
+fn a_dinner_half_told_is_dropped_by_a_word() {
+    let said = [
+        ("en-US", "nevermind"),
+        ("en-US", "Forget it"),
+        ("es-ES", "déjalo"),
+        ("de-DE", "doch nicht"),
+        ("pt-BR", "deixa pra lá"),
+        ("fr-FR", "laisse tomber"),
+        ("it-IT", "lascia stare"),
+    ];
+    for (tag, words) in said {
+        let mut kitchen = Kitchen::new(RoomKind::Private, tag, Chicago, "2027-11-24 08:00");
+        kitchen.say("Rosa", "/plan 6 kg");
+        assert_eq!(kitchen.scene.room.drafts.len(), 1, "{tag}");
+        let answer = kitchen.say("Rosa", words);
+        assert!(kitchen.scene.room.drafts.is_empty(), "{tag} {words}: {answer}");
+    }
+}

@@ -403,6 +403,7 @@ lexicon-talk-both = beide, beides, beide vögel
 lexicon-talk-dish-remove = ohne, entferne, lösche, streiche
 lexicon-talk-dish-link = in, im, auf, am, bei, für, der, die, das, den, dem, braucht, dauert, und, ein, eine, mit
 lexicon-talk-undo = rückgängig, rückgängig machen, mach das rückgängig, mach rückgängig, nimm das zurück, zurück, zurücknehmen, falscher knopf, verdrückt, vertippt, mein fehler, das war falsch, das war nicht richtig, ups, war falsch, hab mich verdrückt, hab mich vertippt, versehen, war ein versehen
+lexicon-talk-discard = doch nicht, vergiss es
 lexicon-talk-greeting = hallo, hi, hey, moin, moin moin, servus, grüß gott, grüezi, grüß dich, guten morgen, guten tag, guten abend, tag, na, hallo zusammen, hallo alle, hallo ihr, hallo leute, tach, frohe weihnachten, schöne weihnachten, hallöchen
 lexicon-talk-assent = ok, okay, ja, ja bitte, jo, jep, klar, gern, gerne, gut, sehr gut, super, perfekt, passt, passt so, klingt gut, hört sich gut an, sieht gut aus, einverstanden, in ordnung, alles klar, geht klar, abgemacht, machen wir, machen wir so, so machen wir es, so machen wirs, mach das, mach so, angenommen, annehmen, nehmen wir, los gehts, los geht es, na gut, ja gut, ok gut, ok super, ja passt, ja gerne, prima, toll, genau, meinetwegen, von mir aus, bestens, ok passt
 lexicon-talk-thanks = danke, danke dir, danke schön, dankeschön, vielen dank, tausend dank, herzlichen dank, besten dank, danke sehr, super danke, ok danke, perfekt danke, merci, dank dir, danke euch

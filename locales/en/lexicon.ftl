@@ -386,6 +386,7 @@ lexicon-talk-both = both, both of them, both birds, all of them
 lexicon-talk-dish-remove = remove, delete, without
 lexicon-talk-dish-link = in, into, on, at, for, the, takes, needs, a, and, is, with
 lexicon-talk-undo = undo, undo that, undo it, take that back, take it back, scratch that, cancel that, wrong button, my mistake, oops, revert, go back, that was wrong, i take that back, pressed wrong button
+lexicon-talk-discard = never mind, nevermind, nvm, forget it, forget about it
 lexicon-talk-greeting = hi, hello, hey, hiya, howdy, hi there, hello there, hey there, good morning, morning, good afternoon, good evening, evening, hi everyone, hello everyone, good day, happy thanksgiving, merry christmas
 lexicon-talk-assent = ok, okay, k, kk, okey, yes, yep, yeah, yes please, sounds good, sounds great, looks good, looks great, good, great, perfect, sure, fine, alright, all right, go ahead, lets do it, lets go, do it, agreed, accept, accepted, i accept, deal, got it, will do, works for me, that works, ok good, ok great, ok lets do it, please do, cool, yes lets do it, yes do it, go for it, fine by me
 lexicon-talk-thanks = thanks, thank you, thank you so much, thanks so much, thanks a lot, many thanks, thx, ty, cheers, thank you very much, ok thanks, great thanks, ok thank you, perfect thanks, much appreciated

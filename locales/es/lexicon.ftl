@@ -387,6 +387,7 @@ lexicon-talk-both = los dos, las dos, ambos, ambas, ambos pavos
 lexicon-talk-dish-remove = quita, quitar, elimina, borra, sin
 lexicon-talk-dish-link = en, el, la, a, al, por, para, durante, tarda, necesita, y, con, los, las, un, una
 lexicon-talk-undo = deshacer, deshaz, deshazlo, deshaz eso, deshacer eso, me equivoqué, me he equivocado, me equivoque, botón equivocado, no era eso, atrás, retíralo, quita eso
+lexicon-talk-discard = déjalo, olvídalo
 lexicon-talk-greeting = hola, buenas, buenos días, buen día, buenas tardes, buenas noches, qué tal, hola qué tal, hola a todos, hola buenas, muy buenas, ey, feliz navidad, hola buenos días, hola buenas tardes
 lexicon-talk-assent = ok, okey, vale, de acuerdo, sí, sí por favor, claro, claro que sí, perfecto, genial, bien, muy bien, está bien, me parece bien, adelante, venga, dale, acepto, aceptado, aceptar, trato hecho, hagámoslo, estupendo, bueno, suena bien, por mí bien, vale perfecto, ok perfecto, sí vale, hazlo, así está bien
 lexicon-talk-thanks = gracias, muchas gracias, mil gracias, gracias a ti, vale gracias, ok gracias, perfecto gracias, muchísimas gracias, te lo agradezco

@@ -387,6 +387,7 @@ lexicon-talk-both = os dois, as duas, ambos, ambas
 lexicon-talk-dish-remove = tira, tirar, tire, remove, remover, sem, exclui, excluir
 lexicon-talk-dish-link = em, no, na, o, a, os, as, ao, por, para, durante, leva, precisa, e, com, um, uma, de
 lexicon-talk-undo = desfazer, desfaz, desfaça, desfaz isso, desfazer isso, me enganei, me confundi, errei, botão errado, apertei errado, foi sem querer, sem querer, foi engano, engano, volta atrás, não era isso
+lexicon-talk-discard = deixa pra lá, deixa para lá, esquece
 lexicon-talk-greeting = oi, olá, ola, oie, opa, bom dia, boa tarde, boa noite, oi gente, oi pessoal, olá pessoal, oi tudo bem, tudo bem, e aí, feliz natal, oi bom dia, oi boa tarde, oi boa noite, bom dia pessoal, bom dia a todos
 lexicon-talk-assent = ok, okay, tá, tá bom, tá bem, está bem, está bom, certo, sim, sim por favor, claro, claro que sim, perfeito, ótimo, legal, beleza, blz, bom, muito bom, muito bem, combinado, fechado, pode ser, por mim tudo bem, vamos, vamos lá, vamos nessa, bora, aceito, aceitar, aceitado, de acordo, parece bom, parece ótimo, faz isso, faça isso, isso mesmo, isso aí, concordo, ok perfeito, joia, show, maravilha, pode fazer
 lexicon-talk-thanks = obrigado, obrigada, muito obrigado, muito obrigada, valeu, obrigadão, brigado, brigada, obrigado a você, ok obrigado, ok obrigada, perfeito obrigado, grato, grata, agradeço, vlw

@@ -246,6 +246,11 @@ pub fn is_undo(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "undo", lexicon)
 }
 
+/// "never mind", "forget it".
+pub fn is_discard(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "discard", lexicon)
+}
+
 /// "hi", "good morning everyone".
 pub fn is_greeting(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "greeting", lexicon)

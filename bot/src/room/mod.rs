@@ -222,6 +222,9 @@ fn step_named(sitting: &mut Sitting<'_>, rest: &str, act: impl FnOnce(&mut Sitti
 /// Words without a command: readings, a wish, an answer to what was asked, a job done, a change of mind, a question; else
 /// one short line of help to those who spoke to the bot.
 fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Option<&str>, edited: bool) {
+    if addressed && !edited && planning::discard_told(sitting, text) {
+        return;
+    }
     if text.is_empty() {
         return;
     }

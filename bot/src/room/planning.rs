@@ -538,6 +538,17 @@ pub(super) fn discard(sitting: &mut Sitting<'_>, who: PersonId) {
     sitting.answer(Text::new("room-discarded")).key(draft_key(who)).how(How::Edit);
 }
 
+/// "never mind" typed while a dinner is being told: the button of that name, answered where it was typed.
+pub(super) fn discard_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    if !crate::reading::is_discard(text, sitting.lexicon()) {
+        return false;
+    }
+    let Some(who) = sitting.speaker().filter(|who| sitting.room.drafts.contains_key(who)) else { return false };
+    sitting.room.drafts.remove(&who);
+    sitting.answer(Text::new("room-discarded"));
+    true
+}
+
 /// A value picked with a button.
 pub(super) fn pick(sitting: &mut Sitting<'_>, who: PersonId, field: &str, value: &str) {
     let Some(draft) = sitting.room.drafts.get_mut(&who) else { return gone(sitting) };
