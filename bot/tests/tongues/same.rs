@@ -537,6 +537,24 @@ fn everything_in_the_fridge_is_put_away() {
 }
 
 #[test]
+fn in_the_fridge_to_thaw_is_the_thaw() {
+    everywhere(
+        report,
+        &[(
+            "thaw",
+            [
+                "put it in the fridge to thaw",
+                "en la nevera a descongelar",
+                "im Kühlschrank zum Auftauen",
+                "na geladeira pra descongelar",
+                "au frigo pour décongeler",
+                "in frigo a scongelare",
+            ],
+        )],
+    );
+}
+
+#[test]
 fn of_two_clauses_the_later_is_the_report() {
     everywhere(
         report,
