@@ -3,6 +3,7 @@
 //! The forecast is told what the bird has had since it was last known; what it has not had is never counted as cooking. Start at
 //! [`was_otherwise`].
 
+use super::alarms::LOWEST_PIT_F;
 use super::sitting::button;
 use super::state::{LivePlan, StoredReading, WasSet};
 use super::turn::Urgency;
@@ -15,8 +16,6 @@ use carvetime_core::roast::{self, Cooker};
 
 /// The air without heat: a warm kitchen, °C.
 const OFF_C: f64 = 21.0;
-/// The lowest published pit of a smoker, °F. Source: [`carvetime_core::source::SMOKER_RANGE`].
-const LOWEST_PIT_F: f64 = 225.0;
 /// One setting in two scales, °C.
 const SAME_C: f64 = 1.0;
 

@@ -23,7 +23,7 @@ const STALLED: TimeDelta = TimeDelta::minutes(45);
 /// "The same", °F.
 const SAME_F: f64 = 1.5;
 /// The lowest published pit of a smoker, °F. Source: [`carvetime_core::source::SMOKER_RANGE`].
-const LOWEST_PIT_F: f64 = 225.0;
+pub(super) const LOWEST_PIT_F: f64 = 225.0;
 /// A pit too low for so long, over a bird in the danger zone, is said. Half of the two hours: there is time to act.
 const TOO_LOW: TimeDelta = TimeDelta::minutes(60);
 /// A bird off the heat is asked about this long before its two hours are over.

@@ -9,7 +9,7 @@ use super::state::{JobState, LiveJob, LivePlan};
 use super::{Sitting, board, jobs, order, undo};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Condition;
-use carvetime_core::plan::{Change as PlanChange, Moment, Salting, Step, Thawing};
+use carvetime_core::plan::{Change as PlanChange, Conflict, Moment, Salting, Step, Thawing};
 use carvetime_core::roast::Cooker;
 use carvetime_core::thaw::WATER_CHANGE_EVERY;
 use chrono::TimeDelta;
@@ -65,15 +65,9 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     };
     let done = Text::new("room-ice-done").with("target", Arg::Temperature(super::target()));
     let done = (thawing == Thawing::CookFrozen).then_some(done);
-    let say = sitting.answer(text).lines(done).key("ice").row([button("room-button-undo", &undo)]);
-    match solved {
-        Ok(_) => {
-            say.lines(jobs::shift_lines(&shifts));
-        }
-        Err(conflict) => jobs::tell_conflict(sitting, &conflict),
-    }
-    board::refresh(sitting);
-    true
+    let moved = jobs::shift_lines(&shifts).into_iter().filter(|_| solved.is_ok());
+    sitting.answer(text).lines(done).key("ice").row([button("room-button-undo", &undo)]).lines(moved);
+    close(sitting, solved.err().as_deref())
 }
 
 /// It is thawed, by whoever looked: what was to thaw it is done, and from here on it is a fresh bird in the fridge. `false`: the plan has
@@ -113,12 +107,15 @@ pub(super) fn gone(sitting: &mut Sitting<'_>) -> bool {
         Some(at) => Text::new("room-thawed").with("when", Arg::DayClock(at)),
         None => Text::new("room-thawed-now"),
     };
-    let say = sitting.answer(text).row([button("room-button-undo", &undo)]);
-    match solved {
-        Ok(_) => {
-            say.lines(jobs::shift_lines(&shifts));
-        }
-        Err(conflict) => jobs::tell_conflict(sitting, &conflict),
+    let moved = jobs::shift_lines(&shifts).into_iter().filter(|_| solved.is_ok());
+    sitting.answer(text).row([button("room-button-undo", &undo)]).lines(moved);
+    close(sitting, solved.err().as_deref())
+}
+
+/// What stands against the plan now, if anything does, and the board behind the answer.
+fn close(sitting: &mut Sitting<'_>, conflict: Option<&Conflict>) -> bool {
+    if let Some(conflict) = conflict {
+        jobs::tell_conflict(sitting, conflict);
     }
     board::refresh(sitting);
     true
