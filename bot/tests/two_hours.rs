@@ -128,3 +128,121 @@ fn carried_hot_a_dinner_that_moves_does_not_move_the_two_hours() {
     let limit = kitchen.local("2027-11-25 17:30");
     assert_eq!(latest(&kitchen), (limit, limit));
 }
+
+/// Said to be off at 7:47 pm: the two hours end at 9:47 pm.
+fn off_late() -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 08:00");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, we have it, no salt, oven at 325, dinner today 7 pm, 11 people");
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-25 15:00");
+    kitchen.say("Rosa", "bird is on");
+    kitchen.run_to("2027-11-25 19:47");
+    kitchen.say("Rosa", "breast 166, thigh 182, wing 170");
+    kitchen.say("Rosa", "pulled it");
+    kitchen
+}
+
+#[test]
+fn a_later_dinner_moves_no_call_past_its_own_limit() {
+    let mut kitchen = off_late();
+    let limit = kitchen.local("2027-11-25 21:47");
+    let moved = kitchen.say("Rosa", "/move 10 pm");
+    assert!(moved.contains("Into the fridge: Thu 9:47 PM") && !moved.contains("11:00 PM"), "{moved}");
+    kitchen.press("Rosa", "Dinner 10:00 PM");
+    assert_eq!(latest(&kitchen), (limit, limit));
+    kitchen.run_to("2027-11-25 21:46");
+    let over = kitchen.run_to("2027-11-25 21:48");
+    assert!(over.contains("two hours are over"), "{over}");
+    let after = kitchen.run_to("2027-11-26 10:00");
+    assert!(!after.contains("Leftovers into the fridge by") && !after.contains("Time to carve"), "{after}");
+    assert!(!after.contains("Still open"), "{after}");
+}
+
+#[test]
+fn carved_after_the_two_hours_it_is_said_that_they_are_over() {
+    let mut kitchen = off_late();
+    kitchen.say("Rosa", "/move 10 pm");
+    kitchen.press("Rosa", "Dinner 10:00 PM");
+    kitchen.run_to("2027-11-25 22:00");
+    let said = kitchen.say("Rosa", "carved");
+    assert!(said.contains("two hours are over"), "{said}");
+}
+
+#[test]
+fn cooked_ahead_the_limit_stays_where_it_was_however_late_it_is_carved() {
+    let mut kitchen = cooking(AHEAD, "2027-11-24 12:00");
+    kitchen.run_to("2027-11-24 15:30");
+    kitchen.say("Rosa", "breast 168, thigh 175");
+    kitchen.say("Rosa", "pulled it");
+    let limit = kitchen.local("2027-11-24 17:30");
+    kitchen.run_to("2027-11-24 19:00");
+    kitchen.say("Rosa", "carved");
+    assert_eq!(latest(&kitchen).1, limit);
+    let said = kitchen.say("Rosa", "in the fridge");
+    assert!(said.contains("gets thrown away") && !is_open(&kitchen, Step::Reheat), "{said}");
+}
+
+/// Same day, off at 3:30 pm, carved, and put away an hour too late.
+fn spoiled() -> Kitchen {
+    let mut kitchen = cooking(AT_HOME, "2027-11-25 12:00");
+    kitchen.run_to("2027-11-25 15:30");
+    kitchen.say("Rosa", "breast 168, thigh 175");
+    kitchen.say("Rosa", "pulled it");
+    kitchen.run_to("2027-11-25 18:30");
+    kitchen.say("Rosa", "leftovers are in the fridge");
+    kitchen
+}
+
+#[test]
+fn after_food_is_thrown_away_nothing_contradicts_it() {
+    let mut kitchen = spoiled();
+    for said in ["how long do leftovers keep", "breast 45", "/move +1 h"] {
+        let answer = kitchen.say("Rosa", said);
+        assert!(answer.contains("gets thrown away"), "{said}: {answer}");
+        assert!(!answer.contains("eaten or frozen by") && !answer.contains("Dinner is now"), "{said}: {answer}");
+    }
+    let board = kitchen.say("Rosa", "/board");
+    assert!(board.contains("gets thrown away") && !board.contains("Enjoy"), "{board}");
+    let later = kitchen.run_to("2027-11-30 20:00");
+    assert!(!later.contains("Leftovers"), "{later}");
+}
+
+#[test]
+fn a_bird_put_away_too_late_before_dinner_is_neither_carved_nor_served() {
+    let mut kitchen = off_late();
+    kitchen.say("Rosa", "/move 10:30 pm");
+    kitchen.press("Rosa", "Dinner 10:30 PM");
+    kitchen.run_to("2027-11-25 22:00");
+    kitchen.say("Rosa", "in the fridge");
+    for step in [Step::Carve, Step::Serve, Step::Leftovers] {
+        assert!(!is_open(&kitchen, step), "{step:?}");
+    }
+    let later = kitchen.run_to("2027-11-28 20:00");
+    assert!(!later.contains("carve") && !later.contains("How was it") && !later.contains("Leftovers"), "{later}");
+}
+
+#[test]
+fn said_to_be_thrown_away_it_ends_in_every_language_and_can_be_taken_back() {
+    let cases = [
+        ("en-US", "threw it all away"),
+        ("en-US", "we had to toss it"),
+        ("es-ES", "lo tiramos todo"),
+        ("fr-FR", "on a tout jeté"),
+        ("de-DE", "alles weggeworfen"),
+        ("pt-BR", "jogamos tudo fora"),
+        ("it-IT", "l'abbiamo buttato"),
+    ];
+    for (locale, said) in cases {
+        let mut kitchen = off_late();
+        kitchen.scene.room.taste.language = Some(locale.into());
+        let answer = kitchen.say("Rosa", said);
+        for step in [Step::Carve, Step::Chill, Step::Leftovers] {
+            assert!(!is_open(&kitchen, step), "{said}, {step:?}: {answer}");
+        }
+        kitchen.say("Rosa", "/undo");
+        assert!(is_open(&kitchen, Step::Chill), "{said}");
+        kitchen.say("Rosa", said);
+        let later = kitchen.run_to("2027-11-28 20:00");
+        assert!(later.is_empty(), "{said}: {later}");
+    }
+}

@@ -113,6 +113,19 @@ cook-hot-still = Noch { $hot } oder mehr in beiden: gut, er kann warten, solange
 cook-hot-one = Die Stelle ist heiß genug. Beide zählen, Brust und Keule: miss auch die andere.
 cook-hot-below = Das ist unter { $hot }. Um { $off } war er heiß: bis { $by } gegessen, Reste gleich in den Kühlschrank.
 cook-hot-over = Das ist unter { $hot }, und seit { $off }, als er zuletzt sicher heiß war, sind mehr als { $most } vergangen. Ich würde ihn nicht servieren.
+cook-cooled-counter = { $at }. Was es auch zeigt, bis { $by } kommt es in flachen Schalen in den Kühlschrank: noch { $left }.
+cook-cooled-unsaid = { $at } ist nur kalt genug, wenn es bis { $by } im Kühlschrank war. Wenn nicht, kommt es weg.
+cook-cooled-cold = { $at }: kalt genug, zum Aufheben und zum Mitnehmen. Bei { $cold } oder kälter bleibt es.
+cook-cooled-fridge = { $at }: kühlt noch. Bis { $by } sollte es { $cold } oder weniger haben: flache Schalen, Abstand, Deckel lose.
+cook-cooled-warm = { $at } nach { $span } im Kühlschrank ist zu warm. Sieh nach dem Kühlschrank; was über zwei Stunden wärmer als { $cold } war, kann niemand sicher nennen. Im Zweifel weg damit.
+cook-cooled-packed = { $at } ist über { $cold }. Insgesamt mehr als { $most } darüber, und es kommt weg, auch wenn keiner weiß, wie lange. Sonst Eis rundum oder gleich in den Ofen, auf { $target } überall.
+cook-reheat-on = { $at }: weiter, bis es überall { $target } hat, gemessen im dicksten Stück.
+cook-reheat-there = { $at }: dort passt es. Genauso in der Mitte jeder Schale, dann auf den Tisch.
+cook-reheat-only = Das gilt nur, wenn es bis { $by } im Kühlschrank war; gesagt hat das niemand. Hitze macht das nicht gut.
+cook-gone = Das stand zu lange draußen und kommt weg, was es auch zeigt. Tut mir leid. Damit ist nichts mehr zu tun.
+cook-tossed = Das war richtig, und es tut mir leid. Wegen dieses Vogels melde ich mich nicht mehr.
+cook-tossed-rest = Das war richtig. Deswegen melde ich mich nicht mehr.
+cook-standing = Seit { $off } aus der Hitze: bis { $by } tranchiert, gegessen und im Kühlschrank, außer es bleibt bei { $hot } oder mehr.
 
 cook-after = Um { $when } sagte ich etwa { $about } ({ $from } bis { $to }); raus kam er um { $off }.
 

@@ -123,6 +123,19 @@ cook-hot-still = Still { $hot } or more in both: good, it may wait while it read
 cook-hot-one = That spot is hot enough. Both count, breast and thigh: measure the other too.
 cook-hot-below = That’s under { $hot }. It was hot at { $off }: eaten by { $by }, leftovers straight into the fridge.
 cook-hot-over = That’s under { $hot }, and more than { $most } since { $off }, when it was last known to be hot. I wouldn’t serve it.
+cook-cooled-counter = { $at }. Whatever it reads, it goes into the fridge by { $by }, in shallow dishes: { $left } left.
+cook-cooled-unsaid = { $at } is cold enough only if it was in the fridge by { $by }. If not, it gets thrown away.
+cook-cooled-cold = { $at }: cold enough, to keep and to carry. At { $cold } or colder it stays.
+cook-cooled-fridge = { $at }: still cooling. By { $by } it should read { $cold } or colder: dishes shallow, apart, lids loose.
+cook-cooled-warm = { $at } after { $span } in the fridge is too warm. Check the fridge; what was above { $cold } for more than two hours nobody can call safe. In doubt, throw it out.
+cook-cooled-packed = { $at } is over { $cold }. More than { $most } over it, all told, and it’s thrown away, also when nobody knows how long. Else ice round it, or straight into the heat, to { $target } all through.
+cook-reheat-on = { $at }: on it goes, until it’s { $target } all through, measured in the thickest piece.
+cook-reheat-there = { $at }: that’s it where you measured. The same in the middle of every dish, then serve.
+cook-reheat-only = That holds only if it was in the fridge by { $by }; nobody has said so. Heat doesn’t make up for it.
+cook-gone = That one stood out too long and gets thrown away, whatever it reads. I’m sorry. Nothing more is due for it.
+cook-tossed = That was right, and I’m sorry. I’ll call for nothing more with that bird.
+cook-tossed-rest = That was right. I’ll call for nothing more with it.
+cook-standing = Off the heat since { $off }: carved, eaten and in the fridge by { $by }, unless it stays at { $hot } or hotter.
 
 # ---- after
 cook-after = At { $when } I said about { $about } ({ $from } to { $to }); it came off at { $off }.

@@ -113,6 +113,19 @@ cook-hot-still = Sigue a { $hot } o más en los dos: bien, puede esperar mientra
 cook-hot-one = Ahí está bastante caliente. Cuentan los dos, pechuga y muslo: mide también el otro.
 cook-hot-below = Está por debajo de { $hot }. A las { $off } estaba caliente: comida antes de las { $by }, las sobras enseguida a la nevera.
 cook-hot-over = Está por debajo de { $hot }, y han pasado más de { $most } desde las { $off }, la última vez que se supo caliente. Yo no la serviría.
+cook-cooled-counter = { $at }. Marque lo que marque, va a la nevera antes de las { $by }, en recipientes bajos: quedan { $left }.
+cook-cooled-unsaid = { $at } es bastante frío solo si estaba en la nevera antes de { $by }. Si no, se tira.
+cook-cooled-cold = { $at }: bastante frío, para guardar y para llevar. Que siga a { $cold } o menos.
+cook-cooled-fridge = { $at }: aún se enfría. Para { $by } debería marcar { $cold } o menos: recipientes bajos, separados, sin cerrar del todo.
+cook-cooled-warm = { $at } tras { $span } en la nevera es demasiado. Revisa la nevera; lo que pasó más de dos horas por encima de { $cold } nadie puede darlo por seguro. En la duda, tíralo.
+cook-cooled-packed = { $at } pasa de { $cold }. Más de { $most } por encima, en total, y se tira, también si nadie sabe cuánto. Si no, más hielo, o directo al calor, a { $target } por todas partes.
+cook-reheat-on = { $at }: que siga, hasta { $target } por todas partes, medido en el trozo más grueso.
+cook-reheat-there = { $at }: ahí ya está. Lo mismo en el centro de cada fuente, y a la mesa.
+cook-reheat-only = Eso vale solo si estaba en la nevera antes de { $by }; nadie lo ha dicho. El calor no lo arregla.
+cook-gone = Esa estuvo fuera demasiado tiempo y se tira, marque lo que marque. Lo siento. No queda nada por hacer con ella.
+cook-tossed = Fue lo correcto, y lo siento. No aviso más por esa ave.
+cook-tossed-rest = Fue lo correcto. Por eso no aviso más.
+cook-standing = Fuera del calor desde las { $off }: trinchado, comido y en la nevera antes de las { $by }, salvo que siga a { $hot } o más.
 
 cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.
 

@@ -113,6 +113,19 @@ cook-hot-still = Toujours { $hot } ou plus aux deux : bien, elle peut attendre t
 cook-hot-one = Cet endroit est assez chaud. Les deux comptent, blanc et cuisse : mesure l’autre aussi.
 cook-hot-below = C’est sous { $hot }. Elle était chaude à { $off } : mangée avant { $by }, les restes tout de suite au frigo.
 cook-hot-over = C’est sous { $hot }, et plus de { $most } depuis { $off }, où on la savait chaude pour la dernière fois. Je ne la servirais pas.
+cook-cooled-counter = { $at }. Quoi qu’elle affiche, elle va au frigo avant { $by }, en plats peu profonds : il reste { $left }.
+cook-cooled-unsaid = { $at } : assez froid seulement si c’était au frigo avant { $by }. Sinon, ça se jette.
+cook-cooled-cold = { $at } : assez froid, pour garder et pour emporter. Que ça reste à { $cold } ou moins.
+cook-cooled-fridge = { $at } : ça refroidit encore. À { $by } il faudrait { $cold } ou moins : plats peu profonds, espacés, à peine couverts.
+cook-cooled-warm = { $at } après { $span } au frigo, c’est trop chaud. Vérifie le frigo ; ce qui est resté plus de deux heures au-dessus de { $cold }, personne ne peut le dire sûr. Dans le doute, jette.
+cook-cooled-packed = { $at } dépasse { $cold }. Plus de { $most } au-dessus, en tout, et ça se jette, aussi quand personne ne sait combien. Sinon de la glace autour, ou tout de suite au chaud, à { $target } partout.
+cook-reheat-on = { $at } : ça continue, jusqu’à { $target } partout, mesuré dans le morceau le plus épais.
+cook-reheat-there = { $at } : c’est bon là où tu as mesuré. Pareil au milieu de chaque plat, puis à table.
+cook-reheat-only = Cela ne vaut que si c’était au frigo avant { $by } ; personne ne l’a dit. La chaleur ne rattrape pas ça.
+cook-gone = Celle-ci est restée dehors trop longtemps et se jette, quoi qu’elle affiche. Désolé. Il n’y a plus rien à faire avec.
+cook-tossed = C’était juste, et je suis désolé. Je n’appelle plus pour cette volaille.
+cook-tossed-rest = C’était juste. Je n’appelle plus pour ça.
+cook-standing = Hors du feu depuis { $off } : découpée, mangée et au frigo avant { $by }, sauf si elle reste à { $hot } ou plus.
 
 cook-after = À { $when } j’avais dit vers { $about } ({ $from } à { $to }) ; sortie à { $off }.
 

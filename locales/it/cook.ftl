@@ -115,6 +115,19 @@ cook-hot-still = Ancora { $hot } o più in tutti e due: bene, può aspettare fin
 cook-hot-one = Lì è abbastanza caldo. Contano tutti e due, petto e coscia: misura anche l’altro.
 cook-hot-below = È sotto { $hot }. Alle { $off } era caldo: mangiato entro le { $by }, gli avanzi subito in frigo.
 cook-hot-over = È sotto { $hot }, e sono passate più di { $most } dalle { $off }, l’ultima volta che si sapeva caldo. Io non lo servirei.
+cook-cooled-counter = { $at }. Qualunque cosa segni, va in frigo entro le { $by }, in recipienti bassi: restano { $left }.
+cook-cooled-unsaid = { $at } è abbastanza freddo solo se era in frigo entro { $by }. Se no, si butta.
+cook-cooled-cold = { $at }: abbastanza freddo, da tenere e da portare. Resti a { $cold } o meno.
+cook-cooled-fridge = { $at }: si raffredda ancora. Per { $by } dovrebbe segnare { $cold } o meno: recipienti bassi, distanti, coperchi appena appoggiati.
+cook-cooled-warm = { $at } dopo { $span } in frigo è troppo. Controlla il frigo; quello che è stato più di due ore sopra { $cold } nessuno può dirlo sicuro. Nel dubbio, buttalo.
+cook-cooled-packed = { $at } è sopra { $cold }. Più di { $most } sopra, in tutto, e si butta, anche se nessuno sa quanto. Se no, ghiaccio intorno, o subito al caldo, a { $target } dappertutto.
+cook-reheat-on = { $at }: avanti, fino a { $target } dappertutto, misurati nel pezzo più spesso.
+cook-reheat-there = { $at }: lì ci siamo. Lo stesso al centro di ogni recipiente, poi in tavola.
+cook-reheat-only = Vale solo se era in frigo entro { $by }; nessuno l’ha detto. Il calore non rimedia.
+cook-gone = Quello è rimasto fuori troppo a lungo e si butta, qualunque cosa segni. Mi dispiace. Non c’è più niente da fare.
+cook-tossed = Era giusto, e mi dispiace. Per quel volatile non chiamo più.
+cook-tossed-rest = Era giusto. Per quello non chiamo più.
+cook-standing = Fuori dal calore dalle { $off }: tagliato, mangiato e in frigo entro le { $by }, salvo che resti a { $hot } o più.
 
 # ---- dopo
 cook-after = Alle { $when } avevo detto verso le { $about } (tra le { $from } e le { $to }); tolto alle { $off }.

@@ -113,6 +113,19 @@ cook-hot-still = Ainda { $hot } ou mais nos dois: ótimo, pode esperar enquanto 
 cook-hot-one = Esse ponto está quente o bastante. Contam os dois, peito e coxa: meça o outro também.
 cook-hot-below = Está abaixo de { $hot }. Às { $off } estava quente: comida até { $by }, as sobras direto na geladeira.
 cook-hot-over = Está abaixo de { $hot }, e já são mais de { $most } desde { $off }, a última vez que se sabia quente. Eu não serviria.
+cook-cooled-counter = { $at }. Marque o que marcar, vai para a geladeira até { $by }, em vasilhas rasas: faltam { $left }.
+cook-cooled-unsaid = { $at } só é frio o bastante se estava na geladeira até { $by }. Se não, vai fora.
+cook-cooled-cold = { $at }: frio o bastante, para guardar e para levar. Que fique a { $cold } ou menos.
+cook-cooled-fridge = { $at }: ainda esfria. Até { $by } devia marcar { $cold } ou menos: vasilhas rasas, afastadas, sem fechar de todo.
+cook-cooled-warm = { $at } depois de { $span } na geladeira é quente demais. Veja a geladeira; o que passou mais de duas horas acima de { $cold } ninguém pode chamar de seguro. Na dúvida, jogue fora.
+cook-cooled-packed = { $at } passa de { $cold }. Mais de { $most } acima, ao todo, e vai fora, também se ninguém sabe quanto. Se não, gelo em volta, ou direto ao calor, até { $target } por inteiro.
+cook-reheat-on = { $at }: continua, até { $target } por inteiro, medido no pedaço mais grosso.
+cook-reheat-there = { $at }: aí está. O mesmo no meio de cada vasilha, e pode servir.
+cook-reheat-only = Isso só vale se estava na geladeira até { $by }; ninguém disse. O calor não conserta isso.
+cook-gone = Essa ficou fora tempo demais e vai para o lixo, marque o que marcar. Sinto muito. Não há mais nada a fazer com ela.
+cook-tossed = Foi o certo, e sinto muito. Não aviso mais por essa ave.
+cook-tossed-rest = Foi o certo. Por isso não aviso mais.
+cook-standing = Fora do calor desde { $off }: cortado, comido e na geladeira até { $by }, a não ser que fique a { $hot } ou mais.
 
 cook-after = Às { $when } eu disse cerca de { $about } (de { $from } a { $to }); saiu às { $off }.
 

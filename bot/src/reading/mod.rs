@@ -12,6 +12,7 @@ mod fold;
 mod ground;
 mod lexicon;
 mod log;
+mod meat;
 mod past;
 mod problem;
 mod quiet;
@@ -32,6 +33,7 @@ pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log};
+pub use meat::{Meat, read_meat};
 pub use past::{Happened, read_report_at};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
@@ -39,8 +41,8 @@ pub use shift::{Shift, read_shift, says_an_hour};
 pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
 pub use talk::{
     Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, is_assent, is_discard,
-    is_greeting, is_help, is_thanks, is_undo, opens_as_question, read_language, read_report, read_taking,
-    report_beside, says_thawed,
+    is_greeting, is_help, is_thanks, is_thrown_away, is_undo, opens_as_question, read_language, read_report,
+    read_taking, report_beside, says_thawed,
 };
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use will::{Refusal, Willing, is_everything, is_unwilling, read_kind, read_refusal, read_willing};

@@ -150,7 +150,7 @@ fn is_ahead(told: &[String], lexicon: &Lexicon) -> bool {
 }
 
 /// Every run of a few words.
-fn phrases(told: &[String]) -> impl Iterator<Item = String> + '_ {
+pub(super) fn phrases(told: &[String]) -> impl Iterator<Item = String> + '_ {
     (1..=MOST_WORDS).flat_map(|count| told.windows(count).map(|words| words.join(" ")))
 }
 
@@ -244,6 +244,11 @@ fn named_step(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
 /// "undo", "take that back".
 pub fn is_undo(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "undo", lexicon)
+}
+
+/// "Threw it all away", "had to toss it".
+pub fn is_thrown_away(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "thrown", lexicon)
 }
 
 /// "never mind", "forget it".

@@ -5,7 +5,7 @@
 
 use super::sitting::button;
 use super::state::{JobState, LivePlan};
-use super::{PersonId, RoomKind, Sitting, board, jobs, live, may, planning, proposal, which};
+use super::{PersonId, RoomKind, Sitting, board, jobs, live, may, planning, proposal, spoiled, which};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
@@ -83,6 +83,9 @@ fn standing(
             planning::complain(sitting, who, problems);
         }
         return complains;
+    }
+    if spoiled::says_gone(sitting) {
+        return true;
     }
     if !may::steer(sitting) {
         may::refuse(sitting);

@@ -5,7 +5,7 @@ use super::live::runs_by_itself;
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{Button, How, Say, To, Urgency};
-use super::{RoomKind, Sitting, birds, plan_words, proposal};
+use super::{RoomKind, Sitting, birds, plan_words, proposal, spoiled};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
@@ -74,7 +74,8 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
         lines.push(Text::new("room-board-done").with("jobs", Arg::List(done)));
     }
     if ahead.is_empty() {
-        lines.push(Text::new("room-board-all-done"));
+        let gone = spoiled::is_gone(plan);
+        lines.push(Text::new(if gone { "cook-gone" } else { "room-board-all-done" }));
     }
     lines.extend(birds::beside_line(sitting));
     lines
@@ -122,6 +123,8 @@ fn done(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
                         .with("name", super::sitting::short_name(sitting, by)),
                 ),
                 JobState::Done { .. } => Some(Text::new("room-board-done-one").with("what", what)),
+                // What ended because it was thrown away is said below.
+                JobState::Skipped { by: None, .. } if spoiled::is_gone(plan) => None,
                 JobState::Skipped { .. } => {
                     Some(Text::new("room-board-skipped").with("what", Arg::from(plan_words::step_name(step, job.nth))))
                 }

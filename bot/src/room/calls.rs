@@ -5,7 +5,7 @@
 
 use super::action::{Action, JobRef};
 use super::ladder::{self, Next};
-use super::live::runs_by_itself;
+use super::live::{CHILL_LIMIT, runs_by_itself};
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
@@ -72,6 +72,11 @@ fn limits(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) {
             .any(|job| bells::limit(job).as_ref() == Some(name) && job.state == JobState::Waiting && job.latest <= now);
         if over && !plan.limits_called.contains(name) {
             plan.limits_called.push(name.clone());
+            // It may have stood too long: nobody is called to carve it.
+            let carve = plan.job_mut(Step::Carve, 0).filter(|_| name == CHILL_LIMIT);
+            if let Some(job) = carve.filter(|job| job.state == JobState::Waiting) {
+                job.call_at = None;
+            }
             sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
         }
     }

@@ -74,6 +74,7 @@ pub(super) fn count(plan: &LivePlan, jobs: &mut [LiveJob]) {
         if called < served {
             job.at = job.at.min(limit);
             job.earliest = job.earliest.min(job.at);
+            job.call_at = None;
             continue;
         }
         job.earliest = job.earliest.min(called);

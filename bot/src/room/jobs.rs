@@ -90,28 +90,23 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     plan.remember(if done { "done" } else { "skipped" }, Some(it.step), by, now);
     // Measured already, so it went on as planned, however late that is said.
     let at = if it.step == Step::On && plan.is_read_since(job.at) { job.at.min(when) } else { when };
-    let over = off_as_said(plan, it.step, done).is_some_and(|off| when - off >= spans::HOT_MOST);
+    // Carved when its two hours were over, whether its coming off was said before or is only counted now.
+    let off = off_as_said(plan, it.step, done).or_else(|| carved_from(plan, it.step, done));
+    let over = off.is_some_and(|off| when - off >= spans::HOT_MOST);
     let at = if it.step == Step::Pull { plan.off_asked.take().map_or(at, |asked| asked.min(at)) } else { at };
     plan.record(it.step, it.nth, at, done, by);
     let too_late = done && it.step == Step::Chill && when > job.latest + CHILL_GRACE;
     let ended = if too_late { spoiled::end(plan, it.nth, now) } else { None };
     let undo = super::undo::newest(plan);
     let outcome = sitting.resolve();
-    if done && it.step == Step::Pull {
-        tell_hold(sitting);
-    }
+    let held = done && it.step == Step::Pull && tell_hold(sitting);
     // Carved without a word that it came off: what was read last is not enough.
     if over {
         tell_over(sitting);
     } else if done
         && it.step == Step::Carve
-        && let Some((spot, read, at)) = readings::below(sitting)
+        && let Some(text) = readings::under(sitting)
     {
-        let text = Text::new("room-carve-under")
-            .with("spot", Arg::Choice(spot))
-            .with("read", Arg::Temperature(read))
-            .with("at", Arg::Clock(at))
-            .with("target", Arg::Temperature(super::target()));
         sitting.answer(text).urgency(Urgency::Safety);
     }
     if too_late {
@@ -120,6 +115,11 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     }
     // A group sees on the board what moves, and whoever has a moved job is told: no message more.
     let group = sitting.room.kind == RoomKind::Group;
+    let mut outcome = outcome;
+    if let Ok(shifts) = &mut outcome {
+        // By when it is in the fridge has just been said.
+        shifts.retain(|(step, ..)| !held || *step != Step::Chill);
+    }
     let shifts = outcome.as_deref().unwrap_or_default().to_vec();
     close_calls(sitting, it, &job, done, &undo, if group { &shifts } else { &[] });
     match outcome {
@@ -139,6 +139,12 @@ fn off_as_said(plan: &mut LivePlan, step: Step, done: bool) -> Option<Moment> {
     Some(off)
 }
 
+/// Carved: from when its two hours run, where nobody has said that it was kept hot.
+fn carved_from(plan: &LivePlan, step: Step, done: bool) -> Option<Moment> {
+    let counts = done && step == Step::Carve && !plan.held_hot && !hot_road::is_hot(plan);
+    super::alarms::off_at(plan).filter(|_| counts)
+}
+
 /// The two hours were over before it was carved.
 fn tell_over(sitting: &mut Sitting<'_>) {
     if let Some(plan) = sitting.room.plan.as_mut() {
@@ -148,31 +154,32 @@ fn tell_over(sitting: &mut Sitting<'_>) {
     sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
 }
 
-/// A bird that waits long before it is carved is kept hot, or carved by then.
-fn tell_hold(sitting: &mut Sitting<'_>) {
+/// A bird that waits long before it is carved is kept hot, or carved by then. Whether that had to be said.
+fn tell_hold(sitting: &mut Sitting<'_>) -> bool {
     const SOON: TimeDelta = TimeDelta::minutes(45);
     let now = sitting.now;
-    let Some(plan) = &sitting.room.plan else { return };
-    let Some(carve) = plan.job(Step::Carve, 0).filter(|job| job.at - now > SOON) else { return };
+    let Some(plan) = &sitting.room.plan else { return false };
+    let Some(carve) = plan.job(Step::Carve, 0).filter(|job| job.at - now > SOON) else { return false };
     let held = Action::Held(plan.serial);
     let packed = plan.job(hot_road::PACK.0, hot_road::PACK.1).filter(|job| job.state == JobState::Waiting);
     if let Some(pack) = packed {
         // Eaten within the two hours from now, it needs nothing but its wrapping.
         if plan.wish.dinner.is_none_or(|dinner| dinner - now <= spans::HOT_ROAD) {
-            return;
+            return false;
         }
         let text = Text::new("room-hold-packed")
             .with("hot", Arg::Temperature(hot_road::holds()))
             .with("pack", Arg::Clock(pack.at))
             .with("by", Arg::Clock(now + spans::HOT_ROAD));
         sitting.answer(text).key("hold").urgency(Urgency::Safety).row([button("room-button-held", &held)]);
-        return;
+        return true;
     }
     let text = Text::new("room-hold")
         .with("hot", Arg::Temperature(fahrenheit(140.0)))
         .with("carve", Arg::Clock(carve.at))
         .with("by", Arg::Clock(now + spans::HOT_MOST));
     sitting.answer(text).key("hold").urgency(Urgency::Safety).row([button("room-button-held", &held)]);
+    true
 }
 
 /// The bird is kept at 140 °F or hotter: the two hours to the fridge count from carving.

@@ -6,7 +6,7 @@
 use super::action::Action;
 use super::sitting::{button, labelled, name};
 use super::turn::{How, Say, To};
-use super::{Sitting, What, birds, board, hot_road, jobs, live, may, moves, plan_words, proposal, undo};
+use super::{Sitting, What, birds, board, hot_road, jobs, live, may, moves, plan_words, proposal, spoiled, undo};
 use crate::reading::{self, Wish, fold};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Caution, Change, Conflict, Moment};
@@ -36,6 +36,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     // "Morgen, bin spät dran": nobody is late by a day.
     let late = |to: &Moment| *to > dinner && *to - dinner <= LATEST;
     let Some(to) = shift.and_then(|shift| shift.applied(dinner)).filter(late) else { return false };
+    if spoiled::says_gone(sitting) {
+        return true;
+    }
     let Some(outlook) = outlook(sitting, to) else { return false };
     let others = (!may::steer(sitting)).then(|| Text::new("room-late-host").with("name", name(sitting, host)));
     let head = Text::new("room-late").with("when", Arg::DayClock(to)).with("dinner", Arg::Clock(dinner));

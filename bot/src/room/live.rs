@@ -6,7 +6,7 @@ use super::forecast::{self, Foresight, tightened};
 use super::hot_road;
 use super::order;
 use super::state::{Change, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
-use super::{PersonId, Sitting};
+use super::{PersonId, Sitting, spoiled};
 use carvetime_core::heat::Profile;
 use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step, spans};
 use chrono::TimeDelta;
@@ -23,6 +23,9 @@ const DISH_TAKEN_FOR_DONE: TimeDelta = TimeDelta::minutes(15);
 
 /// Leftovers are called for so long before the two hours run out.
 const CALLED_BEFORE: TimeDelta = TimeDelta::minutes(20);
+
+/// The limit of what is chilled first, by name.
+pub(super) const CHILL_LIMIT: &str = "chill-0";
 
 /// How many changes can be taken back.
 const HISTORY: usize = 20;
@@ -165,7 +168,7 @@ impl LivePlan {
             self.count_from_the_heat(&mut jobs);
         }
         self.eat_after_carving(&mut jobs);
-        jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
+        sort(&mut jobs);
         let stands = |job: &LiveJob| (job.step.clone(), job.nth, job.at, job.state);
         if !jobs.iter().map(stands).eq(old.iter().map(stands)) {
             self.edition += 1;
@@ -203,27 +206,37 @@ impl LivePlan {
             told: None,
             taken_for: None,
         });
-        self.jobs.sort_by_key(|job| (job.at, job.step(), job.nth));
+        sort(&mut self.jobs);
     }
 
-    /// Off the heat and not said to be kept hot, the two hours to the fridge run from there, not from carving.
+    /// Off the heat, the two hours to the fridge run from there, not from carving; from carving only where it was said to be kept hot
+    /// until then. They run out when they do, wherever dinner or the work left over would put the job.
     fn count_from_the_heat(&self, jobs: &mut [LiveJob]) {
         let is = |job: &LiveJob, step: Step| job.step == step.name();
-        let off = self.facts.iter().find(|fact| fact.step == Step::Pull.name() && fact.done).map(|fact| fact.at);
-        let eaten_at_once = !jobs.iter().any(|job| is(job, Step::Reheat));
-        let Some(off) = off.filter(|_| eaten_at_once && !self.held_hot) else { return };
-        let limit = off + spans::HOT_MOST;
+        let done =
+            |step: Step| self.facts.iter().find(|fact| fact.step == step.name() && fact.done).map(|fact| fact.at);
+        let from = done(Step::Pull).and_then(|off| if self.held_hot { done(Step::Carve) } else { Some(off) });
+        let Some(limit) = from.map(|from| from + spans::HOT_MOST) else { return };
+        let carve = jobs.iter().find(|job| is(job, Step::Carve)).map(|job| (job.at, job.state == JobState::Waiting));
         // Before it is even carved there are no leftovers to call for: the limit alone is said then.
-        let carved_by_then = jobs.iter().all(|job| !is(job, Step::Carve) || job.at < limit - CALLED_BEFORE);
-        for job in jobs.iter_mut().filter(|job| is(job, Step::Chill) && job.state == JobState::Waiting) {
-            if job.latest > limit {
-                job.latest = limit;
-                if carved_by_then {
-                    job.at = job.at.min(limit - CALLED_BEFORE);
-                    job.earliest = job.earliest.min(job.at);
-                    job.call_at = job.call_at.map(|at| at.min(job.at));
-                }
+        let unsaid = carve.is_some_and(|(at, waits)| at >= if waits { limit - CALLED_BEFORE } else { limit });
+        let called = carve.map_or(limit - CALLED_BEFORE, |(at, _)| at.clamp(limit - CALLED_BEFORE, limit));
+        let ahead = |job: &&mut LiveJob| is(job, Step::Chill) && job.nth == 0 && job.state == JobState::Waiting;
+        for job in jobs.iter_mut().filter(ahead).filter(|job| job.latest > limit) {
+            job.latest = limit;
+            if unsaid {
+                job.at = job.at.min(limit);
+                job.call_at = None;
+            } else {
+                job.at = job.at.min(called);
+                job.call_at = job.call_at.map(|at| at.min(job.at));
             }
+            job.earliest = job.earliest.min(job.at);
+        }
+        // And once it is over nobody is called to carve what may have stood too long.
+        let over = !self.held_hot && self.limits_called.iter().any(|name| name == CHILL_LIMIT);
+        for job in jobs.iter_mut().filter(|job| over && is(job, Step::Carve) && job.state == JobState::Waiting) {
+            job.call_at = None;
         }
     }
 
@@ -283,6 +296,7 @@ impl LivePlan {
             Step::On => &[Step::Buy, Step::Thaw, Step::Water, Step::Salt, Step::Rest, Step::Temper, Step::Fire],
             Step::Pull => &[Step::On, Step::Check],
             Step::Carve => &[Step::Stand],
+            Step::Chill => &[Step::Stand, Step::Carve],
             _ => &[],
         };
         for job in self.jobs.iter_mut().filter(|job| job.state == JobState::Waiting) {
@@ -315,6 +329,17 @@ impl LivePlan {
         }
         self.history.push(change);
     }
+}
+
+/// In order of time; but what is not carved yet is carved before it goes into the fridge, whenever its limit is.
+fn sort(jobs: &mut [LiveJob]) {
+    let waits = |job: &&LiveJob| job.step() == Some(Step::Carve) && job.state == JobState::Waiting;
+    let carve = jobs.iter().find(waits).map(|job| job.at);
+    let at = |job: &LiveJob| match job.step() {
+        Some(Step::Chill) => carve.map_or(job.at, |carve| job.at.max(carve)),
+        _ => job.at,
+    };
+    jobs.sort_by_key(|job| (at(job), job.step(), job.nth));
 }
 
 /// Called, not answered, and long past.
@@ -413,7 +438,10 @@ impl Sitting<'_> {
     /// The same, with the forecast behind it.
     pub(super) fn solve_again(&mut self) -> Solved {
         let light = self.light();
-        let Some(plan) = self.room.plan.as_mut() else { return Solved { outcome: Ok(Vec::new()), sight: None } };
+        // What was thrown away is not planned any more.
+        let Some(plan) = self.room.plan.as_mut().filter(|plan| !spoiled::is_gone(plan)) else {
+            return Solved { outcome: Ok(Vec::new()), sight: None };
+        };
         let sight = Foresight::of(plan, &light);
         let outcome = match plan.solve_seen(sight.as_ref(), &light) {
             None => Ok(Vec::new()),

@@ -13,6 +13,7 @@ mod birds;
 mod board;
 mod calls;
 mod comings;
+mod cooled;
 mod dishes;
 mod dose;
 mod export;
@@ -247,6 +248,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if !edited && (air::was_otherwise(sitting, text) || heat::sets_heat(sitting, text)) {
+        return;
+    }
+    if cooled::told(sitting, text, addressed, edited) || !edited && spoiled::told(sitting, text) {
         return;
     }
     let asked = jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting);

@@ -3,7 +3,7 @@
 //! What costs nothing is done at once and can be taken back; the rest is asked first (`late.rs`).
 
 use super::sitting::button;
-use super::{Sitting, board, jobs, late, live, may, planning, proposal, undo};
+use super::{Sitting, board, jobs, late, live, may, planning, proposal, spoiled, undo};
 use crate::reading;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
@@ -21,6 +21,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
         return may::refuse(sitting);
     }
     let Some(dinner) = plan.wish.dinner else { return };
+    if spoiled::says_gone(sitting) {
+        return;
+    }
     if text.trim().is_empty() {
         sitting.answer(Text::new("room-move-how").with("dinner", Arg::DayClock(dinner)));
         return;

@@ -6,7 +6,7 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{JobState, OwnSalt};
 use super::turn::How;
-use super::{PersonId, Sitting, dose, help, order, own_kitchen, plan_words};
+use super::{PersonId, Sitting, dose, help, order, own_kitchen, plan_words, spoiled};
 use crate::ask::{self, Advice, Answer, Asker, NotUnderstood, Question};
 use crate::reading::sentence::Sentence;
 use crate::words::{Arg, Text};
@@ -191,6 +191,9 @@ fn dose_again(sitting: &Sitting<'_>, who: PersonId) -> Option<Text> {
 fn leftovers_of(sitting: &Sitting<'_>) -> Option<Text> {
     let plan = sitting.room.plan.as_ref()?;
     let job = plan.job(Step::Leftovers, 0)?;
+    if spoiled::is_gone(plan) {
+        return Some(Text::new("cook-gone"));
+    }
     plan.wish.dinner.filter(|dinner| *dinner <= sitting.now)?;
     let last = if sitting.now <= job.at { job.at } else { job.latest };
     let id = if sitting.now <= last { "room-leftovers-until" } else { "room-leftovers-over" };

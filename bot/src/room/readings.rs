@@ -7,7 +7,7 @@ use super::live::Solved;
 use super::sitting::{button, labelled};
 use super::state::{Doubted, JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, How, Say, To};
-use super::{PersonId, Sitting, alarms, board, hot_road, jobs, late, may, moves, plan_words};
+use super::{PersonId, Sitting, alarms, board, hot_road, jobs, late, may, moves, plan_words, spoiled};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
@@ -463,7 +463,8 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
     let unmoved = Solved { outcome: Ok(Vec::new()), sight: None };
     let Solved { outcome, sight } = if is_on { sitting.solve_again() } else { unmoved };
     let mut lines: Vec<Text> = noted.into_iter().collect();
-    lines.extend(hold.or_else(|| meaning(sitting, spots)).or_else(|| hot_road::meaning(sitting, spots)));
+    let told = hold.or_else(|| meaning(sitting, spots)).or_else(|| hot_road::meaning(sitting, spots));
+    lines.extend(told.or_else(|| standing(sitting)));
     let mut rows = vec![vec![button("room-button-undo", &undo)]];
     match &sight {
         Some(sight) => {
@@ -700,6 +701,19 @@ fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     Some(Text::new(id).with("target", Arg::Temperature(target)))
 }
 
+/// Off the heat and whole, what it reads changes nothing of its two hours; never hot enough, it goes back.
+fn standing(sitting: &Sitting<'_>) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref().filter(|plan| !plan.held_hot && !hot_road::is_hot(plan))?;
+    let carved = plan.facts.iter().any(|fact| fact.done && fact.step == Step::Carve.name());
+    let off = alarms::off_at(plan).filter(|_| !carved)?;
+    let by = off + spans::HOT_MOST;
+    if by < sitting.now {
+        return Some(Text::new("room-limit-chill"));
+    }
+    let text = Text::new("cook-standing").with("off", Arg::Clock(off)).with("by", Arg::Clock(by));
+    under(sitting).or(Some(text.with("hot", Arg::Temperature(fahrenheit(140.0)))))
+}
+
 /// A number that can't be: asked about, not believed.
 fn doubt(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     spots.named().into_iter().find_map(|(spot, given)| {
@@ -743,10 +757,18 @@ fn fallen(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
 
 /// A spot whose last reading is below the authority's figure, however long ago: which, what, when. What has warmed since nobody has
 /// measured.
+///
+/// Off the heat it cools, or climbs a little: what counts is the last reading before the pull, or the hottest since.
 pub(super) fn below(sitting: &Sitting<'_>) -> Option<(&'static str, Temperature, Moment)> {
     let plan = sitting.room.plan.as_ref()?;
+    let off = alarms::off_at(plan);
+    let counted = plan.counted();
     let last = |of: fn(&StoredReading) -> Option<f64>| {
-        plan.counted().into_iter().rev().find_map(|reading| Some((celsius(of(reading)?), reading.at)))
+        let read: Vec<_> = counted.iter().filter_map(|reading| Some((celsius(of(reading)?), reading.at))).collect();
+        let (before, since): (Vec<_>, Vec<_>) = read.into_iter().partition(|(_, at)| off.is_none_or(|off| *at <= off));
+        let hottest = since.into_iter().reduce(|one, other| if other.0 > one.0 { other } else { one });
+        let told = [before.last().copied(), hottest];
+        told.into_iter().flatten().reduce(|one, other| if other.0 > one.0 { other } else { one })
     };
     let spots = [
         ("breast", last(|reading| reading.breast_c)),
@@ -760,6 +782,13 @@ pub(super) fn below(sitting: &Sitting<'_>) -> Option<(&'static str, Temperature,
     })
 }
 
+/// What is said of a bird that is cut up and was never read at its target.
+pub(super) fn under(sitting: &Sitting<'_>) -> Option<Text> {
+    let (spot, read, at) = below(sitting)?;
+    let text = Text::new("room-carve-under").with("spot", Arg::Choice(spot)).with("read", Arg::Temperature(read));
+    Some(text.with("at", Arg::Clock(at)).with("target", Arg::Temperature(super::target())))
+}
+
 /// `/when`.
 pub(super) fn when(sitting: &mut Sitting<'_>) {
     let Some(plan) = &sitting.room.plan else {
@@ -767,6 +796,9 @@ pub(super) fn when(sitting: &mut Sitting<'_>) {
         return;
     };
     let dinner = plan.wish.dinner;
+    if spoiled::says_gone(sitting) {
+        return;
+    }
     if let Some(sight) = forecast::foresight(sitting) {
         let chart = Chart::of(&sight, sitting.now);
         let say = sitting.answer_all(sight.lines());

@@ -1,27 +1,92 @@
-//! Food that went into the fridge too late is thrown away, and what was planned for it ends.
+//! Food that went into the fridge too late, or that someone says was thrown away: what was planned for it ends.
 
-use super::state::{JobState, LivePlan};
-use super::{Moment, plan_words};
+use super::sitting::button;
+use super::state::{JobState, LiveJob, LivePlan};
+use super::{Moment, Sitting, board, plan_words, undo};
+use crate::reading;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
 
-/// What is done with the whole bird after it was chilled the day before.
-const WITH_THE_BIRD: [Step; 6] = [Step::Pack, Step::Travel, Step::Reheat, Step::Serve, Step::Chill, Step::Leftovers];
+/// What is done with the whole bird from the heat on.
+const WITH_THE_BIRD: [Step; 10] = [
+    Step::Check,
+    Step::Pull,
+    Step::Stand,
+    Step::Carve,
+    Step::Pack,
+    Step::Travel,
+    Step::Reheat,
+    Step::Serve,
+    Step::Chill,
+    Step::Leftovers,
+];
 /// What is done with leftovers.
 const WITH_LEFTOVERS: [Step; 1] = [Step::Leftovers];
 
-/// Ends the jobs for what `chilled` put away too late; says which. A bird cooked ahead was all of it, else it was what was left over.
+/// Ends the jobs for what `chilled` put away too late; says which. A bird cooked ahead was all of it, and so is one that nobody has
+/// eaten of yet; else it was what was left over.
 pub(super) fn end(plan: &mut LivePlan, chilled: u8, now: Moment) -> Option<Text> {
-    let whole = chilled == 0 && plan.job(Step::Reheat, 0).is_some();
-    let over: &[Step] = if whole { &WITH_THE_BIRD } else { &WITH_LEFTOVERS };
-    let mut ended = Vec::new();
+    let uneaten = plan.wish.dinner.is_some_and(|dinner| dinner > now);
+    let whole = chilled == 0 && (uneaten || plan.job(Step::Reheat, 0).is_some());
+    let ended = end_jobs(plan, if whole { &WITH_THE_BIRD } else { &WITH_LEFTOVERS }, now);
+    (!ended.is_empty()).then(|| Text::new("room-chill-ended").with("jobs", Arg::List(ended)))
+}
+
+/// Nobody is called for these any more; which they were, as people know them.
+fn end_jobs(plan: &mut LivePlan, over: &[Step], now: Moment) -> Vec<Text> {
+    let mut ended: Vec<Step> = Vec::new();
+    let mut named = Vec::new();
     for job in plan.jobs.iter_mut().filter(|job| job.state == JobState::Waiting) {
         let Some(step) = job.step().filter(|step| over.contains(step)) else { continue };
         job.state = JobState::Skipped { by: None, at: now };
         job.call_at = None;
-        if step != Step::Serve {
-            ended.push(plan_words::step_name(step, job.nth));
+        let known = ended.contains(&step) || !step.needs_hands() || step == Step::Serve;
+        if !known {
+            named.push(plan_words::step_name(step, job.nth));
         }
+        ended.push(step);
     }
-    (!ended.is_empty()).then(|| Text::new("room-chill-ended").with("jobs", Arg::List(ended)))
+    named
+}
+
+/// "Threw it all away", from the heat on: it ends here. `false`: the words say nothing of it, or there is nothing cooked to throw away.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let (now, by) = (sitting.now, sitting.speaker());
+    if !reading::is_thrown_away(text, sitting.lexicon()) {
+        return false;
+    }
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.is_off() || plan.on_since(now).is_some()) else {
+        return false;
+    };
+    if is_gone(plan) {
+        return says_gone(sitting);
+    }
+    plan.remember("tossed", None, by, now);
+    let waits = |job: &LiveJob| job.state == JobState::Waiting;
+    let fed = plan.job(Step::Serve, 0).is_none_or(|job| !waits(job)) && plan.wish.dinner.is_some_and(|at| at <= now);
+    end_jobs(plan, &WITH_THE_BIRD, now);
+    // Its last day over already, it is gone all the same.
+    if let Some(last) = plan.job_mut(Step::Leftovers, 0) {
+        last.state = JobState::Skipped { by: None, at: now };
+    }
+    let undo = undo::newest(plan);
+    let text = Text::new(if fed { "cook-tossed-rest" } else { "cook-tossed" });
+    sitting.answer(text).row([button("room-button-undo", &undo)]);
+    board::refresh(sitting);
+    true
+}
+
+/// What was thrown away is neither moved nor asked for again: says so. `false`: it wasn't.
+pub(super) fn says_gone(sitting: &mut Sitting<'_>) -> bool {
+    let gone = sitting.room.plan.as_ref().is_some_and(is_gone);
+    if gone {
+        sitting.answer(Text::new("cook-gone"));
+    }
+    gone
+}
+
+/// Whether it was thrown away: its last day was called off, and nobody was told to do so.
+pub(super) fn is_gone(plan: &LivePlan) -> bool {
+    let last = plan.job(Step::Leftovers, 0);
+    last.is_some_and(|job| matches!(job.state, JobState::Skipped { by: None, .. }))
 }
