@@ -125,6 +125,7 @@ cook-reheat-only = Das gilt nur, wenn es bis { $by } im Kühlschrank war; gesagt
 cook-gone = Das stand zu lange draußen und kommt weg, was es auch zeigt. Tut mir leid. Damit ist nichts mehr zu tun.
 cook-tossed = Das war richtig, und es tut mir leid. Wegen dieses Vogels melde ich mich nicht mehr.
 cook-tossed-rest = Das war richtig. Deswegen melde ich mich nicht mehr.
+cook-setting = Im Plan stehen { $setting }.
 cook-standing = Seit { $off } aus der Hitze: bis { $by } tranchiert, gegessen und im Kühlschrank, außer es bleibt bei { $hot } oder mehr.
 
 cook-after = Um { $when } sagte ich etwa { $about } ({ $from } bis { $to }); raus kam er um { $off }.

@@ -303,6 +303,7 @@ room-log-thigh-behind = Die Brust ist so weit, die Keule nicht. Er bleibt drin, 
 room-log-wing-behind = Brust und Keule sind vielleicht so weit, der Flügel nicht. Er bleibt drin, bis es innen am Flügel auch { $target } sind.
 room-log-breast-behind = Die Keule ist so weit, die Brust nicht. Er bleibt drin, bis auch die Brust { $target } zeigt.
 room-log-stuffing-behind = Brust und Keule sind so weit, die Füllung nicht. Er bleibt drin, bis auch die Füllung { $target } zeigt.
+room-log-stuffing-unread = Brust und Keule sind so weit. Jetzt die Mitte der Füllung: der Vogel bleibt drin, bis auch sie { $target } hat.
 room-log-one-spot = { $target } an einer Stelle. Prüf die anderen, bevor du ihr traust: dickste Brust, tief in der Keule, innen am Flügel.
 room-log-doubt = { $spot ->
     [breast] Brust

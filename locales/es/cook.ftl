@@ -125,6 +125,7 @@ cook-reheat-only = Eso vale solo si estaba en la nevera antes de { $by }; nadie 
 cook-gone = Esa estuvo fuera demasiado tiempo y se tira, marque lo que marque. Lo siento. No queda nada por hacer con ella.
 cook-tossed = Fue lo correcto, y lo siento. No aviso más por esa ave.
 cook-tossed-rest = Fue lo correcto. Por eso no aviso más.
+cook-setting = El plan dice { $setting }.
 cook-standing = Fuera del calor desde las { $off }: trinchado, comido y en la nevera antes de las { $by }, salvo que siga a { $hot } o más.
 
 cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.

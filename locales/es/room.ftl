@@ -333,6 +333,7 @@ room-log-thigh-behind = La pechuga está, el muslo no. Sigue dentro hasta que el
 room-log-wing-behind = Pechuga y muslo puede que estén, el ala no. Sigue dentro hasta que lo más hondo del ala marque { $target } también.
 room-log-breast-behind = El muslo está, la pechuga no. Sigue dentro hasta que la pechuga marque { $target } también.
 room-log-stuffing-behind = Pechuga y muslo están, el relleno no. Sigue dentro hasta que el relleno marque { $target } también.
+room-log-stuffing-unread = Pechuga y muslo ya están. Ahora el centro del relleno: el ave sigue dentro hasta que marque { $target } también.
 room-log-one-spot = { $target } en un punto. Mira los demás antes de fiarte: lo más grueso de la pechuga, lo más hondo del muslo y del ala.
 room-log-doubt = ¿{ $spot ->
     [breast] Pechuga

@@ -125,6 +125,7 @@ cook-reheat-only = Cela ne vaut que si c’était au frigo avant { $by } ; perso
 cook-gone = Celle-ci est restée dehors trop longtemps et se jette, quoi qu’elle affiche. Désolé. Il n’y a plus rien à faire avec.
 cook-tossed = C’était juste, et je suis désolé. Je n’appelle plus pour cette volaille.
 cook-tossed-rest = C’était juste. Je n’appelle plus pour ça.
+cook-setting = Le plan dit { $setting }.
 cook-standing = Hors du feu depuis { $off } : découpée, mangée et au frigo avant { $by }, sauf si elle reste à { $hot } ou plus.
 
 cook-after = À { $when } j’avais dit vers { $about } ({ $from } à { $to }) ; sortie à { $off }.

@@ -344,6 +344,7 @@ room-log-thigh-behind = La poitrine y est, la cuisse non. Ça reste jusqu’à c
 room-log-wing-behind = Poitrine et cuisse y sont peut-être, l’aile non. Ça reste jusqu’à ce que le plus profond de l’aile marque { $target } aussi.
 room-log-breast-behind = La cuisse y est, la poitrine non. Ça reste jusqu’à ce que la poitrine marque { $target } aussi.
 room-log-stuffing-behind = Poitrine et cuisse y sont, la farce non. Ça reste jusqu’à ce que la farce marque { $target } aussi.
+room-log-stuffing-unread = Blanc et cuisse y sont. Maintenant le milieu de la farce : la volaille reste au four jusqu’à ce qu’il affiche { $target } aussi.
 room-log-one-spot = { $target } à un endroit. Vérifie les autres avant de t’y fier : le plus épais de la poitrine, le plus profond de la cuisse et de l’aile.
 room-log-doubt = { $spot ->
     [breast] Poitrine

@@ -127,6 +127,7 @@ cook-reheat-only = Vale solo se era in frigo entro { $by }; nessuno l’ha detto
 cook-gone = Quello è rimasto fuori troppo a lungo e si butta, qualunque cosa segni. Mi dispiace. Non c’è più niente da fare.
 cook-tossed = Era giusto, e mi dispiace. Per quel volatile non chiamo più.
 cook-tossed-rest = Era giusto. Per quello non chiamo più.
+cook-setting = Il piano dice { $setting }.
 cook-standing = Fuori dal calore dalle { $off }: tagliato, mangiato e in frigo entro le { $by }, salvo che resti a { $hot } o più.
 
 # ---- dopo

@@ -31,6 +31,8 @@ pub struct Lexicon {
     /// Whole texts of the `talk-` entries, with the rest of each entry's name. See [`super::talk`].
     talk: HashMap<String, Vec<&'static str>>,
     units: UnitWords,
+    /// Names of spots in one word, folded, with their stable names, in the order listed.
+    spots: Vec<(&'static str, &'static str)>,
     /// Names of steps as the board shows them, with their stable names.
     shown: Vec<(&'static str, &'static str)>,
     day_first: bool,
@@ -165,6 +167,12 @@ impl Lexicon {
             }
         }
 
+        let spots: Vec<(&'static str, &'static str)> = own
+            .iter()
+            .filter_map(|(id, words)| Some((leak(id.strip_prefix("spot-")?), words)))
+            .flat_map(|(name, words)| words.iter().map(move |word| (leak(&fold(word)), name)))
+            .filter(|(word, _)| !word.contains([' ', '-']))
+            .collect();
         let mut phrases: HashMap<&'static str, Vec<Phrase>> = HashMap::new();
         for (phrase, concepts) in meanings {
             let words: Vec<&'static str> = phrase.split(' ').map(leak).collect();
@@ -184,7 +192,20 @@ impl Lexicon {
         vocabulary.values_mut().for_each(|words| words.sort_unstable());
         let units = UnitWords::new(unit_words, number_words, decimal);
         let shown = shown_steps(language);
-        Self { shown, language, phrases, vocabulary, known, talk, units, day_first, endings, half_before, elisions }
+        Self {
+            shown,
+            spots,
+            language,
+            phrases,
+            vocabulary,
+            known,
+            talk,
+            units,
+            day_first,
+            endings,
+            half_before,
+            elisions,
+        }
     }
 
     /// The step of that name on the board: the whole name goes before its beginning, which must be one step's alone.
@@ -273,6 +294,26 @@ impl Lexicon {
             }
         }
         best.filter(|_| !tied).map(|(_, word)| word)
+    }
+
+    /// The first name of a spot that a thermometer reads.
+    pub(super) fn spot(&self, place: super::log::Place) -> Option<&'static str> {
+        self.spots.iter().find(|(_, name)| *name == place.name()).map(|(word, _)| *word)
+    }
+
+    /// The spot of meat whose name this folded word misses by one slip; `None` where it may be two.
+    pub(super) fn near_spot(&self, word: &str) -> Option<&'static str> {
+        const SHORTEST: usize = 4;
+        let first = word.chars().next().filter(|_| word.chars().count() >= SHORTEST)?;
+        let near = |spot: &str| {
+            spot.chars().count() >= SHORTEST && spot.starts_with(first) && strsim::damerau_levenshtein(word, spot) <= 1
+        };
+        let mut found: Vec<&str> = self.spots.iter().filter(|(spot, _)| near(spot)).map(|(_, name)| *name).collect();
+        found.dedup();
+        match found[..] {
+            [name] if name != "pit" => Some(name),
+            _ => None,
+        }
     }
 
     /// The word and what it may be a plural or a case of.

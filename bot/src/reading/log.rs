@@ -6,6 +6,7 @@
 use super::ground::Ground;
 use super::problem::{Problem, READING_C};
 use super::sentence::Sentence;
+use super::shorthand::spelled_out;
 use super::when::{Lean, When, last_at, next_at, read_when};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::{Temperature, Unit, celsius, fahrenheit};
@@ -92,7 +93,8 @@ pub struct Log {
 /// # Errors
 /// [`Problem`] for readings no thermometer gives, more numbers than places, or a time still to come.
 pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
-    let sentence = Sentence::read(text, ground.lexicon);
+    let spelled_out = spelled_out(text, ground.lexicon);
+    let sentence = Sentence::read(spelled_out.as_deref().unwrap_or(text), ground.lexicon);
     let mut taken = vec![false; sentence.len()];
     let mut numbers = numbers(&sentence);
     let slashed = slashed(&sentence);
@@ -216,20 +218,30 @@ fn in_order(numbers: &[Number], metric: bool) -> Option<Vec<Reading>> {
     }
 }
 
-/// Each number with the place beside it: behind the place if the sentence starts with one, else before it.
+/// Each number with the place beside it: in pairs where there is one for each, whichever of the two comes first; else behind the place
+/// if the sentence starts with one, else before it.
 fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
     let last = numbers.last().and_then(|n| n.scale);
     let places: Vec<(usize, Place)> = (0..s.len()).filter_map(|at| Some((at, place(s, at)?))).collect();
     let first_place = places.first().map(|(at, _)| *at)?;
     let reading = |place, n: &Number| Reading { place: Some(place), value: n.value, scale: n.scale.or(last) };
-    // "160 and 171, wing 168": the two that everyone reads need no names.
     let unnamed = numbers.iter().take_while(|n| n.at < first_place).count();
+    let all_but_breast = places.iter().all(|(_, place)| *place != Place::Breast);
     let (mut readings, numbers, place_first) = match numbers {
+        // "160 and 171, wing 168": the two that everyone reads need no names.
         [breast, thigh, rest @ ..] if unnamed == 2 && rest.len() == places.len() => {
             (vec![reading(Place::Breast, breast), reading(Place::Thigh, thigh)], rest, true)
         }
+        // "166 and 174 thigh, wing 170": the one without a name is the breast's.
+        [breast, rest @ ..] if unnamed == 2 && rest.len() == places.len() && all_but_breast => {
+            (vec![reading(Place::Breast, breast)], rest, false)
+        }
         all => (Vec::new(), all, unnamed == 0),
     };
+    if let Some(pairs) = pairs(numbers, &places) {
+        readings.extend(pairs.into_iter().map(|(place, n)| reading(place, n)));
+        return Some(readings);
+    }
     for n in numbers {
         let beside = if place_first {
             places.iter().rev().find(|(at, _)| *at < n.at)
@@ -240,6 +252,18 @@ fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
         readings.push(reading(*place, n));
     }
     Some(readings)
+}
+
+/// Numbers and places two by two, in the order written. `None`: not every two of them are one of each.
+fn pairs<'n>(numbers: &'n [Number], places: &[(usize, Place)]) -> Option<Vec<(Place, &'n Number)>> {
+    if numbers.len() != places.len() {
+        return None;
+    }
+    let both = numbers.iter().zip(places);
+    // The n-th number and the n-th place are a pair where neither stands behind the next pair.
+    let ends: Vec<(usize, usize)> = both.clone().map(|(n, (at, _))| (n.at.min(*at), n.at.max(*at))).collect();
+    let apart = ends.windows(2).all(|two| matches!(two, [one, other] if one.1 < other.0));
+    apart.then(|| both.map(|(n, (_, place))| (*place, n)).collect())
 }
 
 /// `10 minutes ago`.

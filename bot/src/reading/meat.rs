@@ -7,7 +7,8 @@ use super::ground::Ground;
 use super::lexicon::Lexicon;
 use super::log::{Scale, numbers};
 use super::sentence::Sentence;
-use super::talk::{Report, begins_as_question, opens_as_question, phrases, read_report};
+use super::talk::{Report, ReportKind, begins_as_question, opens_as_question, phrases, read_report};
+use carvetime_core::plan::Step;
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
 use std::ops::RangeInclusive;
 
@@ -80,6 +81,17 @@ pub fn read_meat(text: &str, ground: &Ground) -> Option<Meat> {
     Some(Meat { coldest, hottest, plain, spot, report, reheated, asks, rest })
 }
 
+/// "Ovens on, 325 right": the fire is lit, and the number is of the air in it.
+pub fn read_lit(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
+    let sentence = Sentence::read(text, lexicon);
+    let meat = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some_and(|spot| spot != "pit"));
+    if meat || text.chars().count() > LONGEST || numbers(&sentence).is_empty() {
+        return None;
+    }
+    let fire = |report: &Report| report.kind == ReportKind::Done && report.step == Some(Step::Fire);
+    read_report(&beside(text, lexicon).join(", "), lexicon).filter(fire)
+}
+
 /// "Is 150 ok": of a number, not of this bird.
 fn asks_of_number(text: &str, lexicon: &'static Lexicon) -> bool {
     const FIRST: usize = 3;
@@ -116,7 +128,7 @@ fn beside(text: &str, lexicon: &'static Lexicon) -> Vec<String> {
 }
 
 /// The text at its stops; a decimal comma is none.
-fn clauses(text: &str) -> Vec<&str> {
+pub(super) fn clauses(text: &str) -> Vec<&str> {
     let mut clauses = Vec::new();
     let mut from = 0;
     for (at, stop) in text.char_indices().filter(|(_, c)| matches!(c, ',' | ';' | '.' | '!' | '?' | '\n')) {

@@ -18,6 +18,8 @@ mod problem;
 mod quiet;
 pub mod sentence;
 mod shift;
+mod shorthand;
+mod slip;
 mod step;
 mod talk;
 mod when;
@@ -33,11 +35,12 @@ pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log};
-pub use meat::{Meat, read_meat};
+pub use meat::{Meat, read_lit, read_meat};
 pub use past::{Happened, read_report_at};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
 pub use shift::{Shift, read_shift, says_an_hour};
+pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
 pub use talk::{
     Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, is_assent, is_discard,

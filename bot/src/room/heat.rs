@@ -3,7 +3,7 @@
 use super::live::Light;
 use super::sitting::button;
 use super::state::{LivePlan, WasSet};
-use super::{Say, Sitting, board, forecast, jobs, may, readings, undo};
+use super::{Say, Sitting, board, forecast, jobs, may, readings, reports, undo};
 use crate::reading;
 use crate::reading::sentence::Sentence;
 use crate::words::{Arg, Text};
@@ -81,6 +81,20 @@ pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
         jobs::tell_conflict(sitting, &conflict);
     }
     board::refresh(sitting);
+    true
+}
+
+/// "Ovens on, 325 right": the fire is lit, and the plan's setting answers the number. Before the bird is on the air is no reading of its
+/// cook. `false`: says nothing of it.
+pub(super) fn lit(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some(report) = reading::read_lit(text, sitting.lexicon()) else { return false };
+    let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.on_since(sitting.now).is_none() && !plan.is_off())
+    else {
+        return false;
+    };
+    let Some(order) = plan.order(sitting.zone_or_utc()) else { return false };
+    reports::heard(sitting, &report);
+    sitting.answer(Text::new("cook-setting").with("setting", Arg::Temperature(order.heat.setting)));
     true
 }
 

@@ -46,6 +46,7 @@ mod readings;
 mod reports;
 mod settings;
 mod sitting;
+mod slips;
 mod spoiled;
 mod stepping_down;
 mod there;
@@ -248,6 +249,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if !edited && (air::was_otherwise(sitting, text) || heat::sets_heat(sitting, text)) {
+        return;
+    }
+    if !edited && (heat::lit(sitting, text) || slips::told(sitting, text)) {
         return;
     }
     if cooled::told(sitting, text, addressed, edited) || !edited && spoiled::told(sitting, text) {

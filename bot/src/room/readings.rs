@@ -128,7 +128,7 @@ pub(super) fn corrects(sitting: &Sitting<'_>) -> bool {
 }
 
 /// The place in the list of what the person told last, if that was recently.
-fn last_of(sitting: &Sitting<'_>, who: PersonId) -> Option<usize> {
+pub(super) fn last_of(sitting: &Sitting<'_>, who: PersonId) -> Option<usize> {
     let plan = sitting.room.plan.as_ref()?;
     let recent = |reading: &StoredReading| reading.told_at.is_some_and(|at| sitting.now - at <= CORRECTED_WITHIN);
     let last = plan.readings.iter().rposition(|reading| reading.by == Some(who) && recent(reading))?;
@@ -162,7 +162,12 @@ fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
         replaces: corrected,
     };
     let reading = mends(sitting, who, &reading).unwrap_or(reading);
-    match ask_about(sitting, &reading, &spots) {
+    judge(sitting, who, reading);
+}
+
+/// Keeps a reading, or asks about it, or refuses it.
+pub(super) fn judge(sitting: &mut Sitting<'_>, who: PersonId, reading: StoredReading) {
+    match ask_about(sitting, &reading, &spots_of(&reading)) {
         Asked::Believed => note(sitting, who, &reading),
         Asked::Refused(text) => {
             sitting.answer(text);
@@ -683,6 +688,10 @@ fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     let id = match (there(spots.breast), there(spots.thigh)) {
         _ if over => return None,
         (Some(true), Some(true)) if there(last.stuffing) == Some(false) => "room-log-stuffing-behind",
+        // A bird that is stuffed is not done before its middle is.
+        (Some(true), Some(true)) if plan.wish.stuffed == Some(true) && last.stuffing.is_none() => {
+            "room-log-stuffing-unread"
+        }
         (Some(true), Some(true)) if there(last.wing) == Some(false) => "room-log-wing-behind",
         (None, None) if there(spots.wing) == Some(false) => "room-log-wing-behind",
         (Some(true), Some(true)) if there(last.wing) == Some(true) => "room-log-all",

@@ -571,3 +571,63 @@ fn of_two_clauses_the_later_is_the_report() {
         )],
     );
 }
+
+#[test]
+fn shorthand_at_the_probe_is_read_in_every_language() {
+    everywhere(
+        log,
+        &[
+            (
+                "breast=67 thigh=73 wing=71",
+                [
+                    "b 67 t 73 wing 71",
+                    "pech 67 mus 73 ala 71",
+                    "br 67 sch 73 flügel 71",
+                    "pei 67 cox 73 asa 71",
+                    "po 67 cui 73 aile 71",
+                    "pet 67 cos 73 ala 71",
+                ],
+            ),
+            (
+                "breast=67 thigh=73",
+                ["br 67, th 73", "pe 67, mu 73", "b 67, k 73", "pe 67, co 73", "bl 67, cu 73", "pe 67, cosc 73"],
+            ),
+            ("thigh=61", ["thig 61", "mulso 61", "kuele 61", "coxs 61", "cuise 61", "cosca 61"]),
+            ("breast=64", ["brest 64", "pechgua 64", "brsut 64", "peiot 64", "poitirne 64", "peto 64"]),
+            (
+                "breast=74 thigh=74 wing=74",
+                [
+                    "74 everywhere",
+                    "74 por todas partes",
+                    "überall 74",
+                    "74 em toda parte",
+                    "74 partout",
+                    "74 dappertutto",
+                ],
+            ),
+            (
+                "breast=66 thigh=74 wing=70",
+                [
+                    "66 and 74 thigh, wing 70",
+                    "66 y 74 muslo, ala 70",
+                    "66 und 74 Keule, Flügel 70",
+                    "66 e 74 coxa, asa 70",
+                    "66 et 74 cuisse, aile 70",
+                    "66 e 74 coscia, ala 70",
+                ],
+            ),
+            (
+                "breast=60 thigh=70",
+                ["b60 t70", "pech60 mus70", "br60 keu70", "pei60 cox70", "po60 cui70", "pet60 cos70"],
+            ),
+        ],
+    );
+}
+
+#[test]
+fn letters_beside_other_words_are_no_readings() {
+    for said in ["b side at 150 t", "plan b 150 is fine with us", "t 90 minutes", "can it be 74 everywhere?"] {
+        let read = log("en-US", said);
+        assert!(!read.contains("breast") && !read.contains("wing"), "{said}: {read}");
+    }
+}
