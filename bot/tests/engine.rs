@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook};
-use carvetime::engine::{Arrival, Audience, Engine, Failure, Outgoing, Render, Topic, UpdateId};
+use carvetime::engine::{Arrival, Audience, Engine, Failure, Outgoing, Render, Taken, Topic, UpdateId};
 use carvetime::room::chart::Chart;
 use carvetime::room::sheet::Sheet;
 use carvetime::room::state::{Person, Room};
@@ -228,6 +228,40 @@ fn what_ends_the_program_again_and_again_is_set_aside() {
     let engine = engine_over(book);
     engine.work(at(0)).unwrap();
     assert_eq!(texts(&engine), ["telegram-sorry", "next"]);
+}
+
+#[test]
+fn what_is_decided_as_it_is_heard_is_written_down_first_and_can_be_set_aside() {
+    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
+    // Taken in, and ended in the middle of the first turn.
+    let dying = Dying { inner: Arc::clone(&book), commits_left: Mutex::new(1) };
+    engine_over(Arc::new(dying)).hear([said(GROUP, "say bomb"), said(GROUP, "say next")], Some(at(0))).unwrap_err();
+    for _ in 0..3 {
+        let dying = Dying { inner: Arc::clone(&book), commits_left: Mutex::new(1) };
+        engine_over(Arc::new(dying)).work(at(0)).unwrap_err();
+    }
+    let engine = engine_over(book);
+    // What is told now waits for what was heard before.
+    assert_eq!(engine.hear([said(GROUP, "say late")], Some(at(0))).unwrap().turns, 0);
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["telegram-sorry", "next", "late"]);
+}
+
+#[test]
+fn hearing_is_taking_in_and_deciding_and_tells_whether_there_is_more_to_do() {
+    let engine = engine();
+    let twice = [(Some(UpdateId(1)), said(GROUP, "say one")), (Some(UpdateId(1)), said(GROUP, "say one"))];
+    assert_eq!(engine.hear(twice, Some(at(0))).unwrap(), Taken { new: 1, turns: 1, more: false });
+    let again = [(Some(UpdateId(1)), said(GROUP, "say one"))];
+    assert_eq!(engine.hear(again, Some(at(0))).unwrap(), Taken { new: 0, turns: 0, more: false });
+    assert_eq!(
+        engine.hear([said(GROUP, "job carve 10")], Some(at(0))).unwrap(),
+        Taken { new: 1, turns: 1, more: true } // it set a bell
+    );
+    assert_eq!(engine.hear([file(GROUP, "a")], Some(at(0))).unwrap(), Taken { new: 1, turns: 0, more: true });
+    assert_eq!(engine.hear([said(GROUP, "say two")], None).unwrap(), Taken { new: 1, turns: 0, more: true });
+    assert_eq!(engine.work(at(0)).unwrap(), 1);
+    assert_eq!(texts(&engine)[0], "one");
 }
 
 #[test]

@@ -38,11 +38,6 @@ impl Awaited {
         }
     }
 
-    /// Those noted in `other` as well.
-    pub fn extend(&mut self, other: Self) {
-        self.0.extend(other.0);
-    }
-
     /// Whether this is passed over.
     pub fn has(&self, sequence: u64) -> bool {
         self.0.contains_key(&sequence)

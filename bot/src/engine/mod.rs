@@ -4,7 +4,7 @@
 //! together are written down together; a transaction holds whole turns, never a part of one. Never decides what to say, never talks to a network, reads no clock (every call is told the time). All calls block; one at
 //! a time is inside. Start at [`Engine`]. The turn itself is in `turn`, the way out in `outbox`.
 //!
-//! Promises: what [`Engine::accept`] returned for is never lost and never decided twice; a message leaves the outbox
+//! Promises: what [`Engine::accept`] or [`Engine::hear`] returned for is never lost and never decided twice; a message leaves the outbox
 //! only when its sending is reported, so a crash may repeat the one under way in a chat and loses none.
 
 mod acquaintances;
@@ -50,6 +50,17 @@ const BREATH: TimeDelta = TimeDelta::seconds(1);
 
 /// Rooms that ring at a time.
 const AT_ONCE: usize = 200;
+
+/// What became of a batch that was heard.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Taken {
+    /// How many of it had not been taken in before.
+    pub new: usize,
+    /// How many were decided.
+    pub turns: usize,
+    /// Whether [`Engine::work`] and [`Engine::ring`] may have something to do, sooner than it seemed before.
+    pub more: bool,
+}
 
 /// See the module.
 pub struct Engine {
@@ -144,12 +155,51 @@ impl Engine {
     /// # Errors
     /// When the book cannot be written: then nothing was taken.
     pub fn accept<A: Into<Arrival>>(&self, batch: impl IntoIterator<Item = A>) -> Result<usize, BookError> {
+        self.hear(batch, None).map(|taken| taken.new)
+    }
+
+    /// Takes a batch in and decides it at once, as [`Self::accept`] and [`Self::work`] do one after the other, but waits for the disk once:
+    /// so does whoever waits for an answer. Where something older is undecided, or the time is not known for sure, it is
+    /// only taken in.
+    ///
+    /// # Errors
+    /// When the book cannot be read or written: what was taken in is decided by [`Self::work`], or told again.
+    pub fn hear<A: Into<Arrival>>(
+        &self,
+        batch: impl IntoIterator<Item = A>,
+        now: Option<DateTime<Utc>>,
+    ) -> Result<Taken, BookError> {
         let mut desk = self.desk();
+        let first_in_line = desk.one_by_one.is_none() && desk.inbox(&self.drafted, 1)?.is_empty();
+        let taken = self.take_in(&mut desk, batch)?;
+        let new = taken.len();
+        let decided: Vec<_> = taken.into_iter().filter(|(_, arrival)| arrival.file.is_none()).collect();
+        let (Some(now), true, false) = (now, first_in_line, decided.is_empty()) else {
+            if desk.unsynced {
+                self.settle(&mut desk)?; // also when told again because the first time could not be promised
+            }
+            return Ok(Taken { new, turns: 0, more: new > 0 });
+        };
+        // So much outlives the end of the program: an arrival that ends it in its turn is there at the next start, and is counted.
+        self.drafted.book().sync(Loss::Process)?;
+        let turns = decided.len();
+        let more = self.together(&mut desk, |desk| {
+            decided.into_iter().try_for_each(|(sequence, arrival)| self.decided(desk, sequence, arrival, now))
+        })?;
+        Ok(Taken { new, turns, more })
+    }
+
+    /// Writes a batch down without waiting for the disk. Returns what was new, with the numbers it got.
+    fn take_in<A: Into<Arrival>>(
+        &self,
+        desk: &mut Desk,
+        batch: impl IntoIterator<Item = A>,
+    ) -> Result<Vec<(u64, Arrival)>, BookError> {
         let mut writes = Writes::default();
-        let mut next = desk.next;
+        let first = desk.next;
+        let mut next = first;
         let mut new: Vec<UpdateId> = Vec::new();
-        let mut awaited = awaited::Awaited::default();
-        let mut count = 0;
+        let mut taken = Vec::new();
         for arrival in batch {
             let arrival: Arrival = arrival.into();
             if let Some(update) = arrival.update {
@@ -159,18 +209,13 @@ impl Engine {
                 new.push(update);
             }
             writes.arrival(next, &arrival)?;
-            awaited.add(next, &arrival);
+            taken.push((next, arrival));
             next += 1;
-            count += 1;
         }
-        if count == 0 {
-            if desk.unsynced {
-                self.settle(&mut desk)?; // told again because the first time could not be promised
-            }
-            return Ok(0);
+        if taken.is_empty() {
+            return Ok(taken);
         }
         // What came together is remembered in one row, and forgotten together.
-        let first = desk.next;
         if !new.is_empty() {
             writes.handled(first, &new.iter().map(|update| update.0).collect::<Vec<_>>())?;
         }
@@ -185,8 +230,9 @@ impl Engine {
         }
         writes.next_sequence(next)?;
         self.drafted.book().commit(&writes.changes)?;
+        desk.unsynced = true;
         desk.next = next;
-        desk.awaited.extend(awaited);
+        taken.iter().for_each(|(sequence, arrival)| desk.awaited.add(*sequence, arrival));
         for (_, updates) in desk.window.drain(..surplus).collect::<Vec<_>>() {
             updates.iter().for_each(|update| _ = desk.handled.remove(update));
         }
@@ -194,8 +240,7 @@ impl Engine {
             desk.handled.extend(&new);
             desk.window.push_back((first, new));
         }
-        self.settle(&mut desk)?;
-        Ok(count)
+        Ok(taken)
     }
 
     /// Decides everything that waits in the inbox, in order, as of `now`. Returns the number of turns.
@@ -219,33 +264,32 @@ impl Engine {
             }
             count += batch.len();
             self.together(&mut desk, |desk| {
-                batch.into_iter().try_for_each(|(sequence, arrival)| {
-                    let mut writes = Writes::default();
-                    writes.arrival_done(sequence);
-                    match arrival {
-                        Ok(arrival) => self.arrived(desk, arrival, writes, now),
-                        Err(BookError::Damaged { .. }) => {
-                            tracing::error!("something heard could not be read back and was dropped");
-                            self.drafted.book().commit(&writes.changes)
-                        }
-                        Err(error) => Err(error),
+                batch.into_iter().try_for_each(|(sequence, arrival)| match arrival {
+                    Ok(arrival) => self.decided(desk, sequence, arrival, now),
+                    Err(BookError::Damaged { .. }) => {
+                        tracing::error!("something heard could not be read back and was dropped");
+                        let mut writes = Writes::default();
+                        writes.arrival_done(sequence);
+                        self.drafted.book().commit(&writes.changes)
                     }
+                    Err(error) => Err(error),
                 })
             })?;
         }
     }
 
-    /// Takes `turns` and writes them down with one commit and one sync. When one of them fails, those before it are kept.
+    /// Takes `turns` and writes them down with one commit and one sync. When one of them fails, those before it are kept. Whether
+    /// bells were set or taken back.
     fn together(
         &self,
         desk: &mut Desk,
         turns: impl FnOnce(&mut Desk) -> Result<(), BookError>,
-    ) -> Result<(), BookError> {
+    ) -> Result<bool, BookError> {
         let (next, draft) = (desk.next, self.draft.open());
         let done = turns(desk);
         let changes = draft.take();
         if changes.is_empty() {
-            return done;
+            return done.map(|()| false);
         }
         if let Err(error) = self.pages.book().commit(&changes) {
             // Nothing was committed: what is at hand must say the same as the book.
@@ -256,16 +300,14 @@ impl Engine {
         desk.unsynced = true;
         let people = changes.iter().filter(|(shelf, ..)| *shelf == Shelf::People);
         self.acquaintances.changed(people.filter_map(|(_, key, _)| person_of(key)));
-        self.settle(desk).and(done)
+        let bells = changes.iter().any(|(shelf, ..)| shelf == Shelf::Bells);
+        self.settle(desk).and(done).map(|()| bells)
     }
 
-    fn arrived(
-        &self,
-        desk: &mut Desk,
-        arrival: Arrival,
-        mut writes: Writes,
-        now: DateTime<Utc>,
-    ) -> Result<(), BookError> {
+    /// Takes what stands in the inbox under `sequence` through its turn.
+    fn decided(&self, desk: &mut Desk, sequence: u64, arrival: Arrival, now: DateTime<Utc>) -> Result<(), BookError> {
+        let mut writes = Writes::default();
+        writes.arrival_done(sequence);
         let Arrival { mut heard, message, topic, sent, title, starts, .. } = arrival;
         let room = self.drafted.now_at(heard.room)?;
         if matches!(heard.what, What::Migrated { .. }) && room != heard.room {
@@ -299,7 +341,7 @@ impl Engine {
         if rung.is_err() {
             desk.crowd.look_again(); // those that did not ring have to be found once more
         }
-        rung.map(|()| rooms.len() + ahead)
+        rung.map(|_| rooms.len() + ahead)
     }
 
     /// Rings what is due in `room` by `as_of`, as if it were that time.

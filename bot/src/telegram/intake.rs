@@ -1,9 +1,11 @@
-//! What both ways of receiving share: an update becomes durable here, and only then may it be confirmed.
+//! What both ways of receiving share: an update becomes durable here, and only then may it be confirmed. It is decided on the way
+//! where nothing older waits, so that the disk is waited for once.
 
 use super::hear::{self, Identity, Lookup};
 use super::patience::Verdict;
 use super::pulse::Pulse;
 use super::{ServeError, Serving, blocking, inline};
+use crate::clock::Clock;
 use crate::engine::{Arrival, Engine};
 use crate::room::{PersonId, RoomId, RoomKind};
 use std::collections::{BTreeSet, HashMap, HashSet};
@@ -73,6 +75,8 @@ impl Intake {
         self.learn_numbers(&updates).await;
         let inside = self.learn_inside(&updates).await;
         let (engine, admins, me) = (Arc::clone(&self.serving.engine), Arc::clone(&self.admins), self.me.clone());
+        // By a clock that may be wrong nothing is decided: whoever takes the turns has it set right first.
+        let now = (!self.serving.clock.jumped()).then(|| self.serving.clock.now());
         let (taken, fetch) = blocking(move || {
             let known = Known { engine: &engine, admins: &admins, inside: &inside };
             let arrivals: Vec<Arrival> = updates
@@ -83,14 +87,20 @@ impl Intake {
                 })
                 .collect();
             let fetch = arrivals.iter().any(|arrival| arrival.file.is_some());
-            Ok((engine.accept(arrivals)?, fetch))
+            Ok((engine.hear(arrivals, now)?, fetch))
         })
         .await?;
-        self.serving.pulse.updates.inc_by(taken as u64);
+        self.serving.pulse.updates.inc_by(taken.new as u64);
+        self.serving.pulse.turns.inc_by(taken.turns as u64);
+        if taken.turns > 0 {
+            self.serving.outbound.notify_one();
+        }
         if fetch {
             self.serving.files.notify_one();
         }
-        self.serving.turns.notify_one();
+        if taken.more {
+            self.serving.turns.notify_one();
+        }
         Ok(())
     }
 

@@ -259,9 +259,10 @@ impl World {
             self.fault("update told twice");
         }
         let told: BTreeSet<u64> = batch.iter().map(|(id, _)| *id).collect();
+        let now = (!self.one_in(2)).then(|| self.clock());
         let Some(engine) = self.engine() else { return };
         let arrivals: Vec<Arrival> = batch.iter().map(|(id, deed)| arrival(engine, *id, deed)).collect();
-        let taken = engine.accept(arrivals);
+        let taken = engine.hear(arrivals, now);
         if taken.is_err() || self.state().is_dead() {
             return self.failed(taken.err());
         }
