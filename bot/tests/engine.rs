@@ -222,8 +222,7 @@ fn what_ends_the_program_again_and_again_is_set_aside() {
     engine_over(Arc::clone(&book)).accept([said(GROUP, "say bomb"), said(GROUP, "say next")]).unwrap();
     for _ in 0..3 {
         // Started, and ended in the middle of the first turn.
-        let dying = Dying { inner: Arc::clone(&book), commits_left: Mutex::new(1) };
-        engine_over(Arc::new(dying)).work(at(0)).unwrap_err();
+        engine_over(Dying::over(&book, 1, &Arc::default())).work(at(0)).unwrap_err();
     }
     let engine = engine_over(book);
     engine.work(at(0)).unwrap();
@@ -231,20 +230,37 @@ fn what_ends_the_program_again_and_again_is_set_aside() {
 }
 
 #[test]
-fn what_is_decided_as_it_is_heard_is_written_down_first_and_can_be_set_aside() {
-    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
-    // Taken in, and ended in the middle of the first turn.
-    let dying = Dying { inner: Arc::clone(&book), commits_left: Mutex::new(1) };
-    engine_over(Arc::new(dying)).hear([said(GROUP, "say bomb"), said(GROUP, "say next")], Some(at(0))).unwrap_err();
+fn what_ends_the_program_as_it_is_heard_is_taken_in_first_the_next_time_and_set_aside_in_the_end() {
+    let (book, note): (Arc<dyn Book>, _) = (Arc::new(SledBook::temporary().unwrap()), Arc::default());
+    let told = || [(Some(UpdateId(1)), said(GROUP, "say bomb")), (Some(UpdateId(2)), said(GROUP, "say next"))];
+    // Heard, and ended in the middle of the turn: nothing is taken in, and the platform tells it again.
+    engine_over(Dying::over(&book, 0, &note)).hear(told(), Some(at(0))).unwrap_err();
+    let again = engine_over(Dying::over(&book, 1, &note));
+    assert_eq!(again.hear(told(), Some(at(0))).unwrap(), Taken { new: 2, turns: 0, more: true });
+    again.work(at(0)).unwrap_err();
     for _ in 0..3 {
-        let dying = Dying { inner: Arc::clone(&book), commits_left: Mutex::new(1) };
-        engine_over(Arc::new(dying)).work(at(0)).unwrap_err();
+        engine_over(Dying::over(&book, 1, &note)).work(at(0)).unwrap_err();
     }
     let engine = engine_over(book);
     // What is told now waits for what was heard before.
     assert_eq!(engine.hear([said(GROUP, "say late")], Some(at(0))).unwrap().turns, 0);
     engine.work(at(0)).unwrap();
     assert_eq!(texts(&engine), ["telegram-sorry", "next", "late"]);
+}
+
+#[test]
+fn a_refused_commit_of_what_is_heard_takes_nothing_in() {
+    let book =
+        Arc::new(Failing { inner: SledBook::temporary().unwrap(), refuse: true.into(), committed: Mutex::default() });
+    let engine = engine_over(book.clone());
+    let told = || [(Some(UpdateId(1)), said(GROUP, "say one").into()), (Some(UpdateId(2)), file(GROUP, "a"))];
+    let told = || told().map(|(update, arrival): (_, Arrival)| Arrival { update, ..arrival });
+    engine.hear(told(), Some(at(0))).unwrap_err();
+    assert!(engine.files_wanted().is_empty());
+    book.refuse.store(false, Ordering::SeqCst);
+    assert_eq!(engine.hear(told(), Some(at(0))).unwrap(), Taken { new: 2, turns: 1, more: false });
+    assert_eq!(engine.files_wanted().len(), 1);
+    assert_eq!(texts(&engine), ["one"]);
 }
 
 #[test]
@@ -258,7 +274,6 @@ fn hearing_is_taking_in_and_deciding_and_tells_whether_there_is_more_to_do() {
         engine.hear([said(GROUP, "job carve 10")], Some(at(0))).unwrap(),
         Taken { new: 1, turns: 1, more: true } // it set a bell
     );
-    assert_eq!(engine.hear([file(GROUP, "a")], Some(at(0))).unwrap(), Taken { new: 1, turns: 0, more: true });
     assert_eq!(engine.hear([said(GROUP, "say two")], None).unwrap(), Taken { new: 1, turns: 0, more: true });
     assert_eq!(engine.work(at(0)).unwrap(), 1);
     assert_eq!(texts(&engine)[0], "one");
@@ -812,12 +827,30 @@ impl Book for Failing {
     fn sync(&self, loss: Loss) -> Result<(), BookError> {
         self.inner.sync(loss)
     }
+    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+        self.inner.attempt(under_way)
+    }
+    fn was_attempting(&self) -> bool {
+        self.inner.was_attempting()
+    }
 }
 
 /// A book of a program that ends after so many commits: the next one never comes.
 struct Dying {
     inner: Arc<dyn Book>,
     commits_left: Mutex<usize>,
+    ended: AtomicBool,
+    /// The note beside the rows, which the next program finds.
+    note: Arc<AtomicBool>,
+    stood: bool,
+}
+
+impl Dying {
+    fn over(inner: &Arc<dyn Book>, commits: usize, note: &Arc<AtomicBool>) -> Arc<Self> {
+        let stood = note.swap(false, Ordering::SeqCst);
+        let (inner, note) = (Arc::clone(inner), Arc::clone(note));
+        Arc::new(Self { inner, commits_left: Mutex::new(commits), ended: AtomicBool::new(false), note, stood })
+    }
 }
 
 impl Book for Dying {
@@ -829,11 +862,23 @@ impl Book for Dying {
     }
     fn commit(&self, changes: &Changes) -> Result<(), BookError> {
         let mut left = self.commits_left.lock().unwrap();
-        *left = left.checked_sub(1).ok_or_else(|| BookError::Damaged { detail: "ended".into() })?;
+        *left = left.checked_sub(1).ok_or_else(|| {
+            self.ended.store(true, Ordering::SeqCst);
+            BookError::Damaged { detail: "ended".into() }
+        })?;
         self.inner.commit(changes)
     }
     fn sync(&self, loss: Loss) -> Result<(), BookError> {
         self.inner.sync(loss)
+    }
+    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+        if !self.ended.load(Ordering::SeqCst) {
+            self.note.store(under_way, Ordering::SeqCst);
+        }
+        Ok(())
+    }
+    fn was_attempting(&self) -> bool {
+        self.stood
     }
 }
 

@@ -109,6 +109,14 @@ impl Book for Counted {
     fn sync(&self, loss: Loss) -> Result<(), BookError> {
         self.book.sync(loss)
     }
+
+    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+        self.book.attempt(under_way)
+    }
+
+    fn was_attempting(&self) -> bool {
+        self.book.was_attempting()
+    }
 }
 
 /// How long an answer takes at worst hangs on the machine; what it asks of it does not.

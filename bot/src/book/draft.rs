@@ -117,6 +117,14 @@ impl Book for Draft {
     fn sync(&self, loss: Loss) -> Result<(), BookError> {
         self.book.sync(loss)
     }
+
+    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+        self.book.attempt(under_way)
+    }
+
+    fn was_attempting(&self) -> bool {
+        self.book.was_attempting()
+    }
 }
 
 #[cfg(test)]

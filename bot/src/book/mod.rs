@@ -7,6 +7,7 @@
 //! Durability: a commit is all or nothing. It outlives a killed process after [`Book::sync`] with [`Loss::Process`], and
 //! a power cut after [`Loss::Power`]; callers sync once for a batch, before anything outside learns of it.
 
+mod attempt;
 mod backup;
 mod draft;
 mod error;
@@ -174,4 +175,14 @@ pub trait Book: Send + Sync {
     /// # Errors
     /// When the disk refuses.
     fn sync(&self, loss: Loss) -> Result<(), BookError>;
+
+    /// Notes beside all rows that something is being decided which no commit holds yet, or that it no longer is. A killed
+    /// process leaves the note standing.
+    ///
+    /// # Errors
+    /// When the disk refuses.
+    fn attempt(&self, under_way: bool) -> Result<(), BookError>;
+
+    /// Whether the note stood when the book was opened.
+    fn was_attempting(&self) -> bool;
 }

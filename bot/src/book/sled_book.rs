@@ -4,6 +4,7 @@
 //! opening (sled refuses to open over one), and an fsync (`Db::flush` hands the data to the system, which is enough for
 //! a killed process and not for a power cut). Network file systems are ruled out: their locks do not hold.
 
+use super::attempt::Attempt;
 use super::pages::{BOOK_SCHEMA, check_schema};
 use super::{Book, BookError, Changes, Loss, Row, Shelf};
 use sled::transaction::{ConflictableTransactionError, TransactionError, Transactional, TransactionalTree};
@@ -27,6 +28,8 @@ pub struct SledBook {
     /// sled's file, to be synced; none in a temporary book.
     file: Option<File>,
     path: PathBuf,
+    /// None in a temporary book.
+    attempt: Option<Attempt>,
     /// Commits come one at a time: sled's transactions then never have to be repeated.
     writer: Mutex<()>,
     /// Held as long as the book is open. Declared last: released after sled is closed.
@@ -43,6 +46,7 @@ impl SledBook {
         let lock = lock(dir)?;
         let mut book = Self::open_store(&dir.join(STORE))?;
         book._lock = Some(lock);
+        book.attempt = Some(Attempt::open(dir)?);
         check_schema(&book)?;
         Ok(book)
     }
@@ -95,7 +99,7 @@ impl SledBook {
             Ok(Err(error)) => return Err(told(error, &path)),
             Err(_) => return Err(BookError::Damaged { detail: path.display().to_string() }),
         };
-        Ok(Self { db, trees, file: None, path, writer: Mutex::new(()), _lock: None })
+        Ok(Self { db, trees, file: None, path, attempt: None, writer: Mutex::new(()), _lock: None })
     }
 
     fn tree(&self, shelf: Shelf) -> &sled::Tree {
@@ -165,6 +169,14 @@ impl Book for SledBook {
             file.sync_data().map_err(|source| BookError::Disk { path: self.path.clone(), source })?;
         }
         Ok(())
+    }
+
+    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+        self.attempt.as_ref().map_or(Ok(()), |attempt| attempt.note(under_way))
+    }
+
+    fn was_attempting(&self) -> bool {
+        self.attempt.as_ref().is_some_and(|attempt| attempt.stood)
     }
 }
 

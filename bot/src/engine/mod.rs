@@ -42,6 +42,9 @@ const BATCH: usize = 128;
 /// Starts of the program that one arrival may be the first undecided thing of. More: it is what ends the program.
 const MAX_STARTS: u8 = 3;
 
+/// Arrivals taken in before they are decided after the program ended in deciding. What ended it is told again soon, and is among them.
+const CAREFUL: usize = 1000;
+
 /// Something said longer ago than this counts as said when it was said, not when it came (a reading above all).
 const STALE: TimeDelta = TimeDelta::seconds(90);
 
@@ -50,6 +53,18 @@ const BREATH: TimeDelta = TimeDelta::seconds(1);
 
 /// Rooms that ring at a time.
 const AT_ONCE: usize = 200;
+
+/// Update ids as they came together, by sequence.
+type Window = VecDeque<(u64, Vec<UpdateId>)>;
+
+fn read_window(pages: &Pages) -> Result<Window, BookError> {
+    let together = |updates: Vec<u64>| updates.into_iter().map(UpdateId).collect();
+    Ok(pages.handled()?.into_iter().map(|(sequence, updates)| (sequence, together(updates))).collect())
+}
+
+fn all_of(window: &Window) -> BTreeSet<UpdateId> {
+    window.iter().flat_map(|(_, updates)| updates).copied().collect()
+}
 
 /// What became of a batch that was heard.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -82,7 +97,7 @@ pub struct Engine {
 struct Desk {
     next: u64,
     /// Update ids as they came together, oldest first, by sequence.
-    window: VecDeque<(u64, Vec<UpdateId>)>,
+    window: Window,
     handled: BTreeSet<UpdateId>,
     queue: Queue,
     /// What waits for a file.
@@ -94,6 +109,8 @@ struct Desk {
     /// What stood in the inbox at the start has lower numbers. As long as any of it is there, turns go one by one: one that ends
     /// the program stands first at the next start, and that is counted.
     one_by_one: Option<u64>,
+    /// So many arrivals are taken in before they are decided: the program ended while it decided something it had not taken in.
+    careful: usize,
     /// Whether calls go ahead of their time.
     crowd: ahead::Crowd,
 }
@@ -106,18 +123,17 @@ impl Engine {
     pub fn new(book: Arc<dyn Book>, voice: Arc<dyn Render>, decide: DecideFn) -> Result<Self, BookError> {
         let draft = Arc::new(Draft::new(Arc::clone(&book)));
         let (pages, drafted) = (Pages::new(book), Pages::new(Arc::clone(&draft) as _));
-        let together = |updates: Vec<u64>| updates.into_iter().map(UpdateId).collect::<Vec<_>>();
-        let window: VecDeque<_> =
-            pages.handled()?.into_iter().map(|(sequence, updates)| (sequence, together(updates))).collect();
+        let window = read_window(&pages)?;
         let mut desk = Desk {
             next: pages.next_sequence()?,
-            handled: window.iter().flat_map(|(_, updates)| updates).copied().collect(),
+            handled: all_of(&window),
             window,
             queue: outbox::read_queue(&pages, &[])?,
             awaited: awaited::Awaited::read(&pages)?,
             unsynced: false,
             left_over: None,
             one_by_one: None,
+            careful: if pages.book().was_attempting() { CAREFUL } else { 0 },
             crowd: ahead::Crowd::default(),
         };
         desk.left_over = desk.inbox(&pages, 1)?.first().map(|(sequence, _)| *sequence);
@@ -163,30 +179,49 @@ impl Engine {
     /// only taken in.
     ///
     /// # Errors
-    /// When the book cannot be read or written: what was taken in is decided by [`Self::work`], or told again.
+    /// When the book cannot be read or written: what was taken in is decided by [`Self::work`]; what was not is told again.
     pub fn hear<A: Into<Arrival>>(
         &self,
         batch: impl IntoIterator<Item = A>,
         now: Option<DateTime<Utc>>,
     ) -> Result<Taken, BookError> {
         let mut desk = self.desk();
-        let first_in_line = desk.one_by_one.is_none() && desk.inbox(&self.drafted, 1)?.is_empty();
-        let taken = self.take_in(&mut desk, batch)?;
-        let new = taken.len();
-        let decided: Vec<_> = taken.into_iter().filter(|(_, arrival)| arrival.file.is_none()).collect();
-        let (Some(now), true, false) = (now, first_in_line, decided.is_empty()) else {
-            if desk.unsynced {
-                self.settle(&mut desk)?; // also when told again because the first time could not be promised
+        let first_in_line = desk.one_by_one.is_none() && desk.careful == 0 && desk.inbox(&self.drafted, 1)?.is_empty();
+        let taken = match now.filter(|_| first_in_line) {
+            Some(now) => self.hear_now(&mut desk, batch, now)?,
+            None => {
+                let new = self.take_in(&mut desk, batch)?.len();
+                desk.careful = desk.careful.saturating_sub(new);
+                Taken { new, turns: 0, more: new > 0 }
             }
-            return Ok(Taken { new, turns: 0, more: new > 0 });
         };
-        // So much outlives the end of the program: an arrival that ends it in its turn is there at the next start, and is counted.
-        self.drafted.book().sync(Loss::Process)?;
-        let turns = decided.len();
-        let more = self.together(&mut desk, |desk| {
-            decided.into_iter().try_for_each(|(sequence, arrival)| self.decided(desk, sequence, arrival, now))
-        })?;
-        Ok(Taken { new, turns, more })
+        if desk.unsynced {
+            self.settle(&mut desk)?; // also when told again because the first time could not be promised
+        }
+        Ok(taken)
+    }
+
+    /// Takes in and decides with one commit. Until then only a note says that there was something: when a turn ends the program,
+    /// the next start takes everything in before it decides, and counts what it stumbles over.
+    fn hear_now<A: Into<Arrival>>(
+        &self,
+        desk: &mut Desk,
+        batch: impl IntoIterator<Item = A>,
+        now: DateTime<Utc>,
+    ) -> Result<Taken, BookError> {
+        self.drafted.book().attempt(true)?;
+        let (mut new, mut turns) = (0, 0);
+        let heard = self.together(desk, |desk| {
+            let taken = self.take_in(desk, batch)?;
+            new = taken.len();
+            let at_once = taken.into_iter().filter(|(_, arrival)| arrival.file.is_none());
+            at_once.into_iter().try_for_each(|(sequence, arrival)| {
+                turns += 1;
+                self.decided(desk, sequence, arrival, now)
+            })
+        });
+        self.drafted.book().attempt(false)?;
+        Ok(Taken { new, turns, more: heard? })
     }
 
     /// Writes a batch down without waiting for the disk. Returns what was new, with the numbers it got.
@@ -295,6 +330,9 @@ impl Engine {
             // Nothing was committed: what is at hand must say the same as the book.
             desk.next = next;
             desk.queue = outbox::read_queue(&self.pages, &desk.queue.under_way())?;
+            desk.window = read_window(&self.pages)?;
+            desk.handled = all_of(&desk.window);
+            desk.awaited = awaited::Awaited::read(&self.pages)?;
             return Err(error);
         }
         desk.unsynced = true;
@@ -500,6 +538,7 @@ mod tests {
         let mut book = MockBook::new();
         book.expect_get().returning(|_, _| Ok(None));
         book.expect_rows().returning(|_, _, _, _| Ok(Vec::new()));
+        book.expect_was_attempting().return_const(false);
         book.expect_commit().times(1).returning(|_| Ok(()));
         let mut refusals = 1;
         book.expect_sync().times(2).returning(move |_| {

@@ -35,6 +35,9 @@ pub struct State {
     process_safe: usize,
     death: Option<Death>,
     dead: bool,
+    /// The note beside the rows, and whether it stood when the process ended last.
+    attempt: bool,
+    was_attempting: bool,
     refuse_commits: u32,
     refuse_syncs: u32,
     /// What must be so.
@@ -88,6 +91,7 @@ impl State {
         self.tail.clear(); // what is left has been read back from the disk
         self.process_safe = 0;
         (self.dead, self.death) = (false, None);
+        self.was_attempting = std::mem::take(&mut self.attempt);
         self.refuse(0, 0);
     }
 
@@ -186,5 +190,16 @@ impl Book for Disk {
         }
         state.process_safe = state.tail.len();
         Ok(())
+    }
+
+    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+        let mut state = self.state();
+        state.alive()?;
+        state.attempt = under_way;
+        Ok(())
+    }
+
+    fn was_attempting(&self) -> bool {
+        self.state().was_attempting
     }
 }
