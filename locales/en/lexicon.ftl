@@ -312,15 +312,43 @@ lexicon-ask-stand = stand, standing, rest, resting, rest after
 
 ## When something goes wrong, and habits
 lexicon-ask-help = what do i do, what do we do, what now, what can i do, what should i do, what to do, help, what then, what if
-lexicon-ask-oven-down = oven broke, oven is broken, oven broken, oven broke down, oven died, oven stopped, oven stopped working, oven isn't working, oven won't heat, oven went out, oven is dead, power went out, power is out, power out, lost power, no power, power cut, fire went out, fire is out, fires out, fire died, fire has died, fire is dead, fire has gone out, killed the fire, fire out, lost the fire, lost my fire, put the fire out, put out the fire, put the smoker out, smoker went out, smoker is out, smoker died, smoker quit, smoker stopped, smoker shut off, smoker shut down, grill went out, grill died, ran out of pellets, ran out of propane, ran out of gas, ran out of charcoal, out of pellets, out of propane, no fire
+lexicon-ask-oven-down = oven broke, oven is broken, oven broken, oven broke down, oven died, oven stopped, oven stopped working, oven isn't working, oven won't heat, oven went out, oven is dead, power went out, power is out, power out, lost power, no power, power cut, fire went out, fire is out, fires out, fire died, fire has died, fire is dead, fire has gone out, killed the fire, fire out, lost the fire, lost my fire, put the fire out, put out the fire, put the smoker out, smoker went out, smoker is out, smoker died, smoker quit, smoker stopped, smoker shut off, smoker shut down, grill went out, grill died, ran out of pellets, ran out of propane, ran out of gas, ran out of charcoal, out of pellets, out of propane, no fire, out of charcoal, out of fuel, ran out of fuel
 lexicon-ask-come-up = to get to, to reach, took, it took, took to get to, get to, gets to, got to, hits, hit, reached, reaches, before it reached, until it reached, come up to, to come up to
 lexicon-ask-too-fast = too fast, too quickly, too quick, too soon, too early, done early, done too early, ahead of schedule
 lexicon-ask-too-slow = too slow, too slowly, cooking slow, cooking slowly, taking too long, taking forever, behind schedule, won't cook, isn't cooking, not cooking, takes too long
 lexicon-ask-garage = garage, in the garage, shed, in the shed, porch, on the porch, balcony, in the car, outside, outdoors
 lexicon-ask-baste = baste, basting, baste it, spoon juices, spoon the juices, open the oven, opening the oven, open the smoker, lift the lid
-lexicon-ask-foil = tent it, tent, foil over it, cover it with foil, cover with foil, cover it w foil, tent it w foil, put foil on it, cover it, too dark, getting dark, too brown, browning too fast, skin is burning, burning on top, skin is black
+lexicon-ask-foil = tent it, tent, foil over it, cover it with foil, cover with foil, cover it w foil, tent it w foil, put foil on it, cover it, too dark, getting dark, too brown, browning too fast, skin is burning, burning on top, skin is black, cover the turkey with foil, cover the turkey w foil, cover with tin foil, cover it in foil, foil on top, put foil over it, w foil, with foil, use foil, really dark, too black, getting black, burning, burnt, is burning, wing tips are burning, tips are burning, rly dark, so dark, pretty dark, very dark, kinda dark, super dark, way too dark, really brown, rly brown, very brown, super brown
 lexicon-ask-where = where, where do, where does, where to, whereabouts
 lexicon-ask-thermometer = thermometer, probe, meat thermometer
+lexicon-habit-bag-inside = bag inside, bag was inside, bag still inside, bag was still inside, left the bag, left the bag in, bag of giblets inside, giblets inside, giblets were inside, giblet bag was still inside, giblet bag inside, giblet bag, forgot the giblets, left the giblets in, left the giblets inside, bag of giblets, giblets in the bird, plastic inside, plastic bag inside
+lexicon-habit-pop-up = pop up, popup, popped, pop up timer, popup timer, popup thing, pop up thing, red button, timer popped
+lexicon-habit-probe-out = probe fell out, probe came out, probe slipped, probe slipped out, probe fell, thermometer fell out, thermometer came out, thermometer is broken, thermometer broke, thermometer broken, thermometer died, thermometer is dead, thermometer stopped working, thermometer doesn't work, thermometer isn't working, probe broke, probe is broken, probe died, broken thermometer
+lexicon-habit-mess = leaked, leaking, leaks, dripped, dripping juice, spilled, spilt, juice in the fridge, juice in my fridge, cutting board, clean up after, clean after, how do i clean, raw juice, juice everywhere
+lexicon-habit-dog = dog, puppy, my cat, the cat
+lexicon-habit-fragile = pregnant, immune system, weak immune, immunocompromised, chemo, chemotherapy, transplant
+lexicon-habit-temper = come to room temp, come to room temperature, to room temp, to room temperature, get to room temp, get to room temperature, reach room temp, up to room temperature, warm up before cooking, before cooking to warm up, sit out before cooking, take the chill off
+lexicon-habit-finish-oven = finish in the oven, finish it in the oven, finish it off in the oven, move it to the oven, move to the oven, switch to the oven, transfer to the oven, finish in oven
+lexicon-habit-early = done early, done too early, done too soon, finished early, finished too early, ready early, ready too early, ready too soon, hour early, hours early, an hour early, done 1 hour early, too early what now, ahead of time what now
+lexicon-habit-neck = neck
+lexicon-habit-side-up = side up, which side up, which way up, breast up, breast side up, breast down, breast side down, upside down, breast side
+lexicon-habit-cover = cover, cover it, covered, uncovered, covering, wrap, wrapped, unwrapped, wrap it
+lexicon-habit-must = do i need to, do i have to, must i, should i, do we need to, do you need to, should we, or not, necessary, is it better, better, versus, vs, worth it
+lexicon-habit-or = or
+lexicon-habit-rack = rack, roasting rack, v rack, trivet
+lexicon-habit-truss = truss, trussing, trussed, tie the legs, tie legs, tie its legs, tie it up, kitchen string, kitchen twine, twine
+lexicon-habit-pan-water = water in the pan, water in the roasting pan, water to the pan, add water, water in the tray, liquid in the pan, broth in the pan, stock in the pan
+lexicon-habit-oven-bag = oven bag, cooking bag, roasting bag, in a bag, paper bag, brown bag, brown paper bag
+lexicon-habit-weather = raining, rainy, in the rain, windy, snowing, wind, blizzard, storm
+lexicon-habit-smoke = white smoke, thick smoke, smoke is white, smoke is thick, smoke white, billowing, what wood, which wood, wood chips, wood chunks, apple wood, applewood, cherry wood, hickory, mesquite, kind of wood
+lexicon-habit-grill = grill, barbecue, bbq
+lexicon-habit-gravy = drippings, pan juices, pan drippings, make gravy, making gravy, make the gravy, gravy how, thicken
+lexicon-habit-salty = salty, too salty, oversalted
+lexicon-habit-carcass = carcass, bones, frame, turkey frame, carcase
+lexicon-habit-crisp = crisp, crispy, crisper, crispy skin, crisp skin, rubbery, soggy, baking powder, crunchy
+lexicon-habit-fat = butter under the skin, butter the skin, butter on the skin, oil or butter, butter or oil, oil the skin, oil on the skin, rub it with butter, rub with butter, rub with oil, brush with oil, brush with butter, brush it with butter
+lexicon-habit-preheat = preheat, preheated, preheating
+lexicon-habit-microwave = microwave
 lexicon-last = last
 
 ## Short talk, taken as a whole text only: words that say nothing, what is done, what is not, by step

@@ -314,15 +314,43 @@ lexicon-ask-stand = reposer, repos, repose, temps de repos, laisser reposer
 
 ## Quand ça tourne mal, et habitudes
 lexicon-ask-help = que faire, quoi faire, je fais quoi, on fait quoi, qu'est-ce que je fais, qu'est-ce qu'on fait, et maintenant, au secours, à l'aide, aide, comment faire, comment je fais, que dois-je faire, je dois faire quoi, que faut-il faire, help, et si
-lexicon-ask-oven-down = four en panne, four est en panne, four cassé, four est cassé, four est mort, four mort, four ne marche plus, four marche plus, four ne fonctionne plus, four fonctionne plus, four ne chauffe plus, four chauffe plus, four ne chauffe pas, four s'est éteint, four s'est arrêté, four éteint, four est éteint, four a lâché, four m'a lâché, four vient de lâcher, four tombe en panne, four est tombé en panne, panne de four, panne de courant, panne d'électricité, plus d'électricité, plus de courant, plus de gaz, coupure de courant, coupure d'électricité, courant coupé, feu éteint, le feu est éteint, le feu s'est éteint, feu s'est éteint, fumoir éteint, le fumoir s'est éteint, barbecue éteint, plus de gaz, plus de charbon, panne de gaz
+lexicon-ask-oven-down = four en panne, four est en panne, four cassé, four est cassé, four est mort, four mort, four ne marche plus, four marche plus, four ne fonctionne plus, four fonctionne plus, four ne chauffe plus, four chauffe plus, four ne chauffe pas, four s'est éteint, four s'est arrêté, four éteint, four est éteint, four a lâché, four m'a lâché, four vient de lâcher, four tombe en panne, four est tombé en panne, panne de four, panne de courant, panne d'électricité, plus d'électricité, plus de courant, plus de gaz, coupure de courant, coupure d'électricité, courant coupé, feu éteint, le feu est éteint, le feu s'est éteint, feu s'est éteint, fumoir éteint, le fumoir s'est éteint, barbecue éteint, plus de gaz, plus de charbon, panne de gaz, plus de granulés, à court de charbon
 lexicon-ask-come-up = a mis, mis, pour atteindre, atteindre, pour arriver, arriver à, arrivée à, pour monter, monter à
 lexicon-ask-too-fast = trop vite, trop rapide, trop rapidement, trop tôt, en avance
 lexicon-ask-too-slow = trop lent, trop lente, trop lentement, pas assez vite, trop long, n'avance pas, n'avance plus, avance pas, ne cuit pas, cuit pas, ne cuit plus, prend trop de temps, met trop de temps, prend des heures, stagne
 lexicon-ask-garage = garage, dans le garage, au garage, cabanon, cellier, cave, à la cave, balcon, sur le balcon, véranda, dans la voiture, dehors, remise, sur la terrasse, terrasse
 lexicon-ask-baste = arroser, arrose, arrosage, badigeonner, napper, ouvrir le four, ouvre le four
-lexicon-ask-foil = trop foncé, trop foncée, trop brun, trop brune, la peau brûle, ça brûle dessus, couvrir de papier alu, couvrir d'alu, mettre de l'alu, papier alu dessus
+lexicon-ask-foil = trop foncé, trop foncée, trop brun, trop brune, la peau brûle, ça brûle dessus, couvrir de papier alu, couvrir d'alu, mettre de l'alu, papier alu dessus, elle brûle, il brûle, ça brûle, brûlé, brûlée, peau noire, très foncée, très foncé, avec de l'alu, avec du papier alu, papier alu
 lexicon-ask-where = où, où est-ce que, à quel endroit
 lexicon-ask-thermometer = thermomètre, thermo, sonde, thermosonde
+lexicon-habit-bag-inside = sachet dedans, sachet à l'intérieur, abats dedans, les abats dedans, abats à l'intérieur, les abats à l'intérieur, oublié le sachet, oublié les abats, sachet d'abats, plastique dedans
+lexicon-habit-pop-up = le témoin a sauté, témoin de cuisson, bouton rouge, minuteur intégré, le bouton est sorti, le bouton a sauté
+lexicon-habit-probe-out = la sonde est sortie, sonde sortie, la sonde est tombée, la sonde a glissé, thermomètre cassé, le thermomètre est cassé, thermomètre en panne, le thermomètre ne marche plus, le thermomètre ne marche pas, sonde cassée, la sonde est cassée, le thermomètre est mort
+lexicon-habit-mess = a coulé, a fui, ça a coulé, ça coule, jus cru, jus dans le frigo, planche à découper, nettoyer après, comment nettoyer, renversé
+lexicon-habit-dog = chien, chat, chienne
+lexicon-habit-fragile = enceinte, immunodéprimé, immunodéprimée, immunité faible, chimio, chimiothérapie
+lexicon-habit-temper = à température ambiante avant, revenir à température, remettre à température, mettre à température, tempérer, chambrer, revenir à température ambiante
+lexicon-habit-finish-oven = finir au four, la finir au four, le finir au four, terminer au four, la terminer au four, passer au four
+lexicon-habit-early = prête trop tôt, prêt trop tôt, cuite trop tôt, cuit trop tôt, finie trop tôt, fini trop tôt, prête en avance, cuite en avance, heures d'avance, heure d'avance
+lexicon-habit-neck = cou
+lexicon-habit-side-up = poitrine vers le haut, poitrine en haut, poitrine vers le bas, poitrine en bas, filets vers le haut, sur le dos, sur le ventre, dans quel sens
+lexicon-habit-cover = couvrir, la couvrir, le couvrir, couvert, couverte, découvert, découverte, emballer, emballée, emballé
+lexicon-habit-must = dois-je, faut-il, faut il, est-ce qu'il faut, il faut, est-ce que je dois, ou pas, ou non, nécessaire, vaut mieux, mieux
+lexicon-habit-or = ou
+lexicon-habit-rack = grille de cuisson, grille du four
+lexicon-habit-truss = brider, la brider, le brider, attacher les pattes, ficeler, la ficeler, le ficeler, ficelle, ficelle de cuisine
+lexicon-habit-pan-water = eau dans le plat, de l'eau dans le plat, eau au fond du plat, bouillon dans le plat, ajouter de l'eau, mettre de l'eau
+lexicon-habit-oven-bag = sachet de cuisson, sac de cuisson, dans un sachet, dans un sac, sac en papier
+lexicon-habit-weather = il pleut, pluie, vent, il neige, neige, tempête
+lexicon-habit-smoke = fumée blanche, fumée épaisse, quel bois, copeaux, copeaux de bois, bois de pommier
+lexicon-habit-grill = barbecue, au barbecue, gril
+lexicon-habit-gravy = faire la sauce, faire une sauce, jus de cuisson, sucs, sucs de cuisson, épaissir, lier la sauce
+lexicon-habit-salty = trop salé, trop salée, salée, salé
+lexicon-habit-carcass = carcasse, les os, os
+lexicon-habit-crisp = croustillant, croustillante, peau croustillante, croustille, peau molle, levure chimique
+lexicon-habit-fat = beurre sous la peau, du beurre sous la peau, huile ou beurre, beurre ou huile, beurrer la peau, huiler la peau, badigeonner
+lexicon-habit-preheat = préchauffer, préchauffé, préchauffage
+lexicon-habit-microwave = micro-ondes, micro ondes
 lexicon-last = dernier, dernière, passé, passée
 
 ## Phrases courtes, seulement comme texte entier : mots qui ne disent rien, ce qui est fait, ce qui ne l'est pas, par étape

@@ -313,15 +313,43 @@ lexicon-ask-stand = descansar, descanso, descansa, repousar
 
 ## Quando algo dá errado, e hábitos
 lexicon-ask-help = o que faço, o que eu faço, o que fazemos, o que fazer, e agora, o que posso fazer, socorro, que faço, e se, o que acontece se
-lexicon-ask-oven-down = forno quebrou, o forno quebrou, quebrou o forno, forno quebrado, forno pifou, o forno pifou, pifou o forno, forno não funciona, o forno não funciona, forno não esquenta, o forno não esquenta, forno apagou, o forno apagou, forno parou, o forno parou, acabou a luz, faltou luz, sem luz, acabou a energia, faltou energia, sem energia, acabou o gás, o fogo apagou, fogo apagou, apagou o fogo, fogo apagado, defumador apagou, churrasqueira apagou, acabou o gás, acabou o carvão, a brasa apagou
+lexicon-ask-oven-down = forno quebrou, o forno quebrou, quebrou o forno, forno quebrado, forno pifou, o forno pifou, pifou o forno, forno não funciona, o forno não funciona, forno não esquenta, o forno não esquenta, forno apagou, o forno apagou, forno parou, o forno parou, acabou a luz, faltou luz, sem luz, acabou a energia, faltou energia, sem energia, acabou o gás, o fogo apagou, fogo apagou, apagou o fogo, fogo apagado, defumador apagou, churrasqueira apagou, acabou o gás, acabou o carvão, a brasa apagou, sem gás, sem carvão, fiquei sem gás, fiquei sem carvão
 lexicon-ask-come-up = demorou, levou, para chegar, até chegar, chegar a, chegou a, atingiu, atingir
 lexicon-ask-too-fast = rápido demais, muito rápido, depressa demais, cedo demais, antes da hora
 lexicon-ask-too-slow = devagar demais, muito devagar, lento demais, muito lento, demora demais, demorando demais, demorando muito, não assa, não fica pronto, não anda
 lexicon-ask-garage = garagem, na garagem, despensa, varanda, na varanda, sacada, na sacada, quintal, no quintal, no carro
 lexicon-ask-baste = regar, regá lo, rego, pincelar, pincelo, banhar, molhar com o caldo, jogar o caldo por cima, abrir o forno, abro o forno
-lexicon-ask-foil = pele tá queimando, pele ta queimando, pele está queimando, queimando por cima, muito escuro, dourando demais, cobrir com papel alumínio, cobre com papel alumínio, cubro com papel alumínio, papel alumínio por cima
+lexicon-ask-foil = pele tá queimando, pele ta queimando, pele está queimando, queimando por cima, muito escuro, dourando demais, cobrir com papel alumínio, cobre com papel alumínio, cubro com papel alumínio, papel alumínio por cima, está queimando, tá queimando, ta queimando, queimando, queimou, muito escura, escuro demais, escura demais, com papel alumínio, com papel-alumínio, papel alumínio
 lexicon-ask-where = onde, aonde
 lexicon-ask-thermometer = termômetro, sonda, termômetro de carne
+lexicon-habit-bag-inside = saquinho dentro, saco dentro, saquinho lá dentro, miúdos dentro, os miúdos dentro, miúdos lá dentro, esqueci o saquinho, esqueci os miúdos, deixei o saquinho, deixei os miúdos, plástico dentro
+lexicon-habit-pop-up = pino pulou, o pino pulou, pino saltou, o pino saltou, pino vermelho, botão vermelho, pino subiu, o pino subiu, termômetro que pula, pino do peru
+lexicon-habit-probe-out = a sonda saiu, sonda saiu, a sonda caiu, sonda caiu, termômetro caiu, o termômetro caiu, termômetro quebrou, o termômetro quebrou, quebrou o termômetro, termômetro quebrado, termômetro não funciona, o termômetro parou, termômetro parou
+lexicon-habit-mess = vazou, vazando, pingou, escorreu, derramou, suco na geladeira, líquido na geladeira, tábua de corte, tábua de cortar, limpar depois, como limpo, caldo cru
+lexicon-habit-dog = cachorro, cachorra, gato
+lexicon-habit-fragile = grávida, grávidas, gestante, imunidade baixa, imunossuprimido, imunossuprimida, quimio, quimioterapia
+lexicon-habit-temper = chegar à temperatura ambiente, chegar na temperatura ambiente, ficar em temperatura ambiente, voltar à temperatura ambiente, deixar amornar, tirar o gelo antes
+lexicon-habit-finish-oven = terminar no forno, acabar no forno, passar para o forno, passar pro forno, finalizar no forno
+lexicon-habit-early = pronto cedo demais, pronta cedo demais, ficou pronto cedo, ficou pronta cedo, pronto antes da hora, pronta antes da hora, horas antes da hora, hora antes da hora, horas adiantado, hora adiantado
+lexicon-habit-neck = pescoço
+lexicon-habit-side-up = peito para cima, peito pra cima, peito para baixo, peito pra baixo, de barriga para cima, qual lado para cima, que lado para cima
+lexicon-habit-cover = cobrir, cubro, coberto, coberta, descoberto, descoberta, tampar, tampado, tampada, embrulhar, embrulhado, embrulhada
+lexicon-habit-must = devo, tem que, tenho que, é preciso, ou não, é necessário, necessário, é melhor, melhor, vale a pena
+lexicon-habit-or = ou
+lexicon-habit-rack = grelha de assar, grade
+lexicon-habit-truss = amarrar as pernas, amarrar as coxas, amarrar, amarro, barbante, barbante de cozinha
+lexicon-habit-pan-water = água na assadeira, água na forma, caldo na assadeira, pôr água, colocar água, botar água
+lexicon-habit-oven-bag = saco de assar, saco para assar, no saco, saco assa fácil, saco de papel, saco plástico
+lexicon-habit-weather = chovendo, chuva, vento, ventando, nevando, temporal
+lexicon-habit-smoke = fumaça branca, fumaça grossa, que lenha, qual lenha, que madeira, qual madeira, lascas de madeira
+lexicon-habit-grill = churrasqueira, grelha
+lexicon-habit-gravy = fazer o molho, fazer molho, sucos da assadeira, suco da assadeira, caldo da assadeira, engrossar
+lexicon-habit-salty = salgado demais, salgada demais, muito salgado, muito salgada
+lexicon-habit-carcass = carcaça, ossos
+lexicon-habit-crisp = crocante, pele crocante, borrachuda, fermento em pó, pururuca
+lexicon-habit-fat = manteiga embaixo da pele, manteiga por baixo da pele, manteiga sob a pele, óleo ou manteiga, manteiga ou óleo, passar manteiga, passar óleo, untar com manteiga
+lexicon-habit-preheat = pré-aquecer, preaquecer, preaquecido, pré-aquecido
+lexicon-habit-microwave = micro-ondas, microondas
 lexicon-last = passado, passada, último, última
 
 ## Frases curtas, só como texto inteiro: palavras que nada dizem, o feito, o não feito, por passo

@@ -4,6 +4,7 @@
 
 use super::Asker;
 use super::answer::Answer;
+use super::habit::Habit;
 use super::read::NotUnderstood;
 use super::safety::fridge_too_warm;
 use crate::words::{Arg, Text};
@@ -54,6 +55,8 @@ pub enum Advice {
     LowSalt,
     /// The skin is dark enough.
     Foil,
+    /// How something is done.
+    Habit(Habit),
 }
 
 impl Advice {
@@ -79,6 +82,7 @@ impl Advice {
             Self::CarryFood => "carry-food",
             Self::LowSalt => "low-salt",
             Self::Foil => "foil",
+            Self::Habit(habit) => habit.name(),
         }
     }
 }
@@ -158,6 +162,7 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
         Advice::NoRoom => {
             say(Text::new("ask-no-room").with("cold", Arg::Temperature(cold)), &[fridge.source, source::COOLER])
         }
+        Advice::Habit(habit) => say(habit.text(asker), habit.sources()),
         Advice::CarryFood => say(
             Text::new("ask-carry-food")
                 .with("cold", Arg::Temperature(cold))

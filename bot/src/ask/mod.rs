@@ -8,6 +8,7 @@ mod advice;
 mod answer;
 mod bird;
 mod convert;
+mod habit;
 mod line;
 mod question;
 mod read;
@@ -16,6 +17,7 @@ mod salt;
 
 pub use advice::Advice;
 pub use answer::{Answer, AskBack, Choice, Value, source_line};
+pub use habit::Habit;
 pub use line::{Printed, answer_line};
 pub use question::{BirdSaid, Question, SaltSaid};
 pub use read::{NotUnderstood, read_question};

@@ -4,7 +4,7 @@
 //! Order of words matters only for which salt is turned into which.
 
 use super::question::{BirdSaid, Question, SaltSaid};
-use super::{Advice, Asker};
+use super::{Advice, Asker, habit};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{Lean, Problem, When, Wish, last_at, read_when, read_wish};
 use crate::words::Text;
@@ -81,7 +81,8 @@ struct Asked<'a> {
 
 impl Asked<'_> {
     fn question(&self) -> Option<Question> {
-        self.about_trouble()
+        self.about_habits()
+            .or_else(|| self.about_trouble())
             .or_else(|| self.about_salt())
             .or_else(|| self.about_danger())
             .or_else(|| self.about_food())
@@ -113,7 +114,19 @@ impl Asked<'_> {
         })
     }
 
-    // ---- what went wrong, and habits
+    /// How something is done, where nothing is told that would be answered by a number.
+    fn about_habits(&self) -> Option<Question> {
+        let wish = self.wish;
+        let people = wish.adults.is_some() || wish.children.is_some();
+        let told = wish.mass_g.is_some() || wish.dinner.is_some() || wish.dinner_day.is_some() || people;
+        let numbers = told || self.places().any(|at| self.s.number(at).is_some() || self.s.amount(at).is_some());
+        if self.has("ask-stand") && self.has("habit-must") && !numbers && !self.any(&["salt-any", "place-fridge"]) {
+            return Some(Question::Stand);
+        }
+        habit::asked(|meaning| self.has(meaning), numbers).map(|habit| Question::Advice(Advice::Habit(habit)))
+    }
+
+    // ---- what went wrong
 
     fn about_trouble(&self) -> Option<Question> {
         let frozen = self.any(&["condition-frozen", "condition-part-thawed"]);
@@ -123,7 +136,9 @@ impl Asked<'_> {
             Advice::OvenDown
         } else if self.has("ask-too-fast") && cooking {
             Advice::TooFast
-        } else if self.has("ask-too-slow") && cooking {
+        } else if self.has("ask-too-slow") && thawed {
+            Advice::StillFrozen
+        } else if self.has("ask-too-slow") {
             Advice::TooSlow
         } else if self.asks_to_cook_frozen() {
             Advice::FromFrozen
@@ -476,7 +491,8 @@ impl Asked<'_> {
         if self.has("ask-stand") && how_long && !self.has("salt-any") {
             return Some(Question::Stand);
         }
-        if self.any(&["ask-stuff", "food-stuffing"]) && !how_long && !self.has("ask-roast") {
+        let in_it = self.has("stuffed") && safe && !self.birdish();
+        if (self.any(&["ask-stuff", "food-stuffing"]) || in_it) && !how_long && !self.has("ask-roast") {
             return Some(Question::Stuffing);
         }
         None
@@ -524,7 +540,7 @@ impl Asked<'_> {
         }
         // Nobody holds a bird at one temperature for hours: that is an oven, and too cool a one.
         let slow = held.is_some_and(|held| held >= SLOW) && !self.has("place-cold");
-        let warm = |t: &Temperature| in_fahrenheit(*t) >= 140.0;
+        let warm = |t: &Temperature| in_fahrenheit(*t) >= 139.5;
         if let Some(setting) = self.in_meat(temperature).ok().filter(|t| slow && warm(t)) {
             return Some(Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() });
         }

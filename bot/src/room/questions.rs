@@ -8,7 +8,7 @@ use super::state::{JobState, OwnSalt};
 use super::turn::How;
 use super::{PersonId, Sitting, dose, help, order, own_kitchen, plan_words, spoiled};
 use crate::ask::{self, Advice, Answer, Asker, NotUnderstood, Question};
-use crate::reading::sentence::Sentence;
+use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::safety::Food;
@@ -42,11 +42,21 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) {
 
 /// Words that may be a question; else one short line of help, to those who spoke to the bot.
 pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
+    if !addressed && is_talk(sitting, text) {
+        return;
+    }
     match ask::ask(text, &asker(sitting)) {
         Err(NotUnderstood::Unknown) if addressed => help::unread(sitting),
         Err(NotUnderstood::Unknown) => {}
         _ => answer(sitting, text),
     }
+}
+
+/// "The skin was so crispy": said among people, and nothing was asked.
+fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
+    let asks = text.contains('?') || reading::begins_as_question(text, sitting.lexicon());
+    let read = ask::read_question(text, &asker(sitting));
+    !asks && matches!(read, Ok(Question::Advice(Advice::Habit(habit))) if !habit.is_of_safety())
 }
 
 /// Whether the text is a question that can be answered.

@@ -61,6 +61,26 @@ sources! {
     SPOILED = "spoiled", "common practice", "a sour or rotten smell and a slimy skin mean spoiled; a faint smell from a sealed bag airs off", "", "", CommonPractice;
     /// Kinds of thermometer, and the check in ice water.
     THERMOMETERS = "thermometers", "USDA FSIS", "Food Thermometers", "updated 2025-03-21", "ice water 32 °F", SeenSecondary;
+    /// Cutting it up.
+    CARVING = "carving", "common practice", "legs first, then each breast off the bone in one piece and across into slices", "", "", CommonPractice;
+    /// Around the roasting pan.
+    ROASTING_HABITS = "roasting-habits", "common practice", "breast up, on a rack or on vegetables, untied or loosely tied, a cup of water in the pan, in an oven that is hot", "", "", CommonPractice;
+    /// Crisp skin.
+    SKIN_HABITS = "skin-habits", "common practice", "skin dried uncovered in the fridge and thinly oiled crisps best", "", "", CommonPractice;
+    /// Salting by water or dry.
+    BRINING_HABITS = "brining-habits", "common practice", "dry salting does what a wet brine does, with less room; salt does not get into ice, and need not be rinsed off", "", "", CommonPractice;
+    /// Fire and smoke.
+    SMOKE_HABITS = "smoke-habits", "common practice", "mild wood, thin bluish smoke, the bird beside the fire; wind and frost take heat", "", "", CommonPractice;
+    /// Gravy and broth.
+    GRAVY_HABITS = "gravy-habits", "common practice", "as much flour as fat for gravy; bones simmer 2 to 3 h for broth", "", "", CommonPractice;
+    /// Timers that pop.
+    POP_UP_TIMERS = "pop-up-timers", "USDA FSIS", "pop-up timers are to be checked with a thermometer", "", "", FromMemory;
+    /// Giblets that were roasted in their bag.
+    GIBLET_BAG = "giblet-bag", "USDA FSIS", "Giblets and Food Safety", "", "paper is no harm; plastic that melted or changed its shape is", FromMemory;
+    /// Bags to roast in.
+    OVEN_BAGS = "oven-bags", "USDA FSIS", "oven bags by their maker's directions; no brown paper bags", "", "", FromMemory;
+    /// Bones for dogs and cats.
+    BONES_FOR_PETS = "bones-for-pets", "US FDA", "no bones for pets: cooked ones splinter", "", "", FromMemory;
     /// A cooler instead of a fridge.
     COOLER = "cooler", "common practice", "a cooler with ice and a thermometer stands in for a full fridge", "", "", CommonPractice;
     /// Salting of kosher meat.
