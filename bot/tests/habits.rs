@@ -362,4 +362,6 @@ fn in_a_group_talk_of_the_kitchen_is_not_a_question() {
     assert!(mention("do we need a rack?").contains("onion"));
     assert!(mention("how do i get the skin crispy").contains("Dry skin"));
     assert!(mention("the pop up timer popped").contains("165"));
+    // Said to it, it is answered.
+    assert!(kitchen.say("Ben", "it's windy here").contains("Out of the wind"));
 }

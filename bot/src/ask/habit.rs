@@ -151,6 +151,7 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
     let salting = any(&["salting-dry", "salting-wet"]);
     let thaws = any(&["ask-thaw", "step-thaw"]);
     let frozen = any(&["condition-frozen", "condition-part-thawed"]);
+    let which = frozen && any(&["habit-must", "ask-how", "habit-or"]) && !has("ask-thaw");
     // What can kill has an answer of its own.
     if has("fryer") || has("ask-indoors") && any(&["fuel-charcoal", "fuel-propane", "fuel-pellets", "cooker-smoker"]) {
         return None;
@@ -225,9 +226,7 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::Ahead
     } else if has("form-flat") && asks && !for_how_long {
         Habit::Flat
-    } else if has("condition-fresh") && frozen && any(&["habit-must", "ask-how", "habit-or"]) && !has("ask-thaw") {
-        Habit::FreshOrFrozen
-    } else if has("condition-fresh") && has("step-buy") && has("ask-when") {
+    } else if has("condition-fresh") && (which || has("step-buy") && has("ask-when")) {
         Habit::FreshOrFrozen
     } else if has("step-carve") && any(&["ask-how", "ask-help", "ask-tell"]) && !for_how_long && !has("ask-temperature")
     {
