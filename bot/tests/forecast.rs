@@ -502,3 +502,20 @@ fn hours_over_a_dead_fire_are_not_undone_by_an_oven() {
         "{done}"
     );
 }
+
+#[test]
+fn an_hour_of_tomorrow_is_told_with_its_day() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 08:00");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, we have it, dinner today 8 pm, 11 people, oven at 325, no salt");
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-25 21:30");
+    kitchen.say("Rosa", "bird is on");
+    kitchen.run_to("2027-11-25 22:40");
+    let said = kitchen.say("Rosa", "breast 60 thigh 75");
+    assert!(said.contains("About Fri ") && said.contains("look again at 1"), "{said}");
+    assert!(said.contains("[Dinner Fri "), "{said}");
+    assert!(!said.contains(" to Fri"), "beside the hour it is about, the same day needs no name: {said}");
+    kitchen.run_to("2027-11-26 00:10");
+    let said = kitchen.say("Rosa", "breast 130 thigh 140");
+    assert!(!said.contains("About Fri"), "{said}");
+}

@@ -102,7 +102,7 @@ fn a_pull_asked_about_and_not_answered_counts_from_when_it_was_said() {
         kitchen.say("Rosa", answer);
         kitchen.run_to("2027-11-25 16:10");
         kitchen.say("Rosa", "carved");
-        assert!(latest(&kitchen).1 >= kitchen.local("2027-11-25 18:00"), "{answer}");
+        assert!(latest(&kitchen).1 >= kitchen.local("2027-11-25 17:40"), "{answer}");
     }
 
     let mut late = cooking(AT_HOME, "2027-11-25 11:00");
@@ -245,4 +245,28 @@ fn said_to_be_thrown_away_it_ends_in_every_language_and_can_be_taken_back() {
         let later = kitchen.run_to("2027-11-28 20:00");
         assert!(later.is_empty(), "{said}: {later}");
     }
+}
+
+#[test]
+fn carved_before_anyone_said_that_it_came_off_is_both_and_no_clash() {
+    let carved = |reading: Option<&str>, at: &str| {
+        let mut kitchen = cooking(AT_HOME, "2027-11-25 12:00");
+        kitchen.run_to(at);
+        if let Some(reading) = reading {
+            kitchen.say("Rosa", reading);
+        }
+        let said = kitchen.say("Rosa", "carved it");
+        let plan = kitchen.scene.room.plan.as_ref().unwrap();
+        assert!(matches!(plan.job(Step::Pull, 0).unwrap().state, JobState::Done { .. }), "{said}");
+        assert!(!said.contains("There isn't time") && plan.clash.is_none(), "{said}");
+        (said, latest(&kitchen).1, kitchen)
+    };
+    let (unread, limit, kitchen) = carved(None, "2027-11-25 14:00");
+    assert!(unread.contains("Did it read 165 °F in breast, thigh and wing?"), "{unread}");
+    assert!(limit <= kitchen.local("2027-11-25 16:00"));
+    let (under, ..) = carved(Some("breast 150, thigh 162"), "2027-11-25 15:00");
+    assert!(under.contains("goes back into the heat") && !under.contains("Did it read"), "{under}");
+    let (hot, limit, kitchen) = carved(Some("breast 168, thigh 178, wing 170"), "2027-11-25 15:20");
+    assert!(!hot.contains("back into the heat"), "{hot}");
+    assert_eq!(limit, kitchen.local("2027-11-25 17:20"));
 }

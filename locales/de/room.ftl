@@ -449,6 +449,7 @@ room-carve-under = { $spot ->
     [stuffing] Die Füllung zeigte
    *[breast] Die Brust zeigte
 } um { $at } { $read }, und mehr hat niemand gesagt. Unter { $target } muss er weiter garen, bevor jemand isst: erst messen.
+room-carve-unread = Hatte er { $target } in Brust, Keule und Flügel? Gesagt hat mir das keiner. Wenn du es nicht weißt, miss jetzt: bei weniger kommt er zurück in den Ofen, bevor jemand isst.
 room-button-reads-now = Ja, tut sie
 room-button-stays-on = Er bleibt drin
 room-hold = Tranchiert wird um { $carve }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } tranchiert, gegessen und im Kühlschrank.

@@ -489,6 +489,7 @@ room-carve-under = { $spot ->
     [stuffing] The stuffing
    *[breast] The breast
 } read { $read } at { $at }, and nobody said more. Under { $target } it goes back into the heat before anyone eats: measure first.
+room-carve-unread = Did it read { $target } in breast, thigh and wing? Nobody has told me. If you don’t know, measure now: less, and it goes back into the heat before anyone eats.
 room-button-reads-now = Yes, it does
 room-button-stays-on = It stays on
 room-hold = Carving is at { $carve }. Will it be kept at { $hot } or hotter until then, covered, a thermometer in it? If not, it’s carved, eaten and in the fridge by { $by }.

@@ -502,6 +502,7 @@ room-carve-under = { $spot ->
     [stuffing] El relleno
    *[breast] La pechuga
 } marcaba { $read } a las { $at }, y nadie dijo más. Por debajo de { $target } sigue asándose antes de que nadie coma: mide primero.
+room-carve-unread = ¿Marcaba { $target } en pechuga, muslo y ala? Nadie me lo ha dicho. Si no lo sabes, mide ahora: si es menos, vuelve al fuego antes de que nadie coma.
 room-button-reads-now = Sí, ahora sí
 room-button-stays-on = Sigue dentro
 room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, trinchada, comida y en la nevera antes de las { $by }.

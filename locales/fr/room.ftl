@@ -517,6 +517,7 @@ room-carve-under = { $spot ->
     [stuffing] La farce
    *[breast] La poitrine
 } marquait { $read } à { $at }, et personne n’a rien dit depuis. En dessous de { $target }, ça retourne à cuire avant que quelqu’un en mange : mesure d’abord.
+room-carve-unread = Affichait-elle { $target } au blanc, à la cuisse et à l’aile ? Personne ne me l’a dit. Si tu ne sais pas, mesure maintenant : à moins, elle retourne au four avant qu’on mange.
 room-button-reads-now = Oui, elle y est
 room-button-stays-on = Ça reste à cuire
 room-hold = La découpe est à { $carve }. Ce sera gardé à { $hot } ou plus jusque-là, couvert, un thermomètre dedans ? Sinon, il faut que ce soit découpé, mangé et au frigo avant { $by }.

@@ -510,6 +510,7 @@ room-carve-under = { $spot ->
     [stuffing] Il ripieno
    *[breast] Il petto
 } segnava { $read } alle { $at }, e nessuno ha detto altro. Sotto { $target } torna a cuocere prima che qualcuno mangi: prima misura.
+room-carve-unread = Segnava { $target } in petto, coscia e ala? Nessuno me l’ha detto. Se non lo sai, misura ora: a meno torna al calore prima che qualcuno mangi.
 room-button-reads-now = Sì, segna così
 room-button-stays-on = Resta a cuocere
 room-hold = Si taglia alle { $carve }. Fino ad allora resta a { $hot } o più, coperto, con un termometro dentro? Se no, va tagliato, mangiato e messo in frigo entro le { $by }.

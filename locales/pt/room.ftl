@@ -441,6 +441,7 @@ room-carve-under = { $spot ->
     [stuffing] O recheio
    *[breast] O peito
 } marcou { $read } às { $at }, e ninguém disse mais nada. Abaixo de { $target } volta para o calor antes de alguém comer: meça primeiro.
+room-carve-unread = Marcava { $target } em peito, coxa e asa? Ninguém me disse. Se não sabe, meça agora: com menos, volta ao forno antes que alguém coma.
 room-button-reads-now = Sim, marca
 room-button-stays-on = Fica lá
 room-hold = O corte é às { $carve }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar cortado, comido e na geladeira até { $by }.

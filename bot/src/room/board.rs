@@ -5,7 +5,7 @@ use super::live::runs_by_itself;
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{Button, How, Say, To, Urgency};
-use super::{RoomKind, Sitting, birds, plan_words, proposal, spoiled};
+use super::{RoomKind, Sitting, birds, forecast, plan_words, proposal, spoiled};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
@@ -62,7 +62,10 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     }
     let over = plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
     if let (Some(from), Some(to), false) = (plan.ready_from, plan.ready_to, over) {
-        lines.push(Text::new("room-board-ready").with("from", Arg::Clock(from)).with("to", Arg::Clock(to)));
+        // Beside the hour of dinner, that day's hours need no day.
+        let (zone, beside) = (sitting.zone_or_utc(), plan.wish.dinner.unwrap_or(sitting.now));
+        let clock = |at, beside| forecast::clock(at, beside, zone);
+        lines.push(Text::new("room-board-ready").with("from", clock(from, beside)).with("to", clock(to, from)));
     }
     let assumed: Vec<Text> =
         plan.assumed(sitting.now).filter_map(|job| Some(plan_words::step_done(job.step()?, job.nth))).collect();

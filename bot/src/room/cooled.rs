@@ -5,7 +5,7 @@
 use super::action::{Action, JobRef};
 use super::sitting::labelled;
 use super::state::{JobState, LiveJob, LivePlan};
-use super::{Sitting, plan_words, questions, readings, reports, spoiled};
+use super::{Sitting, forecast, plan_words, questions, readings, reports, spoiled};
 use crate::reading::{self, Meat, ReportKind};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step, spans};
@@ -124,27 +124,28 @@ fn stage(plan: &LivePlan, meat: &Meat, now: Moment) -> Option<Stage> {
 
 fn lines(sitting: &Sitting<'_>, stage: Stage, meat: &Meat) -> Vec<Text> {
     let now = sitting.now;
+    let clock = |at| forecast::clock(at, now, sitting.zone_or_utc());
     let (coldest, hottest) = (Arg::Temperature(meat.coldest), Arg::Temperature(meat.hottest));
     match stage {
         Stage::Gone => vec![Text::new("cook-gone")],
         // Until it is carved the reading is one of the bird.
         Stage::Standing => Vec::new(),
         Stage::Counter(by) if now > by && is_cold(meat.hottest) => {
-            let text = Text::new("cook-cooled-unsaid").with("at", hottest).with("by", Arg::DayClock(by));
+            let text = Text::new("cook-cooled-unsaid").with("at", hottest).with("by", clock(by));
             vec![text]
         }
         Stage::Counter(by) if now > by => vec![Text::new("room-limit-chill")],
         Stage::Counter(by) => {
             let text = Text::new("cook-cooled-counter")
                 .with("at", hottest)
-                .with("by", Arg::Clock(by))
+                .with("by", clock(by))
                 .with("left", Arg::Span(by - now));
             std::iter::once(text).chain(readings::under(sitting)).collect()
         }
         Stage::Fridge(_) | Stage::Packed if is_cold(meat.hottest) => {
             vec![Text::new("cook-cooled-cold").with("at", hottest).with("cold", Arg::Temperature(cold()))]
         }
-        Stage::Fridge(since) => vec![in_fridge(meat.hottest, since, now)],
+        Stage::Fridge(since) => vec![in_fridge(meat.hottest, since, now, clock)],
         Stage::Packed => {
             let text = Text::new("cook-cooled-packed").with("at", hottest).with("cold", Arg::Temperature(cold()));
             vec![text.with("most", Arg::Span(spans::PACKED_MOST)).with("target", Arg::Temperature(super::target()))]
@@ -152,7 +153,7 @@ fn lines(sitting: &Sitting<'_>, stage: Stage, meat: &Meat) -> Vec<Text> {
         Stage::Reheating(unsaid) => {
             let id = if is_target(meat.coldest) { "cook-reheat-there" } else { "cook-reheat-on" };
             let text = Text::new(id).with("at", coldest).with("target", Arg::Temperature(super::target()));
-            let only = |by| Text::new("cook-reheat-only").with("by", Arg::DayClock(by));
+            let only = |by| Text::new("cook-reheat-only").with("by", clock(by));
             std::iter::once(text).chain(unsaid.map(only)).collect()
         }
     }
@@ -160,7 +161,7 @@ fn lines(sitting: &Sitting<'_>, stage: Stage, meat: &Meat) -> Vec<Text> {
 
 /// Too warm for a fridge: still cooling, or longer than it may. Source: [`FC_COOL_TOTAL_TIME`], of which two hours are over at the latest
 /// when it goes in.
-fn in_fridge(at: Temperature, since: Moment, now: Moment) -> Text {
+fn in_fridge(at: Temperature, since: Moment, now: Moment, clock: impl Fn(Moment) -> Arg) -> Text {
     let whole = FC_COOL_TOTAL_TIME.time().map_or(TimeDelta::hours(6), |time| time.high);
     let by = since + whole - spans::FRIDGE_WITHIN;
     let half_way = FC_COOL_STAGE1_TO.temperature().unwrap_or(fahrenheit(70.0));
@@ -169,7 +170,7 @@ fn in_fridge(at: Temperature, since: Moment, now: Moment) -> Text {
     Text::new(id)
         .with("at", Arg::Temperature(at))
         .with("cold", Arg::Temperature(cold()))
-        .with("by", Arg::DayClock(by))
+        .with("by", clock(by))
         .with("span", Arg::Span(now - since))
 }
 

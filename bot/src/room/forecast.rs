@@ -14,6 +14,7 @@ use carvetime_core::plan::{Finish, Moment, Order, Step, Thawing, spans};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
 use carvetime_core::roast::{self, Heat, Spread};
 use chrono::TimeDelta;
+use chrono_tz::Tz;
 
 /// Spare time, even at the slow end, from which on the bird counts as early and has to be kept hot or chilled.
 const EARLY: TimeDelta = TimeDelta::minutes(60);
@@ -198,7 +199,8 @@ impl Foresight {
         }
         let finish = self.finish();
         let near = finish.p50 - self.now < NEAR;
-        let clock = |at| Arg::Clock(rounded(at, near));
+        let about = rounded(finish.p50, near);
+        let beside = |at| clock(rounded(at, near), about, self.order.zone);
         let latest = self.latest().unwrap_or(finish.p90);
         let (standing, span) = match self.standing() {
             Standing::Ahead => ("ahead", TimeDelta::zero()),
@@ -208,13 +210,18 @@ impl Foresight {
         };
         let id = if self.outlook.doubts.contains(&Doubt::Endless) { "cook-endless" } else { "cook-line" };
         Text::new(id)
-            .with("about", clock(finish.p50))
-            .with("from", clock(finish.p10))
-            .with("to", clock(finish.p90))
+            .with("about", self.clock(about))
+            .with("from", beside(finish.p10))
+            .with("to", beside(finish.p90))
             .with("standing", Arg::Choice(standing))
             .with("span", Arg::Span(to_five(span)))
-            .with("latest", Arg::Clock(latest))
-            .with("look", Arg::Clock(rounded(self.next_look(), near)))
+            .with("latest", beside(latest))
+            .with("look", self.clock(rounded(self.next_look(), near)))
+    }
+
+    /// An hour, with its day where that is not today.
+    pub fn clock(&self, at: Moment) -> Arg {
+        clock(at, self.now, self.order.zone)
     }
 
     /// The whole answer to "when?".
@@ -239,7 +246,7 @@ impl Foresight {
             .with("spot", Arg::Choice(name))
             .with("reached", Arg::Choice(if spot.reached { "yes" } else { "no" }))
             .with("now", Arg::Temperature(spot.now))
-            .with("about", Arg::Clock(rounded(at, at - self.now < NEAR)))
+            .with("about", self.clock(rounded(at, at - self.now < NEAR)))
     }
 
     /// Why the interval is as wide as it is.
@@ -385,6 +392,12 @@ pub(super) fn profile(sitting: &Sitting<'_>) -> Profile {
 /// The forecast of this sitting's plan.
 pub(super) fn foresight(sitting: &Sitting<'_>) -> Option<Foresight> {
     Foresight::of(sitting.room.plan.as_ref()?, &sitting.light())
+}
+
+/// An hour, with its day where that is another than the one it is said beside: "2:30 AM" in the evening is tomorrow's.
+pub(super) fn clock(at: Moment, beside: Moment, zone: Tz) -> Arg {
+    let day = |at: Moment| at.with_timezone(&zone).date_naive();
+    if day(at) == day(beside) { Arg::Clock(at) } else { Arg::DayClock(at) }
 }
 
 /// To the minute near the end, else to five.

@@ -91,7 +91,8 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     // Measured already, so it went on as planned, however late that is said.
     let at = if it.step == Step::On && plan.is_read_since(job.at) { job.at.min(when) } else { when };
     // Carved when its two hours were over, whether its coming off was said before or is only counted now.
-    let off = off_as_said(plan, it.step, done).or_else(|| carved_from(plan, it.step, done));
+    let unsaid = off_as_carved(plan, it.step, done, when);
+    let off = unsaid.or_else(|| carved_from(plan, it.step, done));
     let over = off.is_some_and(|off| when - off >= spans::HOT_MOST);
     let at = if it.step == Step::Pull { plan.off_asked.take().map_or(at, |asked| asked.min(at)) } else { at };
     plan.record(it.step, it.nth, at, done, by);
@@ -105,7 +106,7 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
         tell_over(sitting);
     } else if done
         && it.step == Step::Carve
-        && let Some(text) = readings::under(sitting)
+        && let Some(text) = readings::under(sitting).or_else(|| unsaid.and_then(|_| readings::unread(sitting)))
     {
         sitting.answer(text).urgency(Urgency::Safety);
     }
@@ -130,11 +131,13 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     board::refresh(sitting);
 }
 
-/// Carved, and whether it came off the heat when that was said was never answered: it counts from then, the earlier of the two.
-fn off_as_said(plan: &mut LivePlan, step: Step, done: bool) -> Option<Moment> {
-    let waits = plan.job(Step::Pull, 0).is_some_and(|job| job.state == JobState::Waiting);
-    let off = plan.off_asked.filter(|_| done && step == Step::Carve && waits)?;
-    plan.off_asked = None;
+/// Carved, so it is off the heat: from when that was said and asked about, else, nobody having said so, as planned, but not before it
+/// was last measured, nor longer ago than it stands before carving.
+fn off_as_carved(plan: &mut LivePlan, step: Step, done: bool, now: Moment) -> Option<Moment> {
+    let pull = plan.job(Step::Pull, 0).filter(|job| job.state == JobState::Waiting && done && step == Step::Carve)?;
+    let read = plan.counted().last().map(|reading| reading.at);
+    let planned = [Some(pull.at), read, Some(now - spans::STAND)].into_iter().flatten().max().unwrap_or(now).min(now);
+    let off = plan.off_asked.take().unwrap_or(planned);
     plan.record(Step::Pull, 0, off, true, None);
     Some(off)
 }

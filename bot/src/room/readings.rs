@@ -583,7 +583,7 @@ fn news(sitting: &mut Sitting<'_>, sight: &Foresight) -> News {
 fn late(sight: &Foresight, serial: u32) -> News {
     let mut news = News { lines: vec![Text::new("cook-late-choices")], rows: Vec::new() };
     let needed = sight.finish().p90 + (sight.dinner() - sight.latest().unwrap_or(sight.dinner()));
-    news.rows.push(vec![dinner_button(serial, quarter_after(needed))]);
+    news.rows.push(vec![dinner_button(sight, serial, quarter_after(needed))]);
     let finish = sight.finish();
     // The mildest setting that saves the hour, else the hottest there is.
     let settings: Vec<_> = forecast::hotter_settings(&sight.cook.heat)
@@ -593,7 +593,7 @@ fn late(sight: &Foresight, serial: u32) -> News {
     let saves = settings.iter().find(|(_, at)| sight.latest().is_some_and(|latest| *at <= latest));
     if let Some((setting, at)) = saves.or(settings.last()) {
         let text = Text::new("cook-late-hotter").with("setting", Arg::Temperature(*setting));
-        news.lines.push(text.with("about", Arg::Clock(forecast::rounded(*at, false))));
+        news.lines.push(text.with("about", sight.clock(forecast::rounded(*at, false))));
         let label = Text::new("cook-button-hotter").with("setting", Arg::Temperature(*setting));
         news.rows.push(vec![labelled(label, &Action::Hotter(serial, in_fahrenheit(*setting).round() as u16))]);
     }
@@ -608,19 +608,19 @@ fn early(sight: &Foresight, serial: u32, is_done: bool) -> News {
     let hold = Text::new("cook-early")
         .with("done", Arg::Choice(if is_done { "yes" } else { "no" }))
         .with("hot", Arg::Temperature(fahrenheit(140.0)))
-        .with("until", Arg::Clock(forecast::rounded(off + spans::HOT_MOST, is_done)))
-        .with("dinner", Arg::Clock(sight.dinner()))
+        .with("until", sight.clock(forecast::rounded(off + spans::HOT_MOST, is_done)))
+        .with("dinner", sight.clock(sight.dinner()))
         .with("target", Arg::Temperature(super::target()));
     // On the road it stands anyway.
     const UNHURRIED: TimeDelta = TimeDelta::minutes(10);
     let road = sight.latest().map_or(TimeDelta::zero(), |latest| sight.dinner() - latest + UNHURRIED);
     let sooner = quarter_after(sight.finish().p90 + road.max(spans::STAND + spans::CARVING));
-    let rows = if sooner < sight.dinner() { vec![vec![dinner_button(serial, sooner)]] } else { Vec::new() };
+    let rows = if sooner < sight.dinner() { vec![vec![dinner_button(sight, serial, sooner)]] } else { Vec::new() };
     News { lines: vec![hold], rows }
 }
 
-fn dinner_button(serial: u32, at: Moment) -> Button {
-    let label = Text::new("cook-button-dinner").with("at", Arg::Clock(at));
+fn dinner_button(sight: &Foresight, serial: u32, at: Moment) -> Button {
+    let label = Text::new("cook-button-dinner").with("at", sight.clock(at));
     labelled(label, &Action::Dinner(serial, at.timestamp().div_euclid(60)))
 }
 
@@ -796,6 +796,13 @@ pub(super) fn under(sitting: &Sitting<'_>) -> Option<Text> {
     let (spot, read, at) = below(sitting)?;
     let text = Text::new("room-carve-under").with("spot", Arg::Choice(spot)).with("read", Arg::Temperature(read));
     Some(text.with("at", Arg::Clock(at)).with("target", Arg::Temperature(super::target())))
+}
+
+/// What is asked of a bird that was cut up and was never measured, as far as anyone has said.
+pub(super) fn unread(sitting: &Sitting<'_>) -> Option<Text> {
+    let (breast, thigh) = Spots::last_of(&sitting.room.plan.as_ref()?.readings).meat();
+    let unread = breast.is_none() && thigh.is_none();
+    unread.then(|| Text::new("room-carve-unread").with("target", Arg::Temperature(super::target())))
 }
 
 /// `/when`.

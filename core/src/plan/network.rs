@@ -438,7 +438,7 @@ impl<'a> Network<'a> {
             CARVE,
             SERVE,
             Some(self.carving_left()),
-            Some(spans::CARVED_MOST),
+            self.carved_most(),
             Reason::Carving { about: spans::CARVING },
         );
         self.dinner();
@@ -457,7 +457,7 @@ impl<'a> Network<'a> {
         self.at_least(PACK, TRAVEL, wrapping, packing);
         self.at_least(TRAVEL, CARVE, carry.drive + unpacking, drive);
         let carving = Reason::Carving { about: spans::CARVING };
-        self.rule(CARVE, SERVE, Some(self.carving_left()), Some(spans::CARVED_MOST), carving);
+        self.rule(CARVE, SERVE, Some(self.carving_left()), self.carved_most(), carving);
         // Once it is packed the limit is said at the table, by the thermometer, and is no bound on the plan.
         if self.is_open(PACK) {
             self.at_most(PACK, SERVE, spans::HOT_ROAD, road);
@@ -477,6 +477,11 @@ impl<'a> Network<'a> {
     /// What carving takes from its point on: said to be done, it is over.
     fn carving_left(&self) -> TimeDelta {
         if self.is_open(CARVE) { spans::CARVING_LEAST } else { TimeDelta::zero() }
+    }
+
+    /// How long it may be carved before it is served. Said to be carved, it is: too soon is no bound on dinner, its two hours are told.
+    fn carved_most(&self) -> Option<TimeDelta> {
+        self.is_open(CARVE).then_some(spans::CARVED_MOST)
     }
 
     /// Carved and chilled when it has stood, then (carried and) reheated.
