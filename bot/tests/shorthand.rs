@@ -90,6 +90,14 @@ fn a_number_long_after_or_between_two_spots_puts_nothing_right() {
 }
 
 #[test]
+fn an_hour_for_dinner_puts_no_reading_right() {
+    let mut kitchen = cooking();
+    kitchen.say("Rosa", "breast 52, thigh 66");
+    kitchen.say("Rosa", "make it 6");
+    assert_eq!(last(&kitchen), ([Some(52), Some(66), None], 1));
+}
+
+#[test]
 fn an_oven_said_to_be_on_with_its_number_is_no_reading() {
     let mut kitchen = planned(PLAN);
     let said = kitchen.say("Rosa", "ovens on, 325 right");
