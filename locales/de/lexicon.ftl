@@ -66,7 +66,7 @@ lexicon-number-4-half = viereinhalb
 lexicon-number-5-half = fünfeinhalb
 lexicon-number-6-half = sechseinhalb
 lexicon-number-7-half = siebeneinhalb
-lexicon-number-article = ein, eine, einen, einem, einer
+lexicon-number-article = ein, eine, einen, einem, einer, ne, nen, ner
 lexicon-number-and = und
 lexicon-number-plus = plus
 lexicon-number-of = von
@@ -234,7 +234,7 @@ lexicon-spot-stuffing = füllung
 lexicon-spot-wing = flügel
 
 ## Schritte, wie man sie nennt, wenn man einen übernimmt oder abgibt
-lexicon-step-buy = kaufen, einkaufen, einkauf, besorgen
+lexicon-step-buy = kaufen, einkaufen, einkauf, besorgen, kaufe, kauf, besorge
 lexicon-step-thaw = auftauen, auftaut, abtauen, aus dem gefrierfach holen, aus dem gefrierfach nehmen, taue auf, aus der truhe holen, aus der gefriertruhe
 lexicon-step-water = wasser, wasserwechsel, wasser wechseln, auftauwasser wechseln, auftauwasser
 lexicon-step-salt = salzen, salz, lake, einsalzen, salze, salz ich
@@ -434,6 +434,7 @@ lexicon-talk-kind-buy = einkauf, einkaufen, einkäufe
 lexicon-talk-who-does-what = wer macht was, wer macht denn was, wer hat was, wer übernimmt was, wer ist wofür zuständig
 lexicon-talk-toward = in, nach, bei, um
 lexicon-talk-late = zu spät, spät, später, verspätet, verspätung, kommt später, kommen später, kommt zu spät, im stau
+lexicon-talk-other-year = letztes jahr, letzten jahr, voriges jahr, vorigen jahr, letztes mal, letzte weihnachten, letztes weihnachten, vor einem jahr, vor jahren
 lexicon-talk-dish-add = dazu, noch, außerdem, ergänze, auch, plus, zusätzlich
 lexicon-talk-dish-and = und, auch, dazu, außerdem
 lexicon-talk-dish-doing = gibt, mache, machen

@@ -417,6 +417,7 @@ lexicon-talk-kind-water = water changes, water, night water, waters
 lexicon-talk-kind-buy = shopping, buying, the shop
 lexicon-talk-who-does-what = who's doing what, whos doing what, who is doing what, who does what, who has what, who's got what, whos got what, who's on what, whos on what
 lexicon-talk-late = late, running late, held up, delayed, stuck in traffic
+lexicon-talk-other-year = last year, last thanksgiving, last christmas, last easter, last time, the year before, years ago, year ago, other years
 lexicon-talk-dish-add = add, also, plus
 lexicon-talk-dish-and = and, also, plus, then, making, plus also
 lexicon-talk-dish-doing = doing, making, having, want, need

@@ -218,7 +218,7 @@ lexicon-spot-stuffing = relleno
 lexicon-spot-wing = ala, alas, alón
 
 ## Pasos
-lexicon-step-buy = comprar, compra, comprarlo, comprarla
+lexicon-step-buy = comprar, compra, comprarlo, comprarla, compro
 lexicon-step-thaw = descongelar, descongelación, deshielo, descongelarlo, descongelarla, sacarlo del congelador, sacarla del congelador, sacar congelador, descongelo, lo descongelo
 lexicon-step-water = agua, cambio de agua, cambiar el agua, cambiar agua
 lexicon-step-salt = salar, sal, salmuera, salarlo, salarla, salo, lo salo, la salo
@@ -418,6 +418,7 @@ lexicon-talk-kind-water = cambios de agua, agua
 lexicon-talk-kind-buy = compras, compra
 lexicon-talk-who-does-what = quién hace qué, quien hace que, quién tiene qué, quién se encarga de qué
 lexicon-talk-late = llega tarde, llegan tarde, tarde, con retraso, se retrasa, se retrasan, retrasados, en un atasco
+lexicon-talk-other-year = el año pasado, año pasado, la última vez, la navidad pasada, hace años, hace un año, otros años
 lexicon-talk-dish-add = añade, añadir, agrega, agregar, además, también, suma
 lexicon-talk-dish-and = y, también, además
 lexicon-talk-dish-doing = hago, hacemos, haré, quiero

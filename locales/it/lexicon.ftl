@@ -308,7 +308,7 @@ lexicon-spot-stuffing = ripieno, farcia, farcitura
 lexicon-spot-wing = ala, ali, aletta, alette
 
 ## Compiti
-lexicon-step-buy = spesa, fai la spesa, fare la spesa, comprare, compra, comprarlo, comprarla, acquisto
+lexicon-step-buy = spesa, fai la spesa, fare la spesa, comprare, compra, comprarlo, comprarla, acquisto, compro
 lexicon-step-thaw = scongelare, scongelarlo, scongelarla, scongelamento, inizia a scongelare, iniziare a scongelare, scongela, togliere dal freezer, toglierlo dal freezer, tirare fuori dal freezer, tirarlo fuori dal freezer, scongelo, lo scongelo
 lexicon-step-water = acqua, cambio acqua, cambio dell'acqua, cambio d'acqua, cambia l'acqua, cambia acqua, cambiare l'acqua, cambiare acqua
 lexicon-step-salt = salare, salarlo, salarla, sale, salatura, salamoia, sala, salo, lo salo, la salo
@@ -508,6 +508,7 @@ lexicon-talk-kind-buy = spesa
 lexicon-talk-who-does-what = chi fa cosa, chi fa che cosa, chi fa che, chi si occupa di cosa, chi ha cosa
 lexicon-talk-toward = in, a, ad, da, vicino, vicino a, verso
 lexicon-talk-late = in ritardo, ritardo, arrivo tardi, arriva tardi, arrivano tardi, tardi, fa tardi, fanno tardi, faccio tardi, bloccato nel traffico, nel traffico, traffico, ritarda, ritardano
+lexicon-talk-other-year = l'anno scorso, anno scorso, l'altra volta, la volta scorsa, volta scorsa, natale scorso, un anno fa, anni fa
 lexicon-talk-dish-add = aggiungi, aggiungere, aggiungiamo, metti, anche, più, inserisci, includi
 lexicon-talk-dish-and = e, ed, anche, poi
 lexicon-talk-dish-doing = faccio, facciamo, voglio

@@ -218,7 +218,7 @@ lexicon-spot-stuffing = recheio
 lexicon-spot-wing = asa, asas
 
 ## Passos
-lexicon-step-buy = comprar, compra, compras, comprar a ave, comprar o peru
+lexicon-step-buy = comprar, compra, compras, comprar a ave, comprar o peru, compro
 lexicon-step-thaw = descongelar, degelo, descongelamento, começar o degelo, tirar do freezer, descongelo
 lexicon-step-water = água, troca de água, trocar a água, trocar água, troca da água
 lexicon-step-salt = salgar, sal, salmoura, salga, salgo
@@ -418,6 +418,7 @@ lexicon-talk-kind-buy = compras, compra
 lexicon-talk-who-does-what = quem faz o quê, quem faz o que, quem faz oque, quem está com o quê, quem cuida de quê
 lexicon-talk-toward = em, a, até, perto, pra, para
 lexicon-talk-late = atrasado, atrasada, atrasados, atraso, vai atrasar, vão atrasar, chega tarde, chegam tarde, tarde, no trânsito
+lexicon-talk-other-year = ano passado, no ano passado, o ano passado, da última vez, última vez, natal passado, há um ano, anos atrás, ano retrasado
 lexicon-talk-dish-add = inclui, incluir, inclua, adiciona, adicionar, adicione, acrescenta, acrescentar, mais, também
 lexicon-talk-dish-and = e, também, mais
 lexicon-talk-dish-doing = faço, fazemos, vou, fazer, quero

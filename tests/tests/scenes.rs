@@ -46,6 +46,7 @@ macro_rules! scenes {
 
 scenes! {
     two_people_mark_the_same_job => "two-mark-one-job",
+    who_asks_in_another_language_is_answered_in_it => "asked-in-their-own",
     dinner_moves_twice => "dinner-moves-twice",
     the_hosts_phone_dies => "host-phone-dies",
     nobody_takes_the_six_o_clock_job => "nobody-takes-six",

@@ -333,7 +333,7 @@ impl Engine {
         let place = other.as_ref().unwrap_or(room);
         let reader = match &say.to {
             // A private room reads as its person does.
-            To::Room(id) => (place.kind == RoomKind::Private).then_some(PersonId(id.0)),
+            To::Room(id) => (place.kind == RoomKind::Private).then_some(PersonId(id.0)).or(say.reader),
             To::Person(person) => Some(*person),
             To::Press(_) => heard.by.as_ref().map(|by| by.id),
         };

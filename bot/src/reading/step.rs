@@ -21,10 +21,13 @@ pub fn read_step(text: &str, lexicon: &'static Lexicon) -> Option<(Step, Option<
     let sentence = Sentence::read(text, lexicon);
     let first = fold(text.split_whitespace().next().unwrap_or_default());
     let shown = |whole| lexicon.shown_step(text, whole).and_then(Step::from_name);
+    // "Salt it" is a way to salt as well.
+    let salts = || (0..sentence.len()).any(|at| sentence.of(at, "salting-").is_some_and(|how| how != "none"));
     let named = shown(true)
         .or_else(|| Step::from_name(&first))
         .or_else(|| (0..sentence.len()).find_map(|at| sentence.of(at, "step-").and_then(Step::from_name)))
-        .or_else(|| shown(false))?;
+        .or_else(|| shown(false))
+        .or_else(|| salts().then_some(Step::Salt))?;
     let nth = (0..sentence.len()).find_map(|at| sentence.whole(at, 1..=99)).and_then(|n| u8::try_from(n - 1).ok());
     Some((named, nth))
 }

@@ -215,6 +215,11 @@ pub(super) fn only_step(words: &[String], lexicon: &'static Lexicon) -> Option<(
     let step = named_step(words, lexicon)?;
     // "I'll check", "I'll get it": about anything.
     let plain = matches!(step, Step::Thaw | Step::Salt | Step::Temper | Step::Carve | Step::Travel | Step::Reheat);
+    // "I'll buy it" as well; the bird is named.
+    let sentence = Sentence::read(&words.join(" "), lexicon);
+    let whole = |at: usize| sentence.is(at, "step-buy") && sentence.raw(at).contains(' '); // "acheter la dinde"
+    let bird = || (0..sentence.len()).any(|at| sentence.of(at, "bird-").is_some() || whole(at));
+    let plain = plain || step == Step::Buy && bird();
     Some((step, plain))
 }
 
@@ -239,6 +244,13 @@ fn named_step(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
         }
     }
     named
+}
+
+/// "We had 14 last year": of another dinner than the one that is planned.
+pub fn tells_of_other_years(text: &str, lexicon: &'static Lexicon) -> bool {
+    let words = lexicon.talk_words(text);
+    let asks = text.contains(['?', '¿']) || opens_as_question(text, lexicon);
+    !asks && (1..=MOST_WORDS).any(|count| words.windows(count).any(|some| lexicon.talk(&some.join(" "), "other-year")))
 }
 
 /// "undo", "take that back".

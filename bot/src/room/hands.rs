@@ -250,6 +250,16 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
+/// "Can you salt it, Ben?", said to everyone: Ben is asked, where the job has one meaning only. `false`: it asks nobody, or of nothing
+/// that is planned.
+pub(super) fn asked_by_name(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
+    if addressed || sitting.room.kind != RoomKind::Group || !text.contains('?') {
+        return false;
+    }
+    let step = reading::read_step(text, sitting.lexicon()).map(|(step, _)| step);
+    step.is_some_and(|step| !matches!(step, Step::Check | Step::Dish)) && told(sitting, text)
+}
+
 /// "I'll carve", "I'll do the salting": theirs, as if taken with a button. `false`: the words take nothing.
 ///
 /// What people say to each other counts where the words can't mean anything else: "I'll check" may be about anything.

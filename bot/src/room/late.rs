@@ -46,6 +46,13 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
+/// Said to everyone by one who cooks: it may well be meant for the plan, and no more than a choice comes of it.
+pub(super) fn may_mean(sitting: &Sitting<'_>) -> bool {
+    let who = sitting.speaker();
+    let cooks = |plan: &super::state::LivePlan| Some(plan.host) == who || plan.waiting().any(|job| job.owner == who);
+    who.is_some() && sitting.room.kind == super::RoomKind::Group && sitting.room.plan.as_ref().is_some_and(cooks)
+}
+
 /// What dinner at another hour would mean.
 pub(super) enum Outlook {
     /// It can be done.

@@ -50,6 +50,7 @@ mod slips;
 mod spoiled;
 mod stepping_down;
 mod there;
+mod tongue;
 mod undo;
 mod which;
 
@@ -100,6 +101,9 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
             None => {}
         },
         What::Said { text, addressed, reply_to, edited } => {
+            if let Some(who) = sitting.speaker() {
+                tongue::hear(&mut sitting, who, text);
+            }
             which::said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
         }
         What::Pressed { data, .. } => which::pressed(&mut sitting, data),
@@ -190,14 +194,27 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
     // "/plan dinner is an hour later", "/plan no salt" of a dinner that is planned change that one.
     let bird = wish.kind.is_some() || wish.mass_g.is_some();
     let begun = bird || wish.dinner.is_some() || wish.dinner_day.is_some() || sitting.room.drafts.contains_key(&who);
-    if sitting.room.plan.is_some() && !begun && amend::told(sitting, who, rest, true) {
+    let moves = moves_standing(sitting, who, &wish);
+    if sitting.room.plan.is_some() && (!begun || moves) && amend::told(sitting, who, rest, true) {
         return;
+    }
+    if let Some(dinner) = wish.dinner.filter(|_| moves && wish.adults.is_none()) {
+        return moves::already(sitting, dinner);
     }
     if wish == crate::reading::Wish::default() && problems.is_empty() {
         sitting.answer(Text::new("room-plan-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
         return;
     }
     planning::told(sitting, who, wish, &problems);
+}
+
+/// "/plan dinner Thursday 5 pm" where Thursday's dinner stands: another hour of that one, and no second dinner.
+fn moves_standing(sitting: &Sitting<'_>, who: PersonId, wish: &crate::reading::Wish) -> bool {
+    let bird = wish.kind.is_some() || wish.mass_g.is_some();
+    let standing = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dinner).filter(|dinner| *dinner > sitting.now);
+    let day = |at: Moment| at.with_timezone(&sitting.zone_or_utc()).date_naive();
+    let same = |told: Moment| standing.is_some_and(|dinner| day(told) == day(dinner));
+    !bird && !sitting.room.drafts.contains_key(&who) && wish.dinner.is_some_and(same)
 }
 
 fn step_named(sitting: &mut Sitting<'_>, rest: &str, act: impl FnOnce(&mut Sitting<'_>, action::JobRef)) {
@@ -240,7 +257,10 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     }
     if !edited {
         let on = reply_to.and_then(|key| replied_job(sitting, key));
-        if hands::replied(sitting, text, addressed, reply_to) || stepping_down::told(sitting, text, addressed, on) {
+        if hands::replied(sitting, text, addressed, reply_to)
+            || !addressed && which::agreed(sitting, text)
+            || stepping_down::told(sitting, text, addressed, on)
+        {
             return;
         }
     }
@@ -277,7 +297,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
-    if edited {
+    if edited || !addressed && of_other_years(sitting, text) {
         return;
     }
     let Some(who) = sitting.speaker() else {
@@ -313,6 +333,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if hands::volunteered(sitting, text, addressed) {
         return;
     }
+    if hands::asked_by_name(sitting, text, addressed) {
+        return;
+    }
     if addressed && (hands::told(sitting, text) || sitting.room.plan.is_some() && dishes::told(sitting, text)) {
         return;
     }
@@ -327,7 +350,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !question && planning::answered(sitting, who, text) {
         return;
     }
-    if addressed && !question && late::told(sitting, text) {
+    if (addressed || late::may_mean(sitting)) && !question && late::told(sitting, text) {
         return;
     }
     if !question && amend::told(sitting, who, text, addressed) {
@@ -364,6 +387,13 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if question && addressed && planning::read(sitting, text).0.solution_percent.is_some() {
         amend::solution(sitting, who, text);
     }
+}
+
+/// "We had 14 people last year", said among people: of no dinner of theirs now, and nobody was asked.
+fn of_other_years(sitting: &Sitting<'_>, text: &str) -> bool {
+    sitting.room.kind == RoomKind::Group
+        && crate::reading::tells_of_other_years(text, sitting.lexicon())
+        && crate::reading::read_report(text, sitting.lexicon()).is_none()
 }
 
 /// The job whose call was replied to.

@@ -212,6 +212,7 @@ fn leftovers_of(sitting: &Sitting<'_>) -> Option<Text> {
 
 /// A reply to what was asked back.
 pub(super) fn reply(sitting: &mut Sitting<'_>, who: PersonId, place: u8) {
+    hear_again(sitting, who);
     let Some((text, answer)) = last(sitting, who) else { return sitting.notice(Text::new("room-question-gone")) };
     let choices = answer.ask_back.map(|back| back.choices).unwrap_or_default();
     let Some(choice) = choices.get(usize::from(place)) else {
@@ -226,9 +227,17 @@ pub(super) fn reply(sitting: &mut Sitting<'_>, who: PersonId, place: u8) {
 
 /// Where the numbers of the last answer come from.
 pub(super) fn sources(sitting: &mut Sitting<'_>, who: PersonId) {
+    hear_again(sitting, who);
     let Some((_, answer)) = last(sitting, who) else { return sitting.notice(Text::new("room-question-gone")) };
     let lines: Vec<Text> = answer.sources.iter().map(ask::source_line).collect();
     sitting.answer(Text::new("room-sources")).lines(lines);
+}
+
+/// The question was asked in the language it is read in again.
+fn hear_again(sitting: &mut Sitting<'_>, who: PersonId) {
+    if let Some(text) = sitting.room.questions.get(&who).cloned() {
+        super::tongue::hear(sitting, who, &text);
+    }
 }
 
 fn last(sitting: &Sitting<'_>, who: PersonId) -> Option<(String, Answer)> {

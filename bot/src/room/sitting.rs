@@ -6,6 +6,7 @@ use super::action::Action;
 use super::birds::{self, Hand};
 use super::heard::{Heard, PersonId, RoomId, RoomKind};
 use super::state::{Person, Room, Taste};
+use super::tongue::{self, Tongue};
 use super::turn::{Button, Forget, How, Say, To, Turn, Urgency};
 use super::{Scene, What};
 use crate::ask::usual_grain;
@@ -33,6 +34,8 @@ pub(super) struct Sitting<'a> {
     pub about: bool,
     /// Messages of plans that were in hand before.
     pub sealed: Vec<Say>,
+    /// The speaker's own language, while this turn's words are in it.
+    pub tongue: Option<Tongue>,
     pub(super) before: &'a Scene,
     touched: BTreeSet<PersonId>,
 }
@@ -51,6 +54,7 @@ impl<'a> Sitting<'a> {
             hand: Hand::default(),
             about: false,
             sealed: Vec::new(),
+            tongue: None,
             before: scene,
             touched: BTreeSet::new(),
         };
@@ -124,7 +128,11 @@ impl<'a> Sitting<'a> {
             Some(person) if self.routed() => {
                 Taste { language: person.taste.or(&self.room.taste).language, ..self.room.taste.or(&person.taste) }
             }
-            Some(person) => self.room.taste.or(&person.taste),
+            Some(person) => {
+                let language = self.tongue.as_ref().map(|tongue| tongue.language.clone());
+                let taste = self.room.taste.or(&person.taste);
+                Taste { language: language.or(taste.language), ..taste }
+            }
             None => self.room.taste.clone(),
         }
     }
@@ -222,6 +230,7 @@ impl<'a> Sitting<'a> {
     pub fn rise(mut self) -> Turn {
         self.seal();
         self.says = std::mem::take(&mut self.sealed);
+        tongue::mark(&mut self);
         if let (true, super::What::Said { text, .. }, Some(who)) = (self.routed(), &self.heard.what, self.speaker())
             && super::payload(text).is_none()
         {

@@ -146,6 +146,8 @@ pub struct Say {
     pub ask_reply: bool,
     /// A keyboard button that shares the place (private chats only).
     pub ask_place: bool,
+    /// Said in a room to one of many: in the words they read.
+    pub reader: Option<PersonId>,
 }
 
 /// A file made by a turn.
@@ -228,6 +230,7 @@ impl Say {
             file: None,
             ask_reply: false,
             ask_place: false,
+            reader: None,
         }
     }
 }

@@ -231,6 +231,22 @@ pub(super) fn offer(sitting: &mut Sitting<'_>, text: &str, change: Text) {
     sitting.answer(change).key(key(number)).row([yes]);
 }
 
+/// "Yes", typed by whom a change was just offered to, instead of the button. `false`: none was.
+pub(super) fn agreed(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    const LATELY: chrono::TimeDelta = chrono::TimeDelta::minutes(10);
+    // Beside another bird what lies open may be which of them was meant.
+    let serial = sitting.room.plan.as_ref().filter(|_| sitting.room.others.is_empty()).map(|plan| plan.serial);
+    let (Some(who), Some(serial)) = (sitting.speaker(), serial) else { return false };
+    if sitting.room.drafts.contains_key(&who) || reading::read_willing(text, sitting.lexicon()).is_none() {
+        return false;
+    }
+    let now = sitting.now;
+    let open = |unsure: &&Unsure| unsure.by == who && unsure.log.is_none() && now - unsure.at <= LATELY;
+    let Some(number) = sitting.room.unsure.iter().rev().find(open).map(|unsure| unsure.number) else { return false };
+    told(sitting, number, serial);
+    true
+}
+
 /// Keeps what waits for an answer; its number.
 fn keep(sitting: &mut Sitting<'_>, unsure: impl FnOnce(u32) -> Unsure) -> u32 {
     sitting.room.unsure_made = sitting.room.unsure_made.wrapping_add(1);
