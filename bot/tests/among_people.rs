@@ -131,3 +131,19 @@ fn guests_said_to_be_late_are_a_choice() {
         assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().wish.dinner, dinner, "{tag}: no more than offered");
     }
 }
+
+/// Ice found when a thaw in the fridge should be over: the water it takes now is the thawer's to change.
+#[test]
+fn water_that_comes_in_later_is_the_thawers() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    kitchen.say("Rosa", "/plan 14 lb frozen turkey, we have it, dinner Thursday 6 pm, 11 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Ben", "/take thaw");
+    kitchen.say("Ben", "in the fridge, thawing");
+    kitchen.run_to("2027-11-24 20:00");
+    let said = kitchen.say("Ben", "there is still ice inside the cavity");
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    let water: Vec<_> = plan.jobs.iter().filter(|job| job.step() == Some(Step::Water)).collect();
+    assert!(!water.is_empty(), "{said}");
+    assert!(water.iter().all(|job| job.owner == Some(PersonId(2))), "{said}");
+}

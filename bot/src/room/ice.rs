@@ -48,7 +48,13 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     plan.wish.at_home = Some(true);
     let again = |step: Option<Step>| step.is_some_and(|step| AGAIN.contains(&step));
     plan.facts.retain(|fact| !again(Step::from_name(&fact.step)));
-    plan.jobs.retain(|job| is_salted(job) || !again(job.step()));
+    // To be done anew, by whoever had it.
+    for job in plan.jobs.iter_mut().filter(|job| !is_salted(job) && again(job.step())) {
+        job.state = JobState::Waiting;
+        (job.calls, job.offered, job.denied) = (0, 0, false);
+        (job.call_at, job.told, job.asked) = (None, None, None);
+        (job.rungs, job.reached, job.called_in) = Default::default();
+    }
     let thawing = best(plan, &light);
     plan.wish.thawing = Some(thawing.name().to_owned());
     let undo = undo::newest(plan);

@@ -157,6 +157,7 @@ impl LivePlan {
             .collect();
         let stays =
             |live: &&LiveJob| live.state != JobState::Waiting || is_look(&live.step, true) && !schedule.is_off();
+        water_to_its_owner(&mut jobs, &old);
         for live in old.iter().filter(stays) {
             if !jobs.iter().any(|job| job.step == live.step && job.nth == live.nth) {
                 jobs.push(live.clone());
@@ -370,6 +371,22 @@ pub fn shifts(before: &[LiveJob], after: &LivePlan) -> Vec<Shift> {
             (moved && told).then_some((step, job.nth, was.at, job.at))
         })
         .collect()
+}
+
+/// Changes of water that came in later go to whoever changes it, or thaws, as the first ones did. Nobody's stay nobody's where the others
+/// of before were given back.
+fn water_to_its_owner(jobs: &mut [LiveJob], old: &[LiveJob]) {
+    let of = |jobs: &[LiveJob], step: Step| -> Option<Option<PersonId>> {
+        jobs.iter().rev().find(|job| job.step() == Some(step)).map(|job| job.owner)
+    };
+    let Some(owner) = of(old, Step::Water).or_else(|| of(jobs, Step::Thaw)).flatten() else { return };
+    let known = |job: &LiveJob| old.iter().any(|old| old.step == job.step && old.nth == job.nth);
+    for job in jobs.iter_mut() {
+        if job.step() == Some(Step::Water) && job.state == JobState::Waiting && job.owner.is_none() && !known(job) {
+            job.owner = Some(owner);
+            job.taken_for = Some(job.at);
+        }
+    }
 }
 
 fn live_job(job: &Job, kept: Option<&LiveJob>, now: Moment) -> LiveJob {
