@@ -10,14 +10,20 @@ use carvetime_core::plan::Step;
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
-/// Dinner at five, carved at 4:40 pm and never said to be in the fridge; the two hours end at 5:24 pm.
-fn carved() -> Kitchen {
+/// Dinner at five, in the oven since noon: 3:24 pm.
+fn at_the_end() -> Kitchen {
     let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 08:00");
     kitchen.say("Rosa", "/plan 14 lb fresh turkey, we have it, no salt, oven at 325, dinner today 5 pm, 11 people");
     kitchen.press("Rosa", "Accept");
     kitchen.run_to("2027-11-25 12:00");
     kitchen.say("Rosa", "bird is on");
     kitchen.run_to("2027-11-25 15:24");
+    kitchen
+}
+
+/// Dinner at five, carved at 4:40 pm and never said to be in the fridge; the two hours end at 5:24 pm.
+fn carved() -> Kitchen {
+    let mut kitchen = at_the_end();
     kitchen.say("Rosa", "breast 168, thigh 180, wing 170");
     kitchen.say("Rosa", "pulled it");
     kitchen.run_to("2027-11-25 16:40");
@@ -141,12 +147,7 @@ fn reheated_without_a_word_of_the_fridge_is_not_called_good() {
 
 #[test]
 fn a_bird_that_was_hot_enough_and_cools_is_not_sent_back_into_the_heat() {
-    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 08:00");
-    kitchen.say("Rosa", "/plan 14 lb fresh turkey, we have it, no salt, oven at 325, dinner today 5 pm, 11 people");
-    kitchen.press("Rosa", "Accept");
-    kitchen.run_to("2027-11-25 12:00");
-    kitchen.say("Rosa", "bird is on");
-    kitchen.run_to("2027-11-25 15:24");
+    let mut kitchen = at_the_end();
     kitchen.say("Rosa", "breast 166, thigh 180");
     kitchen.say("Rosa", "pulled it");
     kitchen.run_to("2027-11-25 15:50");
@@ -159,12 +160,7 @@ fn a_bird_that_was_hot_enough_and_cools_is_not_sent_back_into_the_heat() {
 
 #[test]
 fn a_bird_never_read_hot_enough_goes_back_however_it_was_carved() {
-    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 08:00");
-    kitchen.say("Rosa", "/plan 14 lb fresh turkey, we have it, no salt, oven at 325, dinner today 5 pm, 11 people");
-    kitchen.press("Rosa", "Accept");
-    kitchen.run_to("2027-11-25 12:00");
-    kitchen.say("Rosa", "bird is on");
-    kitchen.run_to("2027-11-25 15:24");
+    let mut kitchen = at_the_end();
     kitchen.say("Rosa", "pulled it");
     kitchen.run_to("2027-11-25 15:30");
     assert!(kitchen.say("Rosa", "its 158").contains("goes back into the heat"));

@@ -340,3 +340,49 @@ fn a_dinner_half_told_is_dropped_by_a_word() {
         assert!(kitchen.scene.room.drafts.is_empty(), "{tag} {words}: {answer}");
     }
 }
+
+#[test]
+fn one_clause_of_a_story_says_what_was_done() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 08:00");
+    kitchen.say("Rosa", "14 lb fresh turkey, we have it, no salt, dinner today 5 pm, 11 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-25 11:50");
+    assert!(kitchen.say("Rosa", "its in, still a little icy inside").contains("Bird is on"));
+    kitchen.run_to("2027-11-25 15:20");
+    kitchen.say("Rosa", "167 and 176, wing 170");
+    let out = kitchen.say("Rosa", "its out. mom is 50 min away how do i take it hot");
+    assert!(out.contains("Off the heat, 3:20 PM") && out.contains("140 °F or hotter"), "{out}");
+    assert!(!out.contains("50 min out"), "{out}");
+    kitchen.run_to("2027-11-25 16:00");
+    kitchen.say("Rosa", "carved");
+    kitchen.run_to("2027-11-25 23:00");
+    let late = kitchen.say("Rosa", "forgot it on the counter");
+    assert!(late.contains("thrown away"), "{late}");
+}
+
+#[test]
+fn water_that_was_not_changed_is_asked_about() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 06:00");
+    kitchen.say(
+        "Rosa",
+        "/plan 10 lb frozen turkey, we have it, thaw in cold water, dinner today 9 pm, 8 people, oven at 325",
+    );
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-25 08:30");
+    kitchen.say("Rosa", "its in the sink in cold water now");
+    kitchen.run_to("2027-11-25 10:00");
+    let said = kitchen.say("Rosa", "fell asleep, didnt change the water");
+    assert!(said.contains("40 °F or less") && said.contains("throw the bird away"), "{said}");
+}
+
+#[test]
+fn fuel_that_is_nearly_out_still_burns() {
+    let mut kitchen = cooking();
+    let said = kitchen.say("Rosa", "almost out of pellets!! maybe 1 hr left");
+    assert!(!said.contains("no heat") && said.contains("Pellets for 1 h"), "{said}");
+    let wind = kitchen.say("Rosa", "30mph gusts, smoker wont hold temp");
+    assert!(
+        wind.contains("Out of the wind") && kitchen.scene.room.plan.as_ref().unwrap().readings.is_empty(),
+        "{wind}"
+    );
+}

@@ -259,6 +259,7 @@ ask-side-up = Brust nach oben, Flügelspitzen untergesteckt.
 ask-fridge-shelf = Ganz unten, auf einem Blech, das den Saft fängt: nichts Rohes über anderem Essen.
 ask-fridge-cover = Offen trocknet die Haut und wird knuspriger. Blech drunter, ganz unten. Zudecken, wo er anderes Essen berühren oder betropfen könnte.
 ask-rinse-salt = Nein: das Salz ist eingezogen, und Abspülen verteilt Keime in der Spüle. Trocken tupfen; was an Körnern noch liegt, abstreifen.
+ask-salted-twice = Streif ab, was geht, nicht abspülen, und kein Salz mehr: nicht darauf, nicht in die Butter, kein Bratensaft in die Soße. Lag es schon lange darauf, wird das Fleisch salzig: dünn schneiden und sonst nichts salzen.
 ask-brine-frozen = Erst auftauen: in Eis kommt kaum Salz. Halb aufgetaut darf er in kalter Lake fertig tauen, bei { $cold } oder kälter.
 ask-brine-or-not = Kein Muss. Trocken ist einfacher: Salz auf und unter die Haut, ein, zwei Tage in den Kühlschrank, nichts läuft über. Lake braucht einen Eimer und Platz bei { $cold }. Beides nicht bei koscheren Vögeln oder solchen mit zugesetzter Lake.
 ask-rack = Kein Rost? Dicke Scheiben Zwiebel und Karotte oder ein Ring aus Alufolie tun es. Ofen: untere Schiene, damit der Vogel in der Mitte steht.

@@ -404,6 +404,7 @@ room-amended = Gut: { $known }.
 room-amend-offer = Auch im Plan: { $change }?
 room-button-amend = Plan ändern
 room-not-done = Gut zu wissen: { $what } steht noch aus.
+room-water-not = Ist das Wasser noch kalt, { $cold } oder weniger? Jetzt wechseln und weiter. War es über { $limit } wärmer: wirf den Vogel weg.
 room-ok = Gut.
 room-not-yet = Gut, noch nicht.
 room-when-step = { $what }: { $when }.

@@ -263,6 +263,7 @@ ask-side-up = Breast up, wing tips tucked under.
 ask-fridge-shelf = Lowest shelf, on a tray that holds the juice: nothing raw above other food.
 ask-fridge-cover = Uncovered dries the skin, and it crisps better. Tray under it, lowest shelf. Cover it where it could touch or drip on other food.
 ask-rinse-salt = No: the salt has gone in, and rinsing spreads germs around the sink. Pat it dry; grains left on it you brush off.
+ask-salted-twice = Brush off what you can, don't rinse, and no more salt: not on it, not in the butter, no drippings in the gravy. Long on it already, the meat will be salty: slice it thin and salt nothing else.
 ask-brine-frozen = Thaw it first: salt hardly gets into ice. Half thawed it may finish in a cold brine, at { $cold } or colder.
 ask-brine-or-not = No must. Dry is the easy way: salt over and under the skin, a day or two in the fridge, nothing to spill. Wet needs a bucket and room at { $cold }. Neither for a kosher bird or one with solution added.
 ask-rack = No rack? Thick slices of onion and carrot or a ring of foil will do. Oven shelf low, so that the bird sits in the middle.

@@ -443,6 +443,7 @@ room-amended = All right: { $known }.
 room-amend-offer = For the plan too: { $change }?
 room-button-amend = Change the plan
 room-not-done = Good to know: { $what } is still to do.
+room-water-not = Is the water still cold, { $cold } or less? Change it now and go on. Warmer than that for over { $limit }: throw the bird away.
 room-ok = Good.
 room-not-yet = All right, not yet.
 room-when-step = { $what }: { $when }.

@@ -263,6 +263,7 @@ ask-side-up = Pechuga arriba, puntas de las alas metidas debajo.
 ask-fridge-shelf = Abajo del todo, en una bandeja que recoja el jugo: nada crudo encima de otra comida.
 ask-fridge-cover = Destapada se seca la piel y queda más crujiente. Bandeja debajo, abajo del todo. Tápala si puede tocar otra comida o gotear encima.
 ask-rinse-salt = No: la sal ya entró, y enjuagar reparte gérmenes por el fregadero. Sécala con papel; los granos que queden, sacúdelos.
+ask-salted-twice = Quita la que puedas con la mano, sin enjuagar, y nada más de sal: ni encima, ni en la mantequilla, ni jugos en la salsa. Si llevaba mucho puesta, la carne saldrá salada: corta fino y no sales nada más.
 ask-brine-frozen = Primero descongela: la sal apenas entra en el hielo. A medio descongelar puede terminar en salmuera fría, a { $cold } o menos.
 ask-brine-or-not = No es obligatorio. En seco es lo fácil: sal sobre y bajo la piel, uno o dos días en la nevera, nada que se derrame. La salmuera pide un cubo y sitio a { $cold }. Ninguna en un ave kosher o con solución añadida.
 ask-rack = ¿Sin rejilla? Valen rodajas gruesas de cebolla y zanahoria o un aro de aluminio. En el horno, abajo, para que el ave quede en el centro.

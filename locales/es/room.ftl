@@ -456,6 +456,7 @@ room-amended = De acuerdo: { $known }.
 room-amend-offer = ¿También en el plan: { $change }?
 room-button-amend = Cambiar el plan
 room-not-done = Bueno saberlo: { $what } sigue pendiente.
+room-water-not = ¿El agua sigue fría, a { $cold } o menos? Cámbiala ya y sigue. Si estuvo más templada más de { $limit }: tira el ave.
 room-ok = Bien.
 room-not-yet = Vale, todavía no.
 room-when-step = { $what }: { $when }.

@@ -259,6 +259,7 @@ ask-side-up = Poitrine vers le haut, bouts des ailes repliés dessous.
 ask-fridge-shelf = Tout en bas, sur un plat qui retient le jus : rien de cru au-dessus d’autre chose.
 ask-fridge-cover = Sans couvrir, la peau sèche et croustille mieux. Un plat dessous, tout en bas. Couvre-la si elle peut toucher autre chose ou goutter dessus.
 ask-rinse-salt = Non : le sel est entré, et rincer répand les microbes dans l’évier. Sèche-la au papier ; s’il reste des grains, brosse-les.
+ask-salted-twice = Brosse ce que tu peux, sans rincer, et plus de sel : ni dessus, ni dans le beurre, pas de jus de cuisson dans la sauce. S’il y est depuis longtemps, la viande sera salée : tranche fin et ne sale rien d’autre.
 ask-brine-frozen = Décongèle d’abord : le sel n’entre guère dans la glace. À moitié décongelée, elle peut finir dans une saumure froide, à { $cold } ou moins.
 ask-brine-or-not = Rien d’obligatoire. À sec, c’est simple : du sel sur et sous la peau, un jour ou deux au frigo, rien à renverser. La saumure demande un seau et de la place à { $cold }. Ni l’un ni l’autre pour une volaille casher ou déjà saumurée.
 ask-rack = Pas de grille ? De grosses rondelles d’oignon et de carotte ou un anneau d’alu suffisent. Au four, en bas, pour que la volaille soit au milieu.

@@ -468,6 +468,7 @@ room-amended = D’accord : { $known }.
 room-amend-offer = Aussi pour le plan : { $change } ?
 room-button-amend = Changer le plan
 room-not-done = Bon à savoir : reste à faire, { $what }.
+room-water-not = L’eau est encore froide, { $cold } ou moins ? Change-la maintenant et continue. Plus tiède que ça pendant plus de { $limit } : jette la volaille.
 room-ok = Bien.
 room-not-yet = D’accord, pas encore.
 room-when-step = { $what } : { $when }.

@@ -267,6 +267,7 @@ ask-side-up = Petto in su, punte delle ali infilate sotto.
 ask-fridge-shelf = Sul ripiano più basso, in una teglia che raccolga il liquido: niente di crudo sopra altro cibo.
 ask-fridge-cover = Scoperto la pelle si asciuga e viene più croccante. Teglia sotto, ripiano più basso. Coprilo se può toccare altro cibo o gocciolarci sopra.
 ask-rinse-salt = No: il sale è entrato, e sciacquare sparge germi nel lavello. Asciugalo con la carta; i grani rimasti li togli con la mano.
+ask-salted-twice = Togli con la mano quel che puoi, senza sciacquare, e basta sale: né sopra, né nel burro, né fondo nella salsa. Se è lì da tanto, la carne sarà salata: taglia fine e non salare altro.
 ask-brine-frozen = Prima scongela: nel ghiaccio il sale quasi non entra. Mezzo scongelato può finire in una salamoia fredda, a { $cold } o meno.
 ask-brine-or-not = Non è obbligatorio. A secco è la via facile: sale sopra e sotto la pelle, un giorno o due in frigo, niente da rovesciare. La salamoia vuole un secchio e posto a { $cold }. Né l’una né l’altro per un volatile kosher o con soluzione aggiunta.
 ask-rack = Senza griglia? Bastano fette spesse di cipolla e carota o un anello di stagnola. In forno, in basso, così il volatile sta al centro.

@@ -461,6 +461,7 @@ room-amended = Va bene: { $known }.
 room-amend-offer = Anche nel piano: { $change }?
 room-button-amend = Cambia il piano
 room-not-done = Buono a sapersi: è ancora da fare { $what }.
+room-water-not = L’acqua è ancora fredda, { $cold } o meno? Cambiala ora e vai avanti. Più tiepida per oltre { $limit }: butta il volatile.
 room-ok = Bene.
 room-not-yet = Va bene, non ancora.
 room-when-step = { $what }: { $when }.

@@ -265,6 +265,7 @@ ask-side-up = Peito para cima, pontas das asas dobradas por baixo.
 ask-fridge-shelf = Na prateleira de baixo, numa assadeira que segure o suco: nada cru acima de outra comida.
 ask-fridge-cover = Sem cobrir a pele seca e fica mais crocante. Assadeira embaixo, prateleira de baixo. Cubra se puder encostar ou pingar em outra comida.
 ask-rinse-salt = Não: o sal já entrou, e enxaguar espalha germes pela pia. Seque com papel; grão que sobrar, é só tirar com a mão.
+ask-salted-twice = Tire com a mão o que der, sem enxaguar, e nada mais de sal: nem por cima, nem na manteiga, nem sucos no molho. Se já faz tempo, a carne vai ficar salgada: corte fino e não salgue mais nada.
 ask-brine-frozen = Descongele primeiro: o sal quase não entra no gelo. Meio descongelada, pode terminar numa salmoura fria, a { $cold } ou menos.
 ask-brine-or-not = Não é obrigatório. A seco é o fácil: sal por cima e por baixo da pele, um ou dois dias na geladeira, nada para derramar. Salmoura pede balde e lugar a { $cold }. Nenhum dos dois em ave kosher ou já temperada com solução.
 ask-rack = Sem grelha? Rodelas grossas de cebola e cenoura ou um anel de alumínio resolvem. No forno, embaixo, para a ave ficar no meio.

@@ -396,6 +396,7 @@ room-amended = Certo: { $known }.
 room-amend-offer = No plano também: { $change }?
 room-button-amend = Mudar o plano
 room-not-done = Bom saber: { $what } ainda está por fazer.
+room-water-not = A água ainda está fria, a { $cold } ou menos? Troque agora e siga. Mais morna que isso por mais de { $limit }: jogue a ave fora.
 room-ok = Bom.
 room-not-yet = Certo, ainda não.
 room-when-step = { $what }: { $when }.

@@ -64,6 +64,8 @@ habits! {
     FridgeCover = "ask-fridge-cover": SKIN_HABITS, LOWEST_SHELF;
     /// Rinsing the salt off.
     RinseSalt = "ask-rinse-salt": WASHING, BRINING_HABITS;
+    /// Salted by two people.
+    SaltedTwice = "ask-salted-twice": BRINING_HABITS, WASHING;
     /// Salting ice.
     BrineFrozen = "ask-brine-frozen": BRINING_HABITS, FOUR_STEPS;
     /// Whether to brine at all.
@@ -169,12 +171,16 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::Dog
     } else if has("habit-fragile") && !numbers {
         Habit::Fragile
+    } else if has("habit-salted-twice") {
+        Habit::SaltedTwice
     } else if has("habit-temper") {
         Habit::Temper
     } else if has("habit-finish-oven") && asks {
         Habit::FinishOven
     } else if has("habit-early") || any(&["earlier", "ask-too-fast"]) && has("done") {
         Habit::Early
+    } else if has("habit-weather") {
+        Habit::Weather
     } else if numbers {
         return None;
     } else if any(&["food-giblets", "habit-neck"]) && any(&["ask-how", "ask-help"]) && !for_how_long {
@@ -200,8 +206,6 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::PanWater
     } else if has("habit-oven-bag") && asks {
         Habit::OvenBag
-    } else if has("habit-weather") {
-        Habit::Weather
     } else if has("habit-smoke") {
         Habit::Smoke
     } else if has("habit-grill") && asks && !has("ask-temperature") && !for_how_long {

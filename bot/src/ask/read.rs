@@ -132,7 +132,7 @@ impl Asked<'_> {
         let frozen = self.any(&["condition-frozen", "condition-part-thawed"]);
         let thawed = self.any(&["ask-thaw", "condition-fresh", "condition-frozen"]);
         let cooking = self.any(&["ask-roast", "cooker-oven", "cooker-smoker"]) || self.birdish();
-        let told = if self.has("ask-oven-down") {
+        let told = if self.has("ask-oven-down") && !self.has("nearly-out") {
             Advice::OvenDown
         } else if self.has("ask-too-fast") && cooking {
             Advice::TooFast
@@ -162,7 +162,7 @@ impl Asked<'_> {
             Advice::WhichThermometer
         } else if self.has("place-fridge") && self.has("ask-no-room") {
             Advice::NoRoom
-        } else if self.has("ask-carry") && self.asks_how_to_carry() {
+        } else if self.has("ask-carry-hot") || self.has("ask-carry") && self.asks_how_to_carry() {
             Advice::CarryFood
         } else if self.has("place-fridge") && !self.has("ask-out") && self.asks_of_fridge() {
             Advice::Fridge

@@ -42,7 +42,10 @@ pub fn read_air(text: &str, ground: &Ground) -> Option<Air> {
     let has = |concept| sentence.has(concept);
     // What nobody lit was never on, whatever else the sentence says.
     let never = has("heat-never");
-    if text.contains(['?', '¿']) || begins_as_question(text, ground.lexicon) || of_food(&sentence) {
+    if text.contains(['?', '¿']) || begins_as_question(text, ground.lexicon) || of_food(&sentence)
+        // "Almost out of pellets, maybe an hour left": it burns.
+        || has("nearly-out")
+    {
         return None;
     }
     let (all, down) = (has("heat-all-along") || never, has("ask-oven-down"));

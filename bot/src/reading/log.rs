@@ -148,6 +148,10 @@ pub(super) fn numbers(s: &Sentence) -> Vec<Number> {
         if at.checked_sub(1).is_some_and(|before| s.is(before, "negation")) {
             continue;
         }
+        // "30 mph gusts"
+        if s.is(at + 1, "speed") {
+            continue;
+        }
         let (value, scale) = match s.amount(at).map(|amount| (amount.value(), amount.unit())) {
             Some((value, Some(Unit::Fahrenheit))) => (value, Some(Scale::Fahrenheit)),
             // A cold number with a small `c` was taken for cups.

@@ -67,9 +67,17 @@ pub fn report_beside(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     let numbers = |clause: &str| clause.contains(|c: char| c.is_ascii_digit());
     let clauses = text.split([',', ';', '!', '.', '\n']).filter(|clause| !numbers(clause));
     let of_heat = |report: &Report| {
-        report.kind == ReportKind::Done && matches!(report.step, Some(Step::On | Step::Pull | Step::Carve))
+        let any = |step: Option<Step>| matches!(step, Some(Step::On | Step::Pull | Step::Carve));
+        report.kind == ReportKind::Done && (any(report.step) || any(report.or))
     };
     clauses.filter_map(|clause| read_clause(clause, lexicon)).find(of_heat)
+}
+
+/// "Fell asleep, didn't change the water", "it's in, still a little icy inside": what one clause of a text says of a job it names,
+/// where the rest says nothing that is understood.
+pub fn report_among(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
+    let clauses = text.split([',', ';', '!', '.', '\n']);
+    clauses.filter_map(|clause| read_clause(clause, lexicon)).find(|report| report.step.is_some())
 }
 
 fn read_clause(text: &str, lexicon: &'static Lexicon) -> Option<Report> {

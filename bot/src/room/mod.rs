@@ -382,6 +382,15 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     {
         reports::heard(sitting, &report);
     }
+    // Nothing else was understood of it.
+    if addressed
+        && !question
+        && sitting.room.plan.is_some()
+        && let Some(report) = crate::reading::report_among(text, sitting.lexicon())
+    {
+        reports::heard(sitting, &report);
+        return;
+    }
     questions::plain(sitting, text, addressed);
     // "Contains 8 % solution, do I still salt it?": answered, and kept for the plan.
     if question && addressed && planning::read(sitting, text).0.solution_percent.is_some() {

@@ -5,12 +5,13 @@
 use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::{JobState, StoredReading};
-use super::turn::How;
+use super::turn::{How, Urgency};
 use super::{PersonId, Sitting, board, ice, jobs, plan_words, planning, questions, undo};
 use crate::ask::Advice;
 use crate::reading::{self, Happened, Report, ReportKind};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::Step;
+use carvetime_core::plan::{Step, spans};
+use carvetime_core::quantity::fahrenheit;
 use chrono::TimeDelta;
 
 /// Words that report on a job. `false`: they do not, or there is no plan.
@@ -140,6 +141,11 @@ fn is_near(sitting: &Sitting<'_>, it: JobRef) -> bool {
 /// Someone says that it is not done: it is never taken for done, and the rest is planned again.
 fn not_done(sitting: &mut Sitting<'_>, it: JobRef) {
     let now = sitting.now;
+    let limit = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).map(|job| job.latest);
+    if it.step == Step::Chill && limit.is_some_and(|limit| now > limit) {
+        sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
+        return;
+    }
     if let Some(plan) = sitting.room.plan.as_mut().filter(|_| it.step == Step::Pull) {
         plan.off_asked = None;
     }
@@ -149,7 +155,11 @@ fn not_done(sitting: &mut Sitting<'_>, it: JobRef) {
             job.call_at = None;
         }
     }
-    sitting.answer(Text::new("room-not-done").with("what", Arg::from(plan_words::step_name(it.step, it.nth))));
+    let still = Text::new("room-not-done").with("what", Arg::from(plan_words::step_name(it.step, it.nth)));
+    let water = Text::new("room-water-not")
+        .with("cold", Arg::Temperature(fahrenheit(40.0)))
+        .with("limit", Arg::Span(spans::HOT_MOST));
+    sitting.answer_all(std::iter::once(still).chain((it.step == Step::Water).then_some(water)).collect());
     match sitting.resolve() {
         Ok(shifts) => jobs::tell_shifts(sitting, &shifts),
         Err(conflict) => jobs::tell_conflict(sitting, &conflict),
