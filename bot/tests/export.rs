@@ -143,6 +143,42 @@ fn what_takes_place_no_more_is_cancelled_in_calendars_that_have_it() {
 }
 
 #[test]
+fn an_ended_plan_goes_from_the_calendars_that_have_it() {
+    let dir = tempfile::tempdir().unwrap();
+    let mut chat = chat_in(dir.path(), "en-US");
+    let mut say = |line: &str, when: &str| chat.line(line, at(when)).unwrap();
+    say(&format!("@Rosa {PLAN}"), "2027-11-20 18:30");
+    say("#1 @Rosa", "2027-11-20 18:31");
+    say("/export", "2027-11-20 18:32");
+    let first = events(&file(dir.path(), "carvetime.ics"));
+    say("@Rosa /stop", "2027-11-24 09:00");
+    let ended = say("#1 @Rosa", "2027-11-24 09:01");
+    assert!(ended.contains("/export"), "who has it in a calendar is told: {ended}");
+    let shown = say("/export", "2027-11-24 09:02");
+    assert!(shown.contains("carvetime.ics"), "{shown}");
+    let last = events(&file(dir.path(), "carvetime.ics"));
+    // What was over when the plan ended stays what it was: the shopping, the salt.
+    let to_come = first.iter().filter(|(_, event)| event["DTEND"].as_str() > "20271124T150100Z");
+    assert!(last.keys().eq(to_come.map(|(uid, _)| uid)), "{first:?} {last:?}");
+    assert_eq!(first.len() - last.len(), 2);
+    for (uid, event) in &last {
+        assert_eq!(event["STATUS"], "CANCELLED", "{event:?}");
+        assert!(sequence(event) > sequence(&first[uid]), "{event:?}");
+    }
+    let serve = first.keys().find(|uid| uid.contains("-serve-0@")).unwrap();
+    assert!(last.contains_key(serve));
+
+    // A new plan stands beside what is cancelled, under names of its own.
+    say(&format!("@Rosa {PLAN}"), "2027-11-24 09:03");
+    say("#1 @Rosa", "2027-11-24 09:04");
+    say("/export", "2027-11-24 09:05");
+    let both = events(&file(dir.path(), "carvetime.ics"));
+    let cancelled = both.values().filter(|event| event.get("STATUS").is_some_and(|status| status == "CANCELLED"));
+    assert_eq!(cancelled.count(), last.len());
+    assert!(both.len() > last.len());
+}
+
+#[test]
 fn the_calendar_speaks_the_language_of_the_room() {
     let dir = tempfile::tempdir().unwrap();
     let mut chat = chat_in(dir.path(), "es");

@@ -263,6 +263,7 @@ room-undo-stale = Seitdem ist etwas passiert. /undo nimmt zuerst das Neueste zur
 room-undo-late = Das kann ich nicht mehr zurücknehmen. Der Plan bleibt, wie er ist.
 room-stop-sure = Den Plan für { $dinner } beenden? Dann melde ich mich nicht mehr.
 room-stopped = Beendet. Ich melde mich nicht mehr.
+room-stopped-calendar = Steht er in deinem Kalender, nimmt ihn /export wieder heraus.
 room-kept-going = Gut, alles bleibt.
 room-forget-sure-me = Ich habe { $things }. Alles löschen? Was du in Gruppen getan hast, bleibt getan, ohne deinen Namen.
 room-forget-sure-group = Ich habe { $things }. Alles löschen, für alle? Was ich von euch einzeln habe, bleibt, bis ihr es privat löschen lasst.
@@ -435,6 +436,7 @@ room-proposal-not-hot = Am Vortag gegart kann er nicht heiß mit. Sag „heiß m
 
 # ---- /export: eine Zeile zu jeder Datei.
 room-export-calendar = Der Plan für deinen Kalender. Änderungen folgt er nicht: frag neu, und die neuen Zeiten ersetzen die alten.
+room-export-calendar-ended = In deinem Kalender geöffnet, nimmt es die Aufgaben des beendeten Plans heraus.
 room-export-readings = Die Temperaturen, für eine Tabelle.
 room-export-everything = Alles, was ich über diesen Chat habe.
 room-shift-more = … und { $count } weitere rücken mit.

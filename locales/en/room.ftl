@@ -279,6 +279,7 @@ room-undo-rests-read = “{ $step }” stays: the bird was measured after it, { 
 room-undo-late = I can't take that back any more. The plan stays as it is.
 room-stop-sure = End the plan for { $dinner }? I'd stop calling.
 room-stopped = Ended. I won't call any more.
+room-stopped-calendar = If it's in your calendar, /export takes it out again.
 room-kept-going = Good, nothing changes.
 room-forget-sure-me = I keep { $things }. Delete all of it? In groups, what you did stays done, without your name.
 room-forget-sure-group = I keep { $things }. Delete all of it, for everyone? What I keep of each of you yourselves stays until you ask me in private.
@@ -474,6 +475,7 @@ room-proposal-not-hot = Cooked the day before it can’t go hot. For hot, say �
 
 # ---- /export: a line with each file.
 room-export-calendar = The plan for your calendar. It won't follow changes: ask again and the new times replace the old.
+room-export-calendar-ended = Open it in your calendar and the ended plan's jobs go from it.
 room-export-page = One page for the fridge door. Print it, tick things off.
 room-export-readings = The temperatures, for a spreadsheet.
 room-export-everything = Everything I keep about this chat.

@@ -293,6 +293,7 @@ room-undo-rests-read = «{ $step }» se queda: después se midió el ave, { $at 
 room-undo-late = Eso ya no se puede deshacer. El plan se queda como está.
 room-stop-sure = ¿Terminar el plan de { $dinner }? Dejaría de avisar.
 room-stopped = Terminado. Ya no aviso más.
+room-stopped-calendar = Si está en tu calendario, /export lo quita.
 room-kept-going = Bien, todo sigue igual.
 room-forget-sure-me = Guardo { $things }. ¿Lo borro todo? En los grupos, lo que hiciste queda hecho, sin tu nombre.
 room-forget-sure-group = Guardo { $things }. ¿Lo borro todo, para todos? Lo que guardo de cada persona se queda hasta que me lo pida en privado.
@@ -487,6 +488,7 @@ room-proposal-not-hot = Asada el día antes no puede ir caliente. Para eso di «
 
 # ---- /export: una línea con cada archivo.
 room-export-calendar = El plan para tu calendario. No sigue los cambios: pídelo otra vez y las horas nuevas sustituyen a las viejas.
+room-export-calendar-ended = Ábrelo en tu calendario y se van las tareas del plan terminado.
 room-export-page = Una página para la puerta de la nevera. Imprímela y ve marcando.
 room-export-readings = Las temperaturas, para una hoja de cálculo.
 room-export-everything = Todo lo que guardo de este chat.

@@ -304,6 +304,7 @@ room-undo-rests-read = « { $step } » reste : la volaille a été mesurée apr�
 room-undo-late = Je ne peux plus annuler ça. Le plan reste tel quel.
 room-stop-sure = Arrêter le plan ({ $dinner }) ? Je n’appellerais plus.
 room-stopped = Terminé. Je n’appelle plus.
+room-stopped-calendar = S’il est dans ton agenda, /export l’en retire.
 room-kept-going = Bien, rien ne change.
 room-forget-sure-me = Je garde { $things }. J’efface tout ? Dans les groupes, ce que tu as fait reste fait, sans ton nom.
 room-forget-sure-group = Je garde { $things }. J’efface tout, pour tout le monde ? Ce que je garde de chacun reste, jusqu’à ce qu’il me le demande en privé.
@@ -499,6 +500,7 @@ room-proposal-not-hot = Cuite la veille, elle ne peut pas voyager chaude. Pour �
 
 # ---- /export : une ligne avec chaque fichier.
 room-export-calendar = Le plan pour ton agenda. Il ne suit pas les changements : redemande-le et les nouvelles heures remplacent les anciennes.
+room-export-calendar-ended = Ouvre-le dans ton agenda : les tâches du plan arrêté s’en vont.
 room-export-page = Une page pour la porte du frigo. Imprime-la, coche au fur et à mesure.
 room-export-readings = Les températures, pour un tableur.
 room-export-everything = Tout ce que je garde sur cette discussion.

@@ -297,6 +297,7 @@ room-undo-rests-read = “{ $step }” resta: dopo è stata misurata la temperat
 room-undo-late = Non si può più annullare. Il piano resta com’è.
 room-stop-sure = Chiudo il piano per { $dinner }? Non ti chiamerei più.
 room-stopped = Chiuso. Non chiamo più.
+room-stopped-calendar = Se è nel calendario, /export lo toglie.
 room-kept-going = Bene, non cambia niente.
 room-forget-sure-me = Conservo { $things }. Cancello tutto? Nei gruppi quel che hai fatto resta fatto, senza il tuo nome.
 room-forget-sure-group = Conservo { $things }. Cancello tutto, per tutti? Quel che conservo di ognuno resta, finché non me lo chiede in privato.
@@ -492,6 +493,7 @@ room-proposal-not-hot = Cotto il giorno prima non può andare caldo. Per quello 
 
 # ---- /export: una riga con ogni file.
 room-export-calendar = Il piano per il calendario. Non segue i cambiamenti: chiedilo di nuovo e i nuovi orari sostituiscono i vecchi.
+room-export-calendar-ended = Aprilo nel calendario: i compiti del piano chiuso spariscono.
 room-export-page = Una pagina per lo sportello del frigo. Stampala e spunta le cose fatte.
 room-export-readings = Le temperature, per un foglio di calcolo.
 room-export-everything = Tutto quello che conservo di questa chat.

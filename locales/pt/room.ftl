@@ -255,6 +255,7 @@ room-undo-stale = Aconteceu algo desde então. /undo desfaz primeiro o mais novo
 room-undo-late = Isso já não dá para desfazer. O plano fica como está.
 room-stop-sure = Encerrar o plano de { $dinner }? Eu pararia de avisar.
 room-stopped = Encerrado. Não aviso mais.
+room-stopped-calendar = Se ele está na sua agenda, /export tira.
 room-kept-going = Bom, nada muda.
 room-forget-sure-me = Guardo { $things }. Apago tudo? Nos grupos, o que você fez continua feito, sem o seu nome.
 room-forget-sure-group = Guardo { $things }. Apago tudo, para todos? O que guardo de cada pessoa fica, até ela me pedir no privado.
@@ -427,6 +428,7 @@ room-proposal-not-hot = Assado na véspera não dá para levar quente. Para isso
 
 # ---- /export: uma linha com cada arquivo.
 room-export-calendar = O plano para sua agenda. Ele não acompanha mudanças: peça de novo e as horas novas trocam as antigas.
+room-export-calendar-ended = Abra na sua agenda e as tarefas do plano encerrado saem dela.
 room-export-readings = As temperaturas, para uma planilha.
 room-export-everything = Tudo o que guardo deste grupo.
 room-shift-more = … e mais { $count } mudam junto.

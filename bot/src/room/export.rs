@@ -25,7 +25,8 @@ const SHORTEST: TimeDelta = TimeDelta::minutes(5);
 /// `/export`: sends what there is.
 pub(super) fn all(sitting: &mut Sitting<'_>) {
     if let Some(calendar) = calendar(sitting) {
-        send(sitting, "room-export-calendar", "carvetime.ics", FileContent::Calendar(calendar));
+        let id = if sitting.room.plan.is_some() { "room-export-calendar" } else { "room-export-calendar-ended" };
+        send(sitting, id, "carvetime.ics", FileContent::Calendar(calendar));
     }
     pages(sitting);
     for (csv, name) in all_readings(sitting) {
@@ -53,8 +54,8 @@ fn pages(sitting: &mut Sitting<'_>) {
 
 // ---- the calendar
 
-/// Every bird's jobs in one calendar, and those that calendars have from an earlier export and that take place no more. What
-/// was exported is kept with its plan.
+/// Every bird's jobs in one calendar, and those that calendars have from an earlier export and that take place no more, be it
+/// that their plan was ended. What was exported is kept with its plan.
 fn calendar(sitting: &mut Sitting<'_>) -> Option<Calendar> {
     let kept: Vec<(u32, KeptCalendar)> =
         sitting.room.plans().iter().map(|plan| (plan.serial, kept(sitting, plan))).collect();
@@ -72,7 +73,10 @@ fn calendar(sitting: &mut Sitting<'_>) -> Option<Calendar> {
             kept.filter_map(|(kept, event)| self::event(plan, order.as_ref(), kept, event)).collect();
         events.into_iter().map(move |event| Event { summary: birds::named(bird.clone(), event.summary), ..event })
     });
-    (!plans.is_empty()).then(|| Calendar { at: sitting.now, events: events.collect() })
+    let ended = sitting.room.ended.iter();
+    let ended = ended.flat_map(|kept| kept.events.iter().filter_map(move |event| bare_event(kept, event)));
+    let events: Vec<Event> = events.chain(ended).collect();
+    (!events.is_empty()).then_some(Calendar { at: sitting.now, events })
 }
 
 /// What calendars have of a plan after this export.
@@ -113,20 +117,27 @@ fn kept_event(plan: &LivePlan, job: &LiveJob) -> Option<KeptEvent> {
 }
 
 fn event(plan: &LivePlan, order: Option<&Order>, kept: &KeptCalendar, event: &KeptEvent) -> Option<Event> {
+    let bare = bare_event(kept, event)?;
     let step = Step::from_name(&event.step)?;
+    let Some(job) = plan.job(step, event.nth).filter(|_| !event.cancelled) else { return Some(bare) };
     let of = plan.jobs.iter().filter(|other| other.step == event.step).count();
+    Some(Event { description: plan_words::step_call(step, event.nth, of, order, job.latest), ..bare })
+}
+
+/// An event without what is to be done.
+fn bare_event(kept: &KeptCalendar, event: &KeptEvent) -> Option<Event> {
+    let step = Step::from_name(&event.step)?;
     let mut summary = plan_words::step_name(step, event.nth);
     if let Some(name) = &event.dish {
         summary = Text::named("plan-step", step.name()).with("name", Arg::Verbatim(name.clone()));
     }
-    let job = plan.job(step, event.nth).filter(|_| !event.cancelled);
     Some(Event {
         uid: format!("{}-{}-{}@carvetime", kept.uid, event.step, event.nth),
         sequence: kept.sequence,
         start: event.start,
         end: event.end,
         summary,
-        description: job.map(|job| plan_words::step_call(step, event.nth, of, order, job.latest)).unwrap_or_default(),
+        description: Vec::new(),
         cancelled: event.cancelled,
     })
 }

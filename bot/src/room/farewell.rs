@@ -89,10 +89,12 @@ pub(super) fn yes(sitting: &mut Sitting<'_>, what: &str, who: PersonId) {
     }
     match what {
         "stop" if may::steer(sitting) => {
-            if sitting.room.plan.take().is_none() {
+            let Some(plan) = sitting.room.end_plan(sitting.now) else {
                 return sitting.notice(Text::new("room-stale"));
-            }
-            sitting.answer(Text::new("room-stopped")).key("stop").how(How::Edit);
+            };
+            let mut text = vec![Text::new("room-stopped")];
+            text.extend(plan.calendar.map(|_| Text::new("room-stopped-calendar")));
+            sitting.answer_all(text).key("stop").how(How::Edit);
             birds::refresh_others(sitting);
         }
         "forget" if sitting.room.kind == RoomKind::Private || may::steer_all(sitting) => {

@@ -433,7 +433,7 @@ pub(super) fn instead(sitting: &mut Sitting<'_>, who: PersonId, serial: u32) {
         return may::refuse(sitting);
     }
     let Some(plan) = accepted(sitting, who) else { return };
-    let beside = sitting.room.plan.take().is_some_and(|old| old.beside);
+    let beside = sitting.room.end_plan(sitting.now).is_some_and(|old| old.beside);
     sitting.room.plan = Some(LivePlan { beside, ..plan });
     begin(sitting, who);
 }

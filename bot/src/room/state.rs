@@ -69,6 +69,9 @@ pub struct Room {
     /// Ways into the private chat that have been handed out.
     #[serde(default)]
     pub invites: Vec<Invite>,
+    /// What calendars have of plans that were ended before their time: the next export takes it out of them.
+    #[serde(default)]
+    pub ended: Vec<KeptCalendar>,
 }
 
 /// A link that takes one person from a group to the private chat, once.
@@ -104,12 +107,16 @@ impl Room {
             pin_told: false,
             title: None,
             invites: Vec::new(),
+            ended: Vec::new(),
         }
     }
 }
 
 /// As many people as a room remembers: a dinner has fewer, and a large public group must not weigh on every turn.
 const MOST_MEMBERS: usize = 200;
+
+/// As many ended plans as calendars are told of.
+const MOST_ENDED: usize = 8;
 
 impl Room {
     /// Notes that `person` belongs here; beyond the most that are remembered they are heard and not noted.
@@ -139,6 +146,23 @@ impl Room {
         while self.questions.len() > MOST_MEMBERS {
             self.questions.pop_first();
         }
+    }
+
+    /// Ends the plan in hand. What calendars have of it and is still to come is cancelled there by the next export; what took
+    /// place stays.
+    pub fn end_plan(&mut self, now: Moment) -> Option<LivePlan> {
+        let plan = self.plan.take()?;
+        self.ended.retain(|calendar| calendar.events.iter().any(|event| event.end > now));
+        let mut calendar = plan.calendar.clone().unwrap_or_default();
+        calendar.events.retain(|event| event.end > now);
+        calendar.events.iter_mut().for_each(|event| event.cancelled = true);
+        calendar.sequence += 1;
+        if !calendar.events.is_empty() {
+            self.ended.push(calendar);
+        }
+        let surplus = self.ended.len().saturating_sub(MOST_ENDED);
+        self.ended.drain(..surplus);
+        Some(plan)
     }
 
     /// The chat has this id from now on; what calls stand in it stands under the new one.
@@ -172,6 +196,7 @@ impl Room {
             (self.plan, self.others) = (other.plan, other.others);
         }
         self.plans_made = self.plans_made.max(other.plans_made);
+        self.ended.extend(other.ended);
         self.gone = other.gone;
     }
 
