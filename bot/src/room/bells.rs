@@ -2,7 +2,7 @@
 
 use super::state::{JobState, LiveJob, Room};
 use super::turn::{Bell, BellKind};
-use super::{alarms, feedback, offering};
+use super::{alarms, eve, feedback, offering};
 use carvetime_core::plan::{Moment, Step};
 
 /// Every bell of the room, in no particular order.
@@ -18,7 +18,8 @@ pub(super) fn of(room: &Room, now: Moment) -> Vec<Bell> {
         open.then_some(Bell { at: job.latest, kind: BellKind::Limit { name } })
     });
     let hold = alarms::limit_at(plan).map(|at| Bell { at, kind: BellKind::Limit { name: alarms::HOLD.into() } });
-    calls.chain(limits).chain(hold).chain(offering::bells(room, plan, now)).chain(feedback::bell(room, plan)).collect()
+    let notes = feedback::bell(room, plan).into_iter().chain(eve::bell(room, plan, now));
+    calls.chain(limits).chain(hold).chain(offering::bells(room, plan, now)).chain(notes).collect()
 }
 
 /// The limit that runs out with a job: food not in the fridge in time.

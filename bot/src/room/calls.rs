@@ -35,6 +35,7 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     let due = due(sitting, bells);
     limits(sitting, bells);
     bells.iter().for_each(|(_, kind)| super::feedback::rang(sitting, kind));
+    bells.iter().for_each(|(_, kind)| super::eve::rang(sitting, kind));
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Offer { .. })) {
         super::offering::rang(sitting);
     }

@@ -16,6 +16,7 @@ mod comings;
 mod cooled;
 mod dishes;
 mod dose;
+mod eve;
 mod export;
 mod farewell;
 mod feedback;

@@ -7,7 +7,7 @@ use super::order::{self, gap};
 use super::sitting::{button, labelled};
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
-use super::{PersonId, Sitting, birds, board, calls, dishes, feedback, may, own_kitchen, plan_words, proposal};
+use super::{PersonId, Sitting, birds, board, calls, dishes, eve, feedback, may, own_kitchen, plan_words, proposal};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
@@ -472,6 +472,7 @@ fn begin(sitting: &mut Sitting<'_>, who: PersonId) {
     sitting.say(Say::new(room, Text::new("room-accepted"))).key(draft_key(who)).how(How::Edit);
     board::repost(sitting);
     calls::overdue_at_start(sitting);
+    eve::begin(sitting);
     birds::refresh_others(sitting);
     dishes_beside(sitting);
 }

@@ -498,6 +498,9 @@ pub struct LivePlan {
     /// The cooker's profile has learned from this cook.
     #[serde(default)]
     pub learned: bool,
+    /// What the day over the heat holds was told the evening before, or as the plan began.
+    #[serde(default)]
+    pub eve_told: bool,
     /// What stands against the plan, as it was told last; nothing while it works.
     #[serde(default)]
     pub clash: Option<ToldClash>,
@@ -861,6 +864,7 @@ mod tests {
             adding: None,
             feedback: None,
             learned: false,
+            eve_told: false,
             clash: None,
             calendar: None,
         };
