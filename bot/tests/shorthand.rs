@@ -101,7 +101,7 @@ fn an_hour_for_dinner_puts_no_reading_right() {
 fn an_oven_said_to_be_on_with_its_number_is_no_reading() {
     let mut kitchen = planned(PLAN);
     let said = kitchen.say("Rosa", "ovens on, 325 right");
-    assert!(said.contains("Heat is going") && said.contains("The plan has 325 °F"), "{said}");
+    assert!(said.contains("Heat is on") && said.contains("The plan has 325 °F"), "{said}");
     assert_eq!(last(&kitchen).1, 0);
 }
 

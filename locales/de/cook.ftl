@@ -105,7 +105,7 @@ cook-alarm-falling-over = { $spot ->
    *[breast] <b>Die Brust kühlt seit { $span } ab:</b>
 } { $from }, jetzt { $to }. Das ist über der Grenze von zwei Stunden unter { $hot }. Ich würde ihn nicht servieren.
 cook-falling = Keine Uhrzeit, solange er abkühlt: erst muss die Hitze zurück.
-cook-alarm-hold = Raus aus der Hitze seit { $off }. Miss nach: ab { $hot } darf er warten. Darunter ist er bis { $until } gegessen oder im Kühlschrank.
+cook-alarm-hold = Heraus seit { $off }. Miss nach: ab { $hot } darf er warten. Darunter ist er bis { $until } gegessen oder im Kühlschrank.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Weniger: bis { $by } gegessen, Reste gleich in den Kühlschrank. Später nicht mehr servieren.
 cook-hot-dinner-late = Seine zwei Stunden enden um { $by }, vor dem Essen: er muss bei { $hot } oder mehr bleiben. Sonst wird er vorher gegessen.
@@ -126,7 +126,7 @@ cook-gone = Das stand zu lange draußen und kommt weg, was es auch zeigt. Tut mi
 cook-tossed = Das war richtig, und es tut mir leid. Wegen dieses Vogels melde ich mich nicht mehr.
 cook-tossed-rest = Das war richtig. Deswegen melde ich mich nicht mehr.
 cook-setting = Im Plan stehen { $setting }.
-cook-standing = Seit { $off } aus der Hitze: bis { $by } tranchiert, gegessen und im Kühlschrank, außer es bleibt bei { $hot } oder mehr.
+cook-standing = Seit { $off } heraus: bis { $by } tranchiert, gegessen und im Kühlschrank, außer es bleibt bei { $hot } oder mehr.
 
 cook-after = Um { $when } sagte ich etwa { $about } ({ $from } bis { $to }); raus kam er um { $off }.
 

@@ -12,7 +12,7 @@ cook-endless = Hacia las <b>{ $about }</b> con suerte, desde las { $from }; con 
     [late] { $span } tarde para la cena;{" "}
    *[ahead] {""}
 }mira otra vez a las { $look }.
-cook-done = { $target } donde mediste: fuera del calor, si el ala por dentro dice lo mismo.
+cook-done = { $target } donde mediste: fuera del fuego, si el ala por dentro dice lo mismo.
 cook-spot = { $spot ->
     [breast] Pechuga
    *[thigh] Muslo
@@ -105,7 +105,7 @@ cook-alarm-falling-over = { $spot ->
    *[breast] <b>La pechuga lleva { $span } enfriándose:</b>
 } { $from }, ahora { $to }. Pasa del límite de dos horas por debajo de { $hot }. Yo no lo serviría.
 cook-falling = Sin hora mientras se enfría: primero, que vuelva el calor.
-cook-alarm-hold = Fuera del calor desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla en la nevera antes de las { $until }.
+cook-alarm-hold = Fuera del fuego desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla en la nevera antes de las { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Si marca menos: comida antes de las { $by }, las sobras enseguida a la nevera. Después, no la sirvas.
 cook-hot-dinner-late = Sus dos horas acaban a las { $by }, antes de la cena: tiene que seguir marcando { $hot } o más. Si no, se come antes.
@@ -126,7 +126,7 @@ cook-gone = Esa estuvo fuera demasiado tiempo y se tira, marque lo que marque. L
 cook-tossed = Fue lo correcto, y lo siento. No aviso más por esa ave.
 cook-tossed-rest = Fue lo correcto. Por eso no aviso más.
 cook-setting = El plan dice { $setting }.
-cook-standing = Fuera del calor desde las { $off }: trinchado, comido y en la nevera antes de las { $by }, salvo que siga a { $hot } o más.
+cook-standing = Fuera del fuego desde las { $off }: trinchado, comido y en la nevera antes de las { $by }, salvo que siga a { $hot } o más.
 
 cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.
 

@@ -176,7 +176,7 @@ room-proposal-head = <b>{ $bird }</b>{ $guests ->
 }, { $heat }. En la mesa <b>{ $when }</b>.
 room-proposal-size = Son unos { $mass } de ave para vuestra mesa.
 room-proposal-small = Algo justo: para { $guests } personas buscaría { $mass }.
-room-proposal-ready = Fuera del calor entre las { $from } y las { $to }; nueve de cada diez veces, a más tardar a la segunda.
+room-proposal-ready = Fuera del fuego entre las { $from } y las { $to }; nueve de cada diez veces, a más tardar a la segunda.
 room-proposal-need = Te hace falta: { $things }.
 room-proposal-first = Primero: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
@@ -212,7 +212,7 @@ room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
 room-board-more = … y { $count } más
-room-board-ready = Fuera del calor de { $from } a { $to }
+room-board-ready = Fuera del fuego de { $from } a { $to }
 room-board-done = Hecho: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })
@@ -358,7 +358,7 @@ room-log-fell = ¿{ $spot ->
     [oven] Horno
    *[pit] Aire
 } a { $given }? Antes marcaba { $last }, y asándose la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he apuntado; manda lo que marca ahora.
-room-when = Fuera del calor entre { $from } y { $to }. En la mesa { $dinner }.
+room-when = Fuera del fuego entre { $from } y { $to }. En la mesa { $dinner }.
 room-when-dinner = Ahora no se está asando nada. En la mesa { $dinner }.
 
 # ---- ajustes
@@ -485,7 +485,7 @@ room-amend-clash = Eso ya no se puede hacer. El plan se queda como está.
 room-undone-dinner = Vuelve a ser { $when }.
 room-already-you = Ya lo hiciste: { $at }.
 room-proposal-carry = Se asa en casa el día antes, se lleva frío y se recalienta allí. Si lo asas allí, di «lo aso allí».
-room-proposal-hot = Se lleva caliente: entera y envuelta, comida antes de { $most } desde que sale del calor ({ $hour } si fuera hace más de { $air }). Más, solo mientras marque { $hot } o más. ¿Mejor fría? Di «la llevamos fría».
+room-proposal-hot = Se lleva caliente: entera y envuelta, comida antes de { $most } desde que sale del fuego ({ $hour } si fuera hace más de { $air }). Más, solo mientras marque { $hot } o más. ¿Mejor fría? Di «la llevamos fría».
 room-proposal-or-hot = ¿Mejor caliente? Di «la llevamos caliente».
 room-proposal-not-hot = Asada el día antes no puede ir caliente. Para eso di «la llevamos caliente»: entonces se asa el mismo día.
 

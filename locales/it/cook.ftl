@@ -12,7 +12,7 @@ cook-endless = Verso le <b>{ $about }</b> se va bene, dalle { $from }; con quest
     [late] { $span } di ritardo sull’ora in cui si mangia;{" "}
    *[ahead] {""}
 }riguarda alle { $look }.
-cook-done = { $target } dove hai misurato: toglilo dal calore quando lo dice anche il punto più interno dell’ala.
+cook-done = { $target } dove hai misurato: toglilo dal fuoco quando lo dice anche il punto più interno dell’ala.
 cook-spot = { $spot ->
     [breast] Petto
    *[thigh] Sovracoscia
@@ -107,7 +107,7 @@ cook-alarm-falling-over = { $spot ->
    *[breast] <b>Il petto si raffredda da { $span }:</b>
 } { $from }, ora { $to }. È oltre il limite di due ore sotto { $hot }. Io non lo servirei.
 cook-falling = Nessun orario finché si raffredda: prima deve tornare il calore.
-cook-alarm-hold = Fuori dal calore dalle { $off }. Misura: { $hot } o più, e può aspettare. Meno, e va mangiato o messo in frigo entro le { $until }.
+cook-alarm-hold = Fuori dal fuoco dalle { $off }. Misura: { $hot } o più, e può aspettare. Meno, e va mangiato o messo in frigo entro le { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Se segna meno: mangiato entro le { $by }, gli avanzi subito in frigo. Più tardi non servirlo.
 cook-hot-dinner-late = Le sue due ore finiscono alle { $by }, prima di cena: deve restare a { $hot } o più. Se no, si mangia prima.
@@ -128,7 +128,7 @@ cook-gone = Quello è rimasto fuori troppo a lungo e si butta, qualunque cosa se
 cook-tossed = Era giusto, e mi dispiace. Per quel volatile non chiamo più.
 cook-tossed-rest = Era giusto. Per quello non chiamo più.
 cook-setting = Il piano dice { $setting }.
-cook-standing = Fuori dal calore dalle { $off }: tagliato, mangiato e in frigo entro le { $by }, salvo che resti a { $hot } o più.
+cook-standing = Fuori dal fuoco dalle { $off }: tagliato, mangiato e in frigo entro le { $by }, salvo che resti a { $hot } o più.
 
 # ---- dopo
 cook-after = Alle { $when } avevo detto verso le { $about } (tra le { $from } e le { $to }); tolto alle { $off }.

@@ -12,7 +12,7 @@ cook-endless = Na melhor das hipóteses cerca de <b>{ $about }</b>, a partir de 
     [late] { $span } tarde demais para o jantar;{" "}
    *[ahead] {""}
 }olhe de novo às { $look }.
-cook-done = { $target } onde você mediu: tire do calor assim que a parte de dentro da asa também chegar.
+cook-done = { $target } onde você mediu: tire do fogo assim que a parte de dentro da asa também chegar.
 cook-spot = { $spot ->
     [breast] Peito
    *[thigh] Sobrecoxa
@@ -105,7 +105,7 @@ cook-alarm-falling-over = { $spot ->
    *[breast] <b>O peito está esfriando há { $span }:</b>
 } { $from }, agora { $to }. Passou do limite de duas horas abaixo de { $hot }. Eu não serviria.
 cook-falling = Sem hora enquanto esfria: primeiro o calor tem que voltar.
-cook-alarm-hold = Fora do calor desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
+cook-alarm-hold = Fora do fogo desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Menos que isso: comida até { $by }, as sobras direto na geladeira. Depois, não sirva.
 cook-hot-dinner-late = As duas horas acabam às { $by }, antes do jantar: tem que continuar marcando { $hot } ou mais. Senão, coma antes.
@@ -126,7 +126,7 @@ cook-gone = Essa ficou fora tempo demais e vai para o lixo, marque o que marcar.
 cook-tossed = Foi o certo, e sinto muito. Não aviso mais por essa ave.
 cook-tossed-rest = Foi o certo. Por isso não aviso mais.
 cook-setting = O plano diz { $setting }.
-cook-standing = Fora do calor desde { $off }: cortado, comido e na geladeira até { $by }, a não ser que fique a { $hot } ou mais.
+cook-standing = Fora do fogo desde { $off }: cortado, comido e na geladeira até { $by }, a não ser que fique a { $hot } ou mais.
 
 cook-after = Às { $when } eu disse cerca de { $about } (de { $from } a { $to }); saiu às { $off }.
 

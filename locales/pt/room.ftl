@@ -155,7 +155,7 @@ room-proposal-head = <b>{ $bird }</b>{ $guests ->
 }, { $heat }. Na mesa <b>{ $when }</b>.
 room-proposal-size = Para a sua mesa dá cerca de { $mass } de ave.
 room-proposal-small = Um pouco pequeno: para { $guests } pessoas eu procuraria { $mass }.
-room-proposal-ready = Fora do calor entre { $from } e { $to }; em nove de cada dez vezes, até a segunda.
+room-proposal-ready = Fora do fogo entre { $from } e { $to }; em nove de cada dez vezes, até a segunda.
 room-proposal-need = Você precisa de: { $things }.
 room-proposal-first = Primeiro: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
@@ -191,7 +191,7 @@ room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
 room-board-more = … e mais { $count }
-room-board-ready = Fora do calor de { $from } a { $to }
+room-board-ready = Fora do fogo de { $from } a { $to }
 room-board-done = Feito: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })
@@ -320,7 +320,7 @@ room-log-fell = { $spot ->
     [oven] Forno
    *[pit] Ar
 } a { $given }? Antes marcava { $last }, e carne assando não esfria assim. Faltou um dígito, ou a sonda saiu do lugar? Não anotei; mande de novo o que marca agora.
-room-when = Fora do calor entre { $from } e { $to }. Jantar { $dinner }.
+room-when = Fora do fogo entre { $from } e { $to }. Jantar { $dinner }.
 room-when-dinner = Nada assando agora. Jantar { $dinner }.
 
 # ---- ajustes
@@ -425,7 +425,7 @@ room-amend-clash = Isso já não dá. O plano fica como está.
 room-undone-dinner = O jantar volta a ser { $when }.
 room-already-you = Você já resolveu isso, { $at }.
 room-proposal-carry = Assado em casa na véspera, levado frio, reaquecido lá. Se você for assar lá, diga “asso lá”.
-room-proposal-hot = Levado quente: inteiro e embrulhado, comido em até { $most } depois de sair do calor ({ $hour } se fizer mais de { $air } lá fora). Mais que isso, só enquanto marcar { $hot } ou mais. Prefere frio? Diga “levamos frio”.
+room-proposal-hot = Levado quente: inteiro e embrulhado, comido em até { $most } depois de sair do fogo ({ $hour } se fizer mais de { $air } lá fora). Mais que isso, só enquanto marcar { $hot } ou mais. Prefere frio? Diga “levamos frio”.
 room-proposal-or-hot = Prefere quente? Diga “levamos quente”.
 room-proposal-not-hot = Assado na véspera não dá para levar quente. Para isso diga “levamos quente”: aí é assado no dia.
 
