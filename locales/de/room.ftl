@@ -470,6 +470,7 @@ room-skip-theirs = Das macht { $name }. Auslassen kann es nur, wer es hat oder d
 room-move-already = Gegessen wird schon { $when }.
 room-move-already-by = { $name } war schneller: gegessen wird { $when }.
 room-late = { $when } essen statt { $dinner }?
+room-wanted = { $name } hätte das Essen gern { $when } statt { $dinner }.
 room-late-on = Der Vogel gart schon und kommt wie geplant heraus.
 room-late-kept = Es bleibt bei <b>{ $when }</b>.
 room-late-host = Das entscheidet { $name } oder ein Admin.

@@ -247,6 +247,7 @@ room-move-already = Dinner is { $when } already.
 room-move-already-by = { $name } was first: dinner is { $when }.
 # Someone comes late. $when: when they come; $dinner: the hour that stands.
 room-late = Dinner { $when } instead of { $dinner }?
+room-wanted = { $name } would like dinner { $when } instead of { $dinner }.
 room-late-on = The bird is on already and comes off as planned.
 room-late-kept = Dinner stays <b>{ $when }</b>.
 room-late-host = That's for { $name } or an admin to choose.

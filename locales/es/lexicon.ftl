@@ -357,7 +357,7 @@ lexicon-habit-microwave = microondas
 lexicon-last = pasado, pasada
 
 ## Frases cortas, solo como texto entero: palabras que nada dicen, lo hecho, lo no hecho, por paso
-lexicon-talk-filler = yo, ya, lo, la, los, las, le, el, he, ha, hemos, han, esta, estan, me, se, acabo, acabamos, de, que, pues, ahora, mismo, ok, vale, sí, bien, por, fin, oye, pavo, pava, ave, pollo, pato, ganso, oca, bicho, un, una, mi, nuestro, ay, uy, todo, toda, todos, todas, hola, gracias, porfa, eso, chicos, y, es, ahi, hace, momento, rato, poco, uf, ufa, por fin, antes de tiempo
+lexicon-talk-filler = yo, ya, lo, la, los, las, le, el, he, ha, hemos, han, esta, estan, me, se, acabo, acabamos, de, que, pues, ahora, mismo, ok, vale, sí, bien, por, fin, oye, pavo, pava, ave, pollo, pato, ganso, oca, bicho, un, una, mi, nuestro, ay, uy, todo, toda, todos, todas, hola, gracias, porfa, eso, chicos, y, es, ahi, hace, momento, rato, poco, uf, ufa, por fin, antes de tiempo, hmm, hm
 lexicon-talk-done = hecho, hecha, listo, lista, terminado, terminada, ya está, está hecho, hecho ya, acabado, todo listo, ya lo hice, lo hice, está listo, ya está hecho
 lexicon-talk-not = aún no, todavía no, no hecho, no está, se me olvidó, me olvidé, me olvidé de, olvidé, olvidó, se nos olvidó, nos olvidamos de, olvidamos, no he podido, no pude, no podido, no lo he hecho, no me ha dado tiempo, sin hacer, no ha dado tiempo a, no hice, aún no he, todavía no he, no he
 lexicon-talk-asking = puedo, podemos, se puede, debo, debería, hace falta, hay que, cómo, cuándo, cuánto, cuánta, cuántos, qué, dónde, quién, cuál, por qué, sigue siendo, está bien, qué es, cómo se
@@ -403,6 +403,7 @@ lexicon-talk-gone-short = enfermo, enferma, con fiebre, con gripe
 lexicon-talk-cant = no puedo, yo no puedo, no puedo hacerlo, yo no puedo hacerlo, no lo puedo hacer, no voy a poder, no podré, no voy a poder hacerlo, no podré hacerlo, no puedo con eso, no me da tiempo, no me va a dar tiempo, no alcanzo, que lo haga otro, que lo haga alguien más
 lexicon-talk-willing = voy, ya voy, yo voy, voy yo, lo hago, yo lo hago, lo hago yo, me encargo, yo me encargo, me encargo yo, cuenta conmigo, cuenten conmigo, contad conmigo, en eso estoy, estoy en ello, ya estoy en ello, puedo, yo puedo, sí puedo, puedo hacerlo, sin problema, con gusto, encantado, encantada, por supuesto, déjamelo a mí, me toca a mí, yo
 lexicon-talk-unwilling = no, mejor no, no quiero, yo no, paso, esta vez no
+lexicon-talk-suggest = podemos, podríamos, podriamos, y si, qué tal, que tal, se puede, se podría, puedes, podrías, puede ser, podría ser, sería posible, es posible, les parece, os parece, te parece, hay manera, tenemos que, quiero, quisiera, quisiéramos
 lexicon-talk-everything = todo, todos, todas, todo lo mío, mis tareas, todas mis tareas, mis trabajos
 lexicon-talk-kind-check = temperaturas, la temperatura, temperatura, termómetro, lecturas, mediciones
 lexicon-talk-meat = carne, temperatura, temperaturas, temp, sonda, termómetro, lonchas, rebanadas, trozos, sobras, grados, grado, f, c, fahrenheit, celsius

@@ -263,6 +263,7 @@ room-moved = Ahora en la mesa <b>{ $when }</b>.
 room-move-already = La cena ya es { $when }.
 room-move-already-by = { $name } se adelantó: la cena es { $when }.
 room-late = ¿Cenamos { $when } en vez de { $dinner }?
+room-wanted = { $name } pide cenar { $when } en vez de { $dinner }.
 room-late-on = El ave ya está al fuego y sale cuando estaba previsto.
 room-late-kept = La cena sigue siendo <b>{ $when }</b>.
 room-late-host = Lo decide { $name } o un administrador.

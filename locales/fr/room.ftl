@@ -274,6 +274,7 @@ room-move-already = Le repas est déjà { $when }.
 room-move-already-by = { $name } l’a fait avant : le repas est { $when }.
 # Quelqu'un arrive en retard.
 room-late = Repas { $when } au lieu de { $dinner } ?
+room-wanted = { $name } aimerait passer à table { $when } au lieu de { $dinner }.
 room-late-on = La volaille cuit déjà et sort comme prévu.
 room-late-kept = Le repas reste <b>{ $when }</b>.
 room-late-host = C’est à { $name } ou à un admin de choisir.

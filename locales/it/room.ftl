@@ -267,6 +267,7 @@ room-move-already = Si mangia già { $when }.
 room-move-already-by = { $name } ha fatto prima: si mangia { $when }.
 # Qualcuno arriva in ritardo.
 room-late = Si mangia { $when } invece che alle { $dinner }?
+room-wanted = { $name } vorrebbe mangiare { $when } invece che alle { $dinner }.
 room-late-on = La cottura è già cominciata e finisce come previsto.
 room-late-kept = Si mangia sempre <b>{ $when }</b>.
 room-late-host = Questo lo decide { $name } o un amministratore.

@@ -357,7 +357,7 @@ lexicon-habit-microwave = micro-ondas, microondas
 lexicon-last = passado, passada, último, última
 
 ## Frases curtas, só como texto inteiro: palavras que nada dizem, o feito, o não feito, por passo
-lexicon-talk-filler = eu, já, o, a, os, as, lhe, ele, ela, nós, a gente, gente, foi, está, tá, esta, estão, tão, me, se, acabei, acabamos, de, que, pois, agora, mesmo, ok, sim, bem, por, fim, oi, olha, peru, ave, frango, pato, ganso, bicho, um, uma, meu, minha, nosso, nossa, ai, opa, tudo, todo, toda, todos, obrigado, obrigada, isso, pessoal, e, é, aí, hoje, faz, momento, pouco, enfim, finalmente, favor, galera, só, minuto, minutos, ser, temos, ufa, mais cedo
+lexicon-talk-filler = eu, já, o, a, os, as, lhe, ele, ela, nós, a gente, gente, foi, está, tá, esta, estão, tão, me, se, acabei, acabamos, de, que, pois, agora, mesmo, ok, sim, bem, por, fim, oi, olha, peru, ave, frango, pato, ganso, bicho, um, uma, meu, minha, nosso, nossa, ai, opa, tudo, todo, toda, todos, obrigado, obrigada, isso, pessoal, e, é, aí, hoje, faz, momento, pouco, enfim, finalmente, favor, galera, só, minuto, minutos, ser, temos, ufa, mais cedo, hmm, hm
 lexicon-talk-done = feito, feita, pronto, pronta, terminei, terminado, terminada, já fiz, fiz, já foi, foi feito, está feito, tá feito, tudo pronto, tudo certo, acabei, resolvido, concluído
 lexicon-talk-not = ainda não, não, não feito, não está, esqueci, me esqueci, esquecemos, esqueci de, não deu, não deu tempo, não deu tempo de, não pude, não consegui, não fiz, ainda não fiz, não comecei, ainda não comecei, sem tempo, não foi
 lexicon-talk-asking = posso, podemos, pode, dá para, da pra, devo, preciso, tem que, como, quando, quanto, quanta, o que, que, onde, quem, qual, por que, ainda posso, será que, o que é, como faço
@@ -402,6 +402,7 @@ lexicon-talk-gone-short = doente, gripado, gripada, com febre, com gripe
 lexicon-talk-cant = não posso, eu não posso, não consigo, eu não consigo, não vou poder, não vou conseguir, não dá pra mim, não vai dar, não vai dar pra mim, não posso fazer, não consigo fazer, não posso fazer isso, não vou poder fazer, não vou conseguir fazer, não tenho tempo, alguém mais pode fazer
 lexicon-talk-willing = pode deixar, deixa comigo, eu faço, faço, faço sim, eu faço sim, faço isso, vou fazer, eu vou fazer, já vou, eu vou, com certeza, pode contar comigo, conta comigo, contem comigo, posso, posso sim, eu posso, sem problema, sem problemas, com prazer, tô nessa, eu cuido, eu cuido disso, fico com essa, eu
 lexicon-talk-unwilling = não, nao, eu não, não quero, melhor não, dessa vez não
+lexicon-talk-suggest = podemos, poderíamos, dá para, dá pra, que tal, e se, pode ser, pode, poderia, você pode, a gente pode, a gente podia, tem como, seria possível, é possível, vamos, temos que, quero, queria, será que
 lexicon-talk-everything = tudo, todos, todas, minhas tarefas, todas as minhas tarefas, tudo meu
 lexicon-talk-kind-check = temperaturas, temperatura, termômetro, medir, medições, leituras
 lexicon-talk-meat = carne, temperatura, temperaturas, temp, sonda, termômetro, termómetro, fatias, pedaços, sobras, graus, grau, f, c, fahrenheit, celsius

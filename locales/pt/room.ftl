@@ -462,6 +462,7 @@ room-skip-theirs = Essa é de { $name }. Só essa pessoa, quem começou o plano 
 room-move-already = O jantar já é { $when }.
 room-move-already-by = { $name } foi mais rápido: o jantar é { $when }.
 room-late = Jantar { $when } em vez de { $dinner }?
+room-wanted = { $name } queria o jantar { $when } em vez de { $dinner }.
 room-late-on = A ave já está assando e sai como previsto.
 room-late-kept = O jantar continua <b>{ $when }</b>.
 room-late-host = Quem decide é { $name } ou um admin.

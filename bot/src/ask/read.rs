@@ -40,6 +40,8 @@ impl NotUnderstood {
     }
 }
 
+/// Coldest bare number anyone asks about as a bird's temperature.
+const COLDEST_BARE: f64 = 30.0;
 /// Hottest bare number that could be °C inside meat: above, only °F makes sense.
 const BARE_FAHRENHEIT_FROM: f64 = 110.0;
 /// So long at one temperature is cooking, not holding.
@@ -532,6 +534,10 @@ impl Asked<'_> {
         // "25 December, 17 h" answers when dinner is.
         let dated = self.wish.dinner.is_some() || self.wish.dinner_day.is_some() || self.wish.dinner_hour.is_some();
         if dated && !asked && temperature.is_err() {
+            return None;
+        }
+        // "Ok then dinner at 5:30": a number this small is an hour, or people.
+        if temperature.is_err_and(|bare| bare < COLDEST_BARE) && !self.degrees_said() {
             return None;
         }
         // "It took 8 hours to get to 140": on the way up is not held.

@@ -21,6 +21,7 @@ mod shift;
 mod shorthand;
 mod slip;
 mod step;
+mod suggestion;
 mod talk;
 mod when;
 mod will;
@@ -42,6 +43,7 @@ pub use quiet::{Quiet, read_quiet};
 pub use shift::{Shift, read_shift, says_an_hour};
 pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
+pub use suggestion::{leaning, other_suggestion, suggestion};
 pub use talk::{
     Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, is_assent, is_discard,
     is_greeting, is_help, is_thanks, is_thrown_away, is_undo, opens_as_question, read_language, read_report,

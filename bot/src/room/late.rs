@@ -86,7 +86,7 @@ pub(super) fn ask_first(sitting: &mut Sitting<'_>, to: Moment, dinner: Moment, o
 }
 
 /// One message: what moves, what can't, what it costs, and the choices.
-fn ask<'s>(
+pub(super) fn ask<'s>(
     sitting: &'s mut Sitting<'_>,
     head: Text,
     (serial, to, dinner): (u32, Moment, Moment),
@@ -118,7 +118,7 @@ fn ask<'s>(
     say
 }
 
-fn minute(moment: Moment) -> i64 {
+pub(super) fn minute(moment: Moment) -> i64 {
     moment.timestamp().div_euclid(60)
 }
 
@@ -170,9 +170,14 @@ pub(super) fn was_asked(sitting: &Sitting<'_>) -> bool {
 /// The choice has been made: its buttons go.
 pub(super) fn close(sitting: &mut Sitting<'_>) {
     if was_asked(sitting) {
-        let room = To::Room(sitting.room.id);
-        sitting.say(Say::of(room, Vec::new())).key(KEY).how(How::Close);
+        shut(sitting);
     }
+}
+
+/// The question's buttons go.
+pub(super) fn shut(sitting: &mut Sitting<'_>) {
+    let room = To::Room(sitting.room.id);
+    sitting.say(Say::of(room, Vec::new())).key(KEY).how(How::Close);
 }
 
 /// What dinner at that hour would cost and move, or why it can't be.

@@ -74,6 +74,7 @@ impl LivePlan {
             adding: None,
             feedback: None,
             learned: false,
+            wanted: None,
             eve_told: false,
             clash: None,
             calendar: None,

@@ -53,6 +53,7 @@ mod stepping_down;
 mod there;
 mod tongue;
 mod undo;
+mod wanted;
 mod which;
 
 pub mod action;
@@ -260,6 +261,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         let on = reply_to.and_then(|key| replied_job(sitting, key));
         if hands::replied(sitting, text, addressed, reply_to)
             || !addressed && which::agreed(sitting, text)
+            || wanted::answered(sitting, text)
             || stepping_down::told(sitting, text, addressed, on)
         {
             return;
@@ -331,7 +333,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     {
         return jobs::list(sitting, serial);
     }
-    if hands::volunteered(sitting, text, addressed) {
+    if wanted::told(sitting, text) || hands::volunteered(sitting, text, addressed) {
         return;
     }
     if hands::asked_by_name(sitting, text, addressed) {
@@ -347,7 +349,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     // A question in the middle of planning is answered; the draft waits.
-    let question = questions::is_question(sitting, text) && !planning::is_told(sitting, who, text);
+    let asked = questions::is_question(sitting, text) && (addressed || !questions::is_talk(sitting, text));
+    let question = asked && !planning::is_told(sitting, who, text);
     if !question && planning::answered(sitting, who, text) {
         return;
     }

@@ -3,7 +3,7 @@
 //! What costs nothing is done at once and can be taken back; the rest is asked first (`late.rs`).
 
 use super::sitting::button;
-use super::{Sitting, board, jobs, late, live, may, planning, proposal, spoiled, undo};
+use super::{Sitting, board, jobs, late, live, may, planning, proposal, spoiled, undo, wanted};
 use crate::reading;
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
@@ -62,7 +62,7 @@ pub(super) fn to_then(sitting: &mut Sitting<'_>, to: Moment) {
         return already(sitting, to);
     }
     let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
-    let asked = late::was_asked(sitting);
+    let asked = late::was_asked(sitting) || wanted::is_asked(sitting, to);
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let mut moved = plan.clone();
     moved.wish.dinner = Some(to);

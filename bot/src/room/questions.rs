@@ -52,11 +52,15 @@ pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
     }
 }
 
-/// "The skin was so crispy": said among people, and nothing was asked.
-fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
+/// "The skin was so crispy", "ok, 4 then", "no, five stays": said among people, and nothing was asked.
+pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     let asks = text.contains('?') || reading::begins_as_question(text, sitting.lexicon());
-    let read = ask::read_question(text, &asker(sitting));
-    !asks && matches!(read, Ok(Question::Advice(Advice::Habit(habit))) if !habit.is_of_safety())
+    !asks
+        && match ask::read_question(text, &asker(sitting)) {
+            Ok(Question::Advice(Advice::Habit(habit))) => !habit.is_of_safety(),
+            Ok(Question::Lethality { bare: Some(_), held: None, .. } | Question::Keeps { age: None, .. }) => true,
+            _ => false,
+        }
 }
 
 /// Whether the text is a question that can be answered.

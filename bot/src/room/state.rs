@@ -498,6 +498,9 @@ pub struct LivePlan {
     /// The cooker's profile has learned from this cook.
     #[serde(default)]
     pub learned: bool,
+    /// Another hour somebody asked for last.
+    #[serde(default)]
+    pub wanted: Option<Wanted>,
     /// What the day over the heat holds was told the evening before, or as the plan began.
     #[serde(default)]
     pub eve_told: bool,
@@ -507,6 +510,17 @@ pub struct LivePlan {
     /// What calendars that took this plan over have of it, from the first export on.
     #[serde(default)]
     pub calendar: Option<KeptCalendar>,
+}
+
+/// Another hour of the dinner that somebody asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Wanted {
+    /// The hour.
+    pub to: Moment,
+    /// When it was asked for.
+    pub at: Moment,
+    /// One who may decide has said yes or no.
+    pub answered: bool,
 }
 
 /// A clash as it was told.
@@ -864,6 +878,7 @@ mod tests {
             adding: None,
             feedback: None,
             learned: false,
+            wanted: None,
             eve_told: false,
             clash: None,
             calendar: None,

@@ -1,0 +1,117 @@
+//! "Can we move dinner to 4?": what that would mean, as a choice; and the yes or no in words of whoever may decide.
+//!
+//! Anyone may ask. Nothing moves until the host or an administrator has said so, by a button or in words soon after.
+
+use super::late;
+use super::sitting::name;
+use super::state::Wanted;
+use super::{PersonId, Sitting, may, moves, spoiled};
+use crate::reading;
+use crate::words::{Arg, Text};
+use carvetime_core::plan::Moment;
+use chrono::TimeDelta;
+
+/// "Yes" is an answer to what was asked within this time; one that names the hour, within the longer one.
+const LATELY: TimeDelta = TimeDelta::minutes(30);
+const TODAY: TimeDelta = TimeDelta::hours(6);
+/// Whoever asks for an hour farther away speaks of another meal.
+const FARTHEST: TimeDelta = TimeDelta::hours(6);
+
+/// `false`: the words ask for no other hour.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some((serial, host, dinner)) = standing(sitting) else { return false };
+    let lexicon = sitting.lexicon();
+    let spoken_of = sitting.room.plan.as_ref().and_then(|plan| plan.wanted);
+    let open = spoken_of.is_some_and(|wanted| sitting.now - wanted.at <= TODAY);
+    let clause = reading::suggestion(text, lexicon)
+        .or_else(|| reading::other_suggestion(text, lexicon).filter(|clause| open && says_an_hour(sitting, clause)));
+    let Some(to) = clause.and_then(|clause| hour(sitting, clause, dinner)) else { return false };
+    spoiled::says_gone(sitting) || offer(sitting, to, (serial, host, dinner))
+}
+
+/// What dinner at that hour would mean, as a choice.
+fn offer(sitting: &mut Sitting<'_>, to: Moment, (serial, host, dinner): (u32, PersonId, Moment)) -> bool {
+    if to == dinner {
+        moves::already(sitting, to);
+        return true;
+    }
+    let Some(outlook) = late::outlook(sitting, to) else { return false };
+    let (by, at) = (sitting.speaker(), sitting.now);
+    let steers = may::steer(sitting);
+    let head = match by.filter(|_| !steers) {
+        Some(by) => Text::new("room-wanted").with("name", name(sitting, by)),
+        None => Text::new("room-late"),
+    };
+    let others = (!steers).then(|| Text::new("room-late-host").with("name", name(sitting, host)));
+    let head = head.with("when", Arg::DayClock(to)).with("dinner", Arg::Clock(dinner));
+    late::ask(sitting, head, (serial, to, dinner), &outlook).lines(others);
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        plan.wanted = Some(Wanted { to, at, answered: false });
+    }
+    true
+}
+
+/// The answer of one who may decide. `false`: the words are no answer.
+pub(super) fn answered(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some((serial, host, dinner)) = standing(sitting) else { return false };
+    let (Some(wanted), true) = (lately(sitting, TODAY), may::steer(sitting)) else { return false };
+    let lexicon = sitting.lexicon();
+    if sitting.speaker().is_some_and(|who| sitting.room.drafts.contains_key(&who)) || text.contains(['?', '¿']) {
+        return false;
+    }
+    let named = says_an_hour(sitting, text).then(|| hour(sitting, text, dinner)).flatten();
+    let fresh = lately(sitting, LATELY).is_some();
+    let plain = || {
+        let yes = reading::read_willing(text, lexicon).map(|_| true);
+        yes.or_else(|| reading::is_unwilling(text, lexicon).then_some(false))
+    };
+    let yes = match named {
+        Some(to) if to == wanted.to => reading::leaning(text, lexicon),
+        Some(to) if to == dinner => reading::leaning(text, lexicon).map(|_| false),
+        // "No, half past": another hour than was asked for is offered like the first.
+        Some(to) if reading::leaning(text, lexicon).is_some() => return offer(sitting, to, (serial, host, dinner)),
+        Some(_) => None,
+        None if fresh => plain(),
+        None => None,
+    };
+    let Some(yes) = yes else { return false };
+    match yes {
+        true => {
+            moves::to_then(sitting, wanted.to);
+            late::shut(sitting);
+        }
+        false => late::stay(sitting, serial, late::minute(dinner)),
+    }
+    if let Some(wanted) = sitting.room.plan.as_mut().and_then(|plan| plan.wanted.as_mut()) {
+        wanted.answered = true;
+    }
+    true
+}
+
+/// Whether that hour has been asked for, and what it means stands above.
+pub(super) fn is_asked(sitting: &Sitting<'_>, to: Moment) -> bool {
+    lately(sitting, TODAY).is_some_and(|wanted| wanted.to == to)
+}
+
+fn standing(sitting: &Sitting<'_>) -> Option<(u32, PersonId, Moment)> {
+    let plan = sitting.room.plan.as_ref()?;
+    let dinner = plan.wish.dinner.filter(|dinner| *dinner > sitting.now)?;
+    Some((plan.serial, plan.host, dinner))
+}
+
+/// What was asked for within that time, unless it was answered or dinner is then by now.
+fn lately(sitting: &Sitting<'_>, within: TimeDelta) -> Option<Wanted> {
+    let plan = sitting.room.plan.as_ref()?;
+    let open = |wanted: &Wanted| !wanted.answered && sitting.now - wanted.at <= within && wanted.to > sitting.now;
+    plan.wanted.filter(|wanted| open(wanted) && plan.wish.dinner != Some(wanted.to))
+}
+
+fn says_an_hour(sitting: &Sitting<'_>, text: &str) -> bool {
+    reading::read_shift(text, sitting.now, &sitting.table_ground()).is_some()
+}
+
+/// The hour asked for, on the day of the dinner.
+fn hour(sitting: &Sitting<'_>, text: &str, dinner: Moment) -> Option<Moment> {
+    let to = reading::read_shift(text, dinner, &sitting.table_ground())?.applied(dinner)?;
+    (to > sitting.now && (to - dinner).abs() <= FARTHEST).then_some(to)
+}

@@ -1,0 +1,120 @@
+//! "Can we move dinner to 4?": anyone may ask, what it means is shown, and whoever may decide answers in words.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+#[path = "common/kitchen.rs"]
+mod kitchen;
+
+use carvetime::room::{RoomKind, What};
+use chrono::{DateTime, Utc};
+use chrono_tz::America::Chicago;
+use kitchen::Kitchen;
+
+/// Thursday, five in the afternoon in Chicago.
+const FIVE: &str = "2027-11-25T23:00:00Z";
+
+fn kitchen(kind: RoomKind, language: &str) -> Kitchen {
+    let mut kitchen = Kitchen::new(kind, "en-US", Chicago, "2027-11-22 09:00");
+    kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    if kind == RoomKind::Group {
+        kitchen.say("Tom", "/board");
+    }
+    kitchen.scene.room.taste.language = Some(language.to_owned());
+    kitchen
+}
+
+/// What is said to everyone, and not to the bot.
+fn among(kitchen: &mut Kitchen, who: &str, text: &str) -> usize {
+    let before = kitchen.said.len();
+    kitchen.hear(Some(who), What::Said { text: text.into(), addressed: false, reply_to: None, edited: false });
+    kitchen.said.len() - before
+}
+
+fn dinner(kitchen: &Kitchen) -> DateTime<Utc> {
+    kitchen.scene.room.plan.as_ref().unwrap().wish.dinner.unwrap()
+}
+
+fn at(rfc: &str) -> DateTime<Utc> {
+    rfc.parse().unwrap()
+}
+
+#[test]
+fn a_helper_asks_and_the_host_says_yes_in_any_language() {
+    let said = [
+        ("en-US", "can we move dinner to 4, my shift ends at 3", "yes ok 4pm"),
+        ("de-DE", "Können wir um 16 Uhr essen?", "ja klar"),
+        ("es-ES", "¿podemos cenar a las 16:00?", "sí, vale"),
+        ("fr-FR", "on peut dîner à 16h ?", "oui d'accord"),
+        ("it-IT", "possiamo cenare alle 16?", "va bene"),
+        ("pt-BR", "podemos jantar às 16h?", "sim, pode ser"),
+    ];
+    for (language, wish, yes) in said {
+        let mut kitchen = kitchen(RoomKind::Group, language);
+        assert!(among(&mut kitchen, "Tom", wish) > 0, "{language}: {wish}");
+        assert_eq!(dinner(&kitchen), at(FIVE), "{language}: nothing moves before the host has said so");
+        among(&mut kitchen, "Tom", yes);
+        assert_eq!(dinner(&kitchen), at(FIVE), "{language}: who asked can't say yes to it");
+        among(&mut kitchen, "Rosa", yes);
+        assert_eq!(dinner(&kitchen), at("2027-11-25T22:00:00Z"), "{language}: {yes}");
+    }
+}
+
+#[test]
+fn a_no_leaves_dinner_where_it_is_and_another_hour_is_offered() {
+    let mut kitchen = kitchen(RoomKind::Group, "en-US");
+    among(&mut kitchen, "Tom", "could we eat at 6 instead?");
+    assert!(among(&mut kitchen, "Rosa", "no 5 stays") > 0);
+    assert_eq!(dinner(&kitchen), at(FIVE));
+    assert_eq!(among(&mut kitchen, "Rosa", "sure"), 0, "it has been answered");
+    among(&mut kitchen, "Tom", "what about 5:30");
+    among(&mut kitchen, "Rosa", "no, 15 min later ok");
+    assert_eq!(dinner(&kitchen), at(FIVE));
+    among(&mut kitchen, "Rosa", "yes");
+    assert_eq!(dinner(&kitchen), at("2027-11-25T23:15:00Z"));
+}
+
+#[test]
+fn a_late_yes_names_the_hour() {
+    let mut kitchen = kitchen(RoomKind::Group, "en-US");
+    among(&mut kitchen, "Tom", "can we have dinner at 6 instead");
+    kitchen.now += chrono::TimeDelta::hours(2);
+    assert_eq!(among(&mut kitchen, "Rosa", "yes"), 0, "who knows what that was said to");
+    among(&mut kitchen, "Rosa", "ok 6 it is");
+    assert_eq!(dinner(&kitchen), at("2027-11-26T00:00:00Z"));
+}
+
+#[test]
+fn what_people_ask_each_other_of_other_things_moves_nothing() {
+    let mut kitchen = kitchen(RoomKind::Group, "en-US");
+    for talk in [
+        "can you pick up rolls at 4",
+        "can we eat the pie at 3 on friday",
+        "what about 4:30",
+        "could you call mom at 6",
+        "yes ok 4pm",
+        "no 5 stays",
+        "maybe we should get a second pie",
+    ] {
+        assert_eq!(among(&mut kitchen, "Tom", talk), 0, "{talk}");
+        assert_eq!(among(&mut kitchen, "Rosa", "sure"), 0, "{talk}");
+    }
+    assert_eq!(dinner(&kitchen), at(FIVE));
+}
+
+#[test]
+fn alone_it_is_a_choice_too() {
+    let mut kitchen = kitchen(RoomKind::Private, "en-US");
+    kitchen.say("Rosa", "can we move dinner to 4?");
+    assert_eq!(dinner(&kitchen), at(FIVE));
+    kitchen.press("Rosa", "Dinner 4:00 PM");
+    assert_eq!(dinner(&kitchen), at("2027-11-25T22:00:00Z"));
+}
+
+#[test]
+fn the_hosts_own_hmm_ok_then_is_offered() {
+    let mut kitchen = kitchen(RoomKind::Group, "en-US");
+    assert!(among(&mut kitchen, "Rosa", "hmm ok then dinner at 5:30") > 0);
+    assert_eq!(dinner(&kitchen), at(FIVE));
+    among(&mut kitchen, "Rosa", "yes");
+    assert_eq!(dinner(&kitchen), at("2027-11-25T23:30:00Z"));
+}
