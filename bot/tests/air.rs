@@ -170,3 +170,37 @@ fn what_asks_or_is_said_of_something_else_moves_nothing() {
         assert_eq!((off(&kitchen), setting_f(&kitchen)), before, "{text}: {said}");
     }
 }
+
+#[test]
+fn turned_up_or_down_without_a_word_of_the_oven_is_its_setting_and_what_it_is_down_to_a_reading() {
+    let turned = [
+        ("en-US", "turned it up to 375", 375.0),
+        ("de-DE", "hab ihn auf 190 hochgedreht", 374.0),
+        ("es-ES", "lo he subido a 190", 374.0),
+        ("fr-FR", "je l'ai monté à 190", 374.0),
+        ("it-IT", "l'ho alzato a 190", 374.0),
+        ("pt-BR", "aumentei para 190", 374.0),
+    ];
+    for (tag, text, to) in turned {
+        let mut kitchen = cooking(tag);
+        kitchen.say("Rosa", text);
+        assert!((setting_f(&kitchen) - to).abs() < 0.6, "{tag}: {}", setting_f(&kitchen));
+    }
+    let mut kitchen = cooking("en-US");
+    let before = setting_f(&kitchen);
+    kitchen.say("Rosa", "its down to 300");
+    assert_eq!(setting_f(&kitchen), before);
+}
+
+#[test]
+fn a_bird_far_colder_than_its_heat_makes_it_is_asked_after_once_and_hours_away() {
+    let mut kitchen = cooking("en-US");
+    kitchen.run_to("2027-11-25 16:30");
+    let said = kitchen.say("Rosa", "breast 60");
+    assert!(said.contains("far colder than 325 °F"), "{said}");
+    let (_, latest) = off(&kitchen);
+    assert!(latest > kitchen.local("2027-11-25 18:30"), "{latest}");
+    kitchen.run_to("2027-11-25 16:50");
+    let said = kitchen.say("Rosa", "breast 68");
+    assert!(!said.contains("far colder"), "said once: {said}");
+}

@@ -83,6 +83,17 @@ cook-alarm-moved = { $spot ->
     [oven] Der Wert vom Ofen ist gesprungen. Wurde das Thermometer versetzt?
    *[pit] Der Wert vom Garraum ist gesprungen. Wurde das Thermometer versetzt?
 } Richte ihn und schick mir, was er zeigt.
+cook-alarm-behind = { $spot ->
+    [breast] Die Brust
+   *[thigh] Die Keule
+} ist viel kälter, als { $setting } sie bis jetzt macht. { $cooker ->
+    [smoker] Brennt das Feuer, steckt die Spitze tief im Fleisch? Miss an einer zweiten Stelle. War es aus? Sag mir, wie lange: „40 min aus“.
+   *[oven] Ist der Ofen heiß, steckt die Spitze tief im Fleisch? Miss an einer zweiten Stelle. War er aus? Sag mir, wie lange: „40 min aus“.
+}
+cook-alarm-ahead = { $spot ->
+    [breast] Die Brust
+   *[thigh] Die Keule
+} ist viel heißer, als { $setting } sie bis jetzt macht: Spitze am Knochen oder unter der Haut? Miss eine zweite Stelle, tief im Fleisch.
 cook-alarm-apart = Brust und Keule liegen { $apart } auseinander. Einer sitzt falsch: prüfe beide, weg vom Knochen, nicht in der Höhle.
 cook-alarm-stalled = { $spot ->
     [breast] Die Brust

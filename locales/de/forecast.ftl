@@ -36,6 +36,14 @@ forecast-doubt-changed = { $place ->
     [breast] Die Brust erwärmt sich anders als zuvor (Folie, Deckel, verrutscht?). Weniger sicher.
    *[thigh] Die Keule erwärmt sich anders als zuvor (Folie, Deckel, verrutscht?). Weniger sicher.
 }
+forecast-doubt-behind = { $place ->
+    [breast] Die Brust ist viel kälter, als diese Hitze sie bis jetzt macht: unsicher.
+   *[thigh] Die Keule ist viel kälter, als diese Hitze sie bis jetzt macht: unsicher.
+}
+forecast-doubt-ahead = { $place ->
+    [breast] Die Brust ist viel heißer, als diese Hitze sie bis jetzt macht: Spitze am Knochen oder unter der Haut? Unsicher.
+   *[thigh] Die Keule ist viel heißer, als diese Hitze sie bis jetzt macht: Spitze am Knochen oder unter der Haut? Unsicher.
+}
 forecast-doubt-part-frozen = Er hatte innen noch Eis, als er zu garen begann: weniger sicher.
 forecast-doubt-unusual = Solche Vögel kenne ich wenig: weniger sicher.
 forecast-doubt-endless = Bei dieser Hitze kommt er womöglich nie ans Ziel. Mehr Hitze.

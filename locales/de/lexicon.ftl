@@ -197,6 +197,7 @@ lexicon-no-leftovers = keine reste, ohne reste
 lexicon-cooker-oven = ofen, backofen, ober unterhitze, oberhitze, unterhitze, ober und unterhitze, im ofen, backröhre, rohr, im rohr, in den ofen, in die röhre
 lexicon-heat-stove = herd, auf dem herd, kochfeld, herdplatte, kochplatte, kochtopf, pfanne, topf, im topf, in der pfanne
 lexicon-heat-set = gestellt, eingestellt, hochgedreht, runtergedreht, aufgedreht, höher gestellt, hochgestellt, runtergestellt, gestellt auf, eingestellt auf
+lexicon-heat-turned = gestellt, eingestellt, hochgedreht, runtergedreht, aufgedreht, höher gestellt, hochgestellt, runtergestellt, gestellt auf, eingestellt auf
 lexicon-heat-start = in den ofen, in den smoker, auf den smoker, auf den grill, in die röhre, anfangen zu garen, fange an zu garen, garen ab, garbeginn, fange an zu kochen, anfangen zu kochen, reinschieben
 lexicon-heat-start-early = vogel rein, pute rein, vogel drauf, pute drauf
 lexicon-heat-all-along = die ganze zeit, die ganze zeit über, ganze zeit, von anfang an, seit anfang an, seit beginn, die gesamte zeit

@@ -92,6 +92,17 @@ cook-alarm-moved = { $spot ->
     [oven] The oven reading jumped. Has its thermometer moved?
    *[pit] The pit reading jumped. Has its thermometer moved?
 } Set it right and send me what it says.
+cook-alarm-behind = { $spot ->
+    [breast] The breast
+   *[thigh] The thigh
+} is far colder than { $setting } makes it by now. { $cooker ->
+    [smoker] Is the fire hot, is the tip deep in the meat? Measure a second spot. Was the fire out? Tell me how long: “out for 40 min”.
+   *[oven] Is the oven hot, is the tip deep in the meat? Measure a second spot. Was it off? Tell me how long: “off for 40 min”.
+}
+cook-alarm-ahead = { $spot ->
+    [breast] The breast
+   *[thigh] The thigh
+} is far hotter than { $setting } makes it by now: a tip at the bone or under the skin? Measure a second spot, deep in the meat.
 cook-alarm-apart = Breast and thigh are { $apart } apart. One of them sits wrong: check both, off the bone, out of the cavity.
 cook-alarm-stalled = { $spot ->
     [breast] The breast

@@ -39,6 +39,14 @@ forecast-doubt-changed = { $place ->
     [breast] The breast warms differently than before (foil, lid, moved?). Less sure.
    *[thigh] The thigh warms differently than before (foil, lid, moved?). Less sure.
 }
+forecast-doubt-behind = { $place ->
+    [breast] The breast is far colder than this heat makes it by now: I can’t be sure.
+   *[thigh] The thigh is far colder than this heat makes it by now: I can’t be sure.
+}
+forecast-doubt-ahead = { $place ->
+    [breast] The breast is far hotter than this heat makes it by now: a tip at the bone or under the skin? Less sure.
+   *[thigh] The thigh is far hotter than this heat makes it by now: a tip at the bone or under the skin? Less sure.
+}
 forecast-doubt-part-frozen = It went on with ice inside: less sure.
 forecast-doubt-unusual = I have seen few birds of this kind: less sure.
 forecast-doubt-endless = At this heat it may never get there. Raise the heat.

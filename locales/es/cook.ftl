@@ -83,6 +83,17 @@ cook-alarm-moved = { $spot ->
     [oven] La lectura del horno saltó. ¿Se movió su termómetro?
    *[pit] La lectura del aire saltó. ¿Se movió su termómetro?
 } Colócala bien y dime qué marca.
+cook-alarm-behind = { $spot ->
+    [breast] La pechuga
+   *[thigh] El muslo
+} va muy por debajo de lo que da { $setting } a estas alturas. { $cooker ->
+    [smoker] ¿Arde bien el fuego, está la punta bien dentro de la carne? Mide en otro sitio. ¿Estuvo apagado? Dime cuánto: «apagado 40 min».
+   *[oven] ¿Está caliente el horno, está la punta bien dentro de la carne? Mide en otro sitio. ¿Estuvo apagado? Dime cuánto: «apagado 40 min».
+}
+cook-alarm-ahead = { $spot ->
+    [breast] La pechuga
+   *[thigh] El muslo
+} va muy por encima de lo que da { $setting } a estas alturas: ¿la punta toca hueso o está bajo la piel? Mide en otro sitio, bien dentro.
 cook-alarm-apart = Pechuga y muslo difieren en { $apart }. Una de las dos sondas está mal puesta: revisa las dos, lejos del hueso y fuera de la cavidad.
 cook-alarm-stalled = { $spot ->
     [breast] La pechuga

@@ -37,6 +37,14 @@ forecast-doubt-changed = { $place ->
     [breast] La pechuga se calienta de otro modo que antes (¿papel, tapa, movida?). Menos seguro.
    *[thigh] El muslo se calienta de otro modo que antes (¿papel, tapa, movido?). Menos seguro.
 }
+forecast-doubt-behind = { $place ->
+    [breast] La pechuga está mucho más fría de lo normal a estas alturas: no es seguro.
+   *[thigh] El muslo está mucho más frío de lo normal a estas alturas: no es seguro.
+}
+forecast-doubt-ahead = { $place ->
+    [breast] La pechuga va muy por encima de lo normal: ¿la punta toca hueso o está bajo la piel? Menos seguro.
+   *[thigh] El muslo va muy por encima de lo normal: ¿la punta toca hueso o está bajo la piel? Menos seguro.
+}
 forecast-doubt-part-frozen = Entró con hielo dentro: menos seguro.
 forecast-doubt-unusual = He visto pocas aves así: menos seguro.
 forecast-doubt-endless = Con este calor quizá nunca llegue. Sube el calor.

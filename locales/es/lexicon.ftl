@@ -183,6 +183,7 @@ lexicon-cooker-fan-oven = horno con ventilador, horno de convección, convecció
 lexicon-cooker-smoker = ahumador, ahumado, ahumada, ahumar, parrilla, barbacoa, asador, kettle
 lexicon-heat-stove = hornilla, fogón, fuego lento, vitro, vitrocerámica, placa, cazo, cazuela, sartén, en la placa
 lexicon-heat-set = puesto a, subí, subido, bajé, bajado, subí a, bajé a, lo he puesto a, he subido, he bajado, lo he subido, lo he bajado
+lexicon-heat-turned = subí, subido, bajé, bajado, subí a, bajé a, lo he puesto a, he subido, he bajado, lo he subido, lo he bajado
 lexicon-heat-start = empiezo a cocinar, empezar a cocinar, empiezo a asar, empezar a asar, empezamos a cocinar, lo meto al horno, meto al horno, lo meto en el horno, va al horno, entra al horno, entra en el horno, lo pongo al horno, lo pongo en el horno, lo meto, entra a las
 lexicon-heat-start-early = pavo dentro, ave dentro, pavo al horno
 lexicon-heat-all-along = todo el tiempo, todo este tiempo, todo el rato, desde el principio, desde el comienzo, desde el inicio, todo el cocinado

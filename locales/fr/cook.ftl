@@ -83,6 +83,17 @@ cook-alarm-moved = { $spot ->
     [oven] La mesure du four a fait un saut. Le thermomètre a bougé ?
    *[pit] La mesure de l’air a fait un saut. Le thermomètre a bougé ?
 } Remets tout en place et envoie-moi ce que ça marque.
+cook-alarm-behind = { $spot ->
+    [breast] La poitrine
+   *[thigh] La cuisse
+} est bien plus froide que { $setting } ne la rend d’ici là. { $cooker ->
+    [smoker] Le feu est-il chaud, la pointe est-elle au cœur de la viande ? Mesure ailleurs aussi. Il était éteint ? Dis-moi combien de temps : « éteint 40 min ».
+   *[oven] Le four est-il chaud, la pointe est-elle au cœur de la viande ? Mesure ailleurs aussi. Il était éteint ? Dis-moi combien de temps : « éteint 40 min ».
+}
+cook-alarm-ahead = { $spot ->
+    [breast] La poitrine
+   *[thigh] La cuisse
+} est bien plus chaude que { $setting } ne la rend d’ici là : la pointe touche l’os ou reste sous la peau ? Mesure ailleurs, au cœur de la viande.
 cook-alarm-apart = { $apart } d’écart entre poitrine et cuisse. L’une des sondes est mal placée : vérifie les deux, loin de l’os et pas dans le creux de la carcasse.
 cook-alarm-stalled = { $spot ->
     [breast] La poitrine

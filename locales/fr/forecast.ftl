@@ -36,6 +36,14 @@ forecast-doubt-changed = { $place ->
     [breast] La poitrine chauffe autrement qu’avant (papier alu, couvercle, sonde déplacée ?). Moins sûr.
    *[thigh] La cuisse chauffe autrement qu’avant (papier alu, couvercle, sonde déplacée ?). Moins sûr.
 }
+forecast-doubt-behind = { $place ->
+    [breast] La poitrine est bien plus froide que d’habitude à ce stade : rien de sûr.
+   *[thigh] La cuisse est bien plus froide que d’habitude à ce stade : rien de sûr.
+}
+forecast-doubt-ahead = { $place ->
+    [breast] La poitrine est bien plus chaude que d’habitude à ce stade : pointe à l’os ou sous la peau ? Moins sûr.
+   *[thigh] La cuisse est bien plus chaude que d’habitude à ce stade : pointe à l’os ou sous la peau ? Moins sûr.
+}
 forecast-doubt-part-frozen = Mise à cuire avec de la glace dedans : moins sûr.
 forecast-doubt-unusual = J’ai vu peu de volailles comme ça : moins sûr.
 forecast-doubt-endless = À cette chaleur, elle n’y arrivera peut-être jamais. Monte la chaleur.

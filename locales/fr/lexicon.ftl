@@ -182,6 +182,7 @@ lexicon-no-leftovers = sans restes, pas de restes, sans rab, sans reste, pas de 
 lexicon-cooker-oven = four, au four, dans le four, four classique, four traditionnel, four normal, four à gaz, four électrique, four statique, chaleur statique, convection naturelle, sole et voûte, four sans ventilation, je l'enfourne, on l'enfourne, l'enfourne, on enfourne, j'enfourne, va au four, passe au four, la mets au four, la met au four, le mets au four, dinde au four, volaille au four
 lexicon-heat-stove = cuisinière, sur la cuisinière, gazinière, plaque de cuisson, plaque à induction, plaques de cuisson, induction, casserole, à la casserole, dans une casserole, poêle, à la poêle, sur le feu, feu doux, à feu doux, à feu moyen, feu moyen, sur le rond, cocotte, en cocotte
 lexicon-heat-set = réglé, réglée, monté, monté à, baissé, baissé à, mis à, augmenté, augmenté à, poussé, poussé à, réglé à, réglé sur
+lexicon-heat-turned = réglé, réglée, monté, monté à, baissé, baissé à, augmenté, augmenté à, poussé, poussé à, réglé à, réglé sur
 lexicon-heat-start = je l'enfourne, on l'enfourne, l'enfourne, on enfourne, j'enfourne, va au four, passe au four, la mets au four, la met au four, le mets au four, commence à cuire, commence la cuisson, début de cuisson, début de la cuisson
 lexicon-heat-start-early = dinde au four, volaille au four, dinde en cuisson
 lexicon-heat-all-along = tout le temps, tout ce temps, depuis le début, dès le début, du début, pendant tout ce temps, tout du long

@@ -85,6 +85,17 @@ cook-alarm-moved = { $spot ->
     [oven] La lettura del forno ha fatto un salto. Il termometro si è spostato?
    *[pit] La lettura della camera ha fatto un salto. Il termometro si è spostato?
 } Sistemala e mandami che cosa segna.
+cook-alarm-behind = { $spot ->
+    [breast] Il petto
+   *[thigh] La coscia
+} è molto più indietro di quanto { $setting } faccia fin qui. { $cooker ->
+    [smoker] Il fuoco è caldo, la punta è ben dentro la carne? Misura anche altrove. Era spento? Dimmi per quanto: «spento 40 min».
+   *[oven] Il forno è caldo, la punta è ben dentro la carne? Misura anche altrove. Era spento? Dimmi per quanto: «spento 40 min».
+}
+cook-alarm-ahead = { $spot ->
+    [breast] Il petto
+   *[thigh] La coscia
+} è molto più avanti di quanto { $setting } faccia fin qui: la punta tocca l’osso o è sotto la pelle? Misura altrove, ben dentro.
 cook-alarm-apart = Petto e sovracoscia distano { $apart }. Una delle due sonde è messa male: controllale entrambe, lontane dall’osso, fuori dalla cavità.
 cook-alarm-stalled = { $spot ->
     [breast] Il petto

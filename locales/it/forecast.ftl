@@ -37,6 +37,14 @@ forecast-doubt-changed = { $place ->
     [breast] Il petto si scalda in modo diverso da prima (alluminio, coperchio, spostato?). Meno certo.
    *[thigh] La sovracoscia si scalda in modo diverso da prima (alluminio, coperchio, spostata?). Meno certo.
 }
+forecast-doubt-behind = { $place ->
+    [breast] Il petto è molto più freddo del solito a questo punto: non è sicuro.
+   *[thigh] La coscia è molto più fredda del solito a questo punto: non è sicuro.
+}
+forecast-doubt-ahead = { $place ->
+    [breast] Il petto è molto più caldo del solito: la punta tocca l’osso o è sotto la pelle? Meno sicuro.
+   *[thigh] La coscia è molto più calda del solito: la punta tocca l’osso o è sotto la pelle? Meno sicuro.
+}
 forecast-doubt-part-frozen = È andato in cottura con del ghiaccio dentro: meno certo.
 forecast-doubt-unusual = Di volatili così ne ho visti pochi: meno certo.
 forecast-doubt-endless = Con questo calore potrebbe non arrivarci mai. Alza la temperatura.

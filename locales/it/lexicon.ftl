@@ -273,6 +273,7 @@ lexicon-cooker-fan-oven = forno ventilato, ventilato, ventilata, ventola, con ve
 lexicon-cooker-smoker = affumicatore, nell'affumicatore, affumicato, affumicata, affumicare, affumico, smoker, barbecue, bbq, griglia, alla griglia, sulla griglia, kettle, brace, alla brace, sulla brace, grill, kamado, camino
 lexicon-heat-stove = fornello, fornelli, sul fornello, sui fornelli, sul fuoco, in padella, padella, in pentola, pentola, in tegame, tegame, piano cottura, piano di cottura, fuoco basso, fuoco lento, a fuoco lento, induzione
 lexicon-heat-set = impostato, alzato, abbassato, messo a, portato a, ho alzato, ho abbassato, ho messo a, alzato a, abbassato a, impostato a
+lexicon-heat-turned = impostato, alzato, abbassato, portato a, ho alzato, ho abbassato, ho messo a, alzato a, abbassato a, impostato a
 lexicon-heat-start = va in forno, lo metto in forno, la metto in forno, metto in forno, lo inforno, la inforno, inforno, entra in forno, comincio a cuocere, inizio a cuocere, inizio cottura, inizio la cottura, inizio della cottura
 lexicon-heat-start-early = tacchino in forno, tacchino dentro
 lexicon-heat-all-along = tutto il tempo, tutto questo tempo, per tutto il tempo, dall'inizio, fin dall'inizio, sin dall'inizio, da subito

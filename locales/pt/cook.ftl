@@ -83,6 +83,17 @@ cook-alarm-moved = { $spot ->
     [oven] A leitura do forno deu um salto. Mexeram no termômetro?
    *[pit] A leitura do ar deu um salto. Mexeram no termômetro?
 } Ajeite e me mande o que marca.
+cook-alarm-behind = { $spot ->
+    [breast] O peito
+   *[thigh] A sobrecoxa
+} está bem abaixo do que { $setting } faz até agora. { $cooker ->
+    [smoker] O fogo está forte, a ponta está no meio da carne? Meça em outro ponto. Ficou apagado? Me diga quanto: “apagado 40 min”.
+   *[oven] O forno está quente, a ponta está no meio da carne? Meça em outro ponto. Ficou apagado? Me diga quanto: “apagado 40 min”.
+}
+cook-alarm-ahead = { $spot ->
+    [breast] O peito
+   *[thigh] A sobrecoxa
+} está bem acima do que { $setting } faz até agora: a ponta está no osso ou debaixo da pele? Meça em outro ponto, no meio da carne.
 cook-alarm-apart = Peito e sobrecoxa estão { $apart } longe um do outro. Um está mal posto: confira os dois, longe do osso e fora da cavidade.
 cook-alarm-stalled = { $spot ->
     [breast] O peito

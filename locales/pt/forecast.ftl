@@ -36,6 +36,14 @@ forecast-doubt-changed = { $place ->
     [breast] O peito esquenta diferente de antes (papel-alumínio, tampa, saiu do lugar?). Menos certeza.
    *[thigh] A sobrecoxa esquenta diferente de antes (papel-alumínio, tampa, saiu do lugar?). Menos certeza.
 }
+forecast-doubt-behind = { $place ->
+    [breast] O peito está bem mais frio que o normal a esta altura: sem certeza.
+   *[thigh] A sobrecoxa está bem mais fria que o normal a esta altura: sem certeza.
+}
+forecast-doubt-ahead = { $place ->
+    [breast] O peito está bem mais quente que o normal: a ponta está no osso ou debaixo da pele? Menos certo.
+   *[thigh] A sobrecoxa está bem mais quente que o normal: a ponta está no osso ou debaixo da pele? Menos certo.
+}
 forecast-doubt-part-frozen = Entrou com gelo por dentro: menos certeza.
 forecast-doubt-unusual = Vi poucas aves assim: menos certeza.
 forecast-doubt-endless = Com este calor, talvez nunca chegue lá. Aumente o calor.

@@ -181,6 +181,7 @@ lexicon-no-leftovers = sem sobras, que não sobre
 lexicon-cooker-oven = forno, no forno, ao forno, forno comum, forno a gás, forno elétrico, forno sem ventilador, vai ao forno, vai para o forno, vai pro forno, entra no forno, ponho no forno, coloco no forno, boto no forno, peru no forno, ave no forno
 lexicon-heat-stove = fogão, no fogão, boca do fogão, cooktop, panela, na panela, frigideira, na frigideira, fogo baixo
 lexicon-heat-set = aumentei, abaixei, subi, baixei, coloquei em, ajustei, aumentei para, abaixei para
+lexicon-heat-turned = aumentei, abaixei, subi, baixei, ajustei, aumentei para, abaixei para
 lexicon-heat-start = vai ao forno, vai para o forno, vai pro forno, entra no forno, ponho no forno, coloco no forno, boto no forno, começo a assar, começar a assar, começamos a assar, início do assado
 lexicon-heat-start-early = peru no forno, ave no forno
 lexicon-heat-all-along = o tempo todo, todo o tempo, todo esse tempo, esse tempo todo, este tempo todo, desde o começo, desde o início, desde o princípio

@@ -9,7 +9,7 @@ use super::hot_road;
 use super::state::{JobState, LivePlan};
 use super::turn::{Say, To, Urgency};
 use crate::words::{Arg, Text};
-use carvetime_core::heat::{Doubt, Reading};
+use carvetime_core::heat::{Doubt, Pace, Reading};
 use carvetime_core::plan::{Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, fahrenheit, in_fahrenheit};
 use carvetime_core::roast::Cooker;
@@ -95,6 +95,17 @@ fn active(sight: &Foresight) -> Vec<Alarm> {
             Doubt::ProbeMoved(place) => alarms.push(Alarm {
                 name: format!("moved-{}", place.name()),
                 text: Text::new("cook-alarm-moved").with("spot", Arg::Choice(place.name())),
+                urgency: Urgency::Due,
+            }),
+            Doubt::OutOfStep(place, step) => alarms.push(Alarm {
+                name: format!("{}-{}", step.name(), place.name()),
+                text: Text::new(match step {
+                    Pace::Behind => "cook-alarm-behind",
+                    Pace::Ahead => "cook-alarm-ahead",
+                })
+                .with("spot", Arg::Choice(place.name()))
+                .with("cooker", cooker())
+                .with("setting", Arg::Temperature(setting)),
                 urgency: Urgency::Due,
             }),
             Doubt::ProbesDisagree(apart) => alarms.push(Alarm {

@@ -260,7 +260,7 @@ impl Foresight {
 pub fn why_wide(doubt: &Doubt) -> Text {
     let text = Text::named("forecast-doubt", doubt.name());
     match doubt {
-        Doubt::Unread(place) | Doubt::ProbeMoved(place) | Doubt::Changed(place) => {
+        Doubt::Unread(place) | Doubt::ProbeMoved(place) | Doubt::Changed(place) | Doubt::OutOfStep(place, _) => {
             text.with("place", Arg::Choice(place.name()))
         }
         Doubt::Gap(length) => text.with("span", Arg::Span(to_five(*length))),

@@ -56,9 +56,10 @@ pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return false;
     }
     let (wish, _) = reading::read_wish(text, &sitting.ground());
-    let (light, by) = (sitting.light(), sitting.speaker());
+    let (light, by, us) = (sitting.light(), sitting.speaker(), sitting.us_units());
     let plan = sitting.room.plan.as_mut().filter(|plan| plan.on_since(light.now).is_some() && !plan.is_off());
-    let Some((plan, setting)) = plan.zip(wish.setting_c.filter(|_| wish.cooker.is_some())) else { return false };
+    let told = wish.setting_c.filter(|_| wish.cooker.is_some()).or_else(|| turned_to(&sentence, us));
+    let Some((plan, setting)) = plan.zip(told) else { return false };
     plan.remember("mended", None, by, light.now);
     turn(plan, setting, &light);
     let undo = undo::newest(plan);
@@ -82,6 +83,22 @@ pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
     }
     board::refresh(sitting);
     true
+}
+
+/// "Turned it up to 375": where nothing but the heat can be meant, °C. "Down to 230" alone is what it reads.
+fn turned_to(sentence: &Sentence, us: bool) -> Option<f64> {
+    if !sentence.has("heat-turned") {
+        return None;
+    }
+    let told = |at: usize| {
+        let scaled = || sentence.amount(at).and_then(|amount| amount.temperature()).map(in_celsius);
+        let bare = || sentence.number(at).map(|n| if us { in_celsius(fahrenheit(n)) } else { n });
+        scaled().or_else(bare)
+    };
+    let mut told = (0..sentence.len()).filter_map(told);
+    // Air that ovens and smokers are set to.
+    let only = told.next().filter(|setting_c| (100.0..=290.0).contains(setting_c))?;
+    told.next().is_none().then_some(only)
 }
 
 /// "Ovens on, 325 right": the fire is lit, and the plan's setting answers the number. Before the bird is on the air is no reading of its

@@ -50,6 +50,16 @@ pub struct Suspect {
     pub slip: Slip,
 }
 
+/// How a bird is out of step with its heat.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Pace {
+    /// Far colder than it should be by now.
+    Behind,
+    /// Far hotter.
+    Ahead,
+}
+names!(Pace { Behind => "behind", Ahead => "ahead" });
+
 /// Why the forecast is less sure than it could be.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Doubt {
@@ -69,6 +79,9 @@ pub enum Doubt {
     ProbesDisagree(TemperatureInterval),
     /// The bird warms faster or slower than it did: foil, an opened lid, a moved bird.
     Changed(Place),
+    /// The bird is far colder (else hotter) there than this heat makes it in the time: an oven that was off, or a thermometer in the
+    /// wrong place.
+    OutOfStep(Place, Pace),
     /// It went on with ice inside.
     PartFrozen,
     /// A kind or form of bird the forecast has little experience with.
@@ -89,6 +102,8 @@ impl Doubt {
             Self::ProbeMoved(_) => "probe-moved",
             Self::ProbesDisagree(_) => "probes-disagree",
             Self::Changed(_) => "changed",
+            Self::OutOfStep(_, Pace::Behind) => "behind",
+            Self::OutOfStep(_, Pace::Ahead) => "ahead",
             Self::PartFrozen => "part-frozen",
             Self::Unusual => "unusual",
             Self::Endless => "endless",
@@ -103,7 +118,7 @@ impl Doubt {
             Self::FireDying(_) => 1.3,
             Self::ProbeMoved(_) => 1.4,
             Self::ProbesDisagree(_) | Self::PartFrozen => 1.2,
-            Self::Changed(_) => 1.5,
+            Self::Changed(_) | Self::OutOfStep(..) => 1.5,
             Self::Unusual => 1.5,
         }
     }

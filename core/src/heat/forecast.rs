@@ -2,11 +2,13 @@
 //!
 //! Owns the public types of a forecast and puts the parts together. Start at [`forecast`].
 
-use super::doubt::{Before, Doubt, FALL, Place, Suspect, sift};
+use super::doubt::{Before, Doubt, FALL, Pace, Place, Suspect, sift};
 use super::learned::SHIPPED;
 use super::outlook::{Crossing, LONGEST, crossing, later, soonest};
 use super::pit::{Air, Dial};
-use super::posterior::{Evidence, Noise, Posterior, STEP, Seen, curve_of, curve_with_slopes, spot_of, through};
+use super::posterior::{
+    Evidence, Noise, Posterior, STEP, Seen, between_values, curve_of, curve_with_slopes, spot_of, through,
+};
 use super::prior::{AHEAD, BREAST, Facts, Learned, PIT, Prior, RATE, START, THIGH};
 use super::spot::Course;
 use crate::bird::{Bird, Condition, Form, Kind};
@@ -133,7 +135,43 @@ pub fn forecast(cook: &Cook, readings: &[Reading], now: TimeDelta) -> Outlook {
 /// The same with another prior: for learning one, and for scoring it on cooks it has not seen.
 pub fn forecast_with(learned: &Learned, cook: &Cook, readings: &[Reading], now: TimeDelta) -> Outlook {
     let sifted = Sifted::of(cook, readings, minutes(now));
-    Fit::of(learned, cook, &sifted).outlook(cook, &sifted)
+    let fit = Fit::of(learned, cook, &sifted);
+    match fit.disbelieved(&sifted.evidence) {
+        // Too hot too early is a tip at the bone or under the skin, which the fit knows.
+        Some((place, off)) if off > 0.0 => fit.outlook_with(cook, &sifted, vec![Doubt::OutOfStep(place, Pace::Ahead)]),
+        Some((place, _)) => lost_time(learned, cook, &sifted, place),
+        None => fit.outlook(cook, &sifted),
+    }
+}
+
+/// The forecast of a bird far colder than this heat would have made it: part of the time it got none, be it that the oven was off or that
+/// it went on later than was said. How long is found by trying; what is left to go is that of a bird so far along, and unsure.
+fn lost_time(learned: &Learned, cook: &Cook, sifted: &Sifted, place: Place) -> Outlook {
+    let spots = [&sifted.evidence.breast, &sifted.evidence.thigh];
+    let first = spots.iter().filter_map(|seen| seen.first()).map(|seen| seen.minutes).fold(f64::INFINITY, f64::min);
+    let tries = (0..LOST_TRIES).map(|n| {
+        let lost = first * f64::from(n) / f64::from(LOST_TRIES);
+        let (cook, sifted) = (begun_later(cook, lost), sifted.begun_later(lost));
+        let fit = Fit::of(learned, &cook, &sifted);
+        // Two hours lost are believed as a bird a deviation off its prior is; a reading that is still not believed, never.
+        let worth = fit.posterior.worth + (lost / 120.0).powi(2);
+        let worth = if fit.disbelieved(&sifted.evidence).is_some() { f64::INFINITY } else { worth };
+        (lost, cook, sifted, fit, worth)
+    });
+    let best = tries.min_by(|a, b| a.4.total_cmp(&b.4));
+    let Some((lost, cook, sifted, fit, _)) = best else { return Fit::of(learned, cook, sifted).outlook(cook, sifted) };
+    let mut outlook = fit.outlook_with(&cook, &sifted, vec![Doubt::OutOfStep(place, Pace::Behind)]);
+    outlook.later_by(span(lost));
+    outlook
+}
+
+/// As many lengths of lost time are tried.
+const LOST_TRIES: i32 = 12;
+
+/// The same cook, begun so many minutes later.
+fn begun_later(cook: &Cook, lost: f64) -> Cook {
+    let was = cook.was_set.iter().map(|(until, setting)| (*until - span(lost), *setting));
+    Cook { was_set: was.filter(|(until, _)| *until > TimeDelta::zero()).collect(), ..cook.clone() }
 }
 
 /// The fit to a whole log whose true minutes are known: what a prior is learned from.
@@ -214,6 +252,20 @@ impl CookingTime for Unlit {
     }
 }
 
+impl Outlook {
+    /// Counted from a beginning that was so much later.
+    fn later_by(&mut self, lost: TimeDelta) {
+        let later = |spread: &mut Spread| {
+            for at in [&mut spread.p10, &mut spread.p50, &mut spread.p90] {
+                *at += lost;
+            }
+        };
+        later(&mut self.done);
+        [&mut self.breast, &mut self.thigh].into_iter().flatten().for_each(|spot| later(&mut spot.spread));
+        self.next_look += lost;
+    }
+}
+
 /// The readings that count, and what was odd about them.
 struct Sifted {
     evidence: Evidence,
@@ -284,6 +336,23 @@ impl Sifted {
         }
         Self { evidence, suspects, moved, longest_gap }
     }
+
+    /// The same readings, counted from a beginning so many minutes later.
+    fn begun_later(&self, lost: f64) -> Self {
+        let shifted = |seen: &[Seen]| -> Vec<Seen> {
+            let shifted = seen.iter().map(|seen| Seen { minutes: seen.minutes - lost, ..*seen });
+            shifted.filter(|seen| seen.minutes >= 0.0).collect()
+        };
+        let Evidence { breast, thigh, pit, now, truth } = &self.evidence;
+        let evidence = Evidence {
+            breast: shifted(breast),
+            thigh: shifted(thigh),
+            pit: shifted(pit),
+            now: now - lost,
+            truth: *truth,
+        };
+        Self { evidence, suspects: self.suspects.clone(), moved: self.moved.clone(), longest_gap: self.longest_gap }
+    }
 }
 
 /// The fit and what it was made from.
@@ -312,10 +381,25 @@ impl Fit {
         Self { prior, posterior, air, noise }
     }
 
+    /// The spot whose last reading is far from what the fit makes of everything, and by how much, °C: the fit has not believed it.
+    fn disbelieved(&self, evidence: &Evidence) -> Option<(Place, f64)> {
+        let spots = [(Place::Breast, BREAST, &evidence.breast), (Place::Thigh, THIGH, &evidence.thigh)];
+        spots.into_iter().find_map(|(place, spot, seen)| {
+            let last = seen.last()?;
+            let curve = curve_of(&self.posterior.mean, spot, &self.air, (last.minutes / STEP) as usize + 2);
+            let off = last.celsius - between_values(&curve, last.minutes);
+            (off.abs() > DISBELIEVED).then_some((place, off))
+        })
+    }
+
     fn outlook(&self, cook: &Cook, sifted: &Sifted) -> Outlook {
+        self.outlook_with(cook, sifted, Vec::new())
+    }
+
+    fn outlook_with(&self, cook: &Cook, sifted: &Sifted, mut doubts: Vec<Doubt>) -> Outlook {
         let evidence = &sifted.evidence;
         let now = evidence.now;
-        let mut doubts = self.doubts(cook, sifted);
+        doubts.extend(self.doubts(cook, sifted));
         let wider: f64 = doubts.iter().map(Doubt::widens).product();
         let required = [(0, cook.breast, &evidence.breast), (1, cook.thigh, &evidence.thigh)];
         let crossings: [Option<Crossing>; 2] = required.map(|(which, target, _)| {
@@ -478,6 +562,8 @@ impl Fit {
     }
 }
 
+/// °C by which a reading lies off what the fit makes of it where the fit has not believed it.
+const DISBELIEVED: f64 = 8.0;
 /// Minutes that are recent when a change is looked for.
 const RECENT: f64 = 35.0;
 /// Standard deviations off that are a change.
@@ -487,7 +573,9 @@ const SURPRISE: f64 = 2.5;
 fn next_look(state: State, now: f64, done: [f64; 3], doubts: &[Doubt]) -> TimeDelta {
     let nearest = (done[0] - now).max(0.0);
     let nothing = doubts.contains(&Doubt::NoReadings);
-    let urgent = doubts.iter().any(|d| matches!(d, Doubt::FireDying(_) | Doubt::ProbeMoved(_) | Doubt::Changed(_)));
+    let urgent = doubts
+        .iter()
+        .any(|d| matches!(d, Doubt::FireDying(_) | Doubt::ProbeMoved(_) | Doubt::Changed(_) | Doubt::OutOfStep(..)));
     let mut wait = match state {
         State::Done => 10.0,
         State::Cooking => (0.5 * nearest).clamp(10.0, if nothing { 60.0 } else { 45.0 }),

@@ -17,7 +17,7 @@ mod small;
 pub mod spot;
 pub mod surface;
 
-pub use doubt::{Doubt, Place, Slip, Suspect};
+pub use doubt::{Doubt, Pace, Place, Slip, Suspect};
 pub use forecast::{
     Cook, Outlook, Profile, Reading, SpotOutlook, State, Unlit, facts, fit_known, forecast, forecast_with, rise,
     suspects,

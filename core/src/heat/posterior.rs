@@ -88,6 +88,8 @@ pub struct Posterior {
     pub readings: usize,
     /// Variance scale used.
     pub scale: f64,
+    /// How ill the unknowns fit prior and readings: twice a negative log probability, up to a constant. Less is better.
+    pub worth: f64,
 }
 
 /// The physical spot for these unknowns.
@@ -225,7 +227,8 @@ impl Posterior {
             if largest > 2.0 {
                 step.iter_mut().for_each(|s| *s *= 2.0 / largest);
             }
-            let posterior = Self { mean, covariance: inverse(&normal), left: sums.left, scale, readings: sums.count };
+            let posterior =
+                Self { mean, covariance: inverse(&normal), left: sums.left, scale, readings: sums.count, worth };
             if turn >= TURNS || largest < 0.02 {
                 return posterior;
             }
