@@ -14,7 +14,7 @@ lexicon-elisions = { "" }
 lexicon-half-hour = past
 
 ## Words that look like a slip of another word here and are not.
-lexicon-plain = three, there, their, these, those, house, home, toast, mouth, winner, beast, quest, guess, toady, towel, flour, floor, could, would, other, after, about, again, never, every, table, salty, water, waters, later, eaten, easter, sunny, money, monkey, north, south, march, match, plate, place, piece, peace, sauce, source, stuff, still, grand, brand, bread, board, broad, least, beats, great, treat, large, small, whole, while, white, wheel, kitchen, ovens, overs, cover, shower, smoked, smokey, thinner, dining, diner, going, gloves, friends, friday, fried, freezer, fridge, cooler, cooker, counter, country, county, chickpea, ducts, grease, sound, round, found, wound, count, court, pints, points, paints, ground, grams, grain, gains, cause, caught, bought, brought, timber, temper, number, member, second, seconds, season, reason, mother, father, brother, sister, spoon, sport, sheet, sweet, sugar, cream, butter, better, bitter, batter, letter, thick, think, thing, things, thanks, right, light, night, might, fight, sight, weigh, height, weight, eighth, hours, honey, horse, nurse, purse, first, fresh, flesh, flash, flake, flakes, snake, shake, brine, bring, bride, dried, drive, drove, stove, store, stone, steam, cream, twice
+lexicon-plain = three, there, their, these, those, house, home, toast, mouth, winner, beast, quest, guess, toady, towel, flour, floor, could, would, other, after, about, again, never, every, table, salty, water, waters, later, eaten, easter, sunny, money, monkey, north, south, march, match, plate, place, piece, peace, sauce, source, stuff, still, grand, brand, bread, board, broad, least, beats, great, treat, large, small, whole, while, white, wheel, kitchen, ovens, overs, cover, shower, smoked, smokey, thinner, dining, diner, going, gloves, friends, friday, fried, freezer, fridge, cooler, cooker, counter, country, county, chickpea, ducts, grease, sound, round, found, wound, count, court, pints, points, paints, ground, grams, grain, gains, cause, caught, bought, brought, timber, temper, number, member, second, seconds, season, reason, mother, father, brother, sister, spoon, sport, sheet, sweet, sugar, cream, butter, better, bitter, batter, letter, thick, think, thing, things, thanks, right, light, night, might, fight, sight, weigh, height, weight, eighth, hours, honey, horse, nurse, purse, first, fresh, flesh, flash, flake, flakes, snake, shake, brine, bring, bride, dried, drive, drove, stove, store, stone, steam, cream, twice, sat at, sat down, sat there
 
 ## Numbers
 lexicon-number-0 = zero
@@ -274,7 +274,7 @@ lexicon-ask-safe = safe, ok, okay, fine, enough, good to eat, still good, bad, d
 lexicon-ask-temperature = temperature, temp, how hot, internal temp, internal temperature, what temp, what temperature, done at, when is it done, when is turkey done, doneness, read, should read, reads, when it's done, when its done, if it's done, how do i know, how can i tell, how do i tell, how will i know
 lexicon-ask-tell = how do i know, how can i tell, how do i tell, how will i know, how do you know, how to tell, how to know
 lexicon-ask-leave = leave, leave it, leaving, let it sit, keep it out, let it stand
-lexicon-ask-out = out, left out, sat out, sitting out, been out, standing out, stood out, on the counter, at room temperature, room temperature, outside, on the table, unrefrigerated, forgot, warm car, in the car, on the side, on table, still on table, still on the table
+lexicon-ask-out = out, left out, sat out, sitting out, been out, standing out, stood out, on the counter, at room temperature, room temperature, outside, on the table, unrefrigerated, forgot, warm car, in the car, on the side, on table, still on table, still on the table, sat in, sat for, sat overnight, been sitting, been sitting out, been sitting on the table, sat on the table, sat on the counter, sitting on the table, sitting on the counter, sits out
 lexicon-ask-left = left, forgot, forgotten, sat, stayed, stood, remained
 lexicon-ask-counter = counter, on the counter, countertop, at room temperature, room temperature, hot water, warm water, on the table, in the sink overnight
 lexicon-ask-keep = keep, keeps, last, lasts, store, stored, good for, go bad, shelf life, days old, day old, old, stay, stays
@@ -307,7 +307,7 @@ lexicon-place-fridge = fridge, refrigerator, in the fridge, refrigerated
 lexicon-shelf = shelf, shelves
 lexicon-place-freezer = freezer, in the freezer, freeze, frozen
 lexicon-label-per = per, for every, each
-lexicon-ask-overnight = overnight, all night, the whole night, since last night
+lexicon-ask-overnight = overnight, all night, the whole night, since last night, last nite, all nite, over nite, since last night
 lexicon-ask-refreeze = refreeze, re freeze, freeze it again, freeze again, refrozen, refreezing
 lexicon-ask-colour = pink, juices, juice, juices run clear, run clear, clear juices, colour, color, bloody, red
 lexicon-ask-stand = stand, standing, rest, resting, rest after

@@ -16,7 +16,7 @@ use carvetime_core::quantity::{
 use carvetime_core::roast::{Cooker, Heat};
 use carvetime_core::safety::{Food, Place};
 use carvetime_core::salt::{Grain, Strength};
-use chrono::TimeDelta;
+use chrono::{NaiveTime, TimeDelta};
 
 /// Why there is no answer.
 #[derive(Debug, Clone, PartialEq)]
@@ -675,10 +675,17 @@ impl Asked<'_> {
         let mut taken = vec![false; self.s.len()];
         taken.iter_mut().take(from).for_each(|taken| *taken = true);
         let ground = &self.asker.ground;
-        match read_when(self.s, &mut taken, ground, Lean::Past)? {
-            When::Hour(hour) => Some(ground.now - last_at(ground, hour)),
-            When::Moment(at) => Some(ground.now - at),
-            When::Day(_) => None,
+        match read_when(self.s, &mut taken, ground, Lean::Past) {
+            Some(When::Hour(hour)) => Some(ground.now - last_at(ground, hour)),
+            Some(When::Moment(at)) => Some(ground.now - at),
+            Some(When::Day(_)) => None,
+            // "Since 1": the last time a clock's hand stood there.
+            None => {
+                let hour = self.s.whole(from, 1..=12)?;
+                let hands = [hour % 12, hour % 12 + 12].into_iter();
+                let last = hands.filter_map(|hour| NaiveTime::from_hms_opt(hour, 0, 0)).map(|hour| last_at(ground, hour));
+                last.max().map(|at| ground.now - at)
+            }
         }
         .filter(|span| *span > TimeDelta::zero() && *span < TimeDelta::days(3))
     }

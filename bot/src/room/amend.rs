@@ -206,6 +206,11 @@ fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Mo
     let moves = is_of_the_hour(&sentence) || sentence.has("instead");
     let hour = hour && !text.contains('?') && (moves || reading::says_an_hour(text, &sitting.table_ground()));
     let shift = (hour && !bare).then(|| reading::read_shift(text, dinner, &sitting.table_ground())).flatten()?;
+    // "2 hours" alone is an answer to something, and moves no dinner.
+    let signed = text.contains(['+', '-', '−']);
+    if matches!(shift, reading::Shift::By(_)) && !moves && !signed {
+        return None;
+    }
     shift.applied(dinner).filter(|to| *to > sitting.now)
 }
 

@@ -262,6 +262,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if hands::replied(sitting, text, addressed, reply_to)
             || !addressed && which::agreed(sitting, text)
             || wanted::answered(sitting, text)
+            || questions::completed(sitting, text)
             || stepping_down::told(sitting, text, addressed, on)
         {
             return;

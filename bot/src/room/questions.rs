@@ -4,7 +4,7 @@
 
 use super::action::Action;
 use super::sitting::{button, labelled};
-use super::state::{JobState, OwnSalt};
+use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::How;
 use super::{PersonId, Sitting, dose, help, order, own_kitchen, plan_words, spoiled};
 use crate::ask::{self, Advice, Answer, Asker, NotUnderstood, Question};
@@ -168,6 +168,9 @@ fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {
             Ok(Question::Keeps { food: Food::Leftovers, age: None, .. })
         );
     let own_leftovers = if leftovers { leftovers_of(sitting) } else { None };
+    let asked = AskedBack { by: who, at: sitting.now };
+    let others = sitting.room.asked_back.filter(|asked| asked.by != who);
+    sitting.room.asked_back = answer.ask_back.as_ref().map(|_| asked).or(others);
     let keep = text.len() <= LONGEST_KEPT && (answer.ask_back.is_some() || !answer.sources.is_empty());
     if keep {
         sitting.room.questions.insert(who, text.to_owned());
@@ -189,6 +192,29 @@ fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {
         None => {
             say.row([button("room-button-sources", &Action::Sources(who))]);
         }
+    }
+}
+
+/// "5 hours", "16 lb", "flake": what was asked back, typed. `false`: nothing was asked back lately, or this is no answer to it.
+pub(super) fn completed(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    const LATELY: TimeDelta = TimeDelta::minutes(10);
+    const LONGEST: usize = 40;
+    let asked = sitting.room.asked_back.filter(|asked| sitting.now - asked.at <= LATELY);
+    let Some(who) = sitting.speaker().filter(|who| asked.is_some_and(|asked| asked.by == *who)) else { return false };
+    if text.chars().count() > LONGEST || is_question(sitting, text) && text.contains('?') {
+        return false;
+    }
+    hear_again(sitting, who);
+    let Some((question, before)) = last(sitting, who).filter(|(_, answer)| answer.ask_back.is_some()) else {
+        return false;
+    };
+    let whole = format!("{question} {text}");
+    match ask::ask(&whole, &asker(sitting)) {
+        Ok(answer) if answer.ask_back.is_none() && answer.kind == before.kind => {
+            say(sitting, &whole, answer, How::New);
+            true
+        }
+        _ => false,
     }
 }
 

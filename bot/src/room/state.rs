@@ -54,6 +54,9 @@ pub struct Room {
     /// The last question of each person, for what is asked back and for "why?".
     #[serde(default)]
     pub questions: BTreeMap<PersonId, String>,
+    /// Who was asked back last, and has not answered.
+    #[serde(default)]
+    pub asked_back: Option<AskedBack>,
     /// How many plans this room has had: the next plan's serial.
     #[serde(default)]
     pub plans_made: u32,
@@ -72,6 +75,15 @@ pub struct Room {
     /// What calendars have of plans that were ended before their time: the next export takes it out of them.
     #[serde(default)]
     pub ended: Vec<KeptCalendar>,
+}
+
+/// Something was missing in a question, and its asker was asked for it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AskedBack {
+    /// Who asked.
+    pub by: PersonId,
+    /// When they were asked back.
+    pub at: Moment,
 }
 
 /// A link that takes one person from a group to the private chat, once.
@@ -102,6 +114,7 @@ impl Room {
             unsure: Vec::new(),
             unsure_made: 0,
             questions: BTreeMap::new(),
+            asked_back: None,
             plans_made: 0,
             gone: false,
             pin_told: false,
@@ -209,6 +222,7 @@ impl Room {
         self.invites.retain(|invite| invite.used != Some(person));
         self.drafts.remove(&person);
         self.questions.remove(&person);
+        self.asked_back = self.asked_back.filter(|asked| asked.by != person);
         self.unsure.retain(|unsure| unsure.by != person);
         let heir = self.members.first().copied();
         for plan in self.plan.iter_mut().chain(&mut self.others) {
