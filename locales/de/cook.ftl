@@ -83,6 +83,7 @@ cook-alarm-moved = { $spot ->
     [oven] Der Wert vom Ofen ist gesprungen. Wurde das Thermometer versetzt?
    *[pit] Der Wert vom Garraum ist gesprungen. Wurde das Thermometer versetzt?
 } Richte ihn und schick mir, was er zeigt.
+cook-doubting = Miss an einer zweiten Stelle, tief im Fleisch, weg vom Knochen. War die Zahl falsch, nimm sie zurück; sonst gilt sie.
 cook-alarm-behind = { $spot ->
     [breast] Die Brust
    *[thigh] Die Keule

@@ -401,7 +401,7 @@ room-too-long = Das sind { $length } Zeichen, mehr, als ich auf einmal lesen kan
 room-proposal-night = Nachts: { $jobs }.
 room-chill-late = Das war nach { $by }. Was länger als zwei Stunden draußen stand, kommt weg, auch wenn es gut aussieht.
 # $jobs: what was planned for it and is called for no more.
-room-chill-ended = Dafür rufe ich zu nichts mehr: { $jobs }. Doch rechtzeitig drin gewesen? Rückgängig.
+room-chill-ended = Damit entfällt: { $jobs }. Doch rechtzeitig drin gewesen? Rückgängig.
 room-limit-chill = Die zwei Stunden sind um. Was noch draußen steht und nicht bei 60 °C oder mehr gehalten wurde, kommt weg.
 room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.
 room-amended = Gut: { $known }.

@@ -92,6 +92,7 @@ cook-alarm-moved = { $spot ->
     [oven] The oven reading jumped. Has its thermometer moved?
    *[pit] The pit reading jumped. Has its thermometer moved?
 } Set it right and send me what it says.
+cook-doubting = Measure a second spot, deep in the meat, off the bone. If the number was wrong, take it back; if it was right, it stands.
 cook-alarm-behind = { $spot ->
     [breast] The breast
    *[thigh] The thigh

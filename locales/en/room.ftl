@@ -441,7 +441,7 @@ room-too-long = That's { $length } characters, more than I can read at once ({ $
 room-proposal-night = At night: { $jobs }.
 room-chill-late = That was after { $by }. What stood out longer than two hours gets thrown away, even if it looks fine.
 # $jobs: what was planned for it and is called for no more.
-room-chill-ended = So I call for nothing more with it: { $jobs }. In there in time after all? Undo.
+room-chill-ended = So these drop out: { $jobs }. In there in time after all? Undo.
 room-limit-chill = The two hours are over. Whatever stands out and wasn’t kept at { units-example-hot } or hotter gets thrown away.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
 room-amended = All right: { $known }.
@@ -495,7 +495,7 @@ room-carve-under = { $spot ->
     [wing] The wing
     [stuffing] The stuffing
    *[breast] The breast
-} read { $read } at { $at }, and nobody said more. Under { $target } it goes back into the heat before anyone eats: measure first.
+} read { $read } at { $at }, no higher since. Under { $target } it goes back into the heat before anyone eats: measure first.
 room-carve-unread = Did it read { $target } in breast, thigh and wing? Nobody has told me. If you don’t know, measure now: less, and it goes back into the heat before anyone eats.
 room-button-reads-now = Yes, it does
 room-button-stays-on = It stays on

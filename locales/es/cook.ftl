@@ -83,6 +83,7 @@ cook-alarm-moved = { $spot ->
     [oven] La lectura del horno saltó. ¿Se movió su termómetro?
    *[pit] La lectura del aire saltó. ¿Se movió su termómetro?
 } Colócala bien y dime qué marca.
+cook-doubting = Mide en otro sitio, bien dentro de la carne y lejos del hueso. Si el número estaba mal, deshazlo; si no, vale.
 cook-alarm-behind = { $spot ->
     [breast] La pechuga
    *[thigh] El muslo

@@ -454,7 +454,7 @@ room-too-long = Son { $length } caracteres, más de lo que leo de una vez ({ $mo
 room-proposal-night = De noche: { $jobs }.
 room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas se tira, aunque tenga buena pinta.
 # $jobs: what was planned for it and is called for no more.
-room-chill-ended = Así que no aviso de nada más con ella: { $jobs }. ¿Sí estaba a tiempo? Deshacer.
+room-chill-ended = Así que esto ya no toca: { $jobs }. ¿Sí estaba a tiempo? Deshacer.
 room-limit-chill = Se acabaron las dos horas. Lo que siga fuera y no se haya mantenido a 60 °C o más se tira.
 room-hello = Hola. Dime el ave, el día y cuántos sois: «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas». O pregúntame lo que sea.
 room-amended = De acuerdo: { $known }.

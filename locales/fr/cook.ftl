@@ -83,6 +83,7 @@ cook-alarm-moved = { $spot ->
     [oven] La mesure du four a fait un saut. Le thermomètre a bougé ?
    *[pit] La mesure de l’air a fait un saut. Le thermomètre a bougé ?
 } Remets tout en place et envoie-moi ce que ça marque.
+cook-doubting = Mesure ailleurs, au cœur de la viande, loin de l’os. Si le chiffre était faux, annule-le ; sinon il compte.
 cook-alarm-behind = { $spot ->
     [breast] La poitrine
    *[thigh] La cuisse

@@ -466,7 +466,7 @@ room-too-long = Ça fait { $length } caractères, plus que je ne peux lire d’u
 room-proposal-night = La nuit : { $jobs }.
 room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est resté hors du frigo plus de deux heures part à la poubelle, même si ça a l’air bon.
 # $jobs: what was planned for it and is called for no more.
-room-chill-ended = Je ne rappelle donc plus rien pour elle : { $jobs }. C’était à temps, finalement ? Annuler.
+room-chill-ended = Ceci tombe donc : { $jobs }. C’était à temps, finalement ? Annuler.
 room-limit-chill = Les deux heures sont passées. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.
 room-amended = D’accord : { $known }.

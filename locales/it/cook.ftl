@@ -85,6 +85,7 @@ cook-alarm-moved = { $spot ->
     [oven] La lettura del forno ha fatto un salto. Il termometro si è spostato?
    *[pit] La lettura della camera ha fatto un salto. Il termometro si è spostato?
 } Sistemala e mandami che cosa segna.
+cook-doubting = Misura in un altro punto, ben dentro la carne e lontano dall’osso. Se il numero era sbagliato, annullalo; se no, vale.
 cook-alarm-behind = { $spot ->
     [breast] Il petto
    *[thigh] La coscia

@@ -459,7 +459,7 @@ room-too-long = Sono { $length } caratteri, più di quanti ne leggo in una volta
 room-proposal-night = Di notte: { $jobs }.
 room-chill-late = Era dopo { $by }. Quello che è rimasto fuori più di due ore si butta, anche se sembra buono.
 # $jobs: what was planned for it and is called for no more.
-room-chill-ended = Quindi non avviso più di niente: { $jobs }. Era dentro in tempo? Annulla.
+room-chill-ended = Quindi salta: { $jobs }. Era dentro in tempo? Annulla.
 room-limit-chill = Le due ore sono passate. Quello che è ancora fuori e non è rimasto a 60 °C o più si butta.
 room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”. O chiedimi quello che vuoi.
 room-amended = Va bene: { $known }.

@@ -83,6 +83,7 @@ cook-alarm-moved = { $spot ->
     [oven] A leitura do forno deu um salto. Mexeram no termômetro?
    *[pit] A leitura do ar deu um salto. Mexeram no termômetro?
 } Ajeite e me mande o que marca.
+cook-doubting = Meça em outro ponto, no meio da carne e longe do osso. Se o número estava errado, desfaça; se não, ele vale.
 cook-alarm-behind = { $spot ->
     [breast] O peito
    *[thigh] A sobrecoxa

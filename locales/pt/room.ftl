@@ -393,7 +393,7 @@ room-too-long = São { $length } caracteres, mais do que consigo ler de uma vez 
 room-proposal-night = Tarde da noite ou de madrugada: { $jobs }.
 room-chill-late = Isso foi depois de { $by }. O que ficou fora mais de duas horas vai para o lixo, mesmo que pareça bom.
 # $jobs: what was planned for it and is called for no more.
-room-chill-ended = Então não aviso mais nada com isso: { $jobs }. Estava lá a tempo, afinal? Desfazer.
+room-chill-ended = Então sai do plano: { $jobs }. Estava lá a tempo, afinal? Desfazer.
 room-limit-chill = As duas horas acabaram. O que ainda está fora e não ficou a 60 °C ou mais vai para o lixo.
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.
 room-amended = Certo: { $known }.

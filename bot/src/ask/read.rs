@@ -683,7 +683,8 @@ impl Asked<'_> {
             None => {
                 let hour = self.s.whole(from, 1..=12)?;
                 let hands = [hour % 12, hour % 12 + 12].into_iter();
-                let last = hands.filter_map(|hour| NaiveTime::from_hms_opt(hour, 0, 0)).map(|hour| last_at(ground, hour));
+                let last =
+                    hands.filter_map(|hour| NaiveTime::from_hms_opt(hour, 0, 0)).map(|hour| last_at(ground, hour));
                 last.max().map(|at| ground.now - at)
             }
         }

@@ -69,7 +69,9 @@ pub fn read_meat(text: &str, ground: &Ground) -> Option<Meat> {
     let said_beside = beside.join(", ");
     let words = ground.lexicon.talk_words(text);
     let asks_to_eat = phrases(&words).any(|phrase| ground.lexicon.talk(&phrase, "eat"));
-    let asks = (sentence.has("ask-safe") || asks_to_eat) && !beside.is_empty();
+    let asking = text.contains(['?', '¿']) || phrases(&words).any(|phrase| ground.lexicon.talk(&phrase, "asking"));
+    // "Is it still ok?" is made of words that say nothing by themselves.
+    let asks = (sentence.has("ask-safe") || asks_to_eat) && (!beside.is_empty() || asking);
     let report = read_report(&said_beside, ground.lexicon);
     let reheated = sentence.has("ask-reheat");
     let rest = (!beside.is_empty() && !asks && report.is_none() && !reheated).then_some(said_beside);

@@ -45,9 +45,10 @@ pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
 pub use suggestion::{leaning, other_suggestion, suggestion};
 pub use talk::{
-    Report, ReportKind, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, is_assent, is_discard,
-    is_greeting, is_help, is_thanks, is_thrown_away, is_undo, opens_as_question, read_language, read_report,
-    read_taking, report_among, report_beside, says_thawed, tells_of_other_years,
+    Report, ReportKind, asks_to_eat, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, is_assent,
+    is_discard, is_doubting, is_greeting, is_help, is_thanks, is_thrown_away, is_undo, opens_as_question,
+    read_language, read_report, read_taking, report_among, report_beside, says_thawed, speaks_of_eating,
+    tells_of_other_years,
 };
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use will::{Refusal, Willing, is_everything, is_unwilling, read_kind, read_refusal, read_willing};

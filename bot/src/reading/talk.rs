@@ -139,7 +139,8 @@ fn report(told: &[String], lexicon: &'static Lexicon) -> Option<Report> {
     });
     if let Some(((first, or), (last, last_or))) = both {
         let meant = [Some(first), or].into_iter().flatten().find(|step| *step == last || Some(*step) == last_or);
-        return Some(Report { step: Some(meant.unwrap_or(last)), or: None, kind: ReportKind::Done, partly: false });
+        let or = if meant.is_none() { last_or } else { None };
+        return Some(Report { step: Some(meant.unwrap_or(last)), or, kind: ReportKind::Done, partly: false });
     }
     // "There is still ice inside the cavity": what so much hangs on is heard in the middle of a sentence.
     let icy = told.len() <= STORY && phrases(told).any(|phrase| lexicon.talk(&phrase, "undone-thaw"));
@@ -191,6 +192,21 @@ pub fn asks_what_is_next(text: &str, lexicon: &'static Lexicon) -> bool {
 fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
     let plain: String = text.chars().filter(|c| !matches!(c, '?' | '¿')).collect();
     is_all(&plain, group, lexicon)
+}
+
+/// "Can we still eat it?", "do we really need to throw it out?".
+pub fn asks_to_eat(text: &str, lexicon: &'static Lexicon) -> bool {
+    text.contains(['?', '¿']) && speaks_of_eating(text, lexicon)
+}
+
+/// The same without its question mark.
+pub fn speaks_of_eating(text: &str, lexicon: &'static Lexicon) -> bool {
+    phrases(&lexicon.talk_words(text)).any(|phrase| lexicon.talk(&phrase, "eat"))
+}
+
+/// "That can't be right", of a number just read.
+pub fn is_doubting(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "doubting", lexicon)
 }
 
 /// "Who's doing what?".

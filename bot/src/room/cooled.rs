@@ -36,9 +36,12 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edite
     // A number alone in a group may be anything, and so it may from someone who is asked something.
     let drafting = sitting.speaker().is_some_and(|who| sitting.room.drafts.contains_key(&who));
     // "70 now, still good?": any question beside it that has no answer of its own is about that number.
-    let whole =
-        meat.rest.as_ref().is_none_or(|rest| text.contains(['?', '¿']) && !questions::is_question(sitting, rest));
-    let heard = whole && (meat.plain || addressed && !drafting);
+    let of_that = |rest: &String| {
+        reading::speaks_of_eating(rest, sitting.lexicon())
+            || text.contains(['?', '¿']) && !questions::is_question(sitting, rest)
+    };
+    let whole = meat.rest.as_ref().is_none_or(of_that);
+    let heard = whole && (meat.plain || meat.asks || addressed && !drafting);
     let before = sitting.room.plan.as_ref().and_then(|plan| stage(plan, &meat, sitting.now));
     if !heard || before.is_none() {
         return false;
@@ -50,6 +53,12 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edite
     let Some(stage) = sitting.room.plan.as_ref().and_then(|plan| stage(plan, &meat, sitting.now)) else { return true };
     // Too late, and that has just been said.
     if stage == Stage::Gone && before != Some(Stage::Gone) {
+        return true;
+    }
+    // "It's 138 now, is it still ok?", of a bird that stands: its two hours answer, and no table of how long it would have to be held.
+    let asks = meat.asks || text.contains(['?', '¿']) || meat.rest.is_some();
+    if let Some(text) = readings::standing(sitting).filter(|_| stage == Stage::Standing && asks) {
+        sitting.answer(text);
         return true;
     }
     // Whole, or never hot enough: a reading of the bird as any other.

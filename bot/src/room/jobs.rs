@@ -95,6 +95,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     let off = unsaid.or_else(|| carved_from(plan, it.step, done));
     let over = off.is_some_and(|off| when - off >= spans::HOT_MOST);
     let at = if it.step == Step::Pull { plan.off_asked.take().map_or(at, |asked| asked.min(at)) } else { at };
+    if done && it.step == Step::Fire {
+        not_before_the_fire(plan, now);
+    }
     plan.record(it.step, it.nth, at, done, by);
     let too_late = done && it.step == Step::Chill && when > job.latest + CHILL_GRACE;
     let ended = if too_late { spoiled::end(plan, it.nth, now) } else { None };
@@ -129,6 +132,24 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
         Err(conflict) => tell_conflict(sitting, &conflict),
     }
     board::refresh(sitting);
+}
+
+/// The heat was only lit now: a bird that was taken for on, nobody having said so, was not, nor was it out of the fridge for that.
+fn not_before_the_fire(plan: &mut LivePlan, now: Moment) {
+    let taken: Vec<(Step, u8, Moment)> =
+        plan.assumed(now).filter_map(|job| Some((job.step()?, job.nth, job.at))).collect();
+    let on = taken.iter().find(|(step, ..)| *step == Step::On);
+    if on.is_none_or(|(.., at)| plan.is_read_since(*at)) {
+        return;
+    }
+    for (step, nth, _) in taken.into_iter().filter(|(step, ..)| matches!(step, Step::Temper | Step::On)) {
+        let Some(job) = plan.job_mut(step, nth) else { continue };
+        job.denied = true;
+        job.call_at = None;
+        job.calls = 0;
+        job.rungs.clear();
+        job.reached.clear();
+    }
 }
 
 /// Carved, so it is off the heat: from when that was said and asked about, else, nobody having said so, as planned, but not before it

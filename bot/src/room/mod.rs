@@ -275,10 +275,13 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited && (air::was_otherwise(sitting, text) || heat::sets_heat(sitting, text)) {
         return;
     }
-    if !edited && (heat::lit(sitting, text) || slips::told(sitting, text)) {
+    if !edited && (heat::lit(sitting, text) || slips::told(sitting, text) || slips::doubted(sitting, text)) {
         return;
     }
-    if cooled::told(sitting, text, addressed, edited) || !edited && spoiled::told(sitting, text) {
+    if !edited && spoiled::asked(sitting, text)
+        || cooled::told(sitting, text, addressed, edited)
+        || !edited && spoiled::told(sitting, text)
+    {
         return;
     }
     let asked = jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting);

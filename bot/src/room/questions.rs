@@ -10,6 +10,7 @@ use super::{PersonId, Sitting, dose, help, order, own_kitchen, plan_words, spoil
 use crate::ask::{self, Advice, Answer, Asker, NotUnderstood, Question};
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
+use carvetime_core::plan::clock::date;
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::safety::Food;
 use carvetime_core::salt;
@@ -235,8 +236,13 @@ fn leftovers_of(sitting: &Sitting<'_>) -> Option<Text> {
         return Some(Text::new("cook-gone"));
     }
     plan.wish.dinner.filter(|dinner| *dinner <= sitting.now)?;
-    let last = if sitting.now <= job.at { job.at } else { job.latest };
-    let id = if sitting.now <= last { "room-leftovers-until" } else { "room-leftovers-over" };
+    // "Eat or freeze them today" was said of this whole day, and of no later one.
+    let zone = sitting.zone_or_utc();
+    let is_today = date(zone, job.at) == date(zone, sitting.now);
+    let (id, last) = match sitting.now <= job.at || is_today && sitting.now <= job.latest {
+        true => ("room-leftovers-until", if sitting.now <= job.at { job.at } else { job.latest }),
+        false => ("room-leftovers-over", job.at),
+    };
     Some(Text::new(id).with("when", Arg::DayClock(last)))
 }
 

@@ -542,6 +542,8 @@ struct News {
     rows: Vec<Vec<Button>>,
 }
 
+/// Spots read within this time are one look.
+const ONE_LOOK: TimeDelta = TimeDelta::minutes(10);
 /// A change this long since it was last told is told again.
 const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
 
@@ -683,9 +685,15 @@ fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     let there = |spot: Option<Temperature>| spot.map(|spot| in_fahrenheit(spot) >= in_fahrenheit(target));
     let plan = sitting.room.plan.as_ref()?;
     let over = plan.job(Step::Pull, 0).is_some_and(|job| job.state != JobState::Waiting);
-    // What was read there before still stands.
+    // What was read there before still stands: of breast and thigh, what was read just now.
     let last = Spots::last_of(&plan.readings);
-    let id = match (there(spots.breast), there(spots.thigh)) {
+    let lately: Vec<StoredReading> =
+        plan.counted().into_iter().filter(|reading| sitting.now - reading.at <= ONE_LOOK).cloned().collect();
+    let look = Spots::last_of(&lately);
+    let meat = spots.breast.or(spots.thigh).or(spots.wing.filter(|_| there(spots.wing) == Some(true))).is_some();
+    let now = |told: Option<Temperature>, look: Option<Temperature>| told.or(look.filter(|_| meat));
+    let (breast, thigh) = (now(spots.breast, look.breast), now(spots.thigh, look.thigh));
+    let id = match (there(breast), there(thigh)) {
         _ if over => return None,
         (Some(true), Some(true)) if there(last.stuffing) == Some(false) => "room-log-stuffing-behind",
         // A bird that is stuffed is not done before its middle is.
@@ -711,7 +719,7 @@ fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
 }
 
 /// Off the heat and whole, what it reads changes nothing of its two hours; never hot enough, it goes back.
-fn standing(sitting: &Sitting<'_>) -> Option<Text> {
+pub(super) fn standing(sitting: &Sitting<'_>) -> Option<Text> {
     let plan = sitting.room.plan.as_ref().filter(|plan| !plan.held_hot && !hot_road::is_hot(plan))?;
     let carved = plan.facts.iter().any(|fact| fact.done && fact.step == Step::Carve.name());
     let off = alarms::off_at(plan).filter(|_| !carved)?;

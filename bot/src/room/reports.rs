@@ -48,6 +48,7 @@ fn happened(sitting: &mut Sitting<'_>, text: &str) -> bool {
 
 /// What was reported is done. `true`, for whoever hands it on.
 pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
+    let report = &rests(sitting, report).unwrap_or(*report);
     let ice = report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw);
     if ice && (report.partly || !thaw_is_open(sitting)) {
         // Thawed, as far as anyone had said, and it is not.
@@ -70,6 +71,15 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         }
     }
     true
+}
+
+/// "It's resting", of a bird that is on as far as anyone has said: it came off.
+fn rests(sitting: &Sitting<'_>, report: &Report) -> Option<Report> {
+    let plan = sitting.room.plan.as_ref()?;
+    let stands = report.kind == ReportKind::Done && [report.step, report.or].contains(&Some(Step::Stand));
+    let on = plan.on_since(sitting.now).is_some();
+    let waits = plan.job(Step::Pull, 0).is_some_and(|job| job.state == JobState::Waiting);
+    (stands && on && waits).then_some(Report { step: Some(Step::Pull), or: None, ..*report })
 }
 
 /// A job said not to be done that was marked so: asked about. `false`: it was not.

@@ -1,9 +1,11 @@
 //! The last reading put right in a word: "oops 154". It takes that one's place, at the time of that one.
 
 use super::readings;
+use super::sitting::button;
 use super::state::StoredReading;
-use super::{PersonId, Sitting};
+use super::{PersonId, Sitting, undo};
 use crate::reading::{self, Place, Slip};
+use crate::words::Text;
 use carvetime_core::quantity::{celsius, in_celsius, in_fahrenheit};
 use chrono::TimeDelta;
 
@@ -21,6 +23,19 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(slip) = reading::read_slip(text, &sitting.ground()).filter(|_| cooking) else { return false };
     let Some(reading) = asked(sitting, who, &slip).or_else(|| last(sitting, who, &slip)) else { return false };
     readings::judge(sitting, who, reading);
+    true
+}
+
+/// "That can't be right": the number just read is looked at again, and taken back if it was wrong. `false`: none was.
+pub(super) fn doubted(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let cooking = sitting.room.plan.as_ref().filter(|plan| !plan.is_off());
+    let last = cooking.and_then(|plan| plan.readings.last()?.told_at);
+    let fresh = last.is_some_and(|told| sitting.now - told <= JUST_TOLD);
+    if !fresh || !reading::is_doubting(text, sitting.lexicon()) {
+        return false;
+    }
+    let undo = sitting.room.plan.as_ref().map(undo::newest);
+    sitting.answer(Text::new("cook-doubting")).row(undo.map(|undo| button("room-button-undo", &undo)));
     true
 }
 

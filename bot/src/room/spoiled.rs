@@ -76,6 +76,11 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
+/// "Do we really need to throw it out?", "can we eat it?", of what was thrown away: it was. `false`: nobody asks so, or it wasn't.
+pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    reading::asks_to_eat(text, sitting.lexicon()) && says_gone(sitting)
+}
+
 /// What was thrown away is neither moved nor asked for again: says so. `false`: it wasn't.
 pub(super) fn says_gone(sitting: &mut Sitting<'_>) -> bool {
     let gone = sitting.room.plan.as_ref().is_some_and(is_gone);
