@@ -251,7 +251,7 @@ const SAID: [(&str, &str); 24] = [
     ("/drop fire", "DDRR--D"),
     ("/undo", "DDRR--D"),
     ("/export", "DDDD--D"), // what calendars have of the plan is kept
-    ("/stop", "AARR--?"),
+    ("/stop", "DDRR--?"),
     ("/forget", "AARR--?"),
     ("guests come 40 min late", "AAAA--?"),
 ];

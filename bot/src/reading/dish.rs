@@ -123,6 +123,11 @@ pub fn is_dish_beside(text: &str, ground: &Ground) -> bool {
     beside(&super::fold(verb.trim_matches([':', ','])), rest, ground).is_some()
 }
 
+/// Whether a text adds a dish with its heat and its time, and says so: "add rolls in the oven 15 min at 375".
+pub fn is_dish_order(text: &str, ground: &Ground) -> bool {
+    matches!(read_dish(text, ground), Some(Ok(DishOrder::Add(dish, _))) if dish.heat.is_some())
+}
+
 /// It is one only with its heat and its time, and where nothing of the bird is named and nothing asked.
 fn beside(verb: &str, rest: &str, ground: &Ground) -> Option<DishOrder> {
     if !ground.lexicon.talk(verb, "dish-and") || rest.contains('?') {

@@ -5,7 +5,7 @@
 
 use super::ground::Ground;
 use super::lexicon::Lexicon;
-use super::log::{Scale, numbers};
+use super::log::{Number, Scale, numbers};
 use super::sentence::Sentence;
 use super::talk::{Report, ReportKind, begins_as_question, opens_as_question, phrases, read_report};
 use carvetime_core::plan::Step;
@@ -92,6 +92,20 @@ pub fn read_lit(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     }
     let fire = |report: &Report| report.kind == ReportKind::Done && report.step == Some(Step::Fire);
     read_report(&beside(text, lexicon).join(", "), lexicon).filter(fire)
+}
+
+/// Whether the numbers in a text can only be of the air in a cooker.
+pub fn names_air(text: &str, ground: &Ground) -> bool {
+    const AIR_F: RangeInclusive<f64> = 215.0..=550.0;
+    let sentence = Sentence::read(text, ground.lexicon);
+    let meat = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some_and(|spot| spot != "pit"));
+    let numbers = numbers(&sentence);
+    let usual = if ground.metric { Scale::Celsius } else { Scale::Fahrenheit };
+    let fahrenheit = |number: &Number| match number.scale.unwrap_or(usual) {
+        Scale::Fahrenheit => number.value,
+        Scale::Celsius => in_fahrenheit(celsius(number.value)),
+    };
+    !meat && !numbers.is_empty() && numbers.iter().all(|number| AIR_F.contains(&fahrenheit(number)))
 }
 
 /// "Is 150 ok": of a number, not of this bird.

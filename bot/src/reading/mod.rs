@@ -31,22 +31,24 @@ pub mod zone;
 pub use air::{Air, Since, read_air};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
-pub use dish::{DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, read_dish, read_shelves};
+pub use dish::{
+    DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, is_dish_order, read_dish, read_shelves,
+};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log};
-pub use meat::{Meat, read_lit, read_meat};
+pub use meat::{Meat, names_air, read_lit, read_meat};
 pub use past::{Happened, read_report_at};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
 pub use shift::{Shift, read_shift, says_an_hour};
 pub use slip::{Slip, read_slip};
-pub use step::{Answer, asks_when_step, is_done, read_answer, read_step};
+pub use step::{Answer, asks_when_step, asks_who, is_done, read_answer, read_step};
 pub use suggestion::{leaning, other_suggestion, suggestion};
 pub use talk::{
-    Report, ReportKind, asks_to_eat, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, is_assent,
-    is_discard, is_doubting, is_greeting, is_help, is_thanks, is_thrown_away, is_undo, opens_as_question,
+    Report, ReportKind, asks_to_eat, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, cancels,
+    is_assent, is_discard, is_doubting, is_greeting, is_help, is_thanks, is_thrown_away, is_undo, opens_as_question,
     read_language, read_report, read_taking, report_among, report_beside, says_thawed, speaks_of_eating,
     tells_of_other_years,
 };

@@ -46,6 +46,19 @@ pub fn asks_when_step(text: &str, lexicon: &'static Lexicon) -> Vec<Step> {
     places().flat_map(named).collect()
 }
 
+/// The job whose owner is asked for: "who's salting?", "who carves". Nothing else is said.
+pub fn asks_who(text: &str, lexicon: &'static Lexicon) -> Option<Step> {
+    /// As many words as asking for someone takes.
+    const MOST: usize = 3;
+    let words = lexicon.talk_words(text);
+    let rest = (1..=MOST.min(words.len())).rev().find_map(|count| {
+        let (lead, rest) = words.split_at(count);
+        lexicon.talk(&lead.join(" "), "who").then(|| rest.join(" "))
+    })?;
+    let named = || lexicon.talked(&rest, "asked-").find_map(Step::from_name);
+    named().or_else(|| read_step(&rest, lexicon).map(|(step, _)| step))
+}
+
 /// A text that is nothing but yes or no.
 pub fn read_answer(text: &str, lexicon: &'static Lexicon) -> Option<Answer> {
     let sentence = Sentence::read(text, lexicon);

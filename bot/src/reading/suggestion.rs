@@ -13,15 +13,19 @@ const MOST_WORDS: usize = 4;
 const FEW: usize = 5;
 
 /// The clause that asks for another hour, without what is told beside it.
-pub fn suggestion<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<&'t str> {
+///
+/// What is said to the bot without asking is done and not asked back: "move dinner to 5" is a suggestion only among people.
+pub fn suggestion<'t>(text: &'t str, addressed: bool, lexicon: &'static Lexicon) -> Option<&'t str> {
     let short = text.chars().count() <= LONGEST;
-    short.then(|| clauses(text).find(|clause| opens(clause, lexicon) && is_of_the_hour(clause, lexicon))).flatten()
+    let asks =
+        |clause: &&str| opens(clause, "suggest", lexicon) || !addressed && opens(clause, "suggest-move", lexicon);
+    short.then(|| clauses(text).find(|clause| asks(clause) && is_of_the_hour(clause, lexicon))).flatten()
 }
 
 /// "What about 4:30?", where an hour has been asked for already.
 pub fn other_suggestion<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<&'t str> {
     let few = |clause: &str| clause.split_whitespace().count() <= FEW;
-    clauses(text).find(|clause| few(clause) && opens(clause, lexicon))
+    clauses(text).find(|clause| few(clause) && opens(clause, "suggest", lexicon))
 }
 
 /// Whether an answer begins with a yes or a no: "yes ok 4 pm", "no, five stays".
@@ -41,9 +45,9 @@ fn clauses(text: &str) -> impl Iterator<Item = &str> {
 }
 
 /// A phrase one suggests something with stands in it.
-fn opens(clause: &str, lexicon: &'static Lexicon) -> bool {
+fn opens(clause: &str, group: &str, lexicon: &'static Lexicon) -> bool {
     let words = lexicon.talk_words(clause);
-    (1..=MOST_WORDS).any(|many| words.windows(many).any(|some| lexicon.talk(&some.join(" "), "suggest")))
+    (1..=MOST_WORDS).any(|many| words.windows(many).any(|some| lexicon.talk(&some.join(" "), group)))
 }
 
 /// The meal is named, or that something moves.

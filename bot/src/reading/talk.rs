@@ -204,6 +204,12 @@ pub fn speaks_of_eating(text: &str, lexicon: &'static Lexicon) -> bool {
     phrases(&lexicon.talk_words(text)).any(|phrase| lexicon.talk(&phrase, "eat"))
 }
 
+/// "Cancel the plan", "dinner's off, everyone's sick": one clause says so, and nothing else of it is asked.
+pub fn cancels(text: &str, lexicon: &'static Lexicon) -> bool {
+    let asks = text.contains(['?', '¿']) || text.chars().count() > LONGEST;
+    !asks && text.split([',', ';', '.', '!', '\n']).any(|clause| is_all(clause, "cancel", lexicon))
+}
+
 /// "That can't be right", of a number just read.
 pub fn is_doubting(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "doubting", lexicon)

@@ -3,10 +3,12 @@
 use super::action::Action;
 use super::heard::PersonId;
 use super::sitting::button;
-use super::state::Person;
+use super::state::{AskedBack, Person};
 use super::turn::{Forget, How};
 use super::{RoomKind, Sitting, birds, may};
+use crate::reading;
 use crate::words::{Arg, Text};
+use chrono::TimeDelta;
 
 /// `/stop`.
 pub(super) fn stop(sitting: &mut Sitting<'_>) {
@@ -23,6 +25,33 @@ pub(super) fn stop(sitting: &mut Sitting<'_>) {
         text = text.with("dinner", Arg::DayClock(dinner));
     }
     ask(sitting, "stop", text);
+    let at = sitting.now;
+    sitting.room.stop_asked = sitting.speaker().map(|by| AskedBack { by, at });
+}
+
+/// "Cancel the plan", "dinner's off": asked first, like `/stop`; and the yes or no to that, typed. `false`: the words are neither.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    const LATELY: TimeDelta = TimeDelta::minutes(10);
+    let Some(who) = sitting.speaker().filter(|_| sitting.room.plan.is_some()) else { return false };
+    let lexicon = sitting.lexicon();
+    let open = |asked: &AskedBack| asked.by == who && sitting.now - asked.at <= LATELY;
+    if sitting.room.stop_asked.as_ref().is_some_and(open) {
+        let yes = reading::read_willing(text, lexicon).is_some();
+        if yes || reading::is_unwilling(text, lexicon) {
+            sitting.room.stop_asked = None;
+            if yes {
+                self::yes(sitting, "stop", who)
+            } else {
+                no(sitting, "stop", who)
+            }
+            return true;
+        }
+    }
+    let cancels = reading::cancels(text, lexicon) && may::steer(sitting);
+    if cancels {
+        stop(sitting);
+    }
+    cancels
 }
 
 /// `/forget`.
@@ -92,6 +121,7 @@ pub(super) fn yes(sitting: &mut Sitting<'_>, what: &str, who: PersonId) {
             let Some(plan) = sitting.room.end_plan(sitting.now) else {
                 return sitting.notice(Text::new("room-stale"));
             };
+            sitting.room.stop_asked = None;
             let mut text = vec![Text::new("room-stopped")];
             text.extend(plan.calendar.map(|_| Text::new("room-stopped-calendar")));
             sitting.answer_all(text).key("stop").how(How::Edit);

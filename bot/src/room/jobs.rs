@@ -439,6 +439,24 @@ pub(super) fn when(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
+/// "Who's salting?": who has it, or that nobody has. `false`: nobody is asked for.
+pub(super) fn who(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let step = reading::asks_who(text, sitting.lexicon());
+    let Some(it) = step.and_then(|step| by_step(sitting, step, None)) else { return false };
+    let Some(job) = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).cloned() else {
+        return false;
+    };
+    let what = Arg::from(plan_words::step_name(it.step, it.nth));
+    let text = Text::new(if job.owner.is_some() { "room-who-has" } else { "room-who-nobody" });
+    let mut text = text.with("what", what).with("when", Arg::DayClock(job.at));
+    if let Some(owner) = job.owner {
+        text = text.with("name", name(sitting, owner));
+    }
+    let take = job.owner.is_none().then(|| button("room-button-take", &Action::Take(it)));
+    sitting.answer(text).row(take);
+    true
+}
+
 /// A job asked for that this plan does not have: salting where nothing is salted. `false`: it was there and is over.
 fn never(sitting: &mut Sitting<'_>, asked: &[Step]) -> bool {
     let Some(plan) = &sitting.room.plan else { return false };

@@ -5,6 +5,7 @@
 
 use super::action::Action;
 use super::sitting::{button, labelled, name};
+use super::state::Wanted;
 use super::turn::{How, Say, To};
 use super::{Sitting, What, birds, board, hot_road, jobs, live, may, moves, plan_words, proposal, spoiled, undo};
 use crate::reading::{self, Wish, fold};
@@ -46,10 +47,15 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
-/// Said to everyone by one who cooks: it may well be meant for the plan, and no more than a choice comes of it.
+/// Said to everyone by one who cooks, or who comes: it may well be meant for the plan, and no more than a choice comes of it.
 pub(super) fn may_mean(sitting: &Sitting<'_>) -> bool {
+    /// On the day itself anyone may be the one who is late.
+    const SOON: TimeDelta = TimeDelta::hours(12);
     let who = sitting.speaker();
-    let cooks = |plan: &super::state::LivePlan| Some(plan.host) == who || plan.waiting().any(|job| job.owner == who);
+    let today = |plan: &super::state::LivePlan| plan.wish.dinner.is_some_and(|dinner| dinner - sitting.now <= SOON);
+    let cooks = |plan: &super::state::LivePlan| {
+        Some(plan.host) == who || today(plan) || plan.waiting().any(|job| job.owner == who)
+    };
     who.is_some() && sitting.room.kind == super::RoomKind::Group && sitting.room.plan.as_ref().is_some_and(cooks)
 }
 
@@ -94,6 +100,11 @@ pub(super) fn ask<'s>(
 ) -> &'s mut Say {
     let keep = button("room-button-late-keep", &Action::Stay(serial, minute(dinner)));
     let edition = sitting.room.plan.as_ref().map_or(0, |plan| plan.edition);
+    // A yes in words is an answer as well.
+    let wanted = Wanted { to, at: sitting.now, answered: false };
+    if let Some(plan) = sitting.room.plan.as_mut().filter(|_| matches!(outlook, Outlook::Works { .. })) {
+        plan.wanted = Some(wanted);
+    }
     let say = sitting.answer(head).key(KEY);
     match outlook {
         Outlook::Works { lines, .. } => {

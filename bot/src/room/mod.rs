@@ -37,6 +37,7 @@ mod may;
 mod moves;
 mod offering;
 mod order;
+mod overheard;
 pub(crate) mod own_kitchen;
 mod owners;
 pub(crate) mod plan_words;
@@ -263,6 +264,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             || !addressed && which::agreed(sitting, text)
             || wanted::answered(sitting, text)
             || questions::completed(sitting, text)
+            || farewell::told(sitting, text)
             || stepping_down::told(sitting, text, addressed, on)
         {
             return;
@@ -337,7 +339,10 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     {
         return jobs::list(sitting, serial);
     }
-    if wanted::told(sitting, text) || hands::volunteered(sitting, text, addressed) {
+    if !addressed && overheard::told(sitting, text) {
+        return;
+    }
+    if wanted::told(sitting, text, addressed) || hands::volunteered(sitting, text, addressed) {
         return;
     }
     if hands::asked_by_name(sitting, text, addressed) {

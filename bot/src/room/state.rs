@@ -57,6 +57,9 @@ pub struct Room {
     /// Who was asked back last, and has not answered.
     #[serde(default)]
     pub asked_back: Option<AskedBack>,
+    /// Who was asked whether the plan is to end, and has not answered.
+    #[serde(default)]
+    pub stop_asked: Option<AskedBack>,
     /// How many plans this room has had: the next plan's serial.
     #[serde(default)]
     pub plans_made: u32,
@@ -115,6 +118,7 @@ impl Room {
             unsure_made: 0,
             questions: BTreeMap::new(),
             asked_back: None,
+            stop_asked: None,
             plans_made: 0,
             gone: false,
             pin_told: false,
@@ -223,6 +227,7 @@ impl Room {
         self.drafts.remove(&person);
         self.questions.remove(&person);
         self.asked_back = self.asked_back.filter(|asked| asked.by != person);
+        self.stop_asked = self.stop_asked.filter(|asked| asked.by != person);
         self.unsure.retain(|unsure| unsure.by != person);
         let heir = self.members.first().copied();
         for plan in self.plan.iter_mut().chain(&mut self.others) {

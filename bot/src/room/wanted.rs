@@ -18,12 +18,12 @@ const TODAY: TimeDelta = TimeDelta::hours(6);
 const FARTHEST: TimeDelta = TimeDelta::hours(6);
 
 /// `false`: the words ask for no other hour.
-pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
     let Some((serial, host, dinner)) = standing(sitting) else { return false };
     let lexicon = sitting.lexicon();
     let spoken_of = sitting.room.plan.as_ref().and_then(|plan| plan.wanted);
     let open = spoken_of.is_some_and(|wanted| sitting.now - wanted.at <= TODAY);
-    let clause = reading::suggestion(text, lexicon)
+    let clause = reading::suggestion(text, addressed, lexicon)
         .or_else(|| reading::other_suggestion(text, lexicon).filter(|clause| open && says_an_hour(sitting, clause)));
     let Some(to) = clause.and_then(|clause| hour(sitting, clause, dinner)) else { return false };
     spoiled::says_gone(sitting) || offer(sitting, to, (serial, host, dinner))
@@ -36,7 +36,7 @@ fn offer(sitting: &mut Sitting<'_>, to: Moment, (serial, host, dinner): (u32, Pe
         return true;
     }
     let Some(outlook) = late::outlook(sitting, to) else { return false };
-    let (by, at) = (sitting.speaker(), sitting.now);
+    let by = sitting.speaker();
     let steers = may::steer(sitting);
     let head = match by.filter(|_| !steers) {
         Some(by) => Text::new("room-wanted").with("name", name(sitting, by)),
@@ -45,9 +45,6 @@ fn offer(sitting: &mut Sitting<'_>, to: Moment, (serial, host, dinner): (u32, Pe
     let others = (!steers).then(|| Text::new("room-late-host").with("name", name(sitting, host)));
     let head = head.with("when", Arg::DayClock(to)).with("dinner", Arg::Clock(dinner));
     late::ask(sitting, head, (serial, to, dinner), &outlook).lines(others);
-    if let Some(plan) = sitting.room.plan.as_mut() {
-        plan.wanted = Some(Wanted { to, at, answered: false });
-    }
     true
 }
 

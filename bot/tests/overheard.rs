@@ -1,0 +1,138 @@
+//! A group talks among itself: what can only be meant for the plan is heard, and nothing else is.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+#[path = "common/kitchen.rs"]
+mod kitchen;
+
+use carvetime::room::state::JobState;
+use carvetime::room::{RoomKind, What};
+use carvetime_core::plan::Step;
+use chrono_tz::America::Chicago;
+use kitchen::Kitchen;
+
+const LANGUAGES: [&str; 6] = ["en-US", "de-DE", "es-ES", "fr-FR", "it-IT", "pt-BR"];
+
+fn planned(language: &str) -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:00");
+    kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Tom", "/board");
+    kitchen.scene.room.taste.language = Some(language.to_owned());
+    kitchen
+}
+
+/// Said to everyone; how many messages come of it.
+fn among(kitchen: &mut Kitchen, who: &str, text: &str) -> usize {
+    let before = kitchen.said.len();
+    kitchen.hear(Some(who), What::Said { text: text.into(), addressed: false, reply_to: None, edited: false });
+    kitchen.said.len() - before
+}
+
+fn ids(kitchen: &Kitchen) -> Vec<String> {
+    kitchen.said.last().unwrap().text.iter().map(|text| text.id.to_string()).collect()
+}
+
+#[test]
+fn a_proposal_is_accepted_by_a_word_of_whose_it_is() {
+    for yes in ["looks good", "ok go", "yes", "perfect"] {
+        let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:00");
+        kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325");
+        among(&mut kitchen, "Tom", yes);
+        assert!(kitchen.scene.room.plan.is_none(), "{yes}, by another");
+        among(&mut kitchen, "Rosa", yes);
+        assert!(kitchen.scene.room.plan.is_some(), "{yes}");
+    }
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:00");
+    kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325");
+    kitchen.now += chrono::TimeDelta::minutes(30);
+    among(&mut kitchen, "Rosa", "yes");
+    assert!(kitchen.scene.room.plan.is_none(), "half an hour later it may be to anything");
+}
+
+#[test]
+fn who_has_a_job_is_told_in_every_language() {
+    let asked =
+        ["who's salting?", "wer salzt?", "¿quién sala?", "qui sale la dinde ?", "chi sala?", "quem salga o peru?"];
+    for (language, question) in LANGUAGES.into_iter().zip(asked) {
+        let mut kitchen = planned(language);
+        assert_eq!(among(&mut kitchen, "Tom", question), 1, "{language}: {question}");
+        assert_eq!(ids(&kitchen), ["room-who-nobody"], "{language}");
+    }
+    let mut kitchen = planned("en-US");
+    kitchen.say("Tom", "/take salt");
+    assert_eq!(among(&mut kitchen, "Rosa", "who is salting the bird?"), 1);
+    assert_eq!(ids(&kitchen), ["room-who-has"]);
+}
+
+#[test]
+fn hours_of_the_plan_are_told_to_whoever_asks() {
+    let mut kitchen = planned("en-US");
+    for question in ["when's dinner?", "when does the bird go in?", "what time do we eat", "when do we eat?"] {
+        assert!(among(&mut kitchen, "Tom", question) > 0, "{question}");
+    }
+}
+
+#[test]
+fn a_dish_with_its_heat_and_its_time_is_added_by_the_host() {
+    let mut kitchen = planned("en-US");
+    let dish = "add mac and cheese in the oven 45 min at 350";
+    assert_eq!(among(&mut kitchen, "Tom", dish), 0);
+    assert!(among(&mut kitchen, "Rosa", dish) > 0);
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    assert!(plan.jobs.iter().any(|job| job.step() == Some(Step::Dish)));
+}
+
+#[test]
+fn the_bird_goes_in_whatever_the_air_reads() {
+    let mut kitchen = planned("en-US");
+    kitchen.run_to("2027-11-25 11:30");
+    among(&mut kitchen, "Tom", "its in, at 325");
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    assert!(matches!(plan.job(Step::On, 0).unwrap().state, JobState::Done { .. }));
+}
+
+#[test]
+fn a_plan_is_cancelled_in_words_and_only_after_a_yes() {
+    let cancels = [
+        ["dinner's off, everyone's sick", "yes"],
+        ["das essen fällt aus", "ja"],
+        ["cancela el plan", "sí"],
+        ["on annule tout", "oui"],
+        ["annulla tutto", "sì"],
+        ["cancela o jantar", "sim"],
+    ];
+    for (language, [words, yes]) in LANGUAGES.into_iter().zip(cancels) {
+        let mut kitchen = planned(language);
+        assert_eq!(among(&mut kitchen, "Tom", words), 0, "{language}: not his to end");
+        assert!(among(&mut kitchen, "Rosa", words) > 0, "{language}: {words}");
+        assert!(kitchen.scene.room.plan.is_some(), "{language}: asked first");
+        among(&mut kitchen, "Tom", yes);
+        assert!(kitchen.scene.room.plan.is_some(), "{language}");
+        among(&mut kitchen, "Rosa", yes);
+        assert!(kitchen.scene.room.plan.is_none(), "{language}: {yes}");
+    }
+    let mut kitchen = planned("en-US");
+    kitchen.say("Rosa", "/stop");
+    among(&mut kitchen, "Rosa", "no");
+    assert!(kitchen.scene.room.plan.is_some());
+    assert_eq!(among(&mut kitchen, "Rosa", "yes"), 0, "it has been answered");
+}
+
+#[test]
+fn what_people_say_to_each_other_stays_between_them() {
+    let mut kitchen = planned("en-US");
+    for talk in [
+        "who's driving tomorrow?",
+        "whos bringing wine",
+        "when does the game start?",
+        "add me to the list",
+        "cancel my subscription lol",
+        "its in the mail",
+        "whats next",
+        "who wants pie",
+        "looks good",
+    ] {
+        assert_eq!(among(&mut kitchen, "Tom", talk), 0, "{talk}");
+        assert_eq!(among(&mut kitchen, "Rosa", talk), 0, "{talk}");
+    }
+}
