@@ -269,6 +269,26 @@ fn a_change_of_water_said_tells_that_thawing_has_begun() {
 }
 
 #[test]
+fn put_into_the_water_far_too_early_it_waits_thawed_and_goes_on_as_planned() {
+    let order = Order { thawing: Thawing::ColdWater, ..thanksgiving(14.5, Condition::Frozen) };
+    let before = solve(&order, &[], at("2027-11-24 12:00")).unwrap();
+    let early = solve(&order, &[done(Step::Thaw, "2027-11-24 12:00")], at("2027-11-24 12:00")).unwrap();
+    assert_eq!(job(&early, Step::On).at, job(&before, Step::On).at);
+    let last = early.jobs.iter().rfind(|job| job.step == Step::Water).unwrap();
+    assert_eq!(
+        last.at,
+        job(&early, Step::Thaw).at + job(&early, Step::Thaw).lasts,
+        "out of the water when it is thawed"
+    );
+    // Half an hour early it goes on out of the water, as ever.
+    let start = job(&before, Step::Thaw).at - TimeDelta::minutes(30);
+    let fact = Fact { step: Step::Thaw, nth: 0, at: start, done: true };
+    let near = solve(&order, &[fact], start).unwrap();
+    let thawed = job(&near, Step::Thaw).at + job(&near, Step::Thaw).lasts;
+    assert!(job(&near, Step::On).at - thawed <= spans::AT_ONCE);
+}
+
+#[test]
 fn a_smoked_bird_is_cooked_the_day_before_carried_cold_and_reheated_there() {
     let order = Order {
         heat: Heat { cooker: Cooker::Smoker, setting: fahrenheit(325.0) },

@@ -9,9 +9,9 @@ use super::live::{CHILL_LIMIT, runs_by_itself};
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, plan_words};
+use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, plan_words};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Moment, Step};
+use carvetime_core::plan::{Moment, Order, Step, Thawing};
 use carvetime_core::salt::Strength;
 use chrono::{DateTime, TimeDelta, Utc};
 
@@ -209,9 +209,18 @@ fn say_call(
 
 /// The sentences of a call.
 fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
-    let order = sitting.room.plan.as_ref().and_then(|plan| plan.order(sitting.zone_or_utc()));
+    let zone = sitting.zone_or_utc();
+    let order = sitting.room.plan.as_ref().and_then(|plan| plan.order(zone));
     let of =
         sitting.room.plan.as_ref().map_or(0, |plan| plan.jobs.iter().filter(|other| other.step == job.step).count());
+    let plan = sitting.room.plan.as_ref();
+    if let Some(out) = plan.filter(|_| step == Step::Water).and_then(|plan| ice::taken_out(plan, job, zone)) {
+        return vec![out];
+    }
+    // Out of the water it has been in the fridge since.
+    let waited = step == Step::Temper && plan.is_some_and(|plan| ice::waits_from(plan, zone).is_some());
+    let order = order.map(|order| if waited { Order { thawing: Thawing::Fridge, ..order } } else { order });
+    let of = of - usize::from(step == Step::Water && plan.is_some_and(|plan| ice::waits_from(plan, zone).is_some()));
     let mut text = plan_words::step_call(step, job.nth, of, order.as_ref(), job.latest);
     let dish = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dishes.get(usize::from(job.nth))?.as_ref());
     if step == Step::Dish && dish.is_some_and(|dish| dish.hot_through) {

@@ -6,13 +6,16 @@
 use super::live::{self, Light};
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
+use super::turn::Urgency;
 use super::{Sitting, board, jobs, order, undo};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Condition;
-use carvetime_core::plan::{Change as PlanChange, Conflict, Moment, Salting, Step, Thawing};
+use carvetime_core::plan::{Change as PlanChange, Conflict, Moment, Salting, Step, Thawing, spans};
+use carvetime_core::quantity::fahrenheit;
 use carvetime_core::roast::Cooker;
 use carvetime_core::thaw::WATER_CHANGE_EVERY;
 use chrono::TimeDelta;
+use chrono_tz::Tz;
 
 /// What is to be done again, or for the first time, with a bird that is not thawed.
 const AGAIN: [Step; 6] = [Step::Thaw, Step::Water, Step::Salt, Step::Rest, Step::Temper, Step::Fire];
@@ -116,6 +119,46 @@ pub(super) fn gone(sitting: &mut Sitting<'_>) -> bool {
     let moved = jobs::shift_lines(&shifts).into_iter().filter(|_| solved.is_ok());
     sitting.answer(text).row([button("room-button-undo", &undo)]).lines(moved);
     close(sitting, solved.err().as_deref())
+}
+
+/// When a bird put into cold water hours too early is thawed: from then it waits in the fridge. `None`: it goes on out of the water, or
+/// nobody has put it in.
+pub(super) fn waits_from(plan: &LivePlan, zone: Tz) -> Option<Moment> {
+    let order = plan.order(zone).filter(|order| order.bird.condition != Condition::Fresh)?;
+    let last = match order.thawing {
+        Thawing::ColdWater => 0,
+        Thawing::FridgeThenWater => 1,
+        Thawing::Fridge | Thawing::CookFrozen => return None,
+    };
+    let thaw = plan.job(Step::Thaw, last)?;
+    let begun = plan.facts.iter().find(|fact| fact.done && fact.step == thaw.step && fact.nth == thaw.nth)?.at;
+    let thawed = begun + TimeDelta::minutes(thaw.lasts_min);
+    let on = plan.job(Step::On, 0).filter(|job| job.state == JobState::Waiting)?.at;
+    (on - thawed > spans::ROOM_MOST).then_some(thawed)
+}
+
+/// It went into the water hours too early: what to do with it once it is thawed, or to stop until it was wanted there.
+pub(super) fn told_early(sitting: &mut Sitting<'_>, planned: &LiveJob) {
+    let (now, zone) = (sitting.now, sitting.zone_or_utc());
+    let Some(plan) = sitting.room.plan.as_ref() else { return };
+    let Some((thawed, on)) = waits_from(plan, zone).zip(plan.job(Step::On, 0).map(|job| job.at)) else { return };
+    let undo = undo::newest(plan);
+    let cold = Arg::Temperature(fahrenheit(40.0));
+    let text = if thawed <= now {
+        let text = Text::new("room-thaw-long").with("thawed", Arg::DayClock(thawed)).with("cold", cold);
+        text.with("limit", Arg::Span(spans::ROOM_MOST))
+    } else {
+        let text = Text::new("room-thaw-early").with("thawed", Arg::DayClock(thawed)).with("cold", cold);
+        text.with("on", Arg::DayClock(on)).with("water", Arg::DayClock(planned.at))
+    };
+    sitting.answer(text).urgency(Urgency::Safety).row([button("room-button-undo", &undo)]);
+}
+
+/// The last change of water is none: by then it is thawed, and waits in the fridge.
+pub(super) fn taken_out(plan: &LivePlan, job: &LiveJob, zone: Tz) -> Option<Text> {
+    waits_from(plan, zone).filter(|thawed| job.at >= *thawed)?;
+    let on = plan.job(Step::On, 0)?.at;
+    Some(Text::new("room-thaw-out").with("cold", Arg::Temperature(fahrenheit(40.0))).with("on", Arg::DayClock(on)))
 }
 
 /// What stands against the plan now, if anything does, and the board behind the answer.

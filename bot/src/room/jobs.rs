@@ -8,7 +8,8 @@ use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob, LivePlan, Rung, ToldClash};
 use super::turn::{How, Say, To, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, may, plan_words, proposal, readings, spoiled,
+    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, ice, may, plan_words, proposal, readings,
+    spoiled,
 };
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
@@ -112,6 +113,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
         && let Some(text) = readings::under(sitting).or_else(|| unsaid.and_then(|_| readings::unread(sitting)))
     {
         sitting.answer(text).urgency(Urgency::Safety);
+    }
+    if done && it.step == Step::Thaw {
+        ice::told_early(sitting, &job);
     }
     if too_late {
         let late = Text::new("room-chill-late").with("by", Arg::DayClock(job.latest));

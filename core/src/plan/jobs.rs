@@ -169,6 +169,11 @@ impl List<'_, '_> {
             nth += 1;
             at += every;
         }
+        // What is thawed hours before the heat is taken out of the water.
+        let out = network.past.last_done(Step::Water).is_none_or(|(_, at)| at < end);
+        if network.waits_thawed() && out && nth < u8::MAX {
+            self.job(Step::Water, nth, end, spans::WATER_TAKES, (end, end), &[why]);
+        }
     }
 
     fn salting(&mut self) {

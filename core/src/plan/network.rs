@@ -5,6 +5,7 @@
 use super::method::{Before, Salted, Thawed, in_water_since, salted_of, thaw_of};
 use super::order::Way;
 use super::past::Past;
+use super::place::wanted_on;
 use super::stn::{Constraint, Cycle, ORIGIN, Point, Stn};
 use super::{Caution, Failure, Finish, MOST_DISHES, Moment, Order, Reason, Step, Thawing, spans};
 use crate::bird::Condition;
@@ -167,6 +168,15 @@ impl<'a> Network<'a> {
             (Salted::Wet, true) => spans::WET_SHORTEST,
             (Salted::No | Salted::AtOnce, _) => TimeDelta::zero(),
         }
+    }
+
+    /// It was put into the water so early that it is thawed hours before anyone wants it on: till then it is in the fridge. Common
+    /// practice, no source: the authority has it cooked at once, so a plan that still has the choice never thaws it as early.
+    pub fn waits_thawed(&self) -> bool {
+        let in_water = self.thaw.is_some_and(|thaw| thaw.way == Thawing::ColdWater);
+        let wanted = wanted_on(self.order, &self.cooking);
+        let early = |thawed: Moment| wanted - thawed > spans::ROOM_MOST;
+        in_water && self.is_open(ON) && matches!(self.known[THAWED], Known::At(thawed) if early(thawed))
     }
 
     /// Turns a proof that nothing fits into reasons a person can follow.
@@ -364,7 +374,9 @@ impl<'a> Network<'a> {
         for next in [SALT, TEMPER, ON] {
             self.at_least(THAWED, next, TimeDelta::zero(), why);
         }
-        if thaw.way == Thawing::ColdWater {
+        if self.waits_thawed() {
+            self.at_most(THAWED, ON, spans::THAWED_KEEPS, Reason::ThawedKeeps { most: spans::THAWED_KEEPS });
+        } else if thaw.way == Thawing::ColdWater {
             // The end of thawing is an estimate: being past it means "now", not "never".
             let late =
                 matches!(self.known[THAWED], Known::At(at) if at + spans::AT_ONCE < self.now + spans::TEMPER_LEAST);
@@ -430,7 +442,7 @@ impl<'a> Network<'a> {
         self.at_least(READY, CARVE, spans::STAND_LEAST, stand);
         // In the water it can't wait; done early it is kept hot instead, and the plan says so.
         let in_water = self.thaw.is_some_and(|thaw| thaw.way == Thawing::ColdWater) && !self.is_open(THAW);
-        if self.is_open(ON) && !in_water {
+        if self.is_open(ON) && (!in_water || self.waits_thawed()) {
             let most = (self.cooking.p50 + spans::HOT_MOST).max(self.cooking.p90 + spans::STAND);
             self.at_most(ON, CARVE, most, Reason::HotHold { most: spans::HOT_MOST });
         }
