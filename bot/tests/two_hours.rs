@@ -270,3 +270,23 @@ fn carved_before_anyone_said_that_it_came_off_is_both_and_no_clash() {
     assert!(!hot.contains("back into the heat"), "{hot}");
     assert_eq!(limit, kitchen.local("2027-11-25 17:20"));
 }
+
+#[test]
+fn once_the_two_hours_are_said_to_be_over_nothing_more_is_called_for_the_fridge() {
+    for (carved, held) in [("2027-11-25 16:39", false), ("2027-11-25 16:49", false), ("2027-11-25 17:05", true)] {
+        let mut kitchen = cooking(AT_HOME, "2027-11-25 11:00");
+        kitchen.run_to("2027-11-25 14:50");
+        kitchen.say("Rosa", "breast 168, thigh 175");
+        kitchen.say("Rosa", "pulled it");
+        if held {
+            kitchen.press("Rosa", "Kept hot");
+        }
+        let before = kitchen.run_to(carved);
+        kitchen.say("Rosa", "carved");
+        let mut all = before;
+        all += &kitchen.run_to("2027-11-25 22:00");
+        let (calls, after) = all.split_once("The two hours are over").unwrap_or_else(|| panic!("{carved}: {all}"));
+        assert!(!after.contains("Still open") && !after.contains("Leftovers into the fridge"), "{carved}: {after}");
+        assert!(!held || calls.contains("Leftovers into the fridge"), "{calls}");
+    }
+}

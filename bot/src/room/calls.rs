@@ -32,8 +32,9 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Limit { .. })) {
         alarms::limit(sitting);
     }
-    let due = due(sitting, bells);
+    // What stood out too long by now is not called for in the same breath.
     limits(sitting, bells);
+    let due = due(sitting, bells);
     bells.iter().for_each(|(_, kind)| super::feedback::rang(sitting, kind));
     bells.iter().for_each(|(_, kind)| super::eve::rang(sitting, kind));
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Offer { .. })) {
@@ -78,6 +79,7 @@ fn limits(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) {
             if let Some(job) = carve.filter(|job| job.state == JobState::Waiting) {
                 job.call_at = None;
             }
+            plan.quieten(now);
             sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
         }
     }

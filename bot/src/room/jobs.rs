@@ -175,9 +175,11 @@ fn carved_from(plan: &LivePlan, step: Step, done: bool) -> Option<Moment> {
 
 /// The two hours were over before it was carved.
 fn tell_over(sitting: &mut Sitting<'_>) {
+    let now = sitting.now;
     if let Some(plan) = sitting.room.plan.as_mut() {
         let named: Vec<String> = plan.jobs.iter().filter_map(bells::limit).collect();
         plan.limits_called.extend(named);
+        plan.quieten(now);
     }
     sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
 }
