@@ -290,3 +290,23 @@ fn once_the_two_hours_are_said_to_be_over_nothing_more_is_called_for_the_fridge(
         assert!(!held || calls.contains("Leftovers into the fridge"), "{calls}");
     }
 }
+
+#[test]
+fn what_is_told_to_be_reheated_takes_no_more_time() {
+    for (at, words) in [("2027-11-25 16:50", "it's reheated"), ("2027-11-25 17:25", "reheated")] {
+        let mut kitchen = cooking(AHEAD, "2027-11-24 16:00");
+        kitchen.run_to("2027-11-24 19:00");
+        kitchen.say("Rosa", "breast 168, thigh 175");
+        kitchen.say("Rosa", "pulled it");
+        kitchen.run_to("2027-11-24 19:40");
+        kitchen.say("Rosa", "carved");
+        kitchen.run_to("2027-11-24 20:20");
+        kitchen.say("Rosa", "put away");
+        kitchen.run_to("2027-11-25 15:00");
+        kitchen.say("Rosa", "packed");
+        kitchen.run_to(at);
+        let said = kitchen.say("Rosa", words);
+        assert!(said.contains("Reheated") && !said.contains("isn't time") && !said.contains("50 min"), "{said}");
+        assert!(!is_open(&kitchen, Step::Reheat) && is_open(&kitchen, Step::Chill));
+    }
+}

@@ -518,7 +518,9 @@ impl<'a> Network<'a> {
             self.at_most(PACK, TRAVEL, spans::PACKED_MOST, Reason::PackedCold { most: spans::PACKED_MOST });
             self.at_least(TRAVEL, REHEAT, carry.drive + spans::UNPACKING, drive);
         }
-        self.at_least(REHEAT, SERVE, spans::REHEATING_LEAST, Reason::Reheat { about: spans::REHEATING });
+        // Told of, it is done: nothing is left of it.
+        let left = if self.is_open(REHEAT) { spans::REHEATING_LEAST } else { TimeDelta::zero() };
+        self.at_least(REHEAT, SERVE, left, Reason::Reheat { about: spans::REHEATING });
         self.at_most(REHEAT, SERVE, spans::REHEAT_MOST, Reason::ReheatWithin { most: spans::REHEAT_MOST });
         self.dinner();
     }
