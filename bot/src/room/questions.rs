@@ -6,11 +6,12 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::How;
-use super::{PersonId, Sitting, dose, help, order, own_kitchen, plan_words, spoiled};
-use crate::ask::{self, Advice, Answer, Asker, NotUnderstood, Question};
-use crate::reading::{self, sentence::Sentence};
+use super::{PersonId, RoomKind, Sitting, dose, help, order, own_kitchen, plan_words, spoiled};
+use crate::ask::{self, Advice, Answer, Asker, Habit, NotUnderstood, Question};
+use crate::reading::{self, Wish, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::clock::date;
+use carvetime_core::bird::Condition;
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::safety::Food;
 use carvetime_core::salt;
@@ -46,6 +47,9 @@ pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
     if !addressed && is_talk(sitting, text) {
         return;
     }
+    if let Some(question) = of_thawing(sitting, text, addressed) {
+        return answer_of(sitting, text, &question);
+    }
     match ask::ask(text, &asker(sitting)) {
         Err(NotUnderstood::Unknown) if addressed => help::unread(sitting),
         Err(NotUnderstood::Unknown) => {}
@@ -66,7 +70,35 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
 
 /// Whether the text is a question that can be answered.
 pub(super) fn is_question(sitting: &Sitting<'_>, text: &str) -> bool {
-    ask::read_question(text, &asker(sitting)).is_ok()
+    ask::read_question(text, &asker(sitting)).is_ok() || of_thawing(sitting, text, false).is_some()
+}
+
+/// "I can do hot water right?", "microwave it?", where a frozen bird is planned and nothing else is understood of it: it is the thaw
+/// that is meant. Among people only from the one who is planning, or to the bot.
+fn of_thawing(sitting: &Sitting<'_>, text: &str, addressed: bool) -> Option<Question> {
+    let draft = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who)).map(|draft| &draft.wish);
+    let thaws = |wish: &Wish| wish.condition.as_deref() != Some(Condition::Fresh.name());
+    let planned =
+        sitting.room.plan.as_ref().filter(|plan| plan.ahead(sitting.now).any(|job| job.step() == Some(Step::On)));
+    let planned = planned.map(|plan| &plan.wish).filter(|_| addressed || sitting.room.kind == RoomKind::Private);
+    draft.or(planned).filter(|wish| thaws(wish))?;
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let food = (0..sentence.len()).any(|at| sentence.of(at, "food-").is_some() || sentence.of(at, "dish-").is_some());
+    let question = if sentence.has("ask-hot-water") {
+        Question::CounterThaw
+    } else if sentence.has("habit-microwave") {
+        Question::Advice(Advice::Habit(Habit::ThawMicrowave))
+    } else {
+        return None;
+    };
+    // What is understood by itself is asked so.
+    (!food && ask::read_question(text, &asker(sitting)).is_err()).then_some(question)
+}
+
+fn answer_of(sitting: &mut Sitting<'_>, text: &str, question: &Question) {
+    if let Ok(answer) = ask::answer(question, &asker(sitting)) {
+        say(sitting, text, answer, How::New);
+    }
 }
 
 /// "Thursday, 12 people, what size do I get?" is a wish and a question: the answer stands before what the wish came to.
