@@ -169,6 +169,7 @@ lexicon-bird-goose = gans, gänse, weihnachtsgans, martinsgans
 lexicon-bird-any = vogel, vögel, geflügel, viech
 lexicon-condition-fresh = frisch, aufgetaut, schon aufgetaut, ganz aufgetaut, nicht gefroren, ungefroren, komplett aufgetaut
 lexicon-condition-frozen = gefroren, tiefgefroren, tk, tiefgekühlt, tiefkühl, noch gefroren, steinhart, durchgefroren, noch hart gefroren
+lexicon-unthawed = noch nicht aufgetaut, nicht aufgetaut, noch gar nicht aufgetaut, hab ihn noch nicht aufgetaut, hab sie noch nicht aufgetaut, noch nicht angefangen aufzutauen, noch gefroren, immer noch gefroren, noch hart gefroren, noch steinhart, noch steinhart gefroren, noch tiefgefroren
 lexicon-condition-part-thawed = halb aufgetaut, halb gefroren, angetaut, teilweise aufgetaut, halbgefroren, noch eis drin, innen noch gefroren, noch eisig, leicht angetaut
 lexicon-form-whole = ganz, im ganzen
 lexicon-form-flat = flach, plattiert, aufgeklappt, flach aufgeklappt, schmetterling, rückgrat raus, spatchcock

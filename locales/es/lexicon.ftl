@@ -153,6 +153,7 @@ lexicon-bird-goose = ganso, oca
 lexicon-bird-any = ave
 lexicon-condition-fresh = fresco, fresca, descongelado, descongelada, ya descongelado, ya descongelada, no congelado, sin congelar, ya está descongelado
 lexicon-condition-frozen = congelado, congelada, todavía congelado, aún congelado
+lexicon-unthawed = no lo he descongelado, no la he descongelado, todavía no lo he descongelado, aún no lo he descongelado, no lo descongelé, todavía no lo descongelo, sin descongelar, no descongelado, no descongelada, no está descongelado, todavía no está descongelado, aún no está descongelado, todavía congelado, aún congelado, sigue congelado, sigue congelada, todavía está congelado, aún está congelado
 lexicon-condition-part-thawed = medio congelado, medio congelada, medio descongelado, medio descongelada, parcialmente descongelado, parcialmente congelado, a medio descongelar
 lexicon-form-whole = entero, entera
 lexicon-form-flat = abierto, abierta, aplanado, aplanada, en mariposa, mariposa, sin espinazo, plano, plana

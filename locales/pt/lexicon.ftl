@@ -153,6 +153,7 @@ lexicon-bird-goose = ganso
 lexicon-bird-any = ave
 lexicon-condition-fresh = fresco, fresca, descongelado, descongelada, já descongelado, já descongelada, não congelado, não congelada, resfriado, resfriada
 lexicon-condition-frozen = congelado, congelada, ainda congelado, ainda congelada, duro de gelo, dura de gelo
+lexicon-unthawed = não descongelei, não descongelei ainda, ainda não descongelei, não descongelado, não descongelada, não está descongelado, ainda não descongelou, não descongelou, ainda não está descongelado, ainda congelado, ainda congelada, ainda está congelado, ainda está congelada, continua congelado, continua congelada
 lexicon-condition-part-thawed = meio congelado, meio congelada, meio descongelado, meio descongelada, parcialmente descongelado, parcialmente descongelada, semi congelado, semi congelada, ainda com gelo, com gelo dentro
 lexicon-form-whole = inteiro, inteira
 lexicon-form-flat = aberto, aberta, achatado, achatada, espalmado, espalmada, borboleta, em borboleta, sem espinha, spatchcock

@@ -592,7 +592,9 @@ impl Reader<'_> {
             Some("turkey") | None if self.s.has("spot-breast") => Some("turkey-breast".to_owned()),
             kind => kind.map(str::to_owned),
         };
-        self.wish.condition = named("condition-");
+        // "Haven't thawed it yet" names what it is not.
+        let unthawed = self.s.has("unthawed");
+        self.wish.condition = if unthawed { Some("frozen".to_owned()) } else { named("condition-") };
         self.wish.form = named("form-");
         let unstuffed = self.s.has("unstuffed");
         self.wish.stuffed = if unstuffed { Some(false) } else { self.s.has("stuffed").then_some(true) };
@@ -616,7 +618,9 @@ impl Reader<'_> {
         }
         self.wish.ahead = if self.s.has("not-ahead") { Some(false) } else { self.s.has("ahead").then_some(true) };
         let to_buy = self.s.has("to-buy") || self.s.has("shopping") && !self.s.has("at-home");
-        self.wish.at_home = if to_buy { Some(false) } else { self.s.has("at-home").then_some(true) };
+        // Nobody thaws what they don't have.
+        let at_home = self.s.has("at-home") || unthawed;
+        self.wish.at_home = if to_buy { Some(false) } else { at_home.then_some(true) };
         for at in self.places() {
             if !self.s.meanings(at).is_empty()
                 && ["ahead", "not-ahead", "salting-", "form-", "thawing-"]
