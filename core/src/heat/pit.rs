@@ -45,14 +45,17 @@ impl Air {
             while next < readings.len() && readings[next].minutes < minutes {
                 next += 1;
             }
-            pit.push(match (next.checked_sub(1).and_then(|k| readings.get(k)), readings.get(next)) {
+            // Across a change of the dial a reading tells nothing.
+            let before = next.checked_sub(1).and_then(|k| readings.get(k));
+            let before = before.filter(|a| !dial.turned(|at| a.minutes < at && at <= minutes));
+            let after = readings.get(next).filter(|b| !dial.turned(|at| minutes < at && at < b.minutes));
+            pit.push(match (before, after) {
                 (Some(a), Some(b)) => {
                     let part = (minutes - a.minutes) / (b.minutes - a.minutes).max(1e-9);
                     a.celsius + part * (b.celsius - a.celsius)
                 }
-                (Some(one), None) if one.minutes >= dial.changed() || minutes < dial.changed() => one.celsius,
-                (None, Some(one)) if one.minutes < dial.changed() || minutes >= dial.changed() => one.celsius,
-                _ => dial.at(minutes),
+                (Some(one), None) | (None, Some(one)) => one.celsius,
+                (None, None) => dial.at(minutes),
             });
         }
         let setting = dial.now;
@@ -93,6 +96,11 @@ impl Dial {
     /// Minutes at which it was changed last; before all time where it never was.
     fn changed(&self) -> f64 {
         self.was.last().map_or(f64::NEG_INFINITY, |(until, _)| *until)
+    }
+
+    /// Whether it was changed at such a minute.
+    fn turned(&self, when: impl Fn(f64) -> bool) -> bool {
+        self.was.iter().any(|(until, _)| when(*until))
     }
 
     fn at(&self, minutes: f64) -> f64 {
@@ -136,4 +144,26 @@ fn dying(readings: &[Seen], setting: f64, now: f64) -> Option<Sunk> {
     let lowest = recent.iter().map(|r| r.celsius).fold(last.celsius, f64::min);
     let falling = last.celsius <= sunk_since.celsius + 3.0 && last.celsius < lowest + 8.0;
     (last.minutes - sunk_since.minutes >= LASTING && falling).then_some(Sunk { last: last.celsius, usual })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_reading_before_the_heat_failed_tells_nothing_of_the_time_without_it() {
+        // Read at 30 and at 90 minutes, off from 45 to 75.
+        let seen = [
+            Seen { minutes: 30.0, celsius: 165.0, moved: false },
+            Seen { minutes: 90.0, celsius: 150.0, moved: false },
+        ];
+        let dial = Dial { now: 160.0, was: vec![(45.0, 160.0), (75.0, 21.0)] };
+        let place = |minutes: f64| (minutes / STEP) as usize;
+        for readings in [&seen[..1], &seen[..]] {
+            let air = Air::of(readings, &dial, 100.0);
+            let at = |minutes: f64| air.at(place(minutes), 0.0, 0.0);
+            assert_eq!((at(20.0), at(40.0), at(60.0)), (165.0, 165.0, 21.0));
+            assert_eq!(at(80.0), if readings.len() == 1 { 160.0 } else { 150.0 });
+        }
+    }
 }
