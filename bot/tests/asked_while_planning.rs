@@ -9,54 +9,38 @@ use carvetime::room::{RoomKind, What};
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
-/// Locale, what is planned, fan or not, hot water, microwave; what each is answered with.
-const TOLD: [(&str, &str, &str, &str, &str, [&str; 3]); 6] = [
+/// Locale and what is planned; fan or not, hot water, microwave; what each is answered with.
+type Told = ([&'static str; 2], [&'static str; 3], [&'static str; 3]);
+
+const TOLD: [Told; 6] = [
     (
-        "en-US",
-        "turkey 14 lb frozen, dinner thursday 4 pm",
-        "convection or regular bake?",
-        "i can do hot water right?",
-        "microwave it?",
+        ["en-US", "turkey 14 lb frozen, dinner thursday 4 pm"],
+        ["convection or regular bake?", "i can do hot water right?", "microwave it?"],
         ["Either works", "nor in warm water", "only if it fits"],
     ),
     (
-        "de-DE",
-        "truthahn 6,5 kg gefroren, donnerstag 16 uhr",
-        "umluft oder ober-unterhitze?",
-        "heißes wasser geht doch oder?",
-        "in die mikrowelle?",
+        ["de-DE", "truthahn 6,5 kg gefroren, donnerstag 16 uhr"],
+        ["umluft oder ober-unterhitze?", "heißes wasser geht doch oder?", "in die mikrowelle?"],
         ["Beides geht", "nicht in warmem Wasser", "Auftauen nur, wenn"],
     ),
     (
-        "es-ES",
-        "pavo 6,5 kg congelado, cena jueves 16:00",
-        "¿convección o normal?",
-        "con agua caliente se puede, no?",
-        "¿al microondas?",
+        ["es-ES", "pavo 6,5 kg congelado, cena jueves 16:00"],
+        ["¿convección o normal?", "con agua caliente se puede, no?", "¿al microondas?"],
         ["Valen los dos", "ni en agua tibia", "solo si cabe"],
     ),
     (
-        "fr-FR",
-        "dinde 6,5 kg congelée, dîner jeudi 16 h",
-        "chaleur tournante ou normal ?",
-        "l'eau chaude ça va ?",
-        "au micro-ondes ?",
+        ["fr-FR", "dinde 6,5 kg congelée, dîner jeudi 16 h"],
+        ["chaleur tournante ou normal ?", "l'eau chaude ça va ?", "au micro-ondes ?"],
         ["Les deux vont", "ni dans l’eau tiède", "seulement si elle y tient"],
     ),
     (
-        "it-IT",
-        "tacchino 6,5 kg congelato, cena giovedì ore 16",
-        "ventilato o statico?",
-        "posso con acqua calda, no?",
-        "al microonde?",
+        ["it-IT", "tacchino 6,5 kg congelato, cena giovedì ore 16"],
+        ["ventilato o statico?", "posso con acqua calda, no?", "al microonde?"],
         ["Vanno bene tutti e due", "né in acqua calda", "solo se ci sta"],
     ),
     (
-        "pt-BR",
-        "peru 6,5 kg congelado, jantar quinta 16h",
-        "convecção ou normal?",
-        "posso usar água quente, né?",
-        "no micro-ondas?",
+        ["pt-BR", "peru 6,5 kg congelado, jantar quinta 16h"],
+        ["convecção ou normal?", "posso usar água quente, né?", "no micro-ondas?"],
         ["Os dois servem", "nem em água morna", "só se couber"],
     ),
 ];
@@ -67,12 +51,12 @@ fn drafted(kitchen: &Kitchen) -> Wish {
 
 #[test]
 fn fan_hot_water_and_microwave_are_questions_to_the_one_who_plans() {
-    for (locale, plan, fan, water, microwave, said) in TOLD {
+    for ([locale, plan], asked, said) in TOLD {
         for kind in [RoomKind::Private, RoomKind::Group] {
             let mut kitchen = Kitchen::new(kind, locale, Chicago, "2027-11-23 09:00");
             kitchen.say("Rosa", &format!("/plan {plan}"));
             let before = drafted(&kitchen);
-            for (words, expected) in [fan, water, microwave].into_iter().zip(said) {
+            for (words, expected) in asked.into_iter().zip(said) {
                 let answer = kitchen.say("Rosa", words);
                 assert!(answer.contains(expected), "{locale}, {words}: {answer}");
                 assert_eq!(drafted(&kitchen), before, "{locale}, {words}");

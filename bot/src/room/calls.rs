@@ -32,9 +32,14 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Limit { .. })) {
         alarms::limit(sitting);
     }
-    // What stood out too long by now is not called for in the same breath.
+    let mut due = due(sitting, bells);
     limits(sitting, bells);
-    let due = due(sitting, bells);
+    // What stood out too long by now is not called for in the same breath.
+    due.retain(|job| {
+        let plan = sitting.room.plan.as_ref();
+        let said = bells::limit(job).is_some_and(|name| plan.is_some_and(|plan| plan.limits_called.contains(&name)));
+        !(said && job.latest <= sitting.now)
+    });
     bells.iter().for_each(|(_, kind)| super::feedback::rang(sitting, kind));
     bells.iter().for_each(|(_, kind)| super::eve::rang(sitting, kind));
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Offer { .. })) {

@@ -134,7 +134,7 @@ pub(super) fn waits_from(plan: &LivePlan, zone: Tz) -> Option<Moment> {
     let begun = plan.facts.iter().find(|fact| fact.done && fact.step == thaw.step && fact.nth == thaw.nth)?.at;
     let thawed = begun + TimeDelta::minutes(thaw.lasts_min);
     let on = plan.job(Step::On, 0).filter(|job| job.state == JobState::Waiting)?.at;
-    (on - thawed > spans::ROOM_MOST).then_some(thawed)
+    (on - thawed > spans::THAWED_EARLY).then_some(thawed)
 }
 
 /// It went into the water hours too early: what to do with it once it is thawed, or to stop until it was wanted there.

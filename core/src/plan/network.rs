@@ -175,7 +175,7 @@ impl<'a> Network<'a> {
     pub fn waits_thawed(&self) -> bool {
         let in_water = self.thaw.is_some_and(|thaw| thaw.way == Thawing::ColdWater);
         let wanted = wanted_on(self.order, &self.cooking);
-        let early = |thawed: Moment| wanted - thawed > spans::ROOM_MOST;
+        let early = |thawed: Moment| wanted - thawed > spans::THAWED_EARLY;
         in_water && self.is_open(ON) && matches!(self.known[THAWED], Known::At(thawed) if early(thawed))
     }
 

@@ -24,6 +24,8 @@ pub const THAWED_KEEPS: TimeDelta = TimeDelta::days(2);
 pub const THAWED_SLACK: TimeDelta = hours(12);
 /// Cold-water thawing says "cook at once": drying, seasoning and the way to the heat take this long at most. Practice.
 pub const AT_ONCE: TimeDelta = minutes(60);
+/// Thawed in water so long before it is wanted on, it waits in the fridge: sooner than that it is cooked at once, and kept hot. Practice.
+pub const THAWED_EARLY: TimeDelta = hours(4);
 /// One change of water. Practice.
 pub const WATER_TAKES: TimeDelta = minutes(10);
 /// Salting. Practice.
