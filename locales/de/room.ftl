@@ -409,9 +409,9 @@ room-amend-offer = Auch im Plan: { $change }?
 room-button-amend = Plan ändern
 room-not-done = Gut zu wissen: { $what } steht noch aus.
 room-water-not = Ist das Wasser noch kalt, { $cold } oder weniger? Jetzt wechseln und weiter. War es über { $limit } wärmer: wirf den Vogel weg.
-room-thaw-early = Das ist früh: in kaltem Wasser ist der Vogel bis { $thawed } aufgetaut, in die Hitze kommt er { $on }. Aufgetaut: raus aus dem Wasser, in den Kühlschrank bei höchstens { $cold }. Oder jetzt aufhören: in den Kühlschrank, „Rückgängig“, und ab { $water } ins Wasser.
+room-thaw-early = Das ist früh: in kaltem Wasser ist der Vogel bis { $thawed } aufgetaut, gegart wird er { $on }. Aufgetaut: raus aus dem Wasser, in den Kühlschrank bei höchstens { $cold }. Oder jetzt aufhören: in den Kühlschrank, „Rückgängig“, und ab { $water } ins Wasser.
 room-thaw-long = Er ist seit { $thawed } aufgetaut. Wasser noch { $cold } oder weniger? Jetzt in den Kühlschrank. War es über { $limit } wärmer: wirf den Vogel weg.
-room-thaw-out = Jetzt ist er aufgetaut: raus aus dem Wasser, in einer Schale in den Kühlschrank, höchstens { $cold }. Kein Wasser mehr. Noch Eis innen? Wasser wechseln und weiter. In die Hitze kommt er { $on }.
+room-thaw-out = Jetzt ist er aufgetaut: raus aus dem Wasser, in einer Schale in den Kühlschrank, höchstens { $cold }. Kein Wasser mehr. Noch Eis innen? Wasser wechseln und weiter. Gegart wird er { $on }.
 room-ok = Gut.
 room-not-yet = Gut, noch nicht.
 room-when-step = { $what }: { $when }.
@@ -428,6 +428,11 @@ room-ice-done = Bis anderthalbmal so lang; Innereien raus, sobald sie sich löse
 room-thawed = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich? Dann bleibt er bis { $when } im Kühlschrank.
 room-thawed-now = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich? Dann weiter.
 room-heat-set = Notiert: ab jetzt { $setting }.
+room-heat-moved = Notiert: ab jetzt { $cooker ->
+    [smoker] im Smoker
+    [fan-oven] im Umluftofen
+   *[oven] im Ofen
+ } bei { $setting }.
 room-leftovers-until = Eure: bis { $when } essen oder einfrieren, wenn sie rechtzeitig in den Kühlschrank kamen.
 room-leftovers-over = Eure Tage sind um ({ $when }): was nicht eingefroren ist, wird weggeworfen.
 room-leftovers-if = Nur was binnen zwei Stunden im Kühlschrank war; der Rest wird weggeworfen.

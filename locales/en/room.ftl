@@ -468,6 +468,11 @@ room-ice-done = Up to half as long again; giblets out once they come loose; { $t
 room-thawed = Thawed: no ice in the cavity, the legs move? Then it stays in the fridge until { $when }.
 room-thawed-now = Thawed: no ice in the cavity, the legs move? Then on with it.
 room-heat-set = Noted: { $setting } from now on.
+room-heat-moved = Noted: in { $cooker ->
+    [smoker] the smoker
+    [fan-oven] the fan oven
+   *[oven] the oven
+ } at { $setting } from now on.
 room-leftovers-until = Yours: eaten or frozen by { $when }, if they went into the fridge in time.
 room-leftovers-over = Yours have had their days ({ $when }): throw out what isn’t frozen.
 room-leftovers-if = Only what went into the fridge within two hours; the rest is thrown away.

@@ -462,9 +462,9 @@ room-amend-offer = ¿También en el plan: { $change }?
 room-button-amend = Cambiar el plan
 room-not-done = Bueno saberlo: { $what } sigue pendiente.
 room-water-not = ¿El agua sigue fría, a { $cold } o menos? Cámbiala ya y sigue. Si estuvo más templada más de { $limit }: tira el ave.
-room-thaw-early = Es pronto: en agua fría se descongela hacia { $thawed } y va al calor { $on }. Ya descongelado: fuera del agua y a la nevera, a { $cold } o menos. O para ahora: a la nevera, «Deshacer», y al agua desde { $water }.
+room-thaw-early = Es pronto: en agua fría se descongela hacia { $thawed } y se asa { $on }. Ya descongelado: fuera del agua y a la nevera, a { $cold } o menos. O para ahora: a la nevera, «Deshacer», y al agua desde { $water }.
 room-thaw-long = Está descongelado desde { $thawed }. ¿El agua sigue a { $cold } o menos? A la nevera ya. Si estuvo más templada más de { $limit }: tira el ave.
-room-thaw-out = Ya está descongelado: fuera del agua y a la nevera en una fuente, a { $cold } o menos. No más agua. ¿Queda hielo dentro? Cambia el agua y sigue. Va al calor { $on }.
+room-thaw-out = Ya está descongelado: fuera del agua y a la nevera en una fuente, a { $cold } o menos. No más agua. ¿Queda hielo dentro? Cambia el agua y sigue. Se asa { $on }.
 room-ok = Bien.
 room-not-yet = Vale, todavía no.
 room-when-step = { $what }: { $when }.
@@ -481,6 +481,11 @@ room-ice-done = Hasta la mitad más de tiempo; los menudillos fuera en cuanto se
 room-thawed = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces se queda en la nevera hasta { $when }.
 room-thawed-now = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces, adelante.
 room-heat-set = Anotado: { $setting } desde ahora.
+room-heat-moved = Anotado: desde ahora en { $cooker ->
+    [smoker] el ahumador
+    [fan-oven] el horno con ventilador
+   *[oven] el horno
+ } a { $setting }.
 room-leftovers-until = Las tuyas: comidas o congeladas antes del { $when }, si fueron a la nevera a tiempo.
 room-leftovers-over = A las tuyas se les pasaron los días ({ $when }): tira lo que no esté congelado.
 room-leftovers-if = Solo lo que fue a la nevera en dos horas; el resto se tira.

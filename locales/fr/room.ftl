@@ -493,6 +493,11 @@ room-ice-done = Jusqu’à moitié plus longtemps ; abats dehors dès qu’ils s
 room-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors elle reste au frigo jusqu’à { $when }.
 room-thawed-now = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors on continue.
 room-heat-set = Noté : { $setting } à partir de maintenant.
+room-heat-moved = Noté : à partir de maintenant { $cooker ->
+    [smoker] au fumoir
+    [fan-oven] au four à chaleur tournante
+   *[oven] au four
+ } à { $setting }.
 room-leftovers-until = Les tiens : mangés ou congelés avant { $when }, s’ils ont été mis au frigo à temps.
 room-leftovers-over = Les tiens ont fait leur temps ({ $when }) : jette ce qui n’est pas congelé.
 room-leftovers-if = Seulement ce qui était au frigo dans les deux heures ; le reste se jette.

@@ -486,6 +486,11 @@ room-ice-done = Fino a metà tempo in più; frattaglie fuori appena si staccano;
 room-thawed = Scongelato: niente ghiaccio nella cavità, le cosce si muovono? Allora resta in frigo fino a { $when }.
 room-thawed-now = Scongelato: niente ghiaccio nella cavità, le cosce si muovono? Allora avanti.
 room-heat-set = Segnato: { $setting } da adesso.
+room-heat-moved = Segnato: da adesso { $cooker ->
+    [smoker] nell’affumicatore
+    [fan-oven] nel forno ventilato
+   *[oven] in forno
+ } a { $setting }.
 room-leftovers-until = I tuoi: mangiati o congelati entro { $when }, se sono andati in frigo in tempo.
 room-leftovers-over = I tuoi giorni sono passati ({ $when }): butta quello che non è congelato.
 room-leftovers-if = Solo quello che è andato in frigo entro due ore; il resto si butta.

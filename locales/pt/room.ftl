@@ -401,9 +401,9 @@ room-amend-offer = No plano também: { $change }?
 room-button-amend = Mudar o plano
 room-not-done = Bom saber: { $what } ainda está por fazer.
 room-water-not = A água ainda está fria, a { $cold } ou menos? Troque agora e siga. Mais morna que isso por mais de { $limit }: jogue a ave fora.
-room-thaw-early = É cedo: na água fria descongela até { $thawed } e vai ao calor { $on }. Descongelado: fora da água e na geladeira, a { $cold } ou menos. Ou pare agora: geladeira, “Desfazer”, e água a partir de { $water }.
+room-thaw-early = É cedo: na água fria descongela até { $thawed } e assa { $on }. Descongelado: fora da água e na geladeira, a { $cold } ou menos. Ou pare agora: geladeira, “Desfazer”, e água a partir de { $water }.
 room-thaw-long = Está descongelado desde { $thawed }. A água ainda está a { $cold } ou menos? Para a geladeira já. Mais morna por mais de { $limit }: jogue a ave fora.
-room-thaw-out = Já descongelou: fora da água e na geladeira numa travessa, a { $cold } ou menos. Chega de água. Ainda há gelo dentro? Troque a água e siga. Vai ao calor { $on }.
+room-thaw-out = Já descongelou: fora da água e na geladeira numa travessa, a { $cold } ou menos. Chega de água. Ainda há gelo dentro? Troque a água e siga. Assa { $on }.
 room-ok = Bom.
 room-not-yet = Certo, ainda não.
 room-when-step = { $what }: { $when }.
@@ -420,6 +420,11 @@ room-ice-done = Até metade a mais de tempo; miúdos fora assim que soltarem; { 
 room-thawed = Descongelado: sem gelo na cavidade, as coxas se mexem? Então fica na geladeira até { $when }.
 room-thawed-now = Descongelado: sem gelo na cavidade, as coxas se mexem? Então pode seguir.
 room-heat-set = Anotado: { $setting } a partir de agora.
+room-heat-moved = Anotado: a partir de agora { $cooker ->
+    [smoker] no defumador
+    [fan-oven] no forno com convecção
+   *[oven] no forno
+ } a { $setting }.
 room-leftovers-until = As suas: coma ou congele até { $when }, se foram para a geladeira a tempo.
 room-leftovers-over = Os dias das suas já passaram ({ $when }): jogue fora o que não estiver congelado.
 room-leftovers-if = Só o que foi para a geladeira em duas horas; o resto vai fora.

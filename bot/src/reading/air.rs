@@ -77,8 +77,27 @@ pub fn read_air(text: &str, ground: &Ground) -> Option<Air> {
     }
 }
 
+/// "Oven just died": the heat is gone from now on. What only asks, or of a fire that still burns, tells nothing.
+pub fn says_heat_failed(text: &str, ground: &Ground) -> bool {
+    let sentence = Sentence::read(text, ground.lexicon);
+    let asks = begins_as_question(text, ground.lexicon) || text.contains('¿');
+    sentence.has("ask-oven-down") && !sentence.has("nearly-out") && !asks
+}
+
+/// "It's back", "power is back": heat again, and what it is set to, °C, where that is said. Longer texts tell a story.
+pub fn read_heat_back(text: &str, ground: &Ground) -> Option<Option<f64>> {
+    const LONGEST: usize = 60;
+    let sentence = Sentence::read(text, ground.lexicon);
+    let asks = text.contains(['?', '¿']) || begins_as_question(text, ground.lexicon);
+    if asks || text.chars().count() > LONGEST || !sentence.has("heat-returned") || of_food(&sentence) {
+        return None;
+    }
+    let taken = vec![false; sentence.len()];
+    Some(temperatures(&sentence, &taken, ground).first().map(|(_, c)| *c))
+}
+
 fn is_heat(s: &Sentence, at: usize) -> bool {
-    s.is(at, "spot-pit") || s.of(at, "cooker-").is_some() || s.is(at, "step-fire")
+    s.is(at, "heat-returned") || s.is(at, "spot-pit") || s.of(at, "cooker-").is_some() || s.is(at, "step-fire")
 }
 
 /// A dish or the meat is spoken of.

@@ -28,7 +28,7 @@ mod will;
 mod wish;
 pub mod zone;
 
-pub use air::{Air, Since, read_air};
+pub use air::{Air, Since, read_air, read_heat_back, says_heat_failed};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
 pub use dish::{

@@ -32,6 +32,10 @@ pub(super) fn learn(sitting: &mut Sitting<'_>) {
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| !plan.learned) else { return };
     let (Some(off), Some((on, cook, order))) = (off_at(plan), forecast::cook_of(plan, &light)) else { return };
     plan.learned = true;
+    // Begun in one cooker and finished in another it teaches nothing of either.
+    if plan.was_set.iter().any(|was| was.elsewhere) {
+        return;
+    }
     let readings: Vec<_> = plan.readings_since(on).into_iter().filter(|reading| reading.at <= off - on).collect();
     let host = plan.host;
     let learned = light.profile.after(&cook, &readings);

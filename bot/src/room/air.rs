@@ -8,21 +8,55 @@ use super::sitting::button;
 use super::state::{LivePlan, StoredReading, WasSet};
 use super::turn::Urgency;
 use super::{Sitting, board, readings, undo};
-use crate::reading::{self, Since};
+use crate::reading::{self, Air, Since};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, spans};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
 use carvetime_core::roast::{self, Cooker};
+use chrono::TimeDelta;
 
 /// The air without heat: a warm kitchen, °C.
 const OFF_C: f64 = 21.0;
 /// One setting in two scales, °C.
 const SAME_C: f64 = 1.0;
+/// Nobody speaks of a failure longer ago without saying so.
+const LONGEST_DOWN: TimeDelta = TimeDelta::hours(12);
 
 /// "Oven was on 425 this whole time", "oven has been off for 30 min". `false`: nothing of the kind, or nothing over the heat.
 pub(super) fn was_otherwise(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let air = reading::read_air(text, &sitting.ground());
+    let back = if air.is_some() { None } else { reading::read_heat_back(text, &sitting.ground()) };
+    let air = match (air, back) {
+        (Some(air), _) => air,
+        (None, Some(now_c)) => {
+            let Some(since) = sitting.room.plan.as_mut().and_then(|plan| plan.down_since.take()) else { return false };
+            if sitting.now - since > LONGEST_DOWN {
+                return false;
+            }
+            Air { was_c: None, since: Since::At(since), now_c }
+        }
+        (None, None) => {
+            fails(sitting, text);
+            return false;
+        }
+    };
+    told(sitting, air)
+}
+
+/// "Oven just died": from then on it has no heat, until someone says that it is back. What to do is answered as a question.
+fn fails(sitting: &mut Sitting<'_>, text: &str) {
+    let now = sitting.now;
+    if !reading::says_heat_failed(text, &sitting.ground()) {
+        return;
+    }
+    let cooking = |plan: &&mut LivePlan| !plan.is_off() && plan.on_since(now).is_some();
+    if let Some(plan) = sitting.room.plan.as_mut().filter(cooking) {
+        plan.down_since.get_or_insert(now);
+    }
+}
+
+fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
     let (light, by, now) = (sitting.light(), sitting.speaker(), sitting.now);
-    let Some(air) = reading::read_air(text, &sitting.ground()) else { return false };
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| !plan.is_off()) else { return false };
     let Some((on, order)) = plan.on_since(now).zip(plan.order(light.zone)) else { return false };
     let from = match air.since {
@@ -40,6 +74,7 @@ pub(super) fn was_otherwise(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return false;
     }
     plan.remember("mended", None, by, now);
+    plan.down_since = None;
     had(plan, (from, was), (now, set), (on, dial));
     if !burns && let Some(pit_c) = air.was_c {
         plan.readings.push(sunk(pit_c, by, now));
@@ -96,13 +131,14 @@ fn last_known(plan: &LivePlan, on: Moment) -> Moment {
 
 /// Writes down that the air was `was` from then until now, and is set to `set` from now on.
 fn had(plan: &mut LivePlan, (from, was): (Moment, f64), (now, set): (Moment, f64), (on, dial): (Moment, f64)) {
-    let before = plan.was_set.iter().find(|was| was.until > from).map_or(dial, |was| was.setting_c);
+    let last = plan.was_set.iter().find(|was| was.until > from);
+    let (before, elsewhere) = last.map_or((dial, false), |was| (was.setting_c, was.elsewhere));
     plan.was_set.retain(|was| was.until < from);
     if from > on {
-        plan.was_set.push(WasSet { until: from, setting_c: before });
+        plan.was_set.push(WasSet { until: from, setting_c: before, elsewhere });
     }
     if (was - set).abs() >= SAME_C {
-        plan.was_set.push(WasSet { until: now, setting_c: was });
+        plan.was_set.push(WasSet { until: now, setting_c: was, elsewhere: false });
     }
     plan.wish.setting_c = Some(set);
 }

@@ -4,8 +4,8 @@ use super::live::Light;
 use super::sitting::button;
 use super::state::{LivePlan, WasSet};
 use super::{Say, Sitting, board, forecast, jobs, may, readings, reports, undo};
-use crate::reading;
 use crate::reading::sentence::Sentence;
+use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
 use carvetime_core::quantity::{celsius, fahrenheit, in_celsius, in_fahrenheit};
 use carvetime_core::roast::{self, Cooker};
@@ -43,7 +43,7 @@ pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
 fn turn(plan: &mut LivePlan, setting_c: f64, light: &Light) {
     let before = plan.order(light.zone).map(|order| in_celsius(order.heat.setting));
     if let (Some(setting_c), true) = (before, plan.on_since(light.now).is_some()) {
-        plan.was_set.push(WasSet { until: light.now, setting_c });
+        plan.was_set.push(WasSet { until: light.now, setting_c, elsewhere: false });
     }
     plan.wish.setting_c = Some(setting_c);
 }
@@ -52,16 +52,62 @@ fn turn(plan: &mut LivePlan, setting_c: f64, light: &Light) {
 pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let sentence = Sentence::read(text, sitting.lexicon());
     let of_meat = ["spot-breast", "spot-thigh", "spot-wing"].iter().any(|spot| sentence.has(spot));
-    if !sentence.has("heat-set") || of_meat {
+    // "The pies moved to the oven": of nothing else than the bird it is said without naming what.
+    let moved = sentence.has("heat-moved") || sentence.is(0, "heat-moved-first");
+    if of_meat || !sentence.has("heat-set") && !moved {
         return false;
     }
     let (wish, _) = reading::read_wish(text, &sitting.ground());
     let (light, by, us) = (sitting.light(), sitting.speaker(), sitting.us_units());
+    if moved && moves_over(sitting, text, &wish) {
+        return true;
+    }
+    if !sentence.has("heat-set") {
+        return false;
+    }
     let plan = sitting.room.plan.as_mut().filter(|plan| plan.on_since(light.now).is_some() && !plan.is_off());
     let told = wish.setting_c.filter(|_| wish.cooker.is_some()).or_else(|| turned_to(&sentence, us));
     let Some((plan, setting)) = plan.zip(told) else { return false };
     plan.remember("mended", None, by, light.now);
     turn(plan, setting, &light);
+    let noted = Text::new("room-heat-set").with("setting", Arg::Temperature(celsius(setting)));
+    tell(sitting, noted, setting);
+    true
+}
+
+/// "Moved it to the oven at 325": another cooker from now on; an oven nobody has told the setting of is at the authority's. `false`: asked,
+/// meant to be, or the same cooker.
+fn moves_over(sitting: &mut Sitting<'_>, text: &str, wish: &Wish) -> bool {
+    let Some(to) = wish.cooker.as_deref().and_then(Cooker::from_name) else { return false };
+    let (light, by) = (sitting.light(), sitting.speaker());
+    let lexicon = sitting.lexicon();
+    let asks = text.contains(['?', '¿']) || reading::begins_as_question(text, lexicon);
+    if asks || Sentence::read(text, lexicon).has("heat-later") {
+        return false;
+    }
+    let plan = sitting.room.plan.as_mut().filter(|plan| plan.on_since(light.now).is_some() && !plan.is_off());
+    let Some(plan) = plan else { return false };
+    let Some(from) = plan.order(light.zone).map(|order| order.heat.cooker) else { return false };
+    let oven = |cooker: Cooker| cooker != Cooker::Smoker;
+    // From one oven into another nothing changes but its setting.
+    if from == to || oven(from) && oven(to) {
+        return false;
+    }
+    let Some(setting) = wish.setting_c.or(oven(to).then(|| in_celsius(fahrenheit(roast::OVEN_AUTHORITY_F)))) else {
+        return false;
+    };
+    plan.remember("mended", None, by, light.now);
+    turn(plan, setting, &light);
+    plan.was_set.iter_mut().for_each(|was| was.elsewhere = true);
+    plan.wish.cooker = Some(to.name().to_owned());
+    let noted = Text::new("room-heat-moved").with("cooker", Arg::Choice(to.name()));
+    tell(sitting, noted.with("setting", Arg::Temperature(celsius(setting))), setting);
+    true
+}
+
+/// Says what it is set to now, and what becomes of the dinner.
+fn tell(sitting: &mut Sitting<'_>, noted: Text, setting: f64) {
+    let Some(plan) = sitting.room.plan.as_ref() else { return };
     let undo = undo::newest(plan);
     let smoker = plan.wish.cooker.as_deref() == Some(Cooker::Smoker.name());
     let solved = sitting.solve_again();
@@ -70,19 +116,13 @@ pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let cool = !smoker && in_fahrenheit(celsius(setting)) < in_fahrenheit(authority) - 0.5;
     let low = cool.then(|| Text::new("ask-oven-low").with("limit", Arg::Temperature(authority)));
     let outlook = readings::outlook(sitting);
-    sitting
-        .answer(Text::new("room-heat-set").with("setting", Arg::Temperature(celsius(setting))))
-        .lines(low)
-        .lines(outlook)
-        .key("hotter")
-        .row([button("room-button-undo", &undo)]);
+    sitting.answer(noted).lines(low).lines(outlook).key("hotter").row([button("room-button-undo", &undo)]);
     if solved.sight.is_none()
         && let Err(conflict) = solved.outcome
     {
         jobs::tell_conflict(sitting, &conflict);
     }
     board::refresh(sitting);
-    true
 }
 
 /// "Turned it up to 375": where nothing but the heat can be meant, °C. "Down to 230" alone is what it reads.

@@ -68,6 +68,7 @@ impl LivePlan {
             off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),
+            down_since: None,
             told: None,
             doubted: Vec::new(),
             alarms: Vec::new(),

@@ -452,6 +452,9 @@ pub struct WasSet {
     pub until: Moment,
     /// °C.
     pub setting_c: f64,
+    /// In another cooker than the one it is in since.
+    #[serde(default)]
+    pub elsewhere: bool,
 }
 
 /// An accepted plan.
@@ -499,6 +502,9 @@ pub struct LivePlan {
     /// What the heat was set to before it was changed with the bird on, in order of time.
     #[serde(default)]
     pub was_set: Vec<WasSet>,
+    /// The heat failed then, and nobody has said that it is back.
+    #[serde(default)]
+    pub down_since: Option<Moment>,
     /// What was first and what was last said of the end of cooking, from readings.
     #[serde(default)]
     pub told: Option<(Told, Told)>,
@@ -891,6 +897,7 @@ mod tests {
             off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),
+            down_since: None,
             told: None,
             doubted: Vec::new(),
             alarms: Vec::new(),
