@@ -1,6 +1,6 @@
 //! Which bells a room needs: worked out afresh from its state, so that none can be forgotten or left over.
 
-use super::state::{JobState, LiveJob, Room};
+use super::state::{JobState, LiveJob, LivePlan, Room};
 use super::turn::{Bell, BellKind};
 use super::{alarms, eve, feedback, offering};
 use carvetime_core::plan::{Moment, Step};
@@ -8,7 +8,7 @@ use carvetime_core::plan::{Moment, Step};
 /// Every bell of the room, in no particular order.
 pub(super) fn of(room: &Room, now: Moment) -> Vec<Bell> {
     let Some(plan) = room.plan.as_ref().filter(|_| !room.gone) else { return Vec::new() };
-    let calls = plan.jobs.iter().filter_map(|job| {
+    let calls = plan.jobs.iter().filter(|job| !is_over(plan, job, now)).filter_map(|job| {
         let kind = BellKind::Job { step: job.step.clone(), nth: job.nth, call: job.calls };
         Some(Bell { at: job.call_at?, kind })
     });
@@ -20,6 +20,11 @@ pub(super) fn of(room: &Room, now: Moment) -> Vec<Bell> {
     let hold = alarms::limit_at(plan).map(|at| Bell { at, kind: BellKind::Limit { name: alarms::HOLD.into() } });
     let notes = feedback::bell(room, plan).into_iter().chain(eve::bell(room, plan, now));
     calls.chain(limits).chain(hold).chain(offering::bells(room, plan, now)).chain(notes).collect()
+}
+
+/// Its limit has been said: what may have stood too long is not called into the fridge any more.
+pub(super) fn is_over(plan: &LivePlan, job: &LiveJob, now: Moment) -> bool {
+    job.latest <= now && limit(job).is_some_and(|name| plan.limits_called.contains(&name))
 }
 
 /// The limit that runs out with a job: food not in the fridge in time.

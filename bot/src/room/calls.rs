@@ -32,14 +32,12 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Limit { .. })) {
         alarms::limit(sitting);
     }
+    let before = sitting.room.plan.as_ref().map(|plan| plan.limits_called.clone()).unwrap_or_default();
     let mut due = due(sitting, bells);
     limits(sitting, bells);
     // What stood out too long by now is not called for in the same breath.
-    due.retain(|job| {
-        let plan = sitting.room.plan.as_ref();
-        let said = bells::limit(job).is_some_and(|name| plan.is_some_and(|plan| plan.limits_called.contains(&name)));
-        !(said && job.latest <= sitting.now)
-    });
+    let over = |name: &String| sitting.room.plan.as_ref().is_some_and(|plan| plan.limits_called.contains(name));
+    due.retain(|job| !bells::limit(job).is_some_and(|name| over(&name) && !before.contains(&name)));
     bells.iter().for_each(|(_, kind)| super::feedback::rang(sitting, kind));
     bells.iter().for_each(|(_, kind)| super::eve::rang(sitting, kind));
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Offer { .. })) {
@@ -84,7 +82,6 @@ fn limits(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) {
             if let Some(job) = carve.filter(|job| job.state == JobState::Waiting) {
                 job.call_at = None;
             }
-            plan.quieten(now);
             sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
         }
     }

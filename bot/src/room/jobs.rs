@@ -175,11 +175,9 @@ fn carved_from(plan: &LivePlan, step: Step, done: bool) -> Option<Moment> {
 
 /// The two hours were over before it was carved.
 fn tell_over(sitting: &mut Sitting<'_>) {
-    let now = sitting.now;
     if let Some(plan) = sitting.room.plan.as_mut() {
         let named: Vec<String> = plan.jobs.iter().filter_map(bells::limit).collect();
         plan.limits_called.extend(named);
-        plan.quieten(now);
     }
     sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
 }
@@ -300,6 +298,9 @@ pub(super) fn later(sitting: &mut Sitting<'_>, it: JobRef) {
     let Some(job) = standing(sitting, it) else { return };
     if let JobState::Done { by, .. } | JobState::Skipped { by, .. } = job.state {
         return already(sitting, by, &job);
+    }
+    if sitting.room.plan.as_ref().is_some_and(|plan| bells::is_over(plan, &job, sitting.now)) {
+        return sitting.notice(Text::new("room-limit-chill"));
     }
     let wait = if it.step.is_safety() { LATER_SAFETY } else { LATER };
     let again = sitting.now + wait;

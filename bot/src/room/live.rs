@@ -6,7 +6,7 @@ use super::forecast::{self, Foresight, tightened};
 use super::hot_road;
 use super::order;
 use super::state::{Change, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
-use super::{PersonId, Sitting, bells, spoiled};
+use super::{PersonId, Sitting, spoiled};
 use carvetime_core::heat::Profile;
 use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step, spans};
 use chrono::TimeDelta;
@@ -172,7 +172,6 @@ impl LivePlan {
             self.count_from_the_heat(&mut jobs);
         }
         self.eat_after_carving(&mut jobs);
-        self.hush(&mut jobs, now);
         sort(&mut jobs);
         let stands = |job: &LiveJob| (job.step.clone(), job.nth, job.at, job.state);
         if !jobs.iter().map(stands).eq(old.iter().map(stands)) {
@@ -241,20 +240,6 @@ impl LivePlan {
         // And once it is over nobody is called to carve what may have stood too long.
         let over = !self.held_hot && self.limits_called.iter().any(|name| name == CHILL_LIMIT);
         for job in jobs.iter_mut().filter(|job| over && is(job, Step::Carve) && job.state == JobState::Waiting) {
-            job.call_at = None;
-        }
-    }
-
-    /// Its limit has been said: what may have stood too long is not called into the fridge any more.
-    pub fn quieten(&mut self, now: Moment) {
-        let mut jobs = std::mem::take(&mut self.jobs);
-        self.hush(&mut jobs, now);
-        self.jobs = jobs;
-    }
-
-    fn hush(&self, jobs: &mut [LiveJob], now: Moment) {
-        let said = |job: &LiveJob| bells::limit(job).is_some_and(|name| self.limits_called.contains(&name));
-        for job in jobs.iter_mut().filter(|job| job.latest <= now && said(job)) {
             job.call_at = None;
         }
     }
