@@ -427,6 +427,7 @@ room-ice-done = Bis anderthalbmal so lang; Innereien raus, sobald sie sich löse
 # $when: the next job with it.
 room-thawed = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich? Dann bleibt er bis { $when } im Kühlschrank.
 room-thawed-now = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich? Dann weiter.
+room-log-when = Wann war das? Sag es mit der Uhrzeit, etwa „Brust 35 um 13:30“. Ohne Uhrzeit hielte ich es für jetzt.
 room-heat-set = Notiert: ab jetzt { $setting }.
 room-heat-moved = Notiert: ab jetzt { $cooker ->
     [smoker] im Smoker

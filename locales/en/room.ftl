@@ -467,6 +467,7 @@ room-ice-done = Up to half as long again; giblets out once they come loose; { $t
 # $when: the next job with it.
 room-thawed = Thawed: no ice in the cavity, the legs move? Then it stays in the fridge until { $when }.
 room-thawed-now = Thawed: no ice in the cavity, the legs move? Then on with it.
+room-log-when = When was that? Tell it with the hour, like “breast 95 at 1:30”. Without one I’d take it for now.
 room-heat-set = Noted: { $setting } from now on.
 room-heat-moved = Noted: in { $cooker ->
     [smoker] the smoker

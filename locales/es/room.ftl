@@ -480,6 +480,7 @@ room-ice-done = Hasta la mitad más de tiempo; los menudillos fuera en cuanto se
 # $when: the next job with it.
 room-thawed = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces se queda en la nevera hasta { $when }.
 room-thawed-now = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces, adelante.
+room-log-when = ¿A qué hora fue? Dímelo con la hora, así: «pechuga 35 a las 13:30». Sin hora lo tomaría por ahora.
 room-heat-set = Anotado: { $setting } desde ahora.
 room-heat-moved = Anotado: desde ahora en { $cooker ->
     [smoker] el ahumador

@@ -492,6 +492,7 @@ room-ice-done = Jusqu’à moitié plus longtemps ; abats dehors dès qu’ils s
 # $when: the next job with it.
 room-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors elle reste au frigo jusqu’à { $when }.
 room-thawed-now = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors on continue.
+room-log-when = C’était quand ? Dis-le avec l’heure, comme « blanc 35 à 13 h 30 ». Sans heure, je le prendrais pour maintenant.
 room-heat-set = Noté : { $setting } à partir de maintenant.
 room-heat-moved = Noté : à partir de maintenant { $cooker ->
     [smoker] au fumoir

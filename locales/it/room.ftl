@@ -485,6 +485,7 @@ room-ice-done = Fino a metà tempo in più; frattaglie fuori appena si staccano;
 # $when: the next job with it.
 room-thawed = Scongelato: niente ghiaccio nella cavità, le cosce si muovono? Allora resta in frigo fino a { $when }.
 room-thawed-now = Scongelato: niente ghiaccio nella cavità, le cosce si muovono? Allora avanti.
+room-log-when = Quando è stato? Dimmelo con l’ora, così: “petto 35 alle 13:30”. Senza ora lo prenderei per adesso.
 room-heat-set = Segnato: { $setting } da adesso.
 room-heat-moved = Segnato: da adesso { $cooker ->
     [smoker] nell’affumicatore

@@ -419,6 +419,7 @@ room-ice-done = Até metade a mais de tempo; miúdos fora assim que soltarem; { 
 # $when: the next job with it.
 room-thawed = Descongelado: sem gelo na cavidade, as coxas se mexem? Então fica na geladeira até { $when }.
 room-thawed-now = Descongelado: sem gelo na cavidade, as coxas se mexem? Então pode seguir.
+room-log-when = Quando foi isso? Diga com a hora, assim: “peito 35 às 13:30”. Sem hora eu tomaria como agora.
 room-heat-set = Anotado: { $setting } a partir de agora.
 room-heat-moved = Anotado: a partir de agora { $cooker ->
     [smoker] no defumador

@@ -21,6 +21,8 @@ pub struct Meat {
     pub hottest: Temperature,
     /// A scale, a spot or a word for meat stands beside it: no other number can be meant.
     pub plain: bool,
+    /// A word that comes with a thermometer's number, or where a bird rests: said of one that rests, no other number is likely.
+    pub tells: bool,
     /// A spot of the bird is named.
     pub spot: bool,
     /// What was done, told with it.
@@ -80,7 +82,9 @@ pub fn read_meat(text: &str, ground: &Ground) -> Option<Meat> {
         || spot
         || words.iter().any(|word| ground.lexicon.talk(word, "meat"))
         || report.is_some();
-    Some(Meat { coldest, hottest, plain, spot, report, reheated, asks, rest })
+    let tells =
+        words.iter().any(|word| ["meat-tells", "meat-rests"].iter().any(|group| ground.lexicon.talk(word, group)));
+    Some(Meat { coldest, hottest, plain, tells, spot, report, reheated, asks, rest })
 }
 
 /// "Ovens on, 325 right": the fire is lit, and the number is of the air in it.
@@ -129,7 +133,7 @@ fn beside(text: &str, lexicon: &'static Lexicon) -> Vec<String> {
     let empty = |word: &String| {
         let digits = word.trim_end_matches(['f', 'c', '°']).bytes().all(|b| b.is_ascii_digit());
         let spot = || Sentence::read(word, lexicon).of(0, "spot-").is_some_and(|spot| spot != "pit");
-        digits || ["filler", "meat", "meat-reads"].iter().any(|group| lexicon.talk(word, group)) || spot()
+        digits || ["filler", "meat", "meat-reads", "meat-rests"].iter().any(|group| lexicon.talk(word, group)) || spot()
     };
     clauses(text)
         .into_iter()

@@ -42,6 +42,12 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edite
     };
     let whole = meat.rest.as_ref().is_none_or(of_that);
     let heard = whole && (meat.plain || meat.asks || addressed && !drafting);
+    let whole =
+        meat.rest.as_ref().is_none_or(|rest| text.contains(['?', '¿']) && !questions::is_question(sitting, rest));
+    let rests = meat.tells
+        && meat.rest.is_none()
+        && sitting.room.plan.as_ref().is_some_and(|plan| rests(plan, &meat, sitting.now));
+    let heard = whole && (meat.plain || (addressed || rests) && !drafting);
     let before = sitting.room.plan.as_ref().and_then(|plan| stage(plan, &meat, sitting.now));
     if !heard || before.is_none() {
         return false;
@@ -74,6 +80,29 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edite
         say.row([button]);
     }
     true
+}
+
+/// It rests off the heat, is carried, or cools in the fridge, and that is what a number so hot or cold is likely of.
+fn rests(plan: &LivePlan, meat: &Meat, now: Moment) -> bool {
+    /// Longer ago people talk of something else.
+    const LATELY: TimeDelta = TimeDelta::hours(8);
+    /// Off the heat, whole, °F.
+    const WHOLE_F: std::ops::RangeInclusive<f64> = 100.0..=200.0;
+    /// Cut up, chilled or packed, °F.
+    const COLD_F: std::ops::RangeInclusive<f64> = 32.0..=140.0;
+    let done = plan.facts.iter().filter(|fact| fact.done).map(|fact| fact.at).max();
+    if done.is_none_or(|at| now - at > LATELY) {
+        return false;
+    }
+    let within = |range: std::ops::RangeInclusive<f64>| {
+        range.contains(&in_fahrenheit(meat.coldest)) && range.contains(&in_fahrenheit(meat.hottest))
+    };
+    match stage(plan, meat, now) {
+        Some(Stage::Standing) => within(WHOLE_F),
+        Some(Stage::Fridge(_) | Stage::Packed) => within(COLD_F),
+        Some(Stage::Reheating(_)) => within(*COLD_F.start()..=*WHOLE_F.end()),
+        Some(Stage::Counter(_) | Stage::Gone) | None => false,
+    }
 }
 
 /// Reheated is done at its target and no sooner; whatever else is said to be done is.

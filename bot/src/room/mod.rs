@@ -306,7 +306,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
-    if edited || !addressed && of_other_years(sitting, text) {
+    if edited || !addressed && of_other_years(sitting, text) || addressed && readings::said_before(sitting, text) {
         return;
     }
     let Some(who) = sitting.speaker() else {

@@ -47,6 +47,10 @@ pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
     if !addressed && is_talk(sitting, text) {
         return;
     }
+    if let Some(limit) = own_limit(sitting, text).filter(|_| addressed) {
+        sitting.answer(limit);
+        return;
+    }
     if let Some(question) = of_thawing(sitting, text, addressed) {
         return answer_of(sitting, text, &question);
     }
@@ -120,10 +124,15 @@ pub(super) fn advise(sitting: &mut Sitting<'_>, advice: Advice) {
     }
 }
 
-/// "The leftovers are still on the table, is it ok?": the plan knows by when they go into the fridge.
+/// "The food is still on the table, is it ok?", "how long may this stand on the table": the plan knows when it came off, and by when it
+/// goes into the fridge.
 fn own_limit(sitting: &Sitting<'_>, text: &str) -> Option<Text> {
     let sentence = Sentence::read(text, sitting.lexicon());
-    let out = sentence.has("ask-out") && sentence.has("food-leftovers") && sentence.has("ask-safe");
+    let table = sentence.has("ask-counter");
+    let asks = ["ask-safe", "ask-how-long"].iter().any(|ask| sentence.has(ask)) || table && text.contains(['?', '¿']);
+    // Of what is raw or frozen it is another question.
+    let raw = sentence.has("ask-thaw") || (0..sentence.len()).any(|at| sentence.of(at, "condition-").is_some());
+    let out = (table || sentence.has("ask-out")) && asks && !raw;
     let spans = (0..sentence.len()).any(|at| sentence.number(at).is_some() || sentence.amount(at).is_some());
     let plan = sitting.room.plan.as_ref().filter(|plan| out && !spans && plan.is_off())?;
     let job = plan.jobs.iter().find(|job| job.step() == Some(Step::Chill) && job.state == JobState::Waiting)?;

@@ -87,6 +87,12 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, text: &str, edited: bool) {
 /// Plain words while something is over the heat. `false`: no readings in them.
 pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: bool) -> bool {
     match reading::read_log(text, &sitting.ground()) {
+        Ok(Some(log))
+            if is_of_before(sitting, text, &log) && (asked || log.readings.iter().any(|it| it.place.is_some())) =>
+        {
+            sitting.answer(Text::new("room-log-when"));
+            true
+        }
         // A number alone only answers a question; `41` in a chat may mean anything.
         Ok(Some(log)) if asked || log.readings.iter().any(|reading| reading.place.is_some()) => {
             told(sitting, &log, edited);
@@ -95,6 +101,30 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
         Err(problem @ (Problem::Reading { .. } | Problem::Future(_) | Problem::TooManyReadings)) if asked => {
             sitting.answer(problem.text());
             true
+        }
+        _ => false,
+    }
+}
+
+/// "Thermometer said 95 before that": read some time ago, and nobody says when. It is no reading of now.
+fn is_of_before(sitting: &Sitting<'_>, text: &str, log: &Log) -> bool {
+    let one_each =
+        (1..log.readings.len()).all(|at| log.readings[..at].iter().all(|it| it.place != log.readings[at].place));
+    log.at.is_none() && one_each && Sentence::read(text, sitting.lexicon()).has("reading-before")
+}
+
+/// The same of the bird over the heat, no spot being named: "at 1:30 it said 95" is taken for then, without an hour it is asked for.
+/// `false`: it tells of no thermometer.
+pub(super) fn said_before(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let cooking = sitting.room.plan.as_ref().is_some_and(|plan| !plan.is_off() && plan.on_since(sitting.now).is_some());
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let asks = text.contains(['?', '¿']) || reading::begins_as_question(text, sitting.lexicon());
+    if !cooking || asks || !["reading-said", "heat-was"].iter().any(|said| sentence.has(said)) {
+        return false;
+    }
+    match reading::read_log(text, &sitting.ground()) {
+        Ok(Some(log)) if log.readings.len() == 1 && (log.at.is_some() || is_of_before(sitting, text, &log)) => {
+            heard(sitting, text, true, false)
         }
         _ => false,
     }
