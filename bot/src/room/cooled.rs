@@ -41,13 +41,10 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edite
             || text.contains(['?', '¿']) && !questions::is_question(sitting, rest)
     };
     let whole = meat.rest.as_ref().is_none_or(of_that);
-    let heard = whole && (meat.plain || meat.asks || addressed && !drafting);
-    let whole =
-        meat.rest.as_ref().is_none_or(|rest| text.contains(['?', '¿']) && !questions::is_question(sitting, rest));
     let rests = meat.tells
         && meat.rest.is_none()
         && sitting.room.plan.as_ref().is_some_and(|plan| rests(plan, &meat, sitting.now));
-    let heard = whole && (meat.plain || (addressed || rests) && !drafting);
+    let heard = whole && (meat.plain || meat.asks || (addressed || rests) && !drafting);
     let before = sitting.room.plan.as_ref().and_then(|plan| stage(plan, &meat, sitting.now));
     if !heard || before.is_none() {
         return false;

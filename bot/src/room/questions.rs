@@ -10,8 +10,8 @@ use super::{PersonId, RoomKind, Sitting, dose, help, order, own_kitchen, plan_wo
 use crate::ask::{self, Advice, Answer, Asker, Habit, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::clock::date;
 use carvetime_core::bird::Condition;
+use carvetime_core::plan::clock::date;
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::safety::Food;
 use carvetime_core::salt;
