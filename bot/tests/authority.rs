@@ -253,7 +253,7 @@ const SAID: [(&str, &str); 24] = [
     ("/export", "DDDD--D"), // what calendars have of the plan is kept
     ("/stop", "DDRR--?"),
     ("/forget", "AARR--?"),
-    ("guests come 40 min late", "AAAA--?"),
+    ("guests come 40 min late", "DDDD--?"),
 ];
 
 #[test]
