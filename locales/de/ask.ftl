@@ -187,6 +187,7 @@ ask-lethality-care = Für Fleisch, mit geprüftem Thermometer; nicht für Füllu
 ask-come-up = Verlass dich nicht darauf. Die { $span } auf dem Weg nach oben zählen nicht als gehalten, und was zwischen { $low } und { $hot } gewachsen ist, macht Hitze nicht alles ungeschehen. War sie dort mehr als etwa zwei Stunden ohne stetige Hitze, weg damit; sonst weiter bis { $kitchen } überall.
 ask-safe = { $target } in der dicksten Brust, tief in der Keule und am Flügel.
 ask-safe-held = { $target }, { $hold } lang, in der dicksten Brust, tief in der Keule und am Flügel. { $plan }, womit ich rechne, braucht keine Minuten.
+ask-safe-higher = Ich richte mich nach { $plan } in Brust, Keule und Flügel. Health Canada sagt { $target } für ganze Vögel: wer sich daran hält, lässt ihn bis dahin drin.
 ask-safe-stuffing = Füllung: { $target } in der Mitte, im Vogel oder daneben.
 ask-safe-where = Die Spitze weg vom Knochen. Farbe und klarer Saft beweisen nichts.
 ask-out-fine = { $out } draußen ist noch gut. Es bleiben { $left }: dann ist es gegessen, im Kühlschrank oder im Müll.
@@ -224,6 +225,7 @@ ask-refreeze-out = Nicht, wenn er länger als zwei Stunden draußen stand.
 ask-colour = Farbe und klarer Saft beweisen nichts, rosa oder nicht. Das Thermometer entscheidet:
 ask-stand = Vor dem Tranchieren { $least } oder länger ruhen lassen, locker abgedeckt. Erst wird er noch heißer, dann kühler.
 ask-oven-low = Nein: Geflügel braucht einen Ofen mit { $limit } oder mehr, sagen die Lebensmittelbehörden.
+ask-oven-fits = Ja, { $at } passt. Die Lebensmittelbehörden verlangen für Geflügel { $limit } oder mehr.
 ask-oven = Stell den Ofen auf { $limit } oder mehr: das sagen die Lebensmittelbehörden für Geflügel.
 ask-oven-smoker = Ein Smoker läuft bei { $low } bis { $high }, mit ganz aufgetautem Vogel.
 ask-hold = Halt ihn bei { $hot } oder mehr; darunter höchstens { $limit }, dann in den Kühlschrank.
@@ -238,6 +240,15 @@ ask-fry-time = { $mass } brauchen etwa { $time } bei 177 °C; fertig bei { $targ
 ask-fry = Frittieren: im Freien, 3 m oder mehr vom Haus, Öl bei 177 °C, 7 bis 11 min je Kilo, kein Vogel über 5,4 kg.
 ask-fry-care = Ganz aufgetaut und trocken, nie gefüllt: Wasser lässt das Öl überkochen. Miss den Ölstand zuerst mit Wasser aus, lass ihn nie allein, Pulverlöscher griffbereit.
 ask-charcoal = Nie drinnen, in Garage, Zelt oder unter einem Vordach. Kohlenmonoxid tötet und riecht nicht. Auch ein noch warmer Grill bleibt draußen.
+ask-fire = { $call ->
+    [none] Ofentür zulassen und den Ofen ausschalten. Kein Wasser, und das Blech nicht heraustragen. Geht es nicht gleich aus oder schlagen Flammen heraus: alle hinaus, Türen zu, und von draußen die Feuerwehr anrufen.
+   *[known] Ofentür zulassen und den Ofen ausschalten. Kein Wasser, und das Blech nicht heraustragen. Geht es nicht gleich aus oder schlagen Flammen heraus: alle hinaus, Türen zu, und von draußen { $call } anrufen.
+}
+ask-fire-elsewhere = Eine Pfanne auf dem Herd: Hitze aus, Deckel drauf. Smoker oder Grill: Deckel und Lüftung zu, Gas ab. Nur wenn du gefahrlos herankommst.
+ask-gas = { $call ->
+    [none] Keinen Schalter anfassen, keine Flamme, drinnen nicht telefonieren. Fenster auf, die auf dem Weg liegen, alle hinaus, dann von draußen die Feuerwehr oder den Gasversorger anrufen.
+   *[known] Keinen Schalter anfassen, keine Flamme, drinnen nicht telefonieren. Fenster auf, die auf dem Weg liegen, alle hinaus, dann von draußen { $call } oder den Gasversorger anrufen.
+}
 
 ask-stuff-ahead = Nein: füll ihn erst kurz vor dem Garen, und locker. Trockenes und Feuchtes darf getrennt im Kühlschrank bereitstehen. In der Mitte müssen es { $target } sein.
 

@@ -333,6 +333,7 @@ lexicon-shelf = fach, fächer, fächern, kühlschrankfach, kühlschrankfächer
 lexicon-place-freezer = gefrierfach, im gefrierfach, in der truhe, in der gefriertruhe, im tiefkühler, im gefrierschrank, tiefkühler, truhe, gefriertruhe, gefrierschrank, eingefroren, einfrieren, gefroren
 lexicon-label-per = pro, je, für jedes, für jede, auf jedes, für ein, auf ein
 lexicon-ask-overnight = über nacht, die ganze nacht, ganze nacht, seit gestern abend
+lexicon-ask-low-heat = niedertemperatur, niedrigtemperatur, niedrige temperatur, niedriger temperatur, bei niedriger temperatur, niedergaren, niedrigtemperaturgaren, sanft garen
 lexicon-ask-refreeze = wieder einfrieren, nochmal einfrieren, noch mal einfrieren, erneut einfrieren, noch einmal einfrieren, wiedereinfrieren
 lexicon-ask-colour = rosa, saft, säfte, fleischsaft, farbe, blut, blutig, rot
 lexicon-ask-stand = ruhen, ruhen lassen, ruhezeit, ruht, ruhe
@@ -340,6 +341,8 @@ lexicon-ask-stand = ruhen, ruhen lassen, ruhezeit, ruht, ruhe
 ## Wenn etwas schiefgeht, und Gewohnheiten
 lexicon-ask-help = was mache ich, was mach ich, was machen wir, was jetzt, was nun, was kann ich tun, was soll ich tun, was tun, hilfe, und jetzt, was wenn, und wenn, was ist wenn
 lexicon-ask-oven-down = ofen kaputt, ofen ist kaputt, ofen geht nicht, ofen geht nicht mehr, ofen ist ausgefallen, ofen ausgefallen, ofen ist tot, ofen heizt nicht, ofen heizt nicht mehr, ofen funktioniert nicht, ofen ging aus, ofen ist ausgegangen, stromausfall, strom weg, strom ist weg, kein strom, strom ausgefallen, strom ist ausgefallen, feuer ist aus, feuer aus, feuer ging aus, feuer ist ausgegangen, feuer ausgegangen, glut ist aus, smoker ist aus, smoker ging aus, smoker ausgegangen, grill ist aus, grill ging aus, gas ist leer, gas leer, kohle ist alle, kohle alle, pellets sind alle, pellets alle, gas ist alle, gas alle, kein gas mehr, keine kohle mehr, keine pellets mehr, ofen ist gerade ausgegangen, ofen ist gerade ausgefallen, ofen hat den geist aufgegeben, ofen ist hin, keine hitze mehr
+lexicon-peril-fire = flammen, in flammen, brennt im ofen, brennt im backofen, im ofen brennt, im backofen brennt, ofen brennt, backofen brennt, fett brennt, fettbrand, feuer gefangen, fängt feuer, feuer im ofen, feuer im backofen, brennt lichterloh, küche brennt, hilfe es brennt, die küche brennt
+lexicon-peril-gas = riecht nach gas, rieche gas, gasgeruch, nach gas, stinkt nach gas, gas tritt aus, gasleck, gas strömt aus
 lexicon-nearly-out = fast leer, fast alle, bald alle, fast keine, kaum noch, geht zur neige, wird knapp, bald leer
 lexicon-speed = kmh, kph, stundenkilometer
 lexicon-ask-come-up = bis sie, bis er, bis es, erreicht, erreichte, bis, gebraucht, gebraucht hat, um auf, auf dem weg

@@ -191,6 +191,7 @@ ask-lethality-care = For meat, with a checked thermometer; not for stuffing. Foo
 ask-come-up = Don't count on it. The { $span } on the way up don't count as held, and what grew between { $low } and { $hot } isn't all undone by heat. If it was in there for more than two hours or so without steady heat, throw it out; else on to { $kitchen } everywhere.
 ask-safe = { $target } in the thickest breast, the innermost thigh and the wing.
 ask-safe-held = { $target } for { $hold } in the thickest breast, the innermost thigh and the wing. { $plan }, what I plan for, needs no minutes.
+ask-safe-higher = I go by { $plan } in breast, thigh and wing. Health Canada says { $target } for a whole bird: to follow it, leave it in until then.
 ask-safe-stuffing = Stuffing: { $target } in its middle, in the bird or beside it.
 ask-safe-where = Keep the tip off the bone. Color and clear juices prove nothing.
 ask-out-fine = { $out } out is still fine. { $left } left: then it is eaten, in the fridge or thrown away.
@@ -229,6 +230,7 @@ ask-refreeze-out = Not if it stood out more than two hours.
 ask-colour = Color and clear juices prove nothing, pink or not. The thermometer decides:
 ask-stand = Let it stand { $least } or more before carving, loosely covered. It gets hotter first, then cooler.
 ask-oven-low = No: poultry wants an oven at { $limit } or hotter, say food-safety authorities.
+ask-oven-fits = Yes, { $at } is fine. Food-safety authorities ask for { $limit } or hotter for poultry.
 ask-oven = Set the oven to { $limit } or hotter: that is what food-safety authorities say for poultry.
 ask-oven-smoker = A smoker runs at { $low } to { $high }, with the bird thawed through.
 ask-hold = Keep it at { $hot } or hotter; under that, { $limit } at most, then into the fridge.
@@ -243,6 +245,15 @@ ask-fry-time = { $mass } takes about { $time } at 350 °F; done at { $target } e
 ask-fry = Frying: outdoors, 10 ft or more from the house, oil at 350 °F, 3 to 5 min a pound, no bird over 12 lb.
 ask-fry-care = Thawed through and dry, never stuffed: water makes the oil boil over. Find the oil level with water first, never leave it alone, keep a dry-powder extinguisher at hand.
 ask-charcoal = Never indoors, in a garage, tent or under a porch roof. Carbon monoxide kills and has no smell. A grill still warm stays outside too.
+ask-fire = { $call ->
+    [none] Keep the oven door shut and switch it off. No water, and don’t carry the pan. If it isn’t out in moments, or flames come out: everyone out, doors shut, and call the fire service from outside.
+   *[known] Keep the oven door shut and switch it off. No water, and don’t carry the pan. If it isn’t out in moments, or flames come out: everyone out, doors shut, and call { $call } from outside.
+}
+ask-fire-elsewhere = A pan on the stove: heat off, lid on. A smoker or grill: lid and vents shut, gas off. Only if you can reach it safely.
+ask-gas = { $call ->
+    [none] Touch no switch, light no flame, phone nobody from in there. Open what is on your way and get everyone out, then call the fire service or the gas company from outside.
+   *[known] Touch no switch, light no flame, phone nobody from in there. Open what is on your way and get everyone out, then call { $call } or the gas company from outside.
+}
 
 ask-stuff-ahead = No: stuff it just before it goes on, and loosely. You may have dry and wet parts ready in the fridge, apart. Its middle must reach { $target }.
 

@@ -316,6 +316,7 @@ lexicon-shelf = shelf, shelves
 lexicon-place-freezer = freezer, in the freezer, freeze, frozen
 lexicon-label-per = per, for every, each
 lexicon-ask-overnight = overnight, all night, the whole night, since last night, last nite, all nite, over nite, since last night
+lexicon-ask-low-heat = low and slow, slow cook, slow cooking, low temperature, low temp, low heat, slow roast, slow roasting
 lexicon-ask-refreeze = refreeze, re freeze, freeze it again, freeze again, refrozen, refreezing
 lexicon-ask-colour = pink, juices, juice, juices run clear, run clear, clear juices, colour, color, bloody, red
 lexicon-ask-stand = stand, standing, rest, resting, rest after
@@ -323,6 +324,8 @@ lexicon-ask-stand = stand, standing, rest, resting, rest after
 ## When something goes wrong, and habits
 lexicon-ask-help = what do i do, what do we do, what now, what can i do, what should i do, what to do, help, what then, what if
 lexicon-ask-oven-down = oven broke, oven is broken, oven broken, oven broke down, oven died, oven stopped, oven stopped working, oven isn't working, oven won't heat, oven went out, oven is dead, power went out, power is out, power out, lost power, no power, power cut, fire went out, fire is out, fires out, fire died, fire has died, fire is dead, fire has gone out, killed the fire, fire out, lost the fire, lost my fire, put the fire out, put out the fire, put the smoker out, smoker went out, smoker is out, smoker died, smoker quit, smoker stopped, smoker shut off, smoker shut down, grill went out, grill died, ran out of pellets, ran out of propane, ran out of gas, ran out of charcoal, out of pellets, out of propane, no fire, out of charcoal, out of fuel, ran out of fuel, oven just died, oven just quit, oven quit, oven just broke, oven just stopped, oven just went out, smoker just died, no heat
+lexicon-peril-fire = flames, in flames, on fire, caught fire, catches fire, catching fire, burst into flames, grease fire, oven fire, fire in the oven, fire in my oven, there is a fire, there's a fire, kitchen fire
+lexicon-peril-gas = smell gas, smells gas, smelling gas, smells like gas, smells of gas, smell of gas, gas smell, gas leak, leaking gas, gas is leaking, reeks of gas
 lexicon-nearly-out = almost out of, nearly out of, about out of, running out of, running low, running low on, low on, about to run out
 lexicon-speed = mph, kmh, kph
 lexicon-ask-come-up = to get to, to reach, took, it took, took to get to, get to, gets to, got to, hits, hit, reached, reaches, before it reached, until it reached, come up to, to come up to

@@ -191,6 +191,7 @@ ask-lethality-care = Para carne y con termómetro comprobado; no para relleno. L
 ask-come-up = No te fíes. Las { $span } de subida no cuentan como mantenida, y lo que creció entre { $low } y { $hot } no lo deshace todo el calor. Si estuvo ahí más de unas dos horas sin calor constante, a la basura; si no, sigue hasta { $kitchen } en todas partes.
 ask-safe = { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala.
 ask-safe-held = { $target } durante { $hold } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. { $plan }, con lo que cuento yo, no pide minutos.
+ask-safe-higher = Me guío por { $plan } en pechuga, muslo y ala. Health Canada dice { $target } para un ave entera: si lo sigues, déjala hasta entonces.
 ask-safe-stuffing = Relleno: { $target } en el centro, dentro del ave o aparte.
 ask-safe-where = La punta lejos del hueso. El color y los jugos claros no prueban nada.
 ask-out-fine = { $out } fuera todavía está bien. Quedan { $left }: luego se come, va a la nevera o a la basura.
@@ -229,6 +230,7 @@ ask-refreeze-out = No si estuvo fuera más de dos horas.
 ask-colour = El color y los jugos claros no prueban nada, rosado o no. Decide el termómetro:
 ask-stand = Déjala reposar { $least } o más antes de trinchar, tapada sin apretar. Primero sube la temperatura, luego baja.
 ask-oven-low = No: las autoridades piden para aves un horno a { $limit } o más.
+ask-oven-fits = Sí, { $at } va bien. Las autoridades piden para aves { $limit } o más.
 ask-oven = Pon el horno a { $limit } o más: es lo que piden las autoridades para aves.
 ask-oven-smoker = Un ahumador va de { $low } a { $high }, con el ave descongelada del todo.
 ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego a la nevera.
@@ -243,6 +245,15 @@ ask-fry-time = { $mass } tarda { $time } a 175 °C; está hecha con { $target } 
 ask-fry = Freír: al aire libre, a 3 m o más de la casa, aceite a 175 °C, de 7 a 11 min por kilo, nada de más de 5,4 kg.
 ask-fry-care = Descongelada del todo y seca, nunca rellena: el agua hace rebosar el aceite. Busca antes el nivel con agua, no la dejes sola y ten un extintor de polvo a mano.
 ask-charcoal = Nunca dentro de casa, en un garaje, una tienda o bajo techo. El monóxido de carbono mata y no huele. La parrilla aún tibia también se queda fuera.
+ask-fire = { $call ->
+    [none] Puerta del horno cerrada y horno apagado. Nada de agua, y no saques la bandeja. Si no se apaga enseguida o salen llamas: todos fuera, puertas cerradas, y desde la calle llama a los bomberos.
+   *[known] Puerta del horno cerrada y horno apagado. Nada de agua, y no saques la bandeja. Si no se apaga enseguida o salen llamas: todos fuera, puertas cerradas, y desde la calle llama al { $call }.
+}
+ask-fire-elsewhere = Una sartén en el fuego: apaga y ponle la tapa. Ahumador o parrilla: tapa y rejillas cerradas, gas cortado. Solo si llegas sin peligro.
+ask-gas = { $call ->
+    [none] No toques interruptores, nada de llamas, no llames desde dentro. Abre las ventanas que te queden de paso, todos fuera, y desde la calle llama a los bomberos o a la compañía del gas.
+   *[known] No toques interruptores, nada de llamas, no llames desde dentro. Abre las ventanas que te queden de paso, todos fuera, y desde la calle llama al { $call } o a la compañía del gas.
+}
 
 ask-stuff-ahead = No: rellénala justo antes de meterla, y sin apretar. Puedes dejar lo seco y lo húmedo listos en la nevera, por separado. El centro debe llegar a { $target }.
 

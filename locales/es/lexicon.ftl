@@ -317,6 +317,7 @@ lexicon-shelf = balda, estante, repisa, anaquel
 lexicon-place-freezer = congelador, en el congelador, congelado, congelar
 lexicon-label-per = por, por cada, cada
 lexicon-ask-overnight = toda la noche, desde anoche
+lexicon-ask-low-heat = baja temperatura, a baja temperatura, temperatura baja, a temperatura baja, a fuego lento
 lexicon-ask-refreeze = recongelar, volver a congelar, congelarlo otra vez, congelar de nuevo
 lexicon-ask-colour = rosado, rosada, rosa, jugos, jugo, color, sangre, rojo, roja
 lexicon-ask-stand = reposar, reposo, descansar, reposa, reposarlo, reposarla
@@ -324,6 +325,8 @@ lexicon-ask-stand = reposar, reposo, descansar, reposa, reposarlo, reposarla
 ## Cuando algo va mal, y costumbres
 lexicon-ask-help = qué hago, qué hacemos, qué puedo hacer, qué podemos hacer, ayuda, y ahora qué, y si, qué pasa si
 lexicon-ask-oven-down = roto el horno, horno roto, se rompió el horno, se estropeó el horno, estropeado el horno, horno estropeado, no funciona el horno, el horno no funciona, horno no funciona, horno no calienta, se fue la luz, se ha ido la luz, sin luz, no hay luz, se apagó el horno, se apagó el fuego, el fuego se apagó, fuego apagado, se ha apagado el fuego, se apagó el ahumador, ahumador apagado, se apagó la parrilla, sin gas, se acabó el gas, se acabó el carbón, se fue el gas, se acabo el gas, se acabo el carbon, sin carbón, se terminó el gas, me quedé sin gas, me quedé sin carbón, el horno se apagó, horno se apagó, se murió el horno, el horno se murió, no calienta
+lexicon-peril-fire = en llamas, hay llamas, hay una llama, salen llamas, unas llamas, con llamas, veo llamas, llamas en el horno, llamas dentro, llamas en la cocina, hay fuego, hay fuego en el horno, fuego en el horno, fuego dentro del horno, se incendió, se incendia, se está incendiando, incendio, incendiando, se prendió la grasa, se ha prendido la grasa, grasa prendida, se prendió fuego, prendió fuego, prendido fuego, se ha prendido fuego, se ha prendido el aceite, se prendió el aceite, grasa ardiendo, está ardiendo, arde el horno, el horno arde, arde la grasa, se quema el horno, se está quemando el horno, se está quemando la cocina, se quema la cocina
+lexicon-peril-gas = huele a gas, huele mucho a gas, olor a gas, huelo a gas, huelo gas, fuga de gas, escape de gas, se escapa el gas, se escapa gas, apesta a gas
 lexicon-nearly-out = casi sin, queda poco, queda poca, quedan pocos, casi se acaba, a punto de acabarse, se está acabando
 lexicon-speed = kmh, kph
 lexicon-ask-come-up = tardó en llegar, tardó, en llegar a, llegar a, llegó a, alcanzó, en alcanzar, alcanzar, subir a

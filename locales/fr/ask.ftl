@@ -188,6 +188,7 @@ ask-lethality-care = Pour la viande, avec un thermomètre vérifié ; pas pour 
 ask-come-up = Ne t’y fie pas. Les { $span } de montée ne comptent pas comme un maintien, et la chaleur ne défait pas tout ce qui a poussé entre { $low } et { $hot }. Si elle y est restée plus de deux heures environ sans chaleur régulière, jette-la ; sinon, continue jusqu’à { $kitchen } partout.
 ask-safe = { $target } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile.
 ask-safe-held = { $target } pendant { $hold } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile. { $plan }, ce que je vise, ne demande pas de minutes.
+ask-safe-higher = Je me fie à { $plan } dans la poitrine, la cuisse et l’aile. Santé Canada dit { $target } pour une volaille entière : pour t’y tenir, laisse-la jusque-là.
 ask-safe-stuffing = La farce : { $target } en son milieu, dans la volaille ou à côté.
 ask-safe-where = Garde la pointe loin de l’os. La couleur et un jus clair ne prouvent rien.
 ask-out-fine = { $out } hors du frigo, ça va encore. Il reste { $left } : ensuite, c’est mangé, au frigo ou à la poubelle.
@@ -225,6 +226,7 @@ ask-refreeze-out = Pas si elle est restée sortie plus de deux heures.
 ask-colour = La couleur et un jus clair ne prouvent rien, rosé ou pas. C’est le thermomètre qui décide :
 ask-stand = Laisse reposer { $least } ou plus avant de découper, couvert sans serrer. La température monte encore d’abord, puis redescend.
 ask-oven-low = Non : la volaille veut un four à { $limit } ou plus, disent les autorités sanitaires.
+ask-oven-fits = Oui, { $at } convient. Les autorités sanitaires demandent { $limit } ou plus pour la volaille.
 ask-oven = Règle le four à { $limit } ou plus : c’est ce que disent les autorités sanitaires pour la volaille.
 ask-oven-smoker = Un fumoir tourne entre { $low } et { $high }, avec une volaille décongelée à cœur.
 ask-hold = Garde à { $hot } ou plus ; en dessous, { $limit } au plus, puis au frigo.
@@ -239,6 +241,15 @@ ask-fry-time = { $mass } : environ { $time } à 177 °C ; c’est cuit à { $t
 ask-fry = Friture : dehors, à 3 m ou plus de la maison, huile à 177 °C, 7 à 11 min par kilo, pas de volaille de plus de 5,4 kg.
 ask-fry-care = Décongelée à cœur et sèche, jamais farcie : l’eau fait déborder l’huile. Trouve d’abord le niveau d’huile avec de l’eau, ne laisse jamais l’huile seule, garde un extincteur à poudre sous la main.
 ask-charcoal = Jamais à l’intérieur, dans un garage, une tente ou sous un auvent. Le monoxyde de carbone tue et ne sent rien. Un barbecue encore tiède reste dehors aussi.
+ask-fire = { $call ->
+    [none] Porte du four fermée, four éteint. Pas d’eau, et on ne sort pas le plat. Si ça ne s’éteint pas tout de suite ou si des flammes sortent : tout le monde dehors, portes fermées, et de dehors appelle les pompiers.
+   *[known] Porte du four fermée, four éteint. Pas d’eau, et on ne sort pas le plat. Si ça ne s’éteint pas tout de suite ou si des flammes sortent : tout le monde dehors, portes fermées, et de dehors appelle le { $call }.
+}
+ask-fire-elsewhere = Une poêle sur le feu : on éteint, couvercle dessus. Fumoir ou gril : couvercle et aérations fermés, gaz coupé. Seulement si tu peux l’atteindre sans danger.
+ask-gas = { $call ->
+    [none] Ne touche à aucun interrupteur, pas de flamme, pas d’appel à l’intérieur. Ouvre les fenêtres sur ton chemin, tout le monde dehors, puis de dehors appelle les pompiers ou le fournisseur de gaz.
+   *[known] Ne touche à aucun interrupteur, pas de flamme, pas d’appel à l’intérieur. Ouvre les fenêtres sur ton chemin, tout le monde dehors, puis de dehors appelle le { $call } ou le fournisseur de gaz.
+}
 
 ask-stuff-ahead = Non : farcis-la juste avant la cuisson, et sans tasser. Tu peux avoir les ingrédients secs et humides prêts au frigo, à part. Son milieu doit atteindre { $target }.
 

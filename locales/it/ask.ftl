@@ -196,6 +196,7 @@ ask-lethality-care = Per la carne, con un termometro controllato; non per il rip
 ask-come-up = Non fidarti. Le { $span } di salita non contano come tenuta, e il calore non annulla tutto quello che è cresciuto tra { $low } e { $hot }. Se è rimasto lì più di due ore circa senza calore costante, buttalo; altrimenti avanti fino a { $kitchen } dappertutto.
 ask-safe = { $target } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala.
 ask-safe-held = { $target } per { $hold } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala. { $plan }, su cui conto io, non chiede minuti.
+ask-safe-higher = Mi baso su { $plan } in petto, coscia e ala. Health Canada dice { $target } per un volatile intero: se lo segui, lascialo dentro fino a lì.
 ask-safe-stuffing = Ripieno: { $target } al centro, dentro il volatile o a parte.
 ask-safe-where = Tieni la punta lontana dall’osso. Colore e succhi limpidi non provano niente.
 ask-out-fine = Dopo { $out } fuori va ancora bene. Restano { $left }: poi va mangiato, messo in frigo o buttato.
@@ -233,6 +234,7 @@ ask-refreeze-out = Non se è rimasto fuori più di due ore.
 ask-colour = Colore e succhi limpidi non provano niente, rosa o no. Decide il termometro:
 ask-stand = Lascialo riposare { $least } o più prima di tagliare, coperto senza stringere. Prima si scalda ancora, poi si raffredda.
 ask-oven-low = No: per il pollame serve un forno a { $limit } o più, dicono le autorità per la sicurezza alimentare.
+ask-oven-fits = Sì, { $at } va bene. Per il pollame le autorità chiedono { $limit } o più.
 ask-oven = Imposta il forno a { $limit } o più: è quello che dicono per il pollame le autorità per la sicurezza alimentare.
 ask-oven-smoker = Un affumicatore lavora da { $low } a { $high }, con il volatile scongelato fino al cuore.
 ask-hold = Tienilo a { $hot } o più; sotto, { $limit } al massimo, poi in frigo.
@@ -247,6 +249,15 @@ ask-fry-time = { $mass }: circa { $time } a 177 °C; è cotto a { $target } dapp
 ask-fry = Friggere: all’aperto, a 3 m o più dalla casa, olio a 177 °C, da 7 a 11 min al chilo, mai oltre i 5,4 kg.
 ask-fry-care = Scongelato fino al cuore e asciutto, mai farcito: l’acqua fa traboccare l’olio. Trova prima il livello dell’olio con l’acqua, non lasciare mai l’olio incustodito, tieni vicino un estintore a polvere.
 ask-charcoal = Mai in casa, in garage, in tenda o sotto una tettoia. Il monossido di carbonio uccide e non ha odore. Anche una griglia ancora tiepida resta fuori.
+ask-fire = { $call ->
+    [none] Sportello del forno chiuso e forno spento. Niente acqua, e non portare fuori la teglia. Se non si spegne subito o escono fiamme: tutti fuori, porte chiuse, e da fuori chiama i vigili del fuoco.
+   *[known] Sportello del forno chiuso e forno spento. Niente acqua, e non portare fuori la teglia. Se non si spegne subito o escono fiamme: tutti fuori, porte chiuse, e da fuori chiama il { $call }.
+}
+ask-fire-elsewhere = Una padella sul fornello: spegni e metti il coperchio. Affumicatore o griglia: coperchio e prese d’aria chiusi, gas chiuso. Solo se ci arrivi senza pericolo.
+ask-gas = { $call ->
+    [none] Non toccare interruttori, niente fiamme, niente telefonate da dentro. Apri le finestre che trovi, tutti fuori, poi da fuori chiama i vigili del fuoco o l’azienda del gas.
+   *[known] Non toccare interruttori, niente fiamme, niente telefonate da dentro. Apri le finestre che trovi, tutti fuori, poi da fuori chiama il { $call } o l’azienda del gas.
+}
 
 ask-stuff-ahead = No: farcisci subito prima di cuocere, senza pressare. Ingredienti secchi e umidi possono aspettare in frigo, separati. Il centro deve arrivare a { $target }.
 

@@ -193,6 +193,7 @@ ask-lethality-care = Vale para carne, com termômetro conferido; não para reche
 ask-come-up = Não conte com isso. As { $span } subindo não valem como tempo mantido, e o calor não desfaz tudo o que cresceu entre { $low } e { $hot }. Se ficou ali mais de umas duas horas sem calor constante, jogue fora; senão, siga até { $kitchen } em toda parte.
 ask-safe = { $target } na parte mais grossa do peito, no fundo da sobrecoxa e na asa.
 ask-safe-held = { $target } por { $hold } na parte mais grossa do peito, no fundo da sobrecoxa e na asa. { $plan }, com que eu conto, não pede minutos.
+ask-safe-higher = Eu me guio por { $plan } no peito, na coxa e na asa. A Health Canada diz { $target } para ave inteira: se for seguir, deixe até lá.
 ask-safe-stuffing = Recheio: { $target } no meio, dentro da ave ou ao lado.
 ask-safe-where = A ponta longe do osso. Cor e caldo claro não provam nada.
 ask-out-fine = { $out } fora ainda está bem. Restam { $left }: depois, comido, na geladeira ou no lixo.
@@ -230,6 +231,7 @@ ask-refreeze-out = Não se ficou fora mais de duas horas.
 ask-colour = Cor e caldo claro não provam nada, rosado ou não. Quem decide é o termômetro:
 ask-stand = Deixe descansar { $least } ou mais antes de cortar, coberto sem apertar. Primeiro esquenta mais, depois esfria.
 ask-oven-low = Não: ave pede forno a { $limit } ou mais, dizem as autoridades sanitárias.
+ask-oven-fits = Sim, { $at } serve. As autoridades sanitárias pedem { $limit } ou mais para aves.
 ask-oven = Ponha o forno a { $limit } ou mais: é o que as autoridades sanitárias dizem para aves.
 ask-oven-smoker = Um defumador vai de { $low } a { $high }, com a ave toda descongelada.
 ask-hold = Mantenha a { $hot } ou mais; abaixo disso, no máximo { $limit }, e depois geladeira.
@@ -244,6 +246,15 @@ ask-fry-time = { $mass } leva { $time } a 177 °C; pronto a { $target } em toda 
 ask-fry = Fritar: ao ar livre, a 3 m ou mais da casa, óleo a 177 °C, de 7 a 11 min por quilo, nada acima de 5,4 kg.
 ask-fry-care = Toda descongelada e seca, nunca recheada: água faz o óleo transbordar. Meça antes o nível do óleo com água, nunca deixe sozinho, tenha à mão um extintor de pó.
 ask-charcoal = Nunca dentro de casa, em garagem, barraca ou varanda coberta. O monóxido de carbono mata e não tem cheiro. Churrasqueira ainda morna também fica fora.
+ask-fire = { $call ->
+    [none] Porta do forno fechada e forno desligado. Nada de água, e não tire a assadeira. Se não apagar logo ou saírem chamas: todo mundo para fora, portas fechadas, e ligue para os bombeiros lá de fora.
+   *[known] Porta do forno fechada e forno desligado. Nada de água, e não tire a assadeira. Se não apagar logo ou saírem chamas: todo mundo para fora, portas fechadas, e ligue para o { $call } lá de fora.
+}
+ask-fire-elsewhere = Uma frigideira no fogão: desligue e ponha a tampa. Defumador ou churrasqueira: tampa e entradas de ar fechadas, gás fechado. Só se der para chegar sem perigo.
+ask-gas = { $call ->
+    [none] Não mexa em interruptor, nada de chama, não telefone lá de dentro. Abra as janelas no caminho, todo mundo para fora, e de fora ligue para os bombeiros ou para a companhia de gás.
+   *[known] Não mexa em interruptor, nada de chama, não telefone lá de dentro. Abra as janelas no caminho, todo mundo para fora, e de fora ligue para o { $call } ou para a companhia de gás.
+}
 
 ask-stuff-ahead = Não: recheie só na hora de assar, e sem apertar. A parte seca e a úmida podem esperar prontas na geladeira, separadas. O meio tem que chegar a { $target }.
 

@@ -8,6 +8,7 @@ mod advice;
 mod answer;
 mod bird;
 mod convert;
+mod emergency;
 mod habit;
 mod line;
 mod question;
@@ -47,6 +48,8 @@ pub struct Asker {
     pub fridge: Option<Temperature>,
     /// Whose food-safety rules.
     pub jurisdiction: Jurisdiction,
+    /// The fire service's number, where it is known.
+    pub emergency: Option<&'static str>,
 }
 
 impl Asker {
@@ -66,6 +69,7 @@ impl Asker {
             own_salt: None,
             fridge: None,
             jurisdiction: jurisdiction(&reader.locale),
+            emergency: emergency::number(reader.zone, &reader.locale),
         }
     }
 }
@@ -131,6 +135,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::SaltPer { kilogram, salt } => salt::per(*kilogram, *salt, asker),
         Question::BrineTime => salt::brine_time(),
         Question::CharcoalIndoors => safety::charcoal_indoors(),
+        Question::Peril(peril) => Ok(emergency::peril(*peril, asker)),
         Question::UnitConvert { amount, to, butter, spoons } => {
             let spoons = spoons.unwrap_or(asker.spoons);
             convert::units(amount, *to, *butter, &Asker { spoons, ..asker.clone() })

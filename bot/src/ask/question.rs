@@ -1,6 +1,7 @@
 //! What can be asked. Gaps are open fields: the answer asks for what matters.
 
 use super::Advice;
+use crate::reading::Peril;
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
 use carvetime_core::quantity::{Amount, Mass, SpoonSystem, Temperature, Unit, Volume};
@@ -216,6 +217,8 @@ pub enum Question {
     BrineTime,
     /// Charcoal in the house.
     CharcoalIndoors,
+    /// Fire or gas, now.
+    Peril(Peril),
     /// An amount in other units.
     UnitConvert {
         /// How much.
@@ -265,6 +268,8 @@ impl Question {
             Self::SaltPer { .. } => "salt-dose",
             Self::BrineTime => "brine",
             Self::CharcoalIndoors => "charcoal-indoors",
+            Self::Peril(Peril::Fire) => "fire",
+            Self::Peril(Peril::Gas) => "gas",
             Self::UnitConvert { .. } => "unit-convert",
         }
     }

@@ -6,7 +6,7 @@
 use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit};
 use crate::reading::sentence::{Sentence, What};
-use crate::reading::{Lean, Problem, When, Wish, last_at, read_when, read_wish};
+use crate::reading::{Lean, Problem, When, Wish, last_at, read_peril, read_when, read_wish};
 use crate::words::Text;
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
@@ -55,6 +55,9 @@ const LONGEST: usize = 2000;
 /// [`NotUnderstood`].
 pub fn read_question(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     let text: String = text.chars().take(LONGEST).collect();
+    if let Some(peril) = read_peril(&text, asker.ground.lexicon) {
+        return Ok(Question::Peril(peril));
+    }
     let sentence = Sentence::read(&text, asker.ground.lexicon);
     let (wish, problems) = read_wish(&text, &asker.ground);
     let asked = Asked { s: &sentence, wish: &wish, asker };
@@ -362,7 +365,8 @@ impl Asked<'_> {
         let salted = self.any(&["salt-any", "salting-dry"]) || one.is_some();
         if let (Some(salt), Some((_, amount)), false) = (one, amount, about_bird) {
             // Pounds of salt are a bird's weight told beside a salt.
-            let of_bird = matches!(amount.unit(), Some(Unit::Pound | Unit::Kilogram)) && self.has("ask-how-much");
+            let heavy = matches!(amount.unit(), Some(Unit::Pound | Unit::Kilogram));
+            let of_bird = heavy && (self.has("ask-how-much") || self.weighs_a_bird());
             if !of_bird {
                 return Some(Question::SaltWeigh { amount: amount.clone(), salt });
             }
@@ -376,6 +380,15 @@ impl Asked<'_> {
             return Some(Question::SaltDose { bird: self.bird(), salt: one, strength });
         }
         None
+    }
+
+    /// "Coarse salt for 5 kg", "salt for 4.5 kg in coarse salt": what the salt is for, and no salt to be measured out.
+    fn weighs_a_bird(&self) -> bool {
+        const LIGHTEST_G: f64 = 600.0;
+        let is_for = |at: usize| at.checked_sub(1).is_some_and(|before| self.is_for(before));
+        self.amounts(Measure::Mass).any(|(at, amount)| {
+            is_for(at) && amount.mass().is_some_and(|mass| carvetime_core::quantity::in_grams(mass) >= LIGHTEST_G)
+        })
     }
 
     /// `my salt: 1/4 tsp is 0.7 g`, `my salt has 280 mg sodium per 1/4 tsp`.
@@ -506,6 +519,19 @@ impl Asked<'_> {
         !self.has("ask-left") && (self.has("ask-cook") || hot)
     }
 
+    /// "Roast it at 90", "at a low temperature": not "cook it to 165", and no spot of the bird.
+    fn cooks_at(&self) -> bool {
+        const WARM_F: f64 = 120.0;
+        let spot = self.places().any(|at| self.s.of(at, "spot-").is_some_and(|spot| spot != "pit"));
+        let warm = self.oven_setting().is_some_and(|setting| in_fahrenheit(setting) >= WARM_F);
+        let number = |at: usize| {
+            let degrees = self.s.amount(at).is_some_and(|amount| amount.measure() == Some(Measure::Temperature));
+            degrees || self.s.number(at).is_some() && !self.counted(at)
+        };
+        let at = self.places().any(|at| number(at) && at > 0 && self.s.is(at - 1, "at"));
+        warm && !spot && (self.has("ask-low-heat") || self.has("ask-cook") && at)
+    }
+
     fn smoked(&self) -> bool {
         self.has("cooker-smoker")
     }
@@ -521,6 +547,9 @@ impl Asked<'_> {
 
     /// A temperature with a time, or with the word safe.
     fn lethality(&self) -> Option<Question> {
+        if self.asks_time_by_weight() {
+            return None;
+        }
         if self.wish.mass_g.is_some() || self.has("ask-into") && self.span().is_none() && !self.has("ask-safe") {
             return None;
         }
@@ -543,6 +572,10 @@ impl Asked<'_> {
         // "It took 8 hours to get to 140": on the way up is not held.
         if let (Some(span), true, Ok(temperature)) = (held, self.has("ask-come-up"), self.in_meat(temperature)) {
             return Some(Question::ComeUp { span, temperature });
+        }
+        // "Can I roast it at 90 degrees": the oven's, and too cool a one.
+        if let Some(setting) = self.oven_setting().filter(|_| asked && self.cooks_at()) {
+            return Some(Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() });
         }
         // Nobody holds a bird at one temperature for hours: that is an oven, and too cool a one.
         let slow = held.is_some_and(|held| held >= SLOW) && !self.has("place-cold");
@@ -724,7 +757,7 @@ impl Asked<'_> {
             let frozen_only = self.has("condition-frozen") && !cooking;
             return Some(if frozen_only { Question::ThawTime { bird } } else { Question::RoastTime { bird, heat } });
         }
-        if cooking && self.has("ask-how-long") {
+        if cooking && self.has("ask-how-long") || self.asks_time_by_weight() {
             return Some(Question::RoastTime { bird, heat });
         }
         if birdish && self.has("thawing-cook-frozen") && self.wish.dinner.is_none() {
@@ -767,17 +800,27 @@ impl Asked<'_> {
             .then(|| Heat { cooker: cooker.unwrap_or(Cooker::Oven), setting: setting.unwrap_or(fahrenheit(325.0)) })
     }
 
-    /// `a 180`, `at 325`: a number behind "at" that no clock shows, in °C.
+    /// "How long per kilo at 180": a weight's unit without its number.
+    fn asks_time_by_weight(&self) -> bool {
+        let unit = |at: usize| self.s.of(at, "unit-").and_then(Unit::from_name);
+        let bare = |at: usize| matches!(unit(at), Some(Unit::Pound | Unit::Kilogram));
+        let other = self.any(&["salt-any", "salting-dry", "salting-wet", "ask-thaw", "step-thaw", "ask-keep"]);
+        self.has("ask-how-long") && !other && (self.places().any(bare) || self.per_unit().is_some())
+    }
+
+    /// `a 180`, `at 325`: a number behind "at" that no clock shows, in °C. What no oven in °C goes to is °F everywhere.
     fn bare_setting(&self) -> Option<f64> {
         let metric = self.asker.ground.metric;
-        let range = if metric { 100.0..=290.0 } else { 200.0..=600.0 };
+        let range = if metric { 100.0..=600.0 } else { 200.0..=600.0 };
         let said = |at: usize| {
             let before = at.checked_sub(1)?;
             let joined = self.s.is(before, "at") || self.s.is(before, "number-to");
-            self.s.number(at).filter(|value| joined && range.contains(value) && !self.counted(at))
+            let degrees = || self.s.amount(at).filter(|a| a.unit() == Some(Unit::Degree)).map(Amount::value);
+            let value = self.s.number(at).or_else(degrees);
+            value.filter(|value| joined && range.contains(value) && !self.counted(at))
         };
         let value = self.places().find_map(said)?;
-        Some(if metric { value } else { (value - 32.0) / 1.8 })
+        Some(if metric && value <= 290.0 { value } else { (value - 32.0) / 1.8 })
     }
 
     // ---- units

@@ -107,6 +107,9 @@ pub(super) fn safe_temperature(stuffing: bool, colour: bool, asker: &Asker) -> R
             .with("target", Arg::Temperature(temperature))
             .with("hold", exact_span(end.hold))
             .with("plan", degrees(165.0))
+    } else if in_fahrenheit(temperature) > 166.0 {
+        // The authority's figure is for one place of a whole bird; the plan's is for every place it is measured at.
+        Text::new("ask-safe-higher").with("target", Arg::Temperature(temperature)).with("plan", degrees(165.0))
     } else {
         Text::new("ask-safe").with("target", Arg::Temperature(temperature))
     };
@@ -290,13 +293,22 @@ pub(super) fn hold_hot(asker: &Asker) -> Result<Answer, NotUnderstood> {
         .from(rules::US_TWO_HOUR_RULE.source))
 }
 
+/// Roasting hotter than 450 °F is for minutes at a time: common practice, no source.
+const HOTTEST_ROAST_F: f64 = 450.0;
+
 pub(super) fn oven(setting: Option<Temperature>, smoked: bool) -> Result<Answer, NotUnderstood> {
     let limit = fahrenheit(carvetime_core::roast::OVEN_AUTHORITY_F);
     // Told in one scale and kept in the other, 325 °F comes back a hair lower.
     let low = setting.is_some_and(|setting| in_fahrenheit(setting) < in_fahrenheit(limit) - 0.5);
     let smoker = rules::ROAST_SMOKER_RANGE;
     let range = |end: Option<f64>| degrees(end.unwrap_or(carvetime_core::roast::OVEN_AUTHORITY_F));
-    let main = if low { Text::new("ask-oven-low") } else { Text::new("ask-oven") };
+    // Hotter than this the skin is done long before the meat.
+    let fits = setting.filter(|setting| !low && in_fahrenheit(*setting) <= HOTTEST_ROAST_F);
+    let main = match fits {
+        Some(at) => Text::new("ask-oven-fits").with("at", Arg::Temperature(at)),
+        None if low => Text::new("ask-oven-low"),
+        None => Text::new("ask-oven"),
+    };
     Ok(Answer::new("oven-temp")
         .say(main.with("limit", Arg::Temperature(limit)))
         .say_if(smoked, || Text::new("ask-oven-smoker").with("low", range(smoker.low)).with("high", range(smoker.high)))

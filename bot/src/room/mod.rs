@@ -40,12 +40,14 @@ mod order;
 mod overheard;
 pub(crate) mod own_kitchen;
 mod owners;
+mod peril;
 pub(crate) mod plan_words;
 mod planning;
 mod proposal;
 mod questions;
 mod readings;
 mod reports;
+mod scales;
 mod settings;
 mod sitting;
 mod slips;
@@ -100,14 +102,16 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
     match &heard.what {
         What::Said { text, reply_to, .. } if sitting.routed() => match invites::payload(text) {
             Some((_, secret)) => invites::followed(&mut sitting, secret),
-            None if may::belongs(&sitting) => which::said(&mut sitting, text, true, reply_to.as_deref(), false),
-            None => {}
+            None if !may::belongs(&sitting) || peril::told(&mut sitting, text) => {}
+            None => which::said(&mut sitting, text, true, reply_to.as_deref(), false),
         },
         What::Said { text, addressed, reply_to, edited } => {
             if let Some(who) = sitting.speaker() {
                 tongue::hear(&mut sitting, who, text);
             }
-            which::said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
+            if !peril::told(&mut sitting, text) {
+                which::said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
+            }
         }
         What::Pressed { data, .. } => which::pressed(&mut sitting, data),
         What::Located { latitude, longitude } => settings::located(&mut sitting, *latitude, *longitude),

@@ -5,7 +5,7 @@
 use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
-use super::turn::How;
+use super::turn::{How, Urgency};
 use super::{PersonId, RoomKind, Sitting, dose, help, order, own_kitchen, plan_words, spoiled};
 use crate::ask::{self, Advice, Answer, Asker, Habit, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
@@ -121,6 +121,13 @@ pub(super) fn size_first(sitting: &mut Sitting<'_>, text: &str) {
 pub(super) fn advise(sitting: &mut Sitting<'_>, advice: Advice) {
     if let Ok(answer) = ask::answer(&Question::Advice(advice), &asker(sitting)) {
         sitting.answer_all(answer.lines());
+    }
+}
+
+/// An answer nobody may miss.
+pub(super) fn tell(sitting: &mut Sitting<'_>, question: &Question, urgency: Urgency) {
+    if let Ok(answer) = ask::answer(question, &asker(sitting)) {
+        sitting.answer_all(answer.lines()).urgency(urgency);
     }
 }
 

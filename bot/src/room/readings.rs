@@ -7,7 +7,7 @@ use super::live::Solved;
 use super::sitting::{button, labelled};
 use super::state::{Doubted, JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, How, Say, To};
-use super::{PersonId, Sitting, alarms, board, hot_road, jobs, late, may, moves, plan_words, spoiled};
+use super::{PersonId, Sitting, alarms, board, hot_road, jobs, late, may, moves, plan_words, scales, spoiled};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
@@ -263,7 +263,10 @@ fn ask_about(sitting: &Sitting<'_>, reading: &StoredReading, spots: &Spots) -> A
                 (other.at < at || other.at == at && reading.replaces.is_none()) && Some(other.at) != replaced
             };
             let before: Vec<_> = plan.readings_since(on).into_iter().filter(earlier).collect();
-            let suspects = heat::suspects(&cook, &before, &reading.since(on));
+            let mut suspects = heat::suspects(&cook, &before, &reading.since(on));
+            if !sitting.us_units() {
+                suspects = scales::doubted(plan, on, &cook, &before, &reading.since(on), suspects);
+            }
             let stuffing = Spots { stuffing: spots.stuffing, wing: spots.wing, ..Spots::default() };
             match doubt(sitting, &stuffing) {
                 Some(text) => Asked::Refused(text),

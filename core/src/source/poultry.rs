@@ -138,6 +138,12 @@ sources! {
     COUNTDOWN = "countdown", "USDA FSIS", "Countdown to the Thanksgiving Holiday", "", "", Seen;
     /// Charcoal and carbon monoxide.
     CHARCOAL = "charcoal", "US CPSC", "charcoal grill safety", "reported 2021", "", SeenSecondary;
+    /// Fire in an oven or a pan.
+    OVEN_FIRE = "oven-fire", "Pennsylvania Office of the State Fire Commissioner", "Kitchen Fire Safety", "", "oven off, door shut, no water on grease; lid on a pan", Seen;
+    /// A smell of gas.
+    GAS_SMELL = "gas-smell", "Pennsylvania Public Utility Commission", "Gas Emergencies", "", "out at once, no switches, no flame, no call from inside", Seen;
+    /// Numbers to call.
+    EMERGENCY_NUMBERS = "emergency-numbers", "European Union 112; United States, Canada and Mexico 911; United Kingdom 999; Brazil 193; Australia 000; New Zealand 111", "numbers of the fire services", "", "", FromMemory;
     /// Frying.
     FRYING = "frying", "FEMA / USDA", "turkey fryer safety", "", "", SeenSecondary;
     /// Washing raw birds.

@@ -1,0 +1,36 @@
+//! Fire, or a smell of gas: read before anything else a text may mean.
+//!
+//! Owns no word: see the `peril-` entries of the lexicon. In doubt it is one: an answer too many hurts nobody.
+
+use super::lexicon::Lexicon;
+use super::sentence::Sentence;
+use super::talk::tells_of_other_years;
+
+/// What is dangerous now, to everyone in the house.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Peril {
+    /// Something burns that should not.
+    Fire,
+    /// It smells of gas.
+    Gas,
+}
+
+/// Reads "there are flames in the oven", "it smells of gas". `None` for everything else: coals that are lit, a fire of last year, "no flames".
+pub fn read_peril(text: &str, lexicon: &'static Lexicon) -> Option<Peril> {
+    let sentence = Sentence::read(text, lexicon);
+    let denied = |at: usize| at.checked_sub(1).is_some_and(|before| sentence.is(before, "negation"));
+    let said = |concept: &str| (0..sentence.len()).any(|at| sentence.is(at, concept) && !denied(at));
+    let (fire, gas) = (said("peril-fire"), said("peril-gas"));
+    if !fire && !gas || tells_of_other_years(text, lexicon) {
+        return None;
+    }
+    if fire {
+        // Coals are meant to burn.
+        let meant = ["fuel-charcoal", "fuel-pellets"].iter().any(|fuel| sentence.has(fuel));
+        let oven = (0..sentence.len()).any(|at| {
+            ["cooker-oven", "cooker-fan-oven"].iter().any(|oven| sentence.is(at, oven)) || sentence.is(at, "spot-pit")
+        });
+        return (!meant || oven).then_some(Peril::Fire);
+    }
+    Some(Peril::Gas)
+}
