@@ -7,7 +7,7 @@ mod kitchen;
 use carvetime::reading::{Ground, read_wish};
 use carvetime::room::RoomKind;
 use chrono::{TimeZone, Utc};
-use chrono_tz::America::Chicago;
+use chrono_tz::{America::Chicago, Europe::Madrid};
 use kitchen::Kitchen;
 
 /// From Monday, 22 November 2027, 9:00 in Chicago: start, dinner, and what is baked beside it.
@@ -71,4 +71,28 @@ fn a_dish_has_its_own_heat_and_joins_the_plan() {
     kitchen.say("Rosa", &format!("{en}, fresh, need to buy it, dinner thursday 5pm, 8 people, no salt"));
     let said = kitchen.press("Rosa", "Accept");
     assert!(said.contains("Added: rolls") && said.contains("How long does stuffing take?"), "{said}");
+}
+
+#[test]
+fn a_date_says_more_than_the_name_of_the_feast() {
+    for (tag, text, wanted) in [
+        ("es-MX", "guajolote de 6 kg congelado, cena de navidad el 24 a las 10 de la noche, 14 personas", "12-24 22:00"),
+        ("es-ES", "pavo de 5 kg, cena de navidad el 24 a las 21:00", "12-24 21:00"),
+        ("es-ES", "pavo de 5 kg, comida de navidad el 26 a las 14:30", "12-26 14:30"),
+        ("es-ES", "pavo de 5 kg, cena de navidad, el 24 a las 21:00", "12-24 21:00"),
+        ("fr-FR", "dinde de 5 kg, repas de noel le 24 au soir a 20h", "12-24 20:00"),
+        ("fr-FR", "dinde de 5 kg, repas de noël le 26 à 13h", "12-26 13:00"),
+        ("en-US", "14 lb turkey, christmas dinner on the 24th at 6 pm", "12-24 18:00"),
+        ("en-US", "14 lb turkey, christmas dinner on December 26 at 2 pm", "12-26 14:00"),
+        ("de-DE", "Pute 5 kg, Weihnachtsessen am 24. um 19 Uhr", "12-24 19:00"),
+        ("it-IT", "tacchino 5 kg, cena di natale il 24 alle 20", "12-24 20:00"),
+        ("pt-BR", "peru de 5 kg, ceia de natal dia 24 às 22h", "12-24 22:00"),
+        ("es-ES", "pavo de 5 kg, comida de navidad a las 14:30", "12-25 14:30"),
+        ("en-US", "14 lb turkey, I buy it on the 20th, christmas dinner at 6 pm", "12-25 18:00"),
+    ] {
+        let now = Madrid.with_ymd_and_hms(2026, 12, 18, 10, 0, 0).unwrap().with_timezone(&Utc);
+        let (wish, _) = read_wish(text, &Ground::new(tag, true, Madrid, now));
+        let dinner = wish.dinner.map(|at| at.with_timezone(&Madrid).format("%m-%d %H:%M").to_string());
+        assert_eq!(dinner.as_deref(), Some(wanted), "{tag}: {text}");
+    }
 }

@@ -143,7 +143,21 @@ impl Clock<'_> {
         let days: Vec<_> = days.filter(|day| !self.is_for_the_shop(day) && !self.is_since(day)).collect();
         // "It's Tuesday, dinner is on Thursday": the day told with the meal.
         let of_meal = |day: &&Spot<DaySaid>| self.clause(day).any(|at| self.s.of(at, "meal-").is_some());
-        days.iter().find(of_meal).or(days.first()).copied()
+        let best = *days.iter().find(of_meal).or(days.first())?;
+        // "Christmas dinner on the 24th": a feast names the meal, the date its day.
+        let dated = |day: &&Spot<DaySaid>| !self.is_feast(day) && self.belongs(day, &best);
+        Some(if self.is_feast(&best) { days.iter().find(dated).copied().unwrap_or(best) } else { best })
+    }
+
+    /// Said by the name of a feast.
+    fn is_feast(&self, day: &Spot<DaySaid>) -> bool {
+        (day.from..=day.to).any(|at| self.s.of(at, "holiday-").is_some())
+    }
+
+    /// In the same clause, or at the beginning of the next: "Christmas dinner, the 24th at 8".
+    fn belongs(&self, day: &Spot<DaySaid>, to: &Spot<DaySaid>) -> bool {
+        let clause = self.clause(to);
+        clause.contains(&day.to) || day.from == clause.end + 1
     }
 
     /// The places between the signs around a day.
