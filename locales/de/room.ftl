@@ -472,6 +472,7 @@ room-button-stays-on = Er bleibt drin
 room-hold = Tranchiert wird um { $carve }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } tranchiert, gegessen und im Kühlschrank.
 room-hold-packed = Eingepackt wird um { $pack }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } gegessen und im Kühlschrank.
 room-report-early = „{ $what }“ ist für { $when } geplant. Wirklich schon erledigt?
+room-aside-ask = Ist das der Vogel? „{ $what }“ steht an.
 room-button-held = Bleibt heiß
 room-held = Gut. Lass das Thermometer drin; unter 60 °C laufen die zwei Stunden.
 room-hold-broken = { $at } ist unter { $hot }: das ist nicht heiß gehalten. Bis { $by }, zwei Stunden nach dem Herausnehmen, ist alles tranchiert, gegessen und im Kühlschrank.

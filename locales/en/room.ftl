@@ -513,6 +513,7 @@ room-button-stays-on = It stays on
 room-hold = Carving is at { $carve }. Will it be kept at { $hot } or hotter until then, covered, a thermometer in it? If not, it’s carved, eaten and in the fridge by { $by }.
 room-hold-packed = Wrapping is at { $pack }. Will it be kept at { $hot } or hotter until then, covered, a thermometer in it? If not, it’s eaten and in the fridge by { $by }.
 room-report-early = “{ $what }” is planned for { $when }. Really done already?
+room-aside-ask = Is that the bird? “{ $what }” is due.
 room-button-held = Kept hot
 room-held = Good. Keep the thermometer in it; under { units-example-hot } the two hours run.
 room-hold-broken = { $at } is under { $hot }: that isn’t kept hot. Carved, eaten and in the fridge by { $by }, two hours from the heat.

@@ -526,6 +526,7 @@ room-button-stays-on = Sigue dentro
 room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, trinchada, comida y en la nevera antes de las { $by }.
 room-hold-packed = Se envuelve a las { $pack }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, comida y en la nevera antes de las { $by }.
 room-report-early = «{ $what }» está para { $when }. ¿De verdad está hecho ya?
+room-aside-ask = ¿Es por el ave? Toca «{ $what }».
 room-button-held = Se mantiene caliente
 room-held = Bien. Deja el termómetro puesto; por debajo de 60 °C corren las dos horas.
 room-hold-broken = { $at } es menos de { $hot }: así no se mantiene caliente. Trinchada, comida y en la nevera antes de las { $by }, dos horas desde que salió.

@@ -541,6 +541,7 @@ room-button-stays-on = Ça reste à cuire
 room-hold = La découpe est à { $carve }. Ce sera gardé à { $hot } ou plus jusque-là, couvert, un thermomètre dedans ? Sinon, il faut que ce soit découpé, mangé et au frigo avant { $by }.
 room-hold-packed = L’emballage est à { $pack }. Restera-t-elle jusque-là à { $hot } ou plus, couverte, thermomètre dedans ? Sinon, mangée et au frigo avant { $by }.
 room-report-early = « { $what } » est prévu { $when }. C’est vraiment déjà fait ?
+room-aside-ask = C’est pour la volaille ? « { $what } » est à faire.
 room-button-held = Gardé chaud
 room-held = Bien. Laisse le thermomètre dedans ; sous 60 °C, les deux heures courent.
 room-hold-broken = { $at }, c’est moins de { $hot } : ce n’est pas gardé au chaud. Découpé, mangé et au frigo avant { $by }, deux heures après la cuisson.

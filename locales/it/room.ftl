@@ -534,6 +534,7 @@ room-button-stays-on = Resta a cuocere
 room-hold = Si taglia alle { $carve }. Fino ad allora resta a { $hot } o più, coperto, con un termometro dentro? Se no, va tagliato, mangiato e messo in frigo entro le { $by }.
 room-hold-packed = Si avvolge alle { $pack }. Fino ad allora resta a { $hot } o più, coperto, con un termometro dentro? Se no, va mangiato e messo in frigo entro le { $by }.
 room-report-early = “{ $what }” è previsto { $when }. Davvero già fatto?
+room-aside-ask = È per il volatile? Tocca a “{ $what }”.
 room-button-held = Resta caldo
 room-held = Bene. Lasciaci dentro il termometro; sotto i 60 °C partono le due ore.
 room-hold-broken = { $at } è sotto { $hot }: così non resta caldo. Tagliato, mangiato e in frigo entro le { $by }, due ore da quando è uscito.

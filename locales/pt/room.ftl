@@ -464,6 +464,7 @@ room-button-stays-on = Fica lá
 room-hold = O corte é às { $carve }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar cortado, comido e na geladeira até { $by }.
 room-hold-packed = É embrulhado às { $pack }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar comido e na geladeira até { $by }.
 room-report-early = “{ $what }” está previsto para { $when }. Já foi feito mesmo?
+room-aside-ask = É da ave? Está na hora de “{ $what }”.
 room-button-held = Fica quente
 room-held = Bom. Deixe o termômetro dentro; abaixo de 60 °C contam as duas horas.
 room-hold-broken = { $at } é menos de { $hot }: isso não é manter quente. Cortado, comido e na geladeira até { $by }, duas horas depois de sair do fogo.

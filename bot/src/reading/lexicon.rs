@@ -296,6 +296,11 @@ impl Lexicon {
         best.filter(|_| !tied).map(|(_, word)| word)
     }
 
+    /// Whether the folded word, or what it is a slip of, occurs in any table.
+    pub(super) fn knows(&self, word: &str) -> bool {
+        self.stems(word).any(|stem| self.known.contains(stem)) || self.corrected(word).is_some()
+    }
+
     /// The first name of a spot that a thermometer reads.
     pub(super) fn spot(&self, place: super::log::Place) -> Option<&'static str> {
         self.spots.iter().find(|(_, name)| *name == place.name()).map(|(word, _)| *word)

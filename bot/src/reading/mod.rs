@@ -4,6 +4,7 @@
 //! begins by taking the text apart ([`sentence`]). Nothing here answers anyone: what cannot be read comes back as a value.
 
 mod air;
+mod aside;
 mod beside;
 pub mod command;
 mod csv;
@@ -30,6 +31,7 @@ mod wish;
 pub mod zone;
 
 pub use air::{Air, Since, read_air, read_heat_back, says_heat_failed};
+pub use aside::{asks_of_other_things, names_the_bird};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
 pub use dish::{

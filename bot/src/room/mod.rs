@@ -8,6 +8,7 @@ mod after;
 mod air;
 mod alarms;
 mod amend;
+mod aside;
 mod bells;
 mod birds;
 mod board;
@@ -109,7 +110,9 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
             if let Some(who) = sitting.speaker() {
                 tongue::hear(&mut sitting, who, text);
             }
-            if !peril::told(&mut sitting, text) {
+            if !peril::told(&mut sitting, text)
+                && !aside::told(&mut sitting, text, *addressed || *edited || reply_to.is_some())
+            {
                 which::said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);
             }
         }

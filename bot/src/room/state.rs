@@ -78,6 +78,18 @@ pub struct Room {
     /// What calendars have of plans that were ended before their time: the next export takes it out of them.
     #[serde(default)]
     pub ended: Vec<KeptCalendar>,
+    /// The last question somebody put to the others here that has nothing to do with a plan: the answer to it is of no job.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub aside: Option<Aside>,
+}
+
+/// A question among people of something else.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Aside {
+    /// Who asked.
+    pub by: PersonId,
+    /// When.
+    pub at: Moment,
 }
 
 /// Something was missing in a question, and its asker was asked for it.
@@ -125,6 +137,7 @@ impl Room {
             title: None,
             invites: Vec::new(),
             ended: Vec::new(),
+            aside: None,
         }
     }
 }
