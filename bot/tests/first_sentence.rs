@@ -76,7 +76,11 @@ fn a_dish_has_its_own_heat_and_joins_the_plan() {
 #[test]
 fn a_date_says_more_than_the_name_of_the_feast() {
     for (tag, text, wanted) in [
-        ("es-MX", "guajolote de 6 kg congelado, cena de navidad el 24 a las 10 de la noche, 14 personas", "12-24 22:00"),
+        (
+            "es-MX",
+            "guajolote de 6 kg congelado, cena de navidad el 24 a las 10 de la noche, 14 personas",
+            "12-24 22:00",
+        ),
         ("es-ES", "pavo de 5 kg, cena de navidad el 24 a las 21:00", "12-24 21:00"),
         ("es-ES", "pavo de 5 kg, comida de navidad el 26 a las 14:30", "12-26 14:30"),
         ("es-ES", "pavo de 5 kg, cena de navidad, el 24 a las 21:00", "12-24 21:00"),

@@ -146,7 +146,18 @@ impl Clock<'_> {
         let best = *days.iter().find(of_meal).or(days.first())?;
         // "Christmas dinner on the 24th": a feast names the meal, the date its day.
         let dated = |day: &&Spot<DaySaid>| !self.is_feast(day) && self.belongs(day, &best);
-        Some(if self.is_feast(&best) { days.iter().find(dated).copied().unwrap_or(best) } else { best })
+        let date = days.iter().find(dated).filter(|_| self.is_feast(&best)).copied();
+        Some(date.map_or(best, |date| self.beside_feast(date, &best)))
+    }
+
+    /// "Christmas Eve, the 24th": a day without its month is in the feast's.
+    fn beside_feast(&self, date: Spot<DaySaid>, feast: &Spot<DaySaid>) -> Spot<DaySaid> {
+        let words = ["month-", "weekday-", "day-"];
+        let told = |at: usize| words.iter().any(|group| self.s.of(at, group).is_some_and(|name| name != "of-month"));
+        let numbers = (date.from..=date.to).filter(|at| self.s.number(*at).is_some()).count();
+        let bare = numbers == 1 && !(date.from..=date.to).any(told);
+        let day = feast.what.day.with_day(date.what.day.day()).filter(|day| bare && *day >= self.ground.today());
+        Spot { what: DaySaid { day: day.unwrap_or(date.what.day), ..date.what }, ..date }
     }
 
     /// Said by the name of a feast.

@@ -293,7 +293,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     {
         return;
     }
-    let asked = jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting);
+    // A number and nothing else, told to the bot alone while a bird cooks, is what its thermometer shows.
+    let alone = addressed && text.trim().replace(',', ".").parse::<f64>().is_ok() && readings::cooks(sitting);
+    let asked = jobs::is_asked_for_readings(sitting) || alone || edited && readings::corrects(sitting);
     let told = readings::expected(sitting) || addressed && readings::names_meat(sitting, text);
     if told && !readings::only_asks(sitting, text) {
         // "Bird in, oven at 350", "166 breast 175 thigh, pulled it": what was done is heard with the numbers.

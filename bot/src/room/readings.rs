@@ -896,6 +896,11 @@ pub(super) fn names_meat(sitting: &Sitting<'_>, text: &str) -> bool {
     cooking && named && reading::read_log(text, &sitting.ground()).is_ok_and(|log| log.as_ref().is_some_and(in_bird))
 }
 
+/// Whether the bird is over the heat, as far as anyone knows.
+pub(super) fn cooks(sitting: &Sitting<'_>) -> bool {
+    sitting.room.plan.as_ref().is_some_and(|plan| plan.on_since(sitting.now).is_some() && !plan.is_off())
+}
+
 /// Whether words in the room may be readings: from the fire on, until dinner is long over.
 pub(super) fn expected(sitting: &Sitting<'_>) -> bool {
     const BEFORE: TimeDelta = TimeDelta::hours(6);

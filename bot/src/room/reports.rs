@@ -104,6 +104,17 @@ pub(super) fn means(sitting: &Sitting<'_>, report: &Report) -> bool {
 fn job(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
     let due = jobs::due_now(sitting);
     let Some(step) = report.step else { return due };
+    // "It's all in the fridge", with the bird off the heat: nothing thaws any more, what is left is put away.
+    let off = sitting.room.plan.as_ref().is_some_and(|plan| plan.is_off());
+    if step == Step::Thaw && off && report.kind == ReportKind::Done {
+        let waits = |it: &JobRef| {
+            let plan = sitting.room.plan.as_ref();
+            plan.and_then(|plan| plan.job(it.step, it.nth)).is_some_and(|job| job.state == JobState::Waiting)
+        };
+        if let Some(it) = jobs::by_step(sitting, Step::Chill, None).filter(waits) {
+            return Some(it);
+        }
+    }
     // "In the fridge" may be the thaw or the leftovers: the one that is due is meant.
     // "It's out" of a bird that has been read hot is no bird out of the fridge.
     let cooked = is_cooked(sitting);
