@@ -95,6 +95,11 @@ fn english_questions() {
             ("fresh-or-frozen", &["fresh or frozen", "when should i buy a fresh turkey"]),
             ("thaw-microwave", &["can i thaw it in the microwave"]),
             ("thaw-sink", &["how do i thaw it in the sink"]),
+            ("raw-inside", &["it is raw near the bone"]),
+            ("ate-raw", &["we ate undercooked turkey"]),
+            ("half-cook", &["can i half cook it tonight"]),
+            ("fridge-down", &["the fridge was off"]),
+            ("inject", &["can i inject it with butter"]),
         ],
     );
 }
@@ -140,6 +145,11 @@ fn german_questions() {
             ("fresh-or-frozen", &["frisch oder gefroren?"]),
             ("thaw-microwave", &["kann ich ihn in der mikrowelle auftauen"]),
             ("thaw-sink", &["wie taue ich ihn in kaltem wasser auf"]),
+            ("raw-inside", &["am knochen noch roh"]),
+            ("ate-raw", &["wir haben rohe pute gegessen"]),
+            ("half-cook", &["kann ich ihn heute halb garen"]),
+            ("fridge-down", &["kühlschrank ist ausgefallen"]),
+            ("inject", &["soll ich brühe injizieren"]),
         ],
     );
 }
@@ -185,6 +195,11 @@ fn spanish_questions() {
             ("fresh-or-frozen", &["fresco o congelado"]),
             ("thaw-microwave", &["puedo descongelarlo en el microondas"]),
             ("thaw-sink", &["cómo lo descongelo en agua fría"]),
+            ("raw-inside", &["está crudo por dentro"]),
+            ("ate-raw", &["comimos pavo crudo"]),
+            ("half-cook", &["puedo cocinarlo a medias"]),
+            ("fridge-down", &["se estropeó la nevera"]),
+            ("inject", &["le inyecto caldo"]),
         ],
     );
 }
@@ -230,6 +245,11 @@ fn french_questions() {
             ("fresh-or-frozen", &["fraîche ou congelée ?"]),
             ("thaw-microwave", &["je peux la décongeler au micro-ondes ?"]),
             ("thaw-sink", &["comment la décongeler dans l'eau froide"]),
+            ("raw-inside", &["c'est cru près de l'os"]),
+            ("ate-raw", &["on a mangé une dinde pas cuite"]),
+            ("half-cook", &["je la cuis à moitié ce soir"]),
+            ("fridge-down", &["le frigo est en panne"]),
+            ("inject", &["je peux injecter du beurre"]),
         ],
     );
 }
@@ -275,6 +295,11 @@ fn portuguese_questions() {
             ("fresh-or-frozen", &["fresco ou congelado"]),
             ("thaw-microwave", &["posso descongelar no micro-ondas"]),
             ("thaw-sink", &["como descongelar em água fria"]),
+            ("raw-inside", &["está cru perto do osso"]),
+            ("ate-raw", &["comemos peru cru"]),
+            ("half-cook", &["posso assar pela metade"]),
+            ("fridge-down", &["a geladeira quebrou"]),
+            ("inject", &["posso injetar manteiga"]),
         ],
     );
 }
@@ -320,6 +345,11 @@ fn italian_questions() {
             ("fresh-or-frozen", &["fresco o congelato"]),
             ("thaw-microwave", &["posso scongelarlo nel microonde"]),
             ("thaw-sink", &["come lo scongelo in acqua fredda"]),
+            ("raw-inside", &["è crudo vicino all'osso"]),
+            ("ate-raw", &["abbiamo mangiato crudo"]),
+            ("half-cook", &["posso cuocerlo a metà"]),
+            ("fridge-down", &["si è rotto il frigo"]),
+            ("inject", &["posso iniettare il brodo"]),
         ],
     );
 }

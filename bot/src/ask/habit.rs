@@ -110,6 +110,16 @@ habits! {
     ThawMicrowave = "ask-thaw-microwave": BIG_THAW;
     /// Thawing under water.
     ThawSink = "ask-thaw-sink": BIG_THAW;
+    /// Cut open and raw inside.
+    RawInside = "ask-raw-inside": SAFE_MINIMUM, COLOUR, HANDS;
+    /// Raw meat was eaten.
+    AteRaw = "ask-ate-raw": FOOD_POISONING, SAFE_MINIMUM;
+    /// Half cooked now, the rest later.
+    HalfCook = "ask-half-cook": PART_COOKED, SAFE_MINIMUM;
+    /// A fridge without power.
+    FridgeDown = "ask-fridge-down": POWER_OUTAGE;
+    /// Liquid into the meat with a needle.
+    Inject = "ask-inject": SAFE_MINIMUM, BRINING_HABITS;
 }
 
 impl Habit {
@@ -120,7 +130,17 @@ impl Habit {
 
     /// Whether it is said even where people only talk to each other of it: someone could be hurt.
     pub fn is_of_safety(self) -> bool {
-        matches!(self, Self::PopUp | Self::BagInside | Self::ProbeOut | Self::OvenBag)
+        matches!(
+            self,
+            Self::PopUp
+                | Self::BagInside
+                | Self::ProbeOut
+                | Self::OvenBag
+                | Self::RawInside
+                | Self::AteRaw
+                | Self::HalfCook
+                | Self::FridgeDown
+        )
     }
 
     /// How it is done, as `asker` is told it.
@@ -135,6 +155,7 @@ impl Habit {
             .with("cold", ruled(rules::fridge(asker.jurisdiction), 40.0))
             .with("hot", ruled(rules::hold_hot(asker.jurisdiction), 140.0))
             .with("limit", Arg::Span(TimeDelta::hours(2)))
+            .with("unopened", Arg::Span(TimeDelta::hours(4)))
             .with("every", Arg::Span(WATER_CHANGE_EVERY))
             .with("days", days_of(Food::Leftovers, asker))
             .with("raw", days_of(Food::RawWhole, asker))
@@ -159,7 +180,17 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         return None;
     }
     // The most telling first: what names one thing only, then what is told by two meanings together.
-    let habit = if has("habit-bag-inside") {
+    let habit = if has("habit-ate-raw") {
+        Habit::AteRaw
+    } else if has("habit-half-cook") {
+        Habit::HalfCook
+    } else if has("habit-raw-inside") && !numbers {
+        Habit::RawInside
+    } else if has("habit-fridge-down") {
+        Habit::FridgeDown
+    } else if has("habit-inject") && !numbers {
+        Habit::Inject
+    } else if has("habit-bag-inside") {
         Habit::BagInside
     } else if has("habit-pop-up") {
         Habit::PopUp

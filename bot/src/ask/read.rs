@@ -44,6 +44,8 @@ impl NotUnderstood {
 const COLDEST_BARE: f64 = 30.0;
 /// Hottest bare number that could be °C inside meat: above, only °F makes sense.
 const BARE_FAHRENHEIT_FROM: f64 = 110.0;
+/// What people with a thermometer in °C ask about without its letter.
+const DONE_CELSIUS: std::ops::RangeInclusive<f64> = 55.0..=95.0;
 /// So long at one temperature is cooking, not holding.
 const SLOW: TimeDelta = TimeDelta::hours(2);
 /// Longest question read; what comes after is left unread.
@@ -151,7 +153,11 @@ impl Asked<'_> {
             Advice::IsThawed
         } else if frozen && self.has("ask-help") {
             Advice::StillFrozen
-        } else if thawed && self.has("ask-garage") && !self.any(&["fuel-charcoal", "fryer"]) {
+        } else if self.has("ask-garage")
+            && (thawed || self.has("ask-leave") && self.has("ask-safe") || self.is_cold_out())
+            && !self.any(&["fuel-charcoal", "fuel-propane", "fryer"])
+            && !self.has("food-leftovers")
+        {
             Advice::GarageThaw
         } else if self.has("ask-baste") {
             Advice::Baste
@@ -159,7 +165,12 @@ impl Asked<'_> {
             Advice::Foil
         } else if self.has("ask-past-date") && !self.any(&["food-leftovers", "food-gravy", "food-soup"]) {
             Advice::PastDate
-        } else if self.has("ask-smell") && (self.birdish() || self.has("ask-safe") || self.has("food-raw")) {
+        } else if self.has("ask-smell-bad") {
+            Advice::Smell
+        } else if self.has("ask-smell")
+            && !self.has("ask-smell-good")
+            && (self.birdish() || self.has("ask-safe") || self.has("food-raw"))
+        {
             Advice::Smell
         } else if self.has("ask-where") && self.has("ask-thermometer") {
             Advice::Thermometer
@@ -173,7 +184,7 @@ impl Asked<'_> {
             Advice::Fridge
         } else if self.has("ask-stuff") && self.has("ahead") && self.has("ask-safe") {
             Advice::StuffAhead
-        } else if self.kosher_bird() {
+        } else if self.kosher_bird() || self.salted_already() {
             Advice::KosherBird
         } else if self.has("ask-low-salt") && self.wish.mass_g.is_none() {
             Advice::LowSalt
@@ -242,6 +253,22 @@ impl Asked<'_> {
                 && [at.checked_sub(1), Some(at + 1)].into_iter().flatten().any(|at| self.s.of(at, "bird-").is_some())
         };
         self.places().any(beside) && self.amount_of_salt().is_none()
+    }
+
+    /// "It came salted, do I still salt it?"
+    fn salted_already(&self) -> bool {
+        let comes = self.any(&["salted-already", "habit-comes-salted"]);
+        let asks =
+            self.any(&["ask-safe", "ask-how-much", "ask-how", "habit-must", "salt-any", "step-salt", "ask-help"]);
+        let asked = asks || self.places().any(|at| self.s.mark(at) == Some('?'));
+        let told = self.wish.mass_g.is_some() || self.wish.dinner.is_some() || self.wish.dinner_day.is_some();
+        comes && asked && !told && self.wish.solution_percent.is_none()
+    }
+
+    /// "On the balcony, it's 3 degrees": the air is told, and it is a fridge's or colder.
+    fn is_cold_out(&self) -> bool {
+        const COLD_F: f64 = 50.0;
+        self.oven_setting().is_some_and(|air| in_fahrenheit(air) <= COLD_F)
     }
 
     /// `stuffing for 8`, `gravy for 10`.
@@ -465,7 +492,11 @@ impl Asked<'_> {
         }
         // "Sortie à 10h40" says when, not for how long.
         let out_since = if out { self.since_hour() } else { None };
-        let hour = |at: usize| at.checked_sub(1).is_some_and(|before| self.s.is(before, "number-to"));
+        // "Depuis 13h30": nobody counts thirteen hours and a half.
+        let hour = |at: usize| {
+            at.checked_sub(1)
+                .is_some_and(|before| self.s.is(before, "number-to") || self.s.is(before, "since") && self.is_clock(at))
+        };
         let only_hours = self.amounts(Measure::Span).all(|(at, _)| hour(at));
         let span = self.span().filter(|_| !only_hours).or(out_since).or(overnight);
         if out && how_long && span.is_none() {
@@ -500,7 +531,7 @@ impl Asked<'_> {
                 Question::SafeTemperature { stuffing: self.has("ask-stuff"), colour: false }
             });
         }
-        if self.has("ask-colour") && self.wish.mass_g.is_none() {
+        if self.has("ask-colour") && self.wish.mass_g.is_none() && !self.has("habit-inject") {
             return Some(Question::SafeTemperature { stuffing: false, colour: true });
         }
         if self.has("ask-stand") && how_long && !self.has("salt-any") {
@@ -610,6 +641,13 @@ impl Asked<'_> {
         if oven {
             return None;
         }
+        // "C'est bon à 68 ?", where everyone's thermometer is in °C. With minutes told it is no matter of taste which scale it is.
+        let temperature = match temperature {
+            Err(bare) if self.asker.ground.metric && held.is_none() && DONE_CELSIUS.contains(&bare) => {
+                Ok(celsius(bare))
+            }
+            told => told,
+        };
         let (temperature, bare) = match self.in_meat(temperature) {
             Ok(temperature) => (Some(temperature), None),
             Err(bare) => (None, Some(bare)),
@@ -702,9 +740,21 @@ impl Asked<'_> {
         if self.has("place-fridge") || !self.has("place-freezer") { Place::Fridge } else { Place::Freezer }
     }
 
+    /// An amount of hours that a clock shows in the afternoon: `14h`, `13h30`.
+    fn is_clock(&self, at: usize) -> bool {
+        const FROM: TimeDelta = TimeDelta::hours(13);
+        const TO: TimeDelta = TimeDelta::hours(24);
+        let hours = self.s.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour));
+        hours.and_then(Amount::span).is_some_and(|span| FROM <= span && span < TO)
+    }
+
     /// "Since 4:30", "since 9 am": how long that is by now.
     fn since_hour(&self) -> Option<TimeDelta> {
         let from = self.s.find(0, "since")? + 1;
+        if let Some(span) = self.s.amount(from).and_then(Amount::span).filter(|_| self.is_clock(from)) {
+            let hour = NaiveTime::MIN.overflowing_add_signed(span).0;
+            return Some(self.asker.ground.now - last_at(&self.asker.ground, hour));
+        }
         let mut taken = vec![false; self.s.len()];
         taken.iter_mut().take(from).for_each(|taken| *taken = true);
         let ground = &self.asker.ground;
@@ -714,7 +764,8 @@ impl Asked<'_> {
             Some(When::Day(_)) => None,
             // "Since 1": the last time a clock's hand stood there.
             None => {
-                let hour = self.s.whole(from, 1..=12)?;
+                let article = self.s.is(from, "on") && self.s.number(from).is_none();
+                let hour = self.s.whole(from + usize::from(article), 1..=12)?;
                 let hands = [hour % 12, hour % 12 + 12].into_iter();
                 let last =
                     hands.filter_map(|hour| NaiveTime::from_hms_opt(hour, 0, 0)).map(|hour| last_at(ground, hour));

@@ -7,8 +7,9 @@ use super::{Say, Sitting, board, forecast, jobs, may, readings, reports, undo};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
-use carvetime_core::quantity::{celsius, fahrenheit, in_celsius, in_fahrenheit};
+use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
 use carvetime_core::roast::{self, Cooker};
+use chrono::TimeDelta;
 
 /// The pit goes up, as was offered.
 pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
@@ -54,7 +55,7 @@ pub(super) fn sets_heat(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let of_meat = ["spot-breast", "spot-thigh", "spot-wing"].iter().any(|spot| sentence.has(spot));
     // "The pies moved to the oven": of nothing else than the bird it is said without naming what.
     let moved = sentence.has("heat-moved") || sentence.is(0, "heat-moved-first");
-    if of_meat || !sentence.has("heat-set") && !moved {
+    if of_meat || asks(text) || !sentence.has("heat-set") && !moved {
         return false;
     }
     let (wish, _) = reading::read_wish(text, &sitting.ground());
@@ -123,6 +124,28 @@ fn tell(sitting: &mut Sitting<'_>, noted: Text, setting: f64) {
         jobs::tell_conflict(sitting, &conflict);
     }
     board::refresh(sitting);
+}
+
+/// An oven that reads colder than any authority roasts poultry at, and than it is set: said, with what it does to the time. `None`: it is
+/// hot enough, only just lit, or a smoker.
+pub(super) fn too_cool(sitting: &Sitting<'_>, pit: Option<Temperature>) -> Option<Text> {
+    const HEATING_UP: TimeDelta = TimeDelta::minutes(15);
+    // An oven swings about its setting.
+    const SWING_F: f64 = 15.0;
+    let pit = pit?;
+    let plan = sitting.room.plan.as_ref().filter(|plan| !plan.is_off())?;
+    let on = plan.on_since(sitting.now).filter(|on| sitting.now - *on >= HEATING_UP)?;
+    let heat = plan.order(sitting.zone_or_utc())?.heat;
+    let authority = fahrenheit(roast::OVEN_AUTHORITY_F);
+    let least = in_fahrenheit(authority).min(in_fahrenheit(heat.setting)) - SWING_F;
+    let cool = heat.cooker != Cooker::Smoker && on <= sitting.now && in_fahrenheit(pit) < least;
+    cool.then(|| Text::new("room-oven-cool").with("limit", Arg::Temperature(authority)))
+}
+
+/// Whether the words with the number in them are asked: "should I turn it down to 300?".
+fn asks(text: &str) -> bool {
+    let asked = text.split_inclusive(['?', '!', '.', ',', ';', '\n']).filter(|clause| clause.ends_with('?'));
+    asked.into_iter().any(|clause| clause.contains(|c: char| c.is_ascii_digit()))
 }
 
 /// "Turned it up to 375": where nothing but the heat can be meant, °C. "Down to 230" alone is what it reads.

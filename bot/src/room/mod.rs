@@ -9,6 +9,7 @@ mod air;
 mod alarms;
 mod amend;
 mod aside;
+mod behind;
 mod bells;
 mod birds;
 mod board;
@@ -285,6 +286,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if !edited && (heat::lit(sitting, text) || slips::told(sitting, text) || slips::doubted(sitting, text)) {
+        return;
+    }
+    if readings::expected(sitting) && (scales::disagree(sitting, text) || !edited && behind::told(sitting, text)) {
         return;
     }
     if !edited && spoiled::asked(sitting, text)

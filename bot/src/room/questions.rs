@@ -105,6 +105,12 @@ fn answer_of(sitting: &mut Sitting<'_>, text: &str, question: &Question) {
     }
 }
 
+/// Whether the text tells how long raw or cooked food stood out.
+pub(super) fn tells_of_hours_out(sitting: &Sitting<'_>, text: &str) -> bool {
+    let read = ask::read_question(text, &asker(sitting));
+    matches!(read, Ok(Question::LeftOut { ahead: false, span: Some(span), .. }) if span > TimeDelta::zero())
+}
+
 /// "Thursday, 12 people, what size do I get?" is a wish and a question: the answer stands before what the wish came to.
 pub(super) fn size_first(sitting: &mut Sitting<'_>, text: &str) {
     if !Sentence::read(text, sitting.lexicon()).has("ask-how-big") {
@@ -150,6 +156,23 @@ fn own_limit(sitting: &Sitting<'_>, text: &str) -> Option<Text> {
     plan_words::step_call(Step::Chill, job.nth, 1, order.as_ref(), job.latest).into_iter().next()
 }
 
+/// At home, and not over the heat yet.
+fn waits_in_fridge(sitting: &Sitting<'_>) -> bool {
+    sitting.room.plan.as_ref().is_some_and(|plan| {
+        let bought = plan.job(Step::Buy, 0).is_none_or(|job| job.state != JobState::Waiting);
+        bought && plan.on_since(sitting.now).is_none() && !plan.is_off()
+    })
+}
+
+/// Off the heat and not carved yet.
+fn stands(sitting: &Sitting<'_>) -> bool {
+    sitting
+        .room
+        .plan
+        .as_ref()
+        .is_some_and(|plan| plan.is_off() && plan.job(Step::Carve, 0).is_some_and(|job| job.state == JobState::Waiting))
+}
+
 /// Off the heat for more than two hours, and nobody has said that it was kept hot.
 fn stands_too_long(sitting: &Sitting<'_>) -> bool {
     const EATEN: TimeDelta = TimeDelta::hours(8);
@@ -167,8 +190,29 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
         sitting.answer(limit);
         return;
     }
+    if let Ok(question @ Question::FridgeAt(at)) = ask::read_question(text, &asker)
+        && waits_in_fridge(sitting)
+        && ask::fridge_too_warm(Some(at)).is_some()
+        && let Ok(answer) = ask::answer(&question, &asker)
+    {
+        let bird = Text::new("room-fridge-bird").with("limit", Arg::Span(spans::HOT_MOST));
+        let cold = Arg::Temperature(carvetime_core::quantity::fahrenheit(40.0));
+        sitting.answer_all(vec![bird.with("cold", cold)]).lines(answer.lines()).urgency(Urgency::Safety);
+        return;
+    }
+    if stands(sitting) && matches!(ask::read_question(text, &asker), Ok(Question::Advice(Advice::Foil))) {
+        // Off the heat it is no skin that browns: it is kept warm while it stands.
+        let least = carvetime_core::safety::US_STAND_TIME.time().map_or(TimeDelta::minutes(20), |time| time.low);
+        sitting.answer(Text::new("room-foil-off").with("least", Arg::Span(least)));
+        return;
+    }
     if stands_too_long(sitting)
-        && matches!(ask::read_question(text, &asker), Ok(Question::Lethality { .. } | Question::SafeTemperature { .. }))
+        && matches!(
+            ask::read_question(text, &asker),
+            Ok(Question::Lethality { .. }
+                | Question::SafeTemperature { .. }
+                | Question::Advice(Advice::Habit(ask::Habit::RawInside)))
+        )
     {
         // What stood out in the cold for two hours is not cooked safe again, whatever it reads by now.
         sitting.answer(Text::new("room-limit-chill"));

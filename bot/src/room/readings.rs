@@ -147,8 +147,7 @@ pub(super) fn only_asks(sitting: &Sitting<'_>, text: &str) -> bool {
     // "Is 250 ok for the oven": of the air it may be asked by name.
     let meat = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some_and(|spot| spot != "pit"));
     let of_air = !meat
-        && sentence.has("ask-safe")
-        && (text.contains('?') || reading::opens_as_question(text, sitting.lexicon()));
+        && (text.contains('?') || sentence.has("ask-safe") && reading::opens_as_question(text, sitting.lexicon()));
     begins || of_dinner || (of_air || !named && asks) && super::questions::is_question(sitting, text)
 }
 
@@ -521,7 +520,8 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
                 rows.extend(pull_now(sitting));
             }
         }
-        None => lines.extend(outlook(sitting)),
+        // What was planned for a hot oven no longer holds.
+        None => lines.extend(super::heat::too_cool(sitting, spots.pit).or_else(|| outlook(sitting))),
     }
     let on = on_unsaid(sitting);
     let say = sitting.answer_all(lines);

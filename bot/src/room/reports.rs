@@ -23,6 +23,8 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return true;
     }
     match reading::read_report(text, sitting.lexicon()) {
+        // "Forgot it out of the fridge last night" is no job forgotten: it is a bird to throw away.
+        Some(report) if report.kind == ReportKind::NotDone && questions::tells_of_hours_out(sitting, text) => false,
         Some(report) => heard(sitting, &report),
         None => happened(sitting, text),
     }

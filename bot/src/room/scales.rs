@@ -3,7 +3,10 @@
 //! Owns what is doubted where degrees are Celsius, beside what the physics' bounds ask about: meat at its target long before any bird
 //! is, and numbers from a household whose oven is marked in °F. No fix is offered that nobody can have typed.
 
+use super::Sitting;
 use super::state::LivePlan;
+use crate::reading::sentence::Sentence;
+use crate::words::{Arg, Text};
 use carvetime_core::heat::{self, Cook, Place, Slip, Suspect};
 use carvetime_core::plan::{Moment, Step};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
@@ -90,6 +93,37 @@ fn fits(cook: &Cook, before: &[heat::Reading], new: &heat::Reading, place: Place
         Place::Thigh => heat::Reading { thigh: Some(meant), ..alone },
     };
     heat::suspects(cook, before, &only).is_empty()
+}
+
+/// "One thermometer says 60, the other 70": which is right nobody knows, and no spot was named. The lower counts. `false`: the words say
+/// something else.
+pub(super) fn disagree(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    const COLDEST: f64 = 20.0;
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let places = || 0..sentence.len();
+    let named = places().any(|at| sentence.of(at, "spot-").is_some_and(|spot| spot != "pit"));
+    if !sentence.has("habit-two-probes") || named {
+        return false;
+    }
+    let us = sitting.us_units();
+    let bare = |value: f64| if us { fahrenheit(value) } else { celsius(value) };
+    let told = |at: usize| {
+        let scaled = || sentence.amount(at).and_then(|amount| amount.temperature());
+        scaled().or_else(|| sentence.number(at).filter(|value| *value >= COLDEST).map(bare))
+    };
+    let told: Vec<Temperature> = places().filter_map(told).collect();
+    let [first, rest @ ..] = &told[..] else { return false };
+    if rest.is_empty() {
+        return false;
+    }
+    let lower =
+        rest.iter().fold(*first, |lower, other| if in_celsius(*other) < in_celsius(lower) { *other } else { lower });
+    sitting.answer(
+        Text::new("room-two-thermometers")
+            .with("low", Arg::Temperature(lower))
+            .with("ice", Arg::Temperature(fahrenheit(32.0))),
+    );
+    true
 }
 
 /// Whether the setting is one of a dial in °F: round there, and not in °C.

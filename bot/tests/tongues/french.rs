@@ -334,7 +334,7 @@ fn french_questions_are_answered() {
             ("la dinde est dehors depuis 3 h, c'est bon ?", "left-out over=60min"),
             ("la dinde à 68 degrés, c'est bon ?", "lethality"),
             ("est-ce que 63 degrés c'est assez pour la dinde ?", "lethality needed=828s"),
-            ("la dinde est à 70, elle est cuite ?", "lethality ? ask-back-scale"),
+            ("la dinde est à 70, elle est cuite ?", "lethality needed=40.9s temperature=158°F"),
             ("comment savoir si la dinde est cuite ?", "safe-temp temperature=165°F"),
             ("à quelle température la dinde est cuite", "safe-temp temperature=165°F"),
             ("quelle température à cœur", "safe-temp temperature=165°F"),

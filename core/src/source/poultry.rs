@@ -142,6 +142,12 @@ sources! {
     OVEN_FIRE = "oven-fire", "Pennsylvania Office of the State Fire Commissioner", "Kitchen Fire Safety", "", "oven off, door shut, no water on grease; lid on a pan", Seen;
     /// A smell of gas.
     GAS_SMELL = "gas-smell", "Pennsylvania Public Utility Commission", "Gas Emergencies", "", "out at once, no switches, no flame, no call from inside", Seen;
+    /// A fridge without power, or too warm.
+    POWER_OUTAGE = "power-outage", "USDA FSIS", "food safety in a power outage", "quoted by a news agency, 2012-08-28", "4 h unopened; above 40 °F for 2 h: discard; ice crystals or 40 °F: fine", SeenSecondary;
+    /// Never cooked in two goes.
+    PART_COOKED = "part-cooked", "USDA FSIS", "never brown or partially cook poultry to finish later", "", "", FromMemory;
+    /// Signs of food poisoning that want a doctor.
+    FOOD_POISONING = "food-poisoning", "CDC", "Food Poisoning Symptoms", "", "severe symptoms", FromMemory;
     /// Numbers to call.
     EMERGENCY_NUMBERS = "emergency-numbers", "European Union 112; United States, Canada and Mexico 911; United Kingdom 999; Brazil 193; Australia 000; New Zealand 111", "numbers of the fire services", "", "", FromMemory;
     /// Frying.
