@@ -227,3 +227,60 @@ fn foil_off_the_heat_is_for_the_stand() {
         assert!(said.contains(least), "{tag}: {said}");
     }
 }
+
+#[test]
+fn what_to_buy_is_asked_and_changes_nothing() {
+    for (tag, text) in [
+        ("es-ES", "q necesito comprar"),
+        ("fr-FR", "la liste de courses stp"),
+        ("de-DE", "was muss ich noch kaufen?"),
+        ("it-IT", "cosa devo comprare?"),
+        ("pt-BR", "o que preciso comprar?"),
+        ("en-US", "what do I need to buy"),
+    ] {
+        let mut kitchen = Kitchen::new(RoomKind::Private, tag, Madrid, "2026-12-19 10:00");
+        let (plan, accept) = match tag {
+            "es-ES" => (
+                "/plan pavo congelado de 5 kg, ya lo tengo, cena el 24 a las 21:00, 8 personas, horno a 180",
+                "Aceptar",
+            ),
+            "fr-FR" => {
+                ("/plan dinde surgelée de 5 kg, je l'ai déjà, repas le 24 à 21h, 8 personnes, four à 180", "Accepter")
+            }
+            "de-DE" => (
+                "/plan gefrorene Pute 5 kg, haben wir schon, Essen am 24. um 21 Uhr, 8 Personen, Ofen auf 180",
+                "Annehmen",
+            ),
+            "it-IT" => {
+                ("/plan tacchino congelato 5 kg, ce l'abbiamo, cena il 24 alle 21, 8 persone, forno a 180", "Accetta")
+            }
+            "pt-BR" => {
+                ("/plan peru congelado de 5 kg, já temos, ceia dia 24 às 21h, 8 pessoas, forno a 180", "Aceitar")
+            }
+            _ => ("/plan 11 lb frozen turkey, we have it, dinner on the 24th at 9 pm, 8 people, oven at 350", "Accept"),
+        };
+        kitchen.say("Ana", plan);
+        kitchen.press("Ana", accept);
+        let before = kitchen.scene.room.plan.clone();
+        let said = kitchen.say("Ana", text);
+        assert!(said.contains("19 g"), "{tag}: {said}");
+        assert_eq!(kitchen.scene.room.plan, before, "{tag}: {text}");
+    }
+}
+
+#[test]
+fn half_an_hour_later_that_cannot_be_is_offered_with_a_button() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "es-ES", Madrid, "2026-12-23 10:00");
+    kitchen
+        .say("Ana", "/plan pavo fresco de 5 kg, ya lo tengo, cena el 24 a las 21:00, 8 personas, horno a 180, sin sal");
+    kitchen.press("Ana", "Aceptar");
+    kitchen.run_to("2026-12-24 18:20");
+    kitchen.say("Ana", "el pavo ya esta en el horno");
+    kitchen.run_to("2026-12-24 20:00");
+    kitchen.say("Ana", "pechuga 52 muslo 50");
+    kitchen.run_to("2026-12-24 20:41");
+    let said = kitchen.say("Ana", "retrasa la cena media hora");
+    assert!(said.contains("22:00"), "{said}");
+    let buttons = kitchen.said.last().unwrap().buttons.len();
+    assert!(buttons >= 2, "{said}");
+}

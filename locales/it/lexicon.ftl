@@ -306,6 +306,7 @@ lexicon-hot = caldo, calda, caldi, ben caldo, ben calda, ancora caldo, ancora ca
 lexicon-cold = freddo, fredda, freddi
 lexicon-at-home = ho, ce l'ho, ce l'ho già, ho già, abbiamo, ce l'abbiamo, ce l'abbiamo già, già comprato, già comprata, già preso, già presa, comprato, comprata, preso, presa, l'ho comprato, in freezer, nel freezer, nel mio freezer, in congelatore, nel congelatore, già a casa, è già a casa, già in casa, è già qui
 lexicon-to-buy = devo comprare, devo comprarlo, devo comprarla, devo ancora comprare, devo ancora comprarlo, devo ancora comprarla, da comprare, ancora da comprare, dobbiamo comprare, dobbiamo comprarlo, dobbiamo ancora comprarlo, lo devo comprare, lo devo ancora comprare, la devo ancora comprare, lo compro, lo compriamo, lo prendo, comprare, comprarlo, non l'ho comprato, non l'ho ancora comprato, non l'ho comprata, non l'ho ancora comprata, non comprato, non ancora comprato, non ho comprato, non ho ancora comprato, non l'abbiamo comprato, non l'abbiamo ancora comprato, non ce l'ho, non ce l'ho ancora, non ce l'abbiamo, non ce l'abbiamo ancora, non l'ho preso, non l'ho ancora preso, non l'ho ancora presa, non preso, non ho preso, non ho ancora preso
+lexicon-ask-shopping = lista della spesa, la lista della spesa, cosa devo comprare, che devo comprare, cosa bisogna comprare, cosa dobbiamo comprare, cosa compro, cosa mi serve, cosa serve comprare, che cosa devo comprare
 lexicon-shopping = compro, compriamo, comprare, lo compro, la compro, prendo, lo prendo, la prendo, ritiro, ritirare
 
 ## Dove misura un termometro

@@ -216,6 +216,7 @@ lexicon-hot = quente, quentes, quentinho, quentinha, bem quente, ainda quente
 lexicon-cold = frio, fria, frios, frias, gelado, gelada
 lexicon-at-home = tenho, temos, já tenho, já temos, no meu freezer, comprado, comprada, já comprei, comprei, já comprado, já está em casa, já em casa, já tá em casa, já está aqui
 lexicon-to-buy = tenho que comprar, preciso comprar, falta comprar, vou comprar, comprar
+lexicon-ask-shopping = lista de compras, a lista de compras, o que preciso comprar, o que tenho que comprar, o que falta comprar, que preciso comprar, o que eu compro, o que comprar, o que precisamos comprar
 lexicon-shopping = compro, compramos, comprar, pego, pegar, busco, buscar
 
 ## Onde o termômetro mede

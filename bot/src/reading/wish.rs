@@ -617,7 +617,9 @@ impl Reader<'_> {
             self.wish.condition = Some("frozen".to_owned());
         }
         self.wish.ahead = if self.s.has("not-ahead") { Some(false) } else { self.s.has("ahead").then_some(true) };
-        let to_buy = self.s.has("to-buy") || self.s.has("shopping") && !self.s.has("at-home");
+        // "A turkey that I need to buy" asks for no list.
+        let of_bird = self.s.has("ask-shopping") && (self.wish.kind.is_some() || self.wish.mass_g.is_some());
+        let to_buy = self.s.has("to-buy") || of_bird || self.s.has("shopping") && !self.s.has("at-home");
         // Nobody thaws what they don't have.
         let at_home = self.s.has("at-home") || unthawed;
         self.wish.at_home = if to_buy { Some(false) } else { at_home.then_some(true) };

@@ -5,11 +5,11 @@
 
 use super::sitting::button;
 use super::state::{JobState, LivePlan};
-use super::{PersonId, RoomKind, Sitting, board, jobs, live, may, planning, proposal, spoiled, which};
+use super::{PersonId, RoomKind, Sitting, board, jobs, late, live, may, planning, proposal, spoiled, which};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::Step;
+use carvetime_core::plan::{Moment, Step};
 
 /// Short enough to be nothing but a change.
 const SHORT: usize = 60;
@@ -238,6 +238,11 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
             sitting.answer(text).lines(lines).key("amended").row([button("room-button-undo", &undo)]);
             board::refresh(sitting);
         }
+        // "Half an hour later" and nothing else: the hours that would do are a press away.
+        Some(Err(conflict)) if only_dinner(&plan.wish, &changed.wish).is_some() => {
+            let (dinner, to) = only_dinner(&plan.wish, &changed.wish).unwrap_or((now, now));
+            late::ask_first(sitting, to, dinner, &late::Outlook::Clash(Box::new(conflict)));
+        }
         Some(Err(conflict)) => {
             let mut lines = proposal::clash(&conflict);
             lines.extend(proposal::all_offers(&conflict));
@@ -245,4 +250,11 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
         }
         None => {}
     }
+}
+
+/// Dinner as it stands and as it is wished, where nothing else changes.
+fn only_dinner(stands: &Wish, wished: &Wish) -> Option<(Moment, Moment)> {
+    let (dinner, to) = (stands.dinner?, wished.dinner?);
+    let same = Wish { dinner: Some(to), ..stands.clone() } == *wished;
+    (dinner != to && same).then_some((dinner, to))
 }

@@ -328,6 +328,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         }
         return;
     };
+    if proposal::asked_needs(sitting, text) {
+        return;
+    }
     if addressed && (settings::quiet_told(sitting, text) || dishes::shelves_told(sitting, text)) {
         return;
     }

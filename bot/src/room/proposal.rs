@@ -1,7 +1,8 @@
 //! What a proposed plan looks like: the bird, the times that matter, what is needed, the first thing to do.
 
-use super::{dose, order, plan_words};
+use super::{Sitting, dose, order, plan_words};
 use crate::reading::Wish;
+use crate::reading::sentence::Sentence;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{self, Bird, Condition};
 use carvetime_core::plan::{Caution, Conflict, Job, Need, Offer, Order, Reason, Salting, Schedule, Step, spans};
@@ -151,6 +152,25 @@ pub(super) fn cautions(schedule: &Schedule) -> Vec<Text> {
     let night_line =
         (!night.is_empty()).then(|| Text::new("room-proposal-night").with("jobs", Arg::List(night.clone())));
     other.chain(night_line).collect()
+}
+
+/// "What do I need to buy?": what the plan that stands needs in the house. `false`: nobody asked, or no plan holds.
+pub(super) fn asked_needs(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    if !Sentence::read(text, sitting.lexicon()).has("ask-shopping") {
+        return false;
+    }
+    let (light, usual) = (sitting.light(), sitting.usual_salt());
+    let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.on_since(sitting.now).is_none() && !plan.is_off())
+    else {
+        return false;
+    };
+    let Some((order, Ok(schedule))) = plan.order(light.zone).zip(plan.solve(&light)) else { return false };
+    let things = needs(&order, &plan.wish, &schedule, usual);
+    if things.is_empty() {
+        return false;
+    }
+    sitting.answer(Text::new("room-proposal-need").with("things", Arg::List(things)));
+    true
 }
 
 /// What must be in the house; the salt with its amount.
