@@ -370,6 +370,7 @@ lexicon-habit-pop-up = garanzeiger, roter knopf, der rote knopf, rote knopf, kno
 lexicon-habit-probe-out = fühler ist raus, fühler rausgefallen, fühler ist rausgefallen, fühler rausgerutscht, fühler ist rausgerutscht, thermometer rausgefallen, thermometer ist rausgefallen, thermometer kaputt, thermometer ist kaputt, thermometer geht nicht, thermometer spinnt, fühler kaputt, fühler ist kaputt, thermometer ist tot, sonde rausgerutscht
 lexicon-habit-mess = ausgelaufen, ist ausgelaufen, tropft, getropft, hat getropft, fleischsaft im kühlschrank, saft im kühlschrank, schneidebrett, sauber machen, saubermachen, wie putze ich, roher saft
 lexicon-habit-dog = hund, katze
+lexicon-aside-drink = wein, bier, sekt, champagner, getränke
 lexicon-habit-fragile = schwanger, schwangere, immunschwach, immunsystem, abwehrgeschwächt, chemo, chemotherapie
 lexicon-habit-temper = auf zimmertemperatur, zimmertemperatur bringen, zimmertemperatur annehmen, auf raumtemperatur, temperieren, vorher rausnehmen, vorher raus
 lexicon-habit-finish-oven = im ofen fertig garen, im ofen fertigmachen, im ofen fertig machen, im ofen zu ende garen, im ofen weitergaren, im ofen weitermachen, in den ofen umziehen

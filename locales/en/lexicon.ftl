@@ -353,6 +353,7 @@ lexicon-habit-pop-up = pop up, popup, popped, pop up timer, popup timer, popup t
 lexicon-habit-probe-out = probe fell out, probe came out, probe slipped, probe slipped out, probe fell, thermometer fell out, thermometer came out, thermometer is broken, thermometer broke, thermometer broken, thermometer died, thermometer is dead, thermometer stopped working, thermometer doesn't work, thermometer isn't working, probe broke, probe is broken, probe died, broken thermometer
 lexicon-habit-mess = leaked, leaking, leaks, dripped, dripping juice, spilled, spilt, juice in the fridge, juice in my fridge, cutting board, clean up after, clean after, how do i clean, raw juice, juice everywhere
 lexicon-habit-dog = dog, puppy, my cat, the cat
+lexicon-aside-drink = wine, beer, champagne, prosecco, drinks, soda
 lexicon-habit-fragile = pregnant, immune system, weak immune, immunocompromised, chemo, chemotherapy, transplant
 lexicon-habit-temper = come to room temp, come to room temperature, to room temp, to room temperature, get to room temp, get to room temperature, reach room temp, up to room temperature, warm up before cooking, before cooking to warm up, sit out before cooking, take the chill off
 lexicon-habit-finish-oven = finish in the oven, finish it in the oven, finish it off in the oven, move it to the oven, move to the oven, switch to the oven, transfer to the oven, finish in oven

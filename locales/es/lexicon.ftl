@@ -354,6 +354,7 @@ lexicon-habit-pop-up = botón rojo, el botón saltó, saltó el botón, termóme
 lexicon-habit-probe-out = se salió la sonda, la sonda se salió, se cayó la sonda, la sonda se cayó, se salió el termómetro, el termómetro se salió, se cayó el termómetro, termómetro roto, el termómetro está roto, se rompió el termómetro, el termómetro no funciona, el termómetro no va, se murió el termómetro
 lexicon-habit-mess = goteó, ha goteado, gotea, se derramó, se ha derramado, jugo crudo, jugo en la nevera, tabla de cortar, limpiar después, cómo limpio, derramado
 lexicon-habit-dog = perro, perra, gato
+lexicon-aside-drink = vino, cava, cerveza, refrescos, champán, sidra
 lexicon-habit-fragile = embarazada, embarazadas, defensas bajas, inmunodeprimido, inmunodeprimida, quimio, quimioterapia
 lexicon-habit-temper = a temperatura ambiente antes, atemperar, atemperarlo, atemperarla, que se atempere, que coja temperatura, que tome temperatura, llegar a temperatura ambiente, sacarlo antes para que se temple
 lexicon-habit-finish-oven = terminar en el horno, terminarlo en el horno, terminarla en el horno, acabar en el horno, acabarlo en el horno, pasarlo al horno, pasarla al horno

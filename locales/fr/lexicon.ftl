@@ -355,6 +355,7 @@ lexicon-habit-pop-up = le témoin a sauté, témoin de cuisson, bouton rouge, mi
 lexicon-habit-probe-out = la sonde est sortie, sonde sortie, la sonde est tombée, la sonde a glissé, thermomètre cassé, le thermomètre est cassé, thermomètre en panne, le thermomètre ne marche plus, le thermomètre ne marche pas, sonde cassée, la sonde est cassée, le thermomètre est mort
 lexicon-habit-mess = a coulé, a fui, ça a coulé, ça coule, jus cru, jus dans le frigo, planche à découper, nettoyer après, comment nettoyer, renversé
 lexicon-habit-dog = chien, chat, chienne
+lexicon-aside-drink = vin, champagne, bière, boissons, cidre
 lexicon-habit-fragile = enceinte, immunodéprimé, immunodéprimée, immunité faible, chimio, chimiothérapie
 lexicon-habit-temper = à température ambiante avant, revenir à température, remettre à température, mettre à température, tempérer, chambrer, revenir à température ambiante
 lexicon-habit-finish-oven = finir au four, la finir au four, le finir au four, terminer au four, la terminer au four, passer au four

@@ -444,6 +444,7 @@ lexicon-habit-pop-up = spia scattata, è scattato il segnale, bottone rosso, seg
 lexicon-habit-probe-out = la sonda è uscita, sonda uscita, è uscita la sonda, la sonda è caduta, è caduta la sonda, termometro rotto, il termometro è rotto, si è rotto il termometro, il termometro non funziona, sonda rotta, il termometro è morto
 lexicon-habit-mess = ha perso liquido, perde liquido, gocciolato, ha gocciolato, colato, è colato, liquido in frigo, tagliere, pulire dopo, come pulisco, rovesciato
 lexicon-habit-dog = cane, gatto, cagnolino
+lexicon-aside-drink = vino, spumante, prosecco, birra, bibite
 lexicon-habit-fragile = incinta, immunodepresso, immunodepressa, difese basse, difese immunitarie, chemio, chemioterapia
 lexicon-habit-temper = a temperatura ambiente prima, portare a temperatura, portarlo a temperatura ambiente, tornare a temperatura, acclimatare, temperare
 lexicon-habit-finish-oven = finire in forno, finirlo in forno, finirla in forno, terminare in forno, passarlo in forno, passare al forno

@@ -354,6 +354,7 @@ lexicon-habit-pop-up = pino pulou, o pino pulou, pino saltou, o pino saltou, pin
 lexicon-habit-probe-out = a sonda saiu, sonda saiu, a sonda caiu, sonda caiu, termômetro caiu, o termômetro caiu, termômetro quebrou, o termômetro quebrou, quebrou o termômetro, termômetro quebrado, termômetro não funciona, o termômetro parou, termômetro parou
 lexicon-habit-mess = vazou, vazando, pingou, escorreu, derramou, suco na geladeira, líquido na geladeira, tábua de corte, tábua de cortar, limpar depois, como limpo, caldo cru
 lexicon-habit-dog = cachorro, cachorra, gato
+lexicon-aside-drink = vinho, espumante, cerveja, refrigerante, champanhe
 lexicon-habit-fragile = grávida, grávidas, gestante, imunidade baixa, imunossuprimido, imunossuprimida, quimio, quimioterapia
 lexicon-habit-temper = chegar à temperatura ambiente, chegar na temperatura ambiente, ficar em temperatura ambiente, voltar à temperatura ambiente, deixar amornar, tirar o gelo antes
 lexicon-habit-finish-oven = terminar no forno, acabar no forno, passar para o forno, passar pro forno, finalizar no forno

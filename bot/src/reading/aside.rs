@@ -18,7 +18,7 @@ pub fn asks_of_other_things(text: &str, names: &[String], lexicon: &'static Lexi
         return false;
     }
     let sentence = Sentence::read(text, lexicon);
-    if sentence.has("habit-dog") {
+    if sentence.has("habit-dog") || sentence.has("aside-drink") {
         return true;
     }
     let names: Vec<String> = names.iter().flat_map(|name| lexicon.talk_words(name)).collect();
