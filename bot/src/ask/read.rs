@@ -165,12 +165,7 @@ impl Asked<'_> {
             Advice::Foil
         } else if self.has("ask-past-date") && !self.any(&["food-leftovers", "food-gravy", "food-soup"]) {
             Advice::PastDate
-        } else if self.has("ask-smell-bad") {
-            Advice::Smell
-        } else if self.has("ask-smell")
-            && !self.has("ask-smell-good")
-            && (self.birdish() || self.has("ask-safe") || self.has("food-raw"))
-        {
+        } else if self.smells_bad() {
             Advice::Smell
         } else if self.has("ask-where") && self.has("ask-thermometer") {
             Advice::Thermometer
@@ -269,6 +264,12 @@ impl Asked<'_> {
     fn is_cold_out(&self) -> bool {
         const COLD_F: f64 = 50.0;
         self.oven_setting().is_some_and(|air| in_fahrenheit(air) <= COLD_F)
+    }
+
+    /// It smells bad, or it is asked of its smell; "smells so good" is neither.
+    fn smells_bad(&self) -> bool {
+        let asked = self.birdish() || self.has("ask-safe") || self.has("food-raw");
+        self.has("ask-smell-bad") || self.has("ask-smell") && !self.has("ask-smell-good") && asked
     }
 
     /// `stuffing for 8`, `gravy for 10`.
