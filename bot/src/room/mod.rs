@@ -334,7 +334,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if addressed && (settings::quiet_told(sitting, text) || dishes::shelves_told(sitting, text)) {
         return;
     }
-    if planning::is_wish(sitting, text) {
+    if planning::is_wish(sitting, text, addressed) {
         plan(sitting, text);
         return questions::size_first(sitting, text);
     }

@@ -7,7 +7,9 @@ use super::order::{self, gap};
 use super::sitting::{button, labelled};
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
-use super::{PersonId, Sitting, birds, board, calls, dishes, eve, feedback, may, own_kitchen, plan_words, proposal};
+use super::{
+    PersonId, RoomKind, Sitting, birds, board, calls, dishes, eve, feedback, may, own_kitchen, plan_words, proposal,
+};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
@@ -150,7 +152,7 @@ fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut
 }
 
 /// Whether a sentence without a command is plainly a wish: it names a dinner and something of the bird, or a good part of both.
-pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
+pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str, addressed: bool) -> bool {
     let (wish, _) = read(sitting, text);
     let when = wish.dinner.is_some() || wish.dinner_day.is_some() || wish.dinner_hour.is_some() || wish.starts;
     let bird = wish.mass_g.is_some() || wish.kind.is_some();
@@ -161,7 +163,10 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str) -> bool {
     // Of a dinner that is planned, hour and guests alone are news.
     let planned =
         sitting.room.plan.is_some() && sitting.speaker().is_none_or(|who| !sitting.room.drafts.contains_key(&who));
-    when && (bird || guests && !planned) && !asks
+    // "I'm bringing 12 lb of potatoes on Thursday", to the others, is no second bird; one that is named and weighed is.
+    let among = sitting.room.kind == RoomKind::Group && !addressed && planned;
+    let another = wish.mass_g.is_some() && wish.kind.is_some();
+    when && (bird || guests && !planned) && (!among || another) && !asks
 }
 
 /// Before the zone is known an hour is only an hour on the kitchen's wall.

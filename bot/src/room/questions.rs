@@ -64,11 +64,21 @@ pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
 /// "The skin was so crispy", "ok, 4 then", "no, five stays": said among people, and nothing was asked.
 pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     let asks = text.contains('?') || reading::begins_as_question(text, sitting.lexicon());
+    let asker = asker(sitting);
+    let read = ask::read_question(text, &asker);
+    // "Dee, can you salt it for me?": no dose was asked for.
+    if matches!(&read, Ok(Question::SaltDose { bird, .. }) if bird.mass.is_none())
+        && !Sentence::read(text, sitting.lexicon()).has("ask-how-much")
+    {
+        return true;
+    }
+    // "Ben is out sick": what would have to be asked back, nobody asked.
+    let asks_back = || ask::ask(text, &asker).is_ok_and(|answer| answer.ask_back.is_some());
     !asks
-        && match ask::read_question(text, &asker(sitting)) {
+        && match read {
             Ok(Question::Advice(Advice::Habit(habit))) => !habit.is_of_safety(),
-            Ok(Question::Lethality { bare: Some(_), held: None, .. } | Question::Keeps { age: None, .. }) => true,
-            _ => false,
+            Ok(Question::Keeps { age: None, .. }) => true,
+            _ => asks_back(),
         }
 }
 

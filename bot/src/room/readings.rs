@@ -7,7 +7,9 @@ use super::live::Solved;
 use super::sitting::{button, labelled};
 use super::state::{Doubted, JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, How, Say, To};
-use super::{PersonId, Sitting, alarms, board, hot_road, jobs, late, may, moves, plan_words, scales, spoiled};
+use super::{
+    PersonId, RoomKind, Sitting, alarms, amend, board, hot_road, jobs, late, may, moves, plan_words, scales, spoiled,
+};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
@@ -86,6 +88,7 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, text: &str, edited: bool) {
 
 /// Plain words while something is over the heat. `false`: no readings in them.
 pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: bool) -> bool {
+    let talk = is_talk(sitting, text);
     match reading::read_log(text, &sitting.ground()) {
         Ok(Some(log))
             if is_of_before(sitting, text, &log) && (asked || log.readings.iter().any(|it| it.place.is_some())) =>
@@ -94,16 +97,24 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
             true
         }
         // A number alone only answers a question; `41` in a chat may mean anything.
-        Ok(Some(log)) if asked || log.readings.iter().any(|reading| reading.place.is_some()) => {
+        Ok(Some(log)) if asked || !talk && log.readings.iter().any(|reading| reading.place.is_some()) => {
             told(sitting, &log, edited);
             true
         }
-        Err(problem @ (Problem::Reading { .. } | Problem::Future(_) | Problem::TooManyReadings)) if asked => {
+        Err(problem @ (Problem::Reading { .. } | Problem::Future(_) | Problem::TooManyReadings)) if asked && !talk => {
             sitting.answer(problem.text());
             true
         }
         _ => false,
     }
+}
+
+/// "24-17 cowboys", "120/80, my blood pressure": numbers said to everyone in a group, no spot named, beside words of something else.
+fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let named = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some());
+    let addressed = matches!(&sitting.heard.what, super::What::Said { addressed: true, .. });
+    sitting.room.kind == RoomKind::Group && !addressed && !named && !amend::is_plain(sitting, &sentence)
 }
 
 /// "Thermometer said 95 before that": read some time ago, and nobody says when. It is no reading of now.
@@ -148,7 +159,12 @@ pub(super) fn only_asks(sitting: &Sitting<'_>, text: &str) -> bool {
     let meat = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some_and(|spot| spot != "pit"));
     let of_air = !meat
         && (text.contains('?') || sentence.has("ask-safe") && reading::opens_as_question(text, sitting.lexicon()));
-    begins || of_dinner || (of_air || !named && asks) && super::questions::is_question(sitting, text)
+    // "Oven to 275 then?"
+    let toward = text.trim_end().ends_with('?')
+        && !meat
+        && named
+        && sitting.lexicon().talk_words(text).iter().any(|word| sitting.lexicon().talk(word, "toward"));
+    begins || of_dinner || toward || (of_air || !named && asks) && super::questions::is_question(sitting, text)
 }
 
 /// Whether the speaker has told a reading that an edit may correct.

@@ -348,7 +348,7 @@ fn plain_topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: b
         let bare = log.readings.iter().all(|reading| reading.place.is_none());
         return Topic::Readings { bare, edited };
     }
-    if edited || planning::is_wish(sitting, text) {
+    if edited || planning::is_wish(sitting, text, addressed) {
         return Topic::Free;
     }
     let lexicon = sitting.lexicon();
