@@ -18,6 +18,7 @@ mod comings;
 mod cooled;
 mod dishes;
 mod dose;
+mod doubted;
 mod eve;
 mod export;
 mod farewell;
@@ -495,9 +496,9 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Sources(who) => questions::sources(sitting, who),
         Action::Jobs(serial) => jobs::list(sitting, serial),
         Action::Why(serial) => jobs::why(sitting, serial),
-        Action::Yes(what, who) if what == readings::ASKED => readings::stands(sitting, who),
-        Action::No(what, who) if what == readings::ASKED => readings::taken_back(sitting, who),
-        Action::Meant(who) => readings::meant(sitting, who),
+        Action::Yes(what, who) if what == doubted::ASKED => doubted::stands(sitting, who),
+        Action::No(what, who) if what == doubted::ASKED => doubted::taken_back(sitting, who),
+        Action::Meant(who) => doubted::meant(sitting, who),
         Action::Dinner(serial, minute) => readings::move_dinner(sitting, serial, minute),
         Action::Stay(serial, minute) => late::stay(sitting, serial, minute),
         Action::Shift(serial, minute, rank, edition) => late::shift(sitting, serial, minute, rank, edition),

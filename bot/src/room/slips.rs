@@ -1,5 +1,6 @@
 //! The last reading put right in a word: "oops 154". It takes that one's place, at the time of that one.
 
+use super::doubted;
 use super::readings;
 use super::sitting::button;
 use super::state::StoredReading;
@@ -22,7 +23,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let cooking = sitting.room.plan.as_ref().is_some_and(|plan| !plan.is_off());
     let Some(slip) = reading::read_slip(text, &sitting.ground()).filter(|_| cooking) else { return false };
     let Some(reading) = asked(sitting, who, &slip).or_else(|| last(sitting, who, &slip)) else { return false };
-    readings::judge(sitting, who, reading);
+    doubted::judge(sitting, who, reading);
     true
 }
 
