@@ -147,3 +147,22 @@ fn a_bird_that_stands_is_answered_by_its_two_hours() {
         assert!(said.contains("in the fridge by 4:30 PM") && !said.contains("must hold"), "{asked}: {said}");
     }
 }
+
+#[test]
+fn what_is_packed_warm_is_not_cold_and_its_two_hours_run() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-22 09:00");
+    kitchen.say(
+        "Rosa",
+        "/plan 14 lb fresh turkey, we have it, dinner Thursday 4 pm, 12 people, oven at 325, no salt, we eat at mom's, 40 min drive, cold",
+    );
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-24 15:00");
+    kitchen.say("Rosa", "its in");
+    kitchen.run_to("2027-11-24 18:30");
+    kitchen.say("Rosa", "167 breast 175 thigh 170 wing");
+    kitchen.say("Rosa", "its off");
+    kitchen.now += chrono::TimeDelta::minutes(20);
+    kitchen.say("Rosa", "packed it");
+    let said = kitchen.press("Rosa", "Done");
+    assert!(said.contains("isn't cold yet") && said.contains("8:30 PM"), "{said}");
+}

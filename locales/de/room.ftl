@@ -399,6 +399,7 @@ room-question-gone = Die Frage ist zu lange her. Stellst du sie noch mal?
 room-sources = Die Zahlen kommen von:
 room-too-long = Das sind { $length } Zeichen, mehr, als ich auf einmal lesen kann (höchstens { $most }). Ein, zwei Sätze reichen.
 room-proposal-night = Nachts: { $jobs }.
+room-pack-warm = Um { $off } herausgenommen, also noch nicht kalt: bis { $by } gegessen oder im Kühlschrank, auch in der Kühlbox, außer es bleibt bei { $hot } oder mehr. Unsicher? Wegwerfen.
 room-chill-late = Das war nach { $by }. Was länger als zwei Stunden draußen stand, kommt weg, auch wenn es gut aussieht.
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Damit entfällt: { $jobs }. Doch rechtzeitig drin gewesen? Rückgängig.

@@ -439,6 +439,7 @@ room-question-gone = That question is too far back. Ask it again?
 room-sources = The numbers come from:
 room-too-long = That's { $length } characters, more than I can read at once ({ $most } is the most). One or two sentences will do.
 room-proposal-night = At night: { $jobs }.
+room-pack-warm = Off the heat at { $off }, so it isn't cold yet: eaten or in a fridge by { $by }, in a cooler on ice too, unless it stays at { $hot } or hotter. Not sure? Throw it away.
 room-chill-late = That was after { $by }. What stood out longer than two hours gets thrown away, even if it looks fine.
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = So these drop out: { $jobs }. In there in time after all? Undo.

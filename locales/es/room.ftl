@@ -452,6 +452,7 @@ room-question-gone = Esa pregunta queda muy atrás. ¿Me la haces otra vez?
 room-sources = Los números salen de:
 room-too-long = Son { $length } caracteres, más de lo que leo de una vez ({ $most } como mucho). Con una o dos frases basta.
 room-proposal-night = De noche: { $jobs }.
+room-pack-warm = Salió a las { $off }, así que aún no está fría: comida o en una nevera antes de las { $by }, también en hielo, salvo que siga a { $hot } o más. ¿Dudas? A la basura.
 room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas se tira, aunque tenga buena pinta.
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Así que esto ya no toca: { $jobs }. ¿Sí estaba a tiempo? Deshacer.

@@ -464,6 +464,7 @@ room-question-gone = Cette question est trop loin. Tu la reposes ?
 room-sources = Les chiffres viennent de :
 room-too-long = Ça fait { $length } caractères, plus que je ne peux lire d’un coup (le maximum est { $most }). Une ou deux phrases suffisent.
 room-proposal-night = La nuit : { $jobs }.
+room-pack-warm = Sortie à { $off }, donc pas encore froide : mangée ou au frigo avant { $by }, en glacière aussi, sauf si elle reste à { $hot } ou plus. Un doute ? À jeter.
 room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est resté hors du frigo plus de deux heures part à la poubelle, même si ça a l’air bon.
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Ceci tombe donc : { $jobs }. C’était à temps, finalement ? Annuler.

@@ -457,6 +457,7 @@ room-question-gone = Quella domanda è troppo indietro. Me la rifai?
 room-sources = I numeri vengono da:
 room-too-long = Sono { $length } caratteri, più di quanti ne leggo in una volta (al massimo { $most }). Bastano una o due frasi.
 room-proposal-night = Di notte: { $jobs }.
+room-pack-warm = Fuori alle { $off }, quindi non è ancora fredda: mangiata o in frigo entro le { $by }, anche nel ghiaccio, salvo che resti a { $hot } o più. Nel dubbio, si butta.
 room-chill-late = Era dopo { $by }. Quello che è rimasto fuori più di due ore si butta, anche se sembra buono.
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Quindi salta: { $jobs }. Era dentro in tempo? Annulla.

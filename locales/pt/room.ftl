@@ -391,6 +391,7 @@ room-question-gone = Essa pergunta já ficou para trás. Pergunta de novo?
 room-sources = Os números vêm de:
 room-too-long = São { $length } caracteres, mais do que consigo ler de uma vez (o máximo é { $most }). Uma ou duas frases bastam.
 room-proposal-night = Tarde da noite ou de madrugada: { $jobs }.
+room-pack-warm = Saiu às { $off }, então ainda não está fria: comida ou numa geladeira até { $by }, no gelo também, a não ser que fique a { $hot } ou mais. Na dúvida, jogue fora.
 room-chill-late = Isso foi depois de { $by }. O que ficou fora mais de duas horas vai para o lixo, mesmo que pareça bom.
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Então sai do plano: { $jobs }. Estava lá a tempo, afinal? Desfazer.

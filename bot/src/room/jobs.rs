@@ -103,6 +103,7 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     let too_late = done && it.step == Step::Chill && when > job.latest + CHILL_GRACE;
     let ended = if too_late { spoiled::end(plan, it.nth, now) } else { None };
     let undo = super::undo::newest(plan);
+    let warm = packed_warm(sitting, it.step, done, when);
     let outcome = sitting.resolve();
     let held = done && it.step == Step::Pull && tell_hold(sitting);
     // Carved without a word that it came off: what was read last is not enough.
@@ -116,6 +117,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     }
     if done && it.step == Step::Thaw {
         ice::told_early(sitting, &job);
+    }
+    if let Some(text) = warm {
+        sitting.answer(text).urgency(Urgency::Safety);
     }
     if too_late {
         let late = Text::new("room-chill-late").with("by", Arg::DayClock(job.latest));
@@ -165,6 +169,19 @@ fn off_as_carved(plan: &mut LivePlan, step: Step, done: bool, now: Moment) -> Op
     let off = plan.off_asked.take().unwrap_or(planned);
     plan.record(Step::Pull, 0, off, true, None);
     Some(off)
+}
+
+/// Packed to be carried cold, and off the heat for less than it takes to be so: its two hours run in the car.
+fn packed_warm(sitting: &Sitting<'_>, step: Step, done: bool, when: Moment) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref().filter(|plan| done && step == Step::Pack && !hot_road::is_hot(plan))?;
+    let off = super::alarms::off_at(plan).filter(|off| when - *off < spans::FRIDGE_WITHIN + spans::HOT_MOST)?;
+    let chilled = plan.job(Step::Chill, 0).and_then(|job| match job.state {
+        JobState::Done { at, .. } => Some(at),
+        JobState::Waiting | JobState::Skipped { .. } => None,
+    });
+    let cold = chilled.is_some_and(|at| when - at >= spans::HOT_MOST);
+    let text = Text::new("room-pack-warm").with("off", Arg::Clock(off)).with("by", Arg::Clock(off + spans::HOT_MOST));
+    (!cold).then(|| text.with("hot", Arg::Temperature(hot_road::holds())))
 }
 
 /// Carved: from when its two hours run, where nobody has said that it was kept hot.

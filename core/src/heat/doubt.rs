@@ -118,7 +118,9 @@ impl Doubt {
             Self::FireDying(_) => 1.3,
             Self::ProbeMoved(_) => 1.4,
             Self::ProbesDisagree(_) | Self::PartFrozen => 1.2,
-            Self::Changed(_) | Self::OutOfStep(..) => 1.5,
+            Self::Changed(_) | Self::OutOfStep(_, Pace::Behind) => 1.5,
+            // The fit knows a tip at the bone.
+            Self::OutOfStep(_, Pace::Ahead) => 1.0,
             Self::Unusual => 1.5,
         }
     }
