@@ -136,3 +136,72 @@ fn what_people_say_to_each_other_stays_between_them() {
         assert_eq!(among(&mut kitchen, "Rosa", talk), 0, "{talk}");
     }
 }
+
+/// A bird in the oven since half past eleven; it is one.
+fn cooking() -> Kitchen {
+    let mut kitchen = planned("en-US");
+    kitchen.run_to("2027-11-25 11:30");
+    kitchen.say("Rosa", "bird is in");
+    kitchen.run_to("2027-11-25 13:00");
+    kitchen
+}
+
+#[test]
+fn while_it_cooks_scores_weather_and_trains_stay_between_people() {
+    for talk in [
+        "28-24 final",
+        "touchdown!!! 21-7",
+        "he ran for 90, threw for 160",
+        "it's 28 out",
+        "it's 74 in the house",
+        "8 people in the uber",
+        "we'll be 20 min late to the movie",
+        "put it in the fridge",
+        "finished!",
+        "I'm done",
+        "what's the score?",
+        "two kids are sick",
+        "how hot is it outside?",
+        "the stuffing is coming out of the couch",
+        "reheat my coffee please",
+        "nobody eats my pie",
+        "forgot it at home",
+        "the chicken place on 5th closed",
+    ] {
+        let mut kitchen = cooking();
+        let before = kitchen.scene.room.plan.clone();
+        assert_eq!(among(&mut kitchen, "Tom", talk), 0, "{talk}");
+        assert_eq!(kitchen.scene.room.plan, before, "{talk}");
+    }
+}
+
+#[test]
+fn what_is_off_long_before_it_can_be_done_is_asked_first() {
+    for words in ["he's out", "took it out", "it's out"] {
+        let mut kitchen = cooking();
+        assert!(among(&mut kitchen, "Tom", words) > 0, "{words}");
+        let plan = kitchen.scene.room.plan.as_ref().unwrap();
+        assert!(matches!(plan.job(Step::Pull, 0).unwrap().state, JobState::Waiting), "{words}");
+    }
+}
+
+#[test]
+fn i_cant_frees_a_job_only_where_one_was_just_called_for() {
+    let mut kitchen = planned("en-US");
+    kitchen.say("Tom", "/take carve");
+    assert_eq!(among(&mut kitchen, "Tom", "I can't do it"), 0);
+    let owner = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().job(Step::Carve, 0).unwrap().owner;
+    assert!(owner(&kitchen).is_some());
+    kitchen.say("Tom", "I can't do it");
+    assert!(owner(&kitchen).is_none(), "said to it, it counts");
+}
+
+#[test]
+fn no_slip_is_taken_for_a_bird_that_is_done_before_its_time() {
+    let mut kitchen = planned("en-US");
+    kitchen.run_to("2027-11-25 11:30");
+    kitchen.say("Rosa", "bird is in");
+    kitchen.run_to("2027-11-25 11:56");
+    let said = kitchen.say("Rosa", "breast 74");
+    assert!(!said.contains("165"), "{said}");
+}

@@ -438,7 +438,7 @@ fn no_words_change_two_birds_at_once() {
             (0..2).for_each(|nth| touched[nth] += u32::from(changed[nth]));
         }
     }
-    assert!(touched[0] > 5 && touched[1] > 10, "{touched:?} of these words are understood");
+    assert!(touched[0] > 5 && touched[1] > 8, "{touched:?} of these words are understood");
 }
 
 #[test]

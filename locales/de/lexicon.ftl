@@ -478,6 +478,7 @@ lexicon-talk-asked-carve = tranchiert, tranchieren, schneidet auf, schneidet ihn
 lexicon-talk-asked-salt = salzt, salzen, salzt ihn, salzt den vogel, salzt die pute
 lexicon-talk-toward = in, nach, bei, um
 lexicon-talk-late = zu spät, spät, später, verspätet, verspätung, kommt später, kommen später, kommt zu spät, im stau
+lexicon-talk-late-elsewhere = spät zur, spät zum, spät ins, spät in, spät für, verspätet zur
 lexicon-talk-other-year = letztes jahr, letzten jahr, voriges jahr, vorigen jahr, letztes mal, letzte weihnachten, letztes weihnachten, vor einem jahr, vor jahren
 lexicon-talk-dish-add = dazu, noch, außerdem, ergänze, auch, plus, zusätzlich
 lexicon-talk-dish-and = und, auch, dazu, außerdem

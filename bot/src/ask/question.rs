@@ -233,6 +233,11 @@ pub enum Question {
 }
 
 impl Question {
+    /// Whether somebody may be hurt where it goes unheard: answered wherever it is said.
+    pub fn is_of_danger(&self) -> bool {
+        matches!(self, Self::Peril(_) | Self::CharcoalIndoors | Self::Fry { .. } | Self::CounterThaw)
+    }
+
     /// The stable name of its kind, as `--json` prints it.
     pub fn kind(&self) -> &'static str {
         match self {

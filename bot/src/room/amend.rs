@@ -131,7 +131,9 @@ fn news(before: &Wish, wish: &Wish) -> Vec<Text> {
 pub(super) fn is_plain(sitting: &Sitting<'_>, sentence: &Sentence) -> bool {
     let lexicon = sitting.lexicon();
     let empty = |word: &str| {
-        ["filler", "mine-link", "manners", "meat", "meat-reads", "slip"].iter().any(|group| lexicon.talk(word, group))
+        ["filler", "mine-link", "manners", "meat", "meat-reads", "meat-rests", "slip"]
+            .iter()
+            .any(|group| lexicon.talk(word, group))
     };
     let is_word = |at: usize| matches!(sentence.item(at).map(|item| &item.what), Some(What::Word([])));
     (0..sentence.len()).all(|at| !is_word(at) || empty(&reading::fold(sentence.raw(at))))

@@ -224,6 +224,13 @@ fn is_cost(caution: &Caution, stands: &[Caution]) -> bool {
 
 fn is_late(sitting: &Sitting<'_>, text: &str) -> bool {
     let (lexicon, folded) = (sitting.lexicon(), fold(text));
+    // "20 min late to the movie": for something else than the table.
+    let sentence = reading::sentence::Sentence::read(text, lexicon);
+    let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
+    let told = lexicon.talk_words(text);
+    if !meal && told.windows(2).any(|two| lexicon.talk(&two.join(" "), "late-elsewhere")) {
+        return false;
+    }
     let words: Vec<&str> = folded.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
     (1..=MOST_WORDS).any(|many| words.windows(many).any(|some| lexicon.talk(&some.join(" "), "late")))
 }

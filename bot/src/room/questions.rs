@@ -6,7 +6,7 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
-use super::{PersonId, RoomKind, Sitting, dose, help, order, own_kitchen, plan_words, spoiled};
+use super::{PersonId, RoomKind, Sitting, amend, dose, help, order, own_kitchen, plan_words, spoiled};
 use crate::ask::{self, Advice, Answer, Asker, Habit, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
 use crate::words::{Arg, Text};
@@ -56,7 +56,8 @@ pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
     }
     match ask::ask(text, &asker(sitting)) {
         Err(NotUnderstood::Unknown) if addressed => help::unread(sitting),
-        Err(NotUnderstood::Unknown) => {}
+        // What is wrong with a number nobody told it is nobody's business.
+        Err(_) if !addressed => {}
         _ => answer(sitting, text),
     }
 }
@@ -74,12 +75,43 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     }
     // "Ben is out sick": what would have to be asked back, nobody asked.
     let asks_back = || ask::ask(text, &asker).is_ok_and(|answer| answer.ask_back.is_some());
-    !asks
-        && match read {
-            Ok(Question::Advice(Advice::Habit(habit))) => !habit.is_of_safety(),
-            Ok(Question::Keeps { age: None, .. }) => true,
-            _ => asks_back(),
+    if asks {
+        // "How long is the line at the store?": nothing of a kitchen is named in it, and other things are.
+        let sentence = Sentence::read(text, sitting.lexicon());
+        let of_food = |read: &Question| !read.is_of_danger() && !matches!(read, Question::Advice(_));
+        // "How hot is it outside?"
+        if matches!(read, Ok(Question::SafeTemperature { .. })) && sentence.has("ask-out") {
+            return true;
         }
+        return read.as_ref().is_ok_and(of_food) && !names_kitchen(&sentence) && !amend::is_plain(sitting, &sentence);
+    }
+    match read {
+        Ok(Question::Advice(Advice::Habit(habit))) => !habit.is_of_safety(),
+        Ok(read) if read.is_of_danger() => false,
+        Ok(
+            Question::Keeps { age: None, .. }
+            | Question::Stuffing
+            | Question::Wash
+            | Question::HoldHot
+            | Question::Reheat { .. }
+            | Question::Stand
+            | Question::Cooling
+            | Question::BirdFor { .. }
+            | Question::UnitConvert { to: None, .. }
+            | Question::SafeTemperature { .. }
+            | Question::OvenTemperature { setting: None, .. },
+        ) => true,
+        _ => asks_back(),
+    }
+}
+
+/// Something of a kitchen stands in it.
+fn names_kitchen(sentence: &Sentence) -> bool {
+    const GROUPS: [&str; 7] = ["bird-", "food-", "spot-", "cooker-", "salt-", "grain-", "place-"];
+    const CONCEPTS: [&str; 7] =
+        ["ask-salt", "ask-thaw", "ask-brine", "ask-reheat", "ask-refreeze", "condition-frozen", "ask-stuff"];
+    let grouped = |at: usize| GROUPS.iter().any(|group| sentence.of(at, group).is_some());
+    (0..sentence.len()).any(grouped) || CONCEPTS.iter().any(|concept| sentence.has(concept))
 }
 
 /// Whether the text is a question that can be answered.

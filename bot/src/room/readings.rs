@@ -87,7 +87,7 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
             true
         }
         // A number alone only answers a question; `41` in a chat may mean anything.
-        Ok(Some(log)) if asked || !talk && log.readings.iter().any(|reading| reading.place.is_some()) => {
+        Ok(Some(log)) if !talk && (asked || log.readings.iter().any(|reading| reading.place.is_some())) => {
             told(sitting, &log, edited);
             true
         }
@@ -99,12 +99,15 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
     }
 }
 
-/// "24-17 cowboys", "120/80, my blood pressure": numbers said to everyone in a group, no spot named, beside words of something else.
+/// "24-17 cowboys", "120/80, my blood pressure", "it's 28 out": numbers said to everyone in a group, no spot named, beside words of
+/// something else, of the weather or of the dial.
 fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     let sentence = Sentence::read(text, sitting.lexicon());
     let named = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some());
     let addressed = matches!(&sitting.heard.what, super::What::Said { addressed: true, .. });
-    sitting.room.kind == RoomKind::Group && !addressed && !named && !amend::is_plain(sitting, &sentence)
+    let elsewhere = ["ask-out", "heat-set", "people"].iter().any(|concept| sentence.has(concept));
+    let among = sitting.room.kind == RoomKind::Group && !addressed && !named;
+    among && (elsewhere || !amend::is_plain(sitting, &sentence))
 }
 
 /// "Thermometer said 95 before that": read some time ago, and nobody says when. It is no reading of now.

@@ -51,6 +51,9 @@ fn happened(sitting: &mut Sitting<'_>, text: &str) -> bool {
 /// What was reported is done. `true`, for whoever hands it on.
 pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     let report = &rests(sitting, report).unwrap_or(*report);
+    if is_of_something_else(sitting, report) {
+        return false;
+    }
     let ice = report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw);
     if ice && (report.partly || !thaw_is_open(sitting)) {
         // Thawed, as far as anyone had said, and it is not.
@@ -60,6 +63,7 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         return true;
     }
     match (job(sitting, report), report.kind) {
+        (Some(it), ReportKind::Done) if is_too_soon(sitting, it) && early(sitting, report) => {}
         (Some(it), ReportKind::Done) => jobs::done(sitting, it),
         (Some(it), ReportKind::NotDone) => not_done(sitting, it),
         (None, ReportKind::Done) if early(sitting, report) => {}
@@ -75,6 +79,31 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     true
 }
 
+/// "Done", "finished!", said to everyone in a group by one who was not called, nor has the job; "put it in the fridge" while the bird is
+/// still in the heat.
+fn is_of_something_else(sitting: &Sitting<'_>, report: &Report) -> bool {
+    const JUST_CALLED: TimeDelta = TimeDelta::minutes(45);
+    let among = matches!(&sitting.heard.what, super::What::Said { addressed: false, reply_to: None, .. });
+    if sitting.room.kind != super::RoomKind::Group || !among {
+        return false;
+    }
+    let Some(plan) = &sitting.room.plan else { return false };
+    let who = sitting.speaker();
+    // "Forgot it at home", with the bird in the oven.
+    if report.kind == ReportKind::NotDone && report.step == Some(Step::Buy) && plan.on_since(sitting.now).is_some() {
+        return true;
+    }
+    match job(sitting, report) {
+        Some(it) if report.step.is_none() => plan.job(it.step, it.nth).is_some_and(|job| {
+            let called = job.calls > 0 && sitting.now - job.at <= JUST_CALLED;
+            let theirs = job.owner.is_some() && job.owner == who;
+            !theirs && !called
+        }),
+        Some(it) => it.step == Step::Chill && !plan.is_off() && plan.on_since(sitting.now).is_some(),
+        None => report.step.is_none(),
+    }
+}
+
 /// "It's resting", of a bird that is on as far as anyone has said: it came off.
 fn rests(sitting: &Sitting<'_>, report: &Report) -> Option<Report> {
     let plan = sitting.room.plan.as_ref()?;
@@ -82,6 +111,15 @@ fn rests(sitting: &Sitting<'_>, report: &Report) -> Option<Report> {
     let on = plan.on_since(sitting.now).is_some();
     let waits = plan.job(Step::Pull, 0).is_some_and(|job| job.state == JobState::Waiting);
     (stands && on && waits).then_some(Report { step: Some(Step::Pull), or: None, ..*report })
+}
+
+/// "He's out", long before it can be done, and nobody has measured: asked first.
+fn is_too_soon(sitting: &Sitting<'_>, it: JobRef) -> bool {
+    const SOON: TimeDelta = TimeDelta::minutes(30);
+    sitting.room.plan.as_ref().is_some_and(|plan| {
+        let unread = plan.on_since(sitting.now).is_none_or(|on| !plan.is_read_since(on));
+        it.step == Step::Pull && unread && plan.ready_from.is_some_and(|from| sitting.now + SOON < from)
+    })
 }
 
 /// A job said not to be done that was marked so: asked about. `false`: it was not.
@@ -137,7 +175,8 @@ fn is_cooked(sitting: &Sitting<'_>) -> bool {
 
 /// A job said to be done long before its time: asked about. `false`: the plan has no such job ahead.
 fn early(sitting: &mut Sitting<'_>, report: &Report) -> bool {
-    let Some(it) = report.step.and_then(|step| jobs::by_step(sitting, step, None)) else { return false };
+    let of_report = || report.step.and_then(|step| jobs::by_step(sitting, step, None));
+    let Some(it) = job(sitting, report).or_else(of_report) else { return false };
     let Some(at) = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).map(|job| job.at) else {
         return false;
     };

@@ -136,6 +136,10 @@ const EXPECTED: f64 = 74.0;
 const SCATTER: f64 = 8.0;
 /// °C by which a reading may fall below the last one before the thermometer must have been moved. Instant thermometers scatter as much.
 pub(super) const FALL: f64 = 8.0;
+/// °C above what is usual by then that a slip may have been meant as.
+const LIKELY: f64 = 30.0;
+/// °C no meat that is wet passes.
+const BOILING: f64 = 100.0;
 /// A spot hotter than this, °C, is not in a bird.
 const HOTTEST_SPOT: f64 = 105.0;
 
@@ -176,9 +180,11 @@ pub fn sift(
         (_, Some(last)) => last.celsius + USUAL * (minutes - last.minutes).max(0.0),
         (_, None) => (before.start + USUAL * minutes).min(EXPECTED),
     };
+    // Nobody is offered a number for meat that the cook so far rules out.
+    let likely = if place == Place::Pit { high } else { high.min(middle + LIKELY).min(BOILING) };
     let meant = slips(given)
         .into_iter()
-        .filter(|(_, meant)| (low..=high).contains(&in_celsius(*meant)))
+        .filter(|(_, meant)| (low..=likely).contains(&in_celsius(*meant)))
         .min_by(|a, b| (in_celsius(a.1) - middle).abs().total_cmp(&(in_celsius(b.1) - middle).abs()));
     if let Some((slip, meant)) = meant {
         return Err((slip, Some(meant)));
