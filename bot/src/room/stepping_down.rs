@@ -85,7 +85,7 @@ fn this(sitting: &mut Sitting<'_>, who: PersonId, addressed: bool, on: Option<Jo
     let own = |job: &&LiveJob| job.owner == Some(who) && fits(job);
     // Said to the others, it is of a job only where one was just called for, or taken over.
     let next = || plan.waiting().find(own).filter(|_| addressed || on.is_some());
-    let due = plan.jobs.iter().find(|job| own(job) && called(job)).or_else(|| next());
+    let due = plan.jobs.iter().find(|job| own(job) && called(job)).or_else(next);
     if let Some((step, nth)) = due.map(|job| (job.step.clone(), job.nth)) {
         return give_up(sitting, who, &cant(sitting, who), |job| {
             job.owner == Some(who) && job.step == step && job.nth == nth
