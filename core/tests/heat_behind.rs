@@ -1,29 +1,15 @@
 //! A bird far colder than its heat makes it: the forecast believes the reading, and never that it will be done in no time.
 #![allow(clippy::unwrap_used)]
 
-use carvetime_core::bird::{Bird, BirdMass, Condition, Form, Kind};
-use carvetime_core::heat::{Cook, Doubt, Outlook, Pace, Profile, Reading, forecast};
-use carvetime_core::quantity::{fahrenheit, pounds};
-use carvetime_core::roast::{Cooker, Heat};
+#[path = "common/oven.rs"]
+mod oven;
+
+use carvetime_core::heat::{Cook, Doubt, Outlook, Pace, Reading, forecast};
+use carvetime_core::quantity::fahrenheit;
 use chrono::TimeDelta;
 
 fn cook(setting_f: f64, was: &[(i64, f64)]) -> Cook {
-    Cook {
-        bird: Bird {
-            kind: Kind::Turkey,
-            mass: BirdMass::new(pounds(14.0)).unwrap(),
-            condition: Condition::Fresh,
-            form: Form::Whole,
-            stuffed: false,
-            solution: None,
-        },
-        heat: Heat { cooker: Cooker::Oven, setting: fahrenheit(setting_f) },
-        start: None,
-        breast: Some(fahrenheit(165.0)),
-        thigh: Some(fahrenheit(165.0)),
-        profile: Profile::default(),
-        was_set: was.iter().map(|(until, f)| (TimeDelta::minutes(*until), fahrenheit(*f))).collect(),
-    }
+    oven::cook(14.0, setting_f, was)
 }
 
 fn breast(minutes: i64, breast_f: f64) -> Reading {
@@ -112,5 +98,18 @@ fn a_usual_bird_is_not_doubted() {
             "{readings:?}: {:?}",
             out.doubts
         );
+    }
+}
+
+#[test]
+fn spots_that_disagree_are_so_far_apart_whichever_is_hotter() {
+    for (breast, thigh) in [(90.0, 160.0), (160.0, 90.0)] {
+        let both = Reading { thigh: Some(fahrenheit(thigh)), ..self::breast(120, breast) };
+        let out = forecast(&cook(325.0, &[]), &[both], both.at);
+        let apart = out.doubts.iter().find_map(|doubt| match doubt {
+            Doubt::ProbesDisagree(by) => Some(by.value * 1.8),
+            _ => None,
+        });
+        assert!((apart.unwrap() - 70.0).abs() < 0.01, "{apart:?}");
     }
 }

@@ -1,29 +1,15 @@
 //! A cooker turned up or down on the way: what it was before is not forgotten.
 #![allow(clippy::unwrap_used)]
 
-use carvetime_core::bird::{Bird, BirdMass, Condition, Form, Kind};
-use carvetime_core::heat::{Cook, Profile, Reading, forecast};
-use carvetime_core::quantity::{fahrenheit, pounds};
-use carvetime_core::roast::{Cooker, Heat};
+#[path = "common/oven.rs"]
+mod oven;
+
+use carvetime_core::heat::{Cook, Reading, forecast};
+use carvetime_core::quantity::fahrenheit;
 use chrono::TimeDelta;
 
 fn cook(setting_f: f64, was: &[(i64, f64)]) -> Cook {
-    Cook {
-        bird: Bird {
-            kind: Kind::Turkey,
-            mass: BirdMass::new(pounds(12.0)).unwrap(),
-            condition: Condition::Fresh,
-            form: Form::Whole,
-            stuffed: false,
-            solution: None,
-        },
-        heat: Heat { cooker: Cooker::Oven, setting: fahrenheit(setting_f) },
-        start: None,
-        breast: Some(fahrenheit(165.0)),
-        thigh: Some(fahrenheit(165.0)),
-        profile: Profile::default(),
-        was_set: was.iter().map(|(until, f)| (TimeDelta::minutes(*until), fahrenheit(*f))).collect(),
-    }
+    oven::cook(12.0, setting_f, was)
 }
 
 fn reading(minutes: i64, breast_f: f64, thigh_f: f64) -> Reading {

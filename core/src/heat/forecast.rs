@@ -464,7 +464,8 @@ impl Fit {
             && (breast.minutes - thigh.minutes).abs() < 10.0
             && (breast.celsius - thigh.celsius).abs() > APART
         {
-            doubts.push(Doubt::ProbesDisagree(hotter_by(celsius(breast.celsius), celsius(thigh.celsius))));
+            let (hot, cold) = (breast.celsius.max(thigh.celsius), breast.celsius.min(thigh.celsius));
+            doubts.push(Doubt::ProbesDisagree(hotter_by(celsius(hot), celsius(cold))));
         }
         doubts.extend(self.changed(evidence).map(Doubt::Changed));
         if self.posterior.mean[START] < -3.0 {
