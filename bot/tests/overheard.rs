@@ -153,6 +153,8 @@ fn while_it_cooks_scores_weather_and_trains_stay_between_people() {
         "touchdown!!! 21-7",
         "he ran for 90, threw for 160",
         "it's 28 out",
+        "I'm 20 minutes out",
+        "we're 20 min out",
         "it's 74 in the house",
         "8 people in the uber",
         "we'll be 20 min late to the movie",

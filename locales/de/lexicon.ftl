@@ -479,6 +479,7 @@ lexicon-talk-asked-salt = salzt, salzen, salzt ihn, salzt den vogel, salzt die p
 lexicon-talk-toward = in, nach, bei, um
 lexicon-talk-late = zu spät, spät, später, verspätet, verspätung, kommt später, kommen später, kommt zu spät, im stau
 lexicon-talk-late-elsewhere = spät zur, spät zum, spät ins, spät in, spät für, verspätet zur
+lexicon-talk-of-us = ich bin, wir sind
 lexicon-talk-other-year = letztes jahr, letzten jahr, voriges jahr, vorigen jahr, letztes mal, letzte weihnachten, letztes weihnachten, vor einem jahr, vor jahren
 lexicon-talk-dish-add = dazu, noch, außerdem, ergänze, auch, plus, zusätzlich
 lexicon-talk-dish-and = und, auch, dazu, außerdem

@@ -462,6 +462,7 @@ lexicon-talk-asked-carve = carving, carves, carving it, carves it, carving the b
 lexicon-talk-asked-salt = salting, salts, salting it, salts it, salting the bird, salts the bird, salting the turkey, salts the turkey, salt it
 lexicon-talk-late = late, running late, held up, delayed, stuck in traffic
 lexicon-talk-late-elsewhere = late to, late for, late at, behind schedule
+lexicon-talk-of-us = im, i am, we are, were
 lexicon-talk-other-year = last year, last thanksgiving, last christmas, last easter, last time, the year before, years ago, year ago, other years
 lexicon-talk-dish-add = add, also, plus
 lexicon-talk-dish-and = and, also, plus, then, making, plus also

@@ -463,6 +463,7 @@ lexicon-talk-asked-carve = trincha, trinchar, corta, trincha el pavo, corta el p
 lexicon-talk-asked-salt = sala, salar, sala el pavo, lo sala
 lexicon-talk-late = llega tarde, llegan tarde, tarde, con retraso, se retrasa, se retrasan, retrasados, en un atasco
 lexicon-talk-late-elsewhere = tarde al, tarde a, tarde para
+lexicon-talk-of-us = estoy, estamos, yo estoy
 lexicon-talk-other-year = el año pasado, año pasado, la última vez, la navidad pasada, hace años, hace un año, otros años
 lexicon-talk-dish-add = añade, añadir, agrega, agregar, además, también, suma
 lexicon-talk-dish-and = y, también, además

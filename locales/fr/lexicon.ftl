@@ -464,6 +464,7 @@ lexicon-talk-asked-salt = sale, saler, sale la dinde, la sale
 lexicon-talk-toward = à, chez, en, au, vers, aux, près
 lexicon-talk-late = en retard, retard, retardé, retardée, retardés, arrive tard, arrivent tard, arrivera tard, arriveront tard, arrive plus tard, arrivent plus tard, arrivera plus tard, bouchons, dans les bouchons, embouteillages, dans le trafic, coincé, coincés, coincée
 lexicon-talk-late-elsewhere = retard au, retard à, retard pour, retard chez
+lexicon-talk-of-us = je suis, on est, nous sommes, chui
 lexicon-talk-other-year = l'an dernier, an dernier, l'année dernière, année dernière, l'année passée, année passée, la dernière fois, dernière fois, noël dernier, il y a un an
 lexicon-talk-dish-add = ajoute, ajouter, rajoute, rajouter, ajoutons, ajoutez, aussi
 lexicon-talk-dish-and = et, aussi, plus

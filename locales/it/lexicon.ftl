@@ -553,6 +553,7 @@ lexicon-talk-asked-salt = sala, salare, sala il tacchino, lo sala
 lexicon-talk-toward = in, a, ad, da, vicino, vicino a, verso
 lexicon-talk-late = in ritardo, ritardo, arrivo tardi, arriva tardi, arrivano tardi, tardi, fa tardi, fanno tardi, faccio tardi, bloccato nel traffico, nel traffico, traffico, ritarda, ritardano
 lexicon-talk-late-elsewhere = ritardo al, ritardo alla, ritardo a, ritardo per, tardi al, tardi a
+lexicon-talk-of-us = io sono, noi siamo, siamo a, sono a
 lexicon-talk-other-year = l'anno scorso, anno scorso, l'altra volta, la volta scorsa, volta scorsa, natale scorso, un anno fa, anni fa
 lexicon-talk-dish-add = aggiungi, aggiungere, aggiungiamo, metti, anche, più, inserisci, includi
 lexicon-talk-dish-and = e, ed, anche, poi

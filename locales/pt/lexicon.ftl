@@ -463,6 +463,7 @@ lexicon-talk-asked-salt = salga, salgar, salga o peru, tempera
 lexicon-talk-toward = em, a, até, perto, pra, para
 lexicon-talk-late = atrasado, atrasada, atrasados, atraso, vai atrasar, vão atrasar, chega tarde, chegam tarde, tarde, no trânsito
 lexicon-talk-late-elsewhere = atrasado para, atrasada para, atrasado pro, atrasada pro, atraso no, atraso na
+lexicon-talk-of-us = estou, estamos, tô, eu estou, a gente está
 lexicon-talk-other-year = ano passado, no ano passado, o ano passado, da última vez, última vez, natal passado, há um ano, anos atrás, ano retrasado
 lexicon-talk-dish-add = inclui, incluir, inclua, adiciona, adicionar, adicione, acrescenta, acrescentar, mais, também
 lexicon-talk-dish-and = e, também, mais

@@ -75,6 +75,14 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     }
     // "Ben is out sick": what would have to be asked back, nobody asked.
     let asks_back = || ask::ask(text, &asker).is_ok_and(|answer| answer.ask_back.is_some());
+    // "I'm 20 minutes out": on the way, and no food.
+    let told = sitting.lexicon().talk_words(text);
+    let of_us =
+        (1..=2).any(|count| told.get(..count).is_some_and(|lead| sitting.lexicon().talk(&lead.join(" "), "of-us")));
+    if of_us && matches!(read, Ok(Question::LeftOut { .. })) && !names_kitchen(&Sentence::read(text, sitting.lexicon()))
+    {
+        return true;
+    }
     if asks {
         // "How long is the line at the store?": nothing of a kitchen is named in it, and other things are.
         let sentence = Sentence::read(text, sitting.lexicon());
