@@ -4,8 +4,8 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
+use carvetime::room::RoomKind;
 use carvetime::room::state::JobState;
-use carvetime::room::{RoomKind, What};
 use carvetime_core::plan::Step;
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
@@ -21,13 +21,6 @@ fn planned(language: &str) -> Kitchen {
     kitchen
 }
 
-/// Said to everyone; how many messages come of it.
-fn among(kitchen: &mut Kitchen, who: &str, text: &str) -> usize {
-    let before = kitchen.said.len();
-    kitchen.hear(Some(who), What::Said { text: text.into(), addressed: false, reply_to: None, edited: false });
-    kitchen.said.len() - before
-}
-
 fn ids(kitchen: &Kitchen) -> Vec<String> {
     kitchen.said.last().unwrap().text.iter().map(|text| text.id.to_string()).collect()
 }
@@ -37,15 +30,15 @@ fn a_proposal_is_accepted_by_a_word_of_whose_it_is() {
     for yes in ["looks good", "ok go", "yes", "perfect"] {
         let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:00");
         kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325");
-        among(&mut kitchen, "Tom", yes);
+        kitchen.among("Tom", yes);
         assert!(kitchen.scene.room.plan.is_none(), "{yes}, by another");
-        among(&mut kitchen, "Rosa", yes);
+        kitchen.among("Rosa", yes);
         assert!(kitchen.scene.room.plan.is_some(), "{yes}");
     }
     let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:00");
     kitchen.say("Rosa", "/plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325");
     kitchen.now += chrono::TimeDelta::minutes(30);
-    among(&mut kitchen, "Rosa", "yes");
+    kitchen.among("Rosa", "yes");
     assert!(kitchen.scene.room.plan.is_none(), "half an hour later it may be to anything");
 }
 
@@ -55,12 +48,12 @@ fn who_has_a_job_is_told_in_every_language() {
         ["who's salting?", "wer salzt?", "¿quién sala?", "qui sale la dinde ?", "chi sala?", "quem salga o peru?"];
     for (language, question) in LANGUAGES.into_iter().zip(asked) {
         let mut kitchen = planned(language);
-        assert_eq!(among(&mut kitchen, "Tom", question), 1, "{language}: {question}");
+        assert_eq!(kitchen.among("Tom", question), 1, "{language}: {question}");
         assert_eq!(ids(&kitchen), ["room-who-nobody"], "{language}");
     }
     let mut kitchen = planned("en-US");
     kitchen.say("Tom", "/take salt");
-    assert_eq!(among(&mut kitchen, "Rosa", "who is salting the bird?"), 1);
+    assert_eq!(kitchen.among("Rosa", "who is salting the bird?"), 1);
     assert_eq!(ids(&kitchen), ["room-who-has"]);
 }
 
@@ -68,7 +61,7 @@ fn who_has_a_job_is_told_in_every_language() {
 fn hours_of_the_plan_are_told_to_whoever_asks() {
     let mut kitchen = planned("en-US");
     for question in ["when's dinner?", "when does the bird go in?", "what time do we eat", "when do we eat?"] {
-        assert!(among(&mut kitchen, "Tom", question) > 0, "{question}");
+        assert!(kitchen.among("Tom", question) > 0, "{question}");
     }
 }
 
@@ -76,8 +69,8 @@ fn hours_of_the_plan_are_told_to_whoever_asks() {
 fn a_dish_with_its_heat_and_its_time_is_added_by_the_host() {
     let mut kitchen = planned("en-US");
     let dish = "add mac and cheese in the oven 45 min at 350";
-    assert_eq!(among(&mut kitchen, "Tom", dish), 0);
-    assert!(among(&mut kitchen, "Rosa", dish) > 0);
+    assert_eq!(kitchen.among("Tom", dish), 0);
+    assert!(kitchen.among("Rosa", dish) > 0);
     let plan = kitchen.scene.room.plan.as_ref().unwrap();
     assert!(plan.jobs.iter().any(|job| job.step() == Some(Step::Dish)));
 }
@@ -86,7 +79,7 @@ fn a_dish_with_its_heat_and_its_time_is_added_by_the_host() {
 fn the_bird_goes_in_whatever_the_air_reads() {
     let mut kitchen = planned("en-US");
     kitchen.run_to("2027-11-25 11:30");
-    among(&mut kitchen, "Tom", "its in, at 325");
+    kitchen.among("Tom", "its in, at 325");
     let plan = kitchen.scene.room.plan.as_ref().unwrap();
     assert!(matches!(plan.job(Step::On, 0).unwrap().state, JobState::Done { .. }));
 }
@@ -103,19 +96,19 @@ fn a_plan_is_cancelled_in_words_and_only_after_a_yes() {
     ];
     for (language, [words, yes]) in LANGUAGES.into_iter().zip(cancels) {
         let mut kitchen = planned(language);
-        assert_eq!(among(&mut kitchen, "Tom", words), 0, "{language}: not his to end");
-        assert!(among(&mut kitchen, "Rosa", words) > 0, "{language}: {words}");
+        assert_eq!(kitchen.among("Tom", words), 0, "{language}: not his to end");
+        assert!(kitchen.among("Rosa", words) > 0, "{language}: {words}");
         assert!(kitchen.scene.room.plan.is_some(), "{language}: asked first");
-        among(&mut kitchen, "Tom", yes);
+        kitchen.among("Tom", yes);
         assert!(kitchen.scene.room.plan.is_some(), "{language}");
-        among(&mut kitchen, "Rosa", yes);
+        kitchen.among("Rosa", yes);
         assert!(kitchen.scene.room.plan.is_none(), "{language}: {yes}");
     }
     let mut kitchen = planned("en-US");
     kitchen.say("Rosa", "/stop");
-    among(&mut kitchen, "Rosa", "no");
+    kitchen.among("Rosa", "no");
     assert!(kitchen.scene.room.plan.is_some());
-    assert_eq!(among(&mut kitchen, "Rosa", "yes"), 0, "it has been answered");
+    assert_eq!(kitchen.among("Rosa", "yes"), 0, "it has been answered");
 }
 
 #[test]
@@ -132,8 +125,8 @@ fn what_people_say_to_each_other_stays_between_them() {
         "who wants pie",
         "looks good",
     ] {
-        assert_eq!(among(&mut kitchen, "Tom", talk), 0, "{talk}");
-        assert_eq!(among(&mut kitchen, "Rosa", talk), 0, "{talk}");
+        assert_eq!(kitchen.among("Tom", talk), 0, "{talk}");
+        assert_eq!(kitchen.among("Rosa", talk), 0, "{talk}");
     }
 }
 
@@ -172,7 +165,7 @@ fn while_it_cooks_scores_weather_and_trains_stay_between_people() {
     ] {
         let mut kitchen = cooking();
         let before = kitchen.scene.room.plan.clone();
-        assert_eq!(among(&mut kitchen, "Tom", talk), 0, "{talk}");
+        assert_eq!(kitchen.among("Tom", talk), 0, "{talk}");
         assert_eq!(kitchen.scene.room.plan, before, "{talk}");
     }
 }
@@ -181,7 +174,7 @@ fn while_it_cooks_scores_weather_and_trains_stay_between_people() {
 fn what_is_off_long_before_it_can_be_done_is_asked_first() {
     for words in ["he's out", "took it out", "it's out"] {
         let mut kitchen = cooking();
-        assert!(among(&mut kitchen, "Tom", words) > 0, "{words}");
+        assert!(kitchen.among("Tom", words) > 0, "{words}");
         let plan = kitchen.scene.room.plan.as_ref().unwrap();
         assert!(matches!(plan.job(Step::Pull, 0).unwrap().state, JobState::Waiting), "{words}");
     }
@@ -191,7 +184,7 @@ fn what_is_off_long_before_it_can_be_done_is_asked_first() {
 fn i_cant_frees_a_job_only_where_one_was_just_called_for() {
     let mut kitchen = planned("en-US");
     kitchen.say("Tom", "/take carve");
-    assert_eq!(among(&mut kitchen, "Tom", "I can't do it"), 0);
+    assert_eq!(kitchen.among("Tom", "I can't do it"), 0);
     let owner = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().job(Step::Carve, 0).unwrap().owner;
     assert!(owner(&kitchen).is_some());
     kitchen.say("Tom", "I can't do it");

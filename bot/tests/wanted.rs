@@ -4,7 +4,7 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::room::{RoomKind, What};
+use carvetime::room::RoomKind;
 use chrono::{DateTime, Utc};
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
@@ -21,13 +21,6 @@ fn kitchen(kind: RoomKind, language: &str) -> Kitchen {
     }
     kitchen.scene.room.taste.language = Some(language.to_owned());
     kitchen
-}
-
-/// What is said to everyone, and not to the bot.
-fn among(kitchen: &mut Kitchen, who: &str, text: &str) -> usize {
-    let before = kitchen.said.len();
-    kitchen.hear(Some(who), What::Said { text: text.into(), addressed: false, reply_to: None, edited: false });
-    kitchen.said.len() - before
 }
 
 fn dinner(kitchen: &Kitchen) -> DateTime<Utc> {
@@ -50,11 +43,11 @@ fn a_helper_asks_and_the_host_says_yes_in_any_language() {
     ];
     for (language, wish, yes) in said {
         let mut kitchen = kitchen(RoomKind::Group, language);
-        assert!(among(&mut kitchen, "Tom", wish) > 0, "{language}: {wish}");
+        assert!(kitchen.among("Tom", wish) > 0, "{language}: {wish}");
         assert_eq!(dinner(&kitchen), at(FIVE), "{language}: nothing moves before the host has said so");
-        among(&mut kitchen, "Tom", yes);
+        kitchen.among("Tom", yes);
         assert_eq!(dinner(&kitchen), at(FIVE), "{language}: who asked can't say yes to it");
-        among(&mut kitchen, "Rosa", yes);
+        kitchen.among("Rosa", yes);
         assert_eq!(dinner(&kitchen), at("2027-11-25T22:00:00Z"), "{language}: {yes}");
     }
 }
@@ -62,24 +55,24 @@ fn a_helper_asks_and_the_host_says_yes_in_any_language() {
 #[test]
 fn a_no_leaves_dinner_where_it_is_and_another_hour_is_offered() {
     let mut kitchen = kitchen(RoomKind::Group, "en-US");
-    among(&mut kitchen, "Tom", "could we eat at 6 instead?");
-    assert!(among(&mut kitchen, "Rosa", "no 5 stays") > 0);
+    kitchen.among("Tom", "could we eat at 6 instead?");
+    assert!(kitchen.among("Rosa", "no 5 stays") > 0);
     assert_eq!(dinner(&kitchen), at(FIVE));
-    assert_eq!(among(&mut kitchen, "Rosa", "sure"), 0, "it has been answered");
-    among(&mut kitchen, "Tom", "what about 5:30");
-    among(&mut kitchen, "Rosa", "no, 15 min later ok");
+    assert_eq!(kitchen.among("Rosa", "sure"), 0, "it has been answered");
+    kitchen.among("Tom", "what about 5:30");
+    kitchen.among("Rosa", "no, 15 min later ok");
     assert_eq!(dinner(&kitchen), at(FIVE));
-    among(&mut kitchen, "Rosa", "yes");
+    kitchen.among("Rosa", "yes");
     assert_eq!(dinner(&kitchen), at("2027-11-25T23:15:00Z"));
 }
 
 #[test]
 fn a_late_yes_names_the_hour() {
     let mut kitchen = kitchen(RoomKind::Group, "en-US");
-    among(&mut kitchen, "Tom", "can we have dinner at 6 instead");
+    kitchen.among("Tom", "can we have dinner at 6 instead");
     kitchen.now += chrono::TimeDelta::hours(2);
-    assert_eq!(among(&mut kitchen, "Rosa", "yes"), 0, "who knows what that was said to");
-    among(&mut kitchen, "Rosa", "ok 6 it is");
+    assert_eq!(kitchen.among("Rosa", "yes"), 0, "who knows what that was said to");
+    kitchen.among("Rosa", "ok 6 it is");
     assert_eq!(dinner(&kitchen), at("2027-11-26T00:00:00Z"));
 }
 
@@ -95,8 +88,8 @@ fn what_people_ask_each_other_of_other_things_moves_nothing() {
         "no 5 stays",
         "maybe we should get a second pie",
     ] {
-        assert_eq!(among(&mut kitchen, "Tom", talk), 0, "{talk}");
-        assert_eq!(among(&mut kitchen, "Rosa", "sure"), 0, "{talk}");
+        assert_eq!(kitchen.among("Tom", talk), 0, "{talk}");
+        assert_eq!(kitchen.among("Rosa", "sure"), 0, "{talk}");
     }
     assert_eq!(dinner(&kitchen), at(FIVE));
 }
@@ -113,8 +106,8 @@ fn alone_it_is_a_choice_too() {
 #[test]
 fn the_hosts_own_hmm_ok_then_is_offered() {
     let mut kitchen = kitchen(RoomKind::Group, "en-US");
-    assert!(among(&mut kitchen, "Rosa", "hmm ok then dinner at 5:30") > 0);
+    assert!(kitchen.among("Rosa", "hmm ok then dinner at 5:30") > 0);
     assert_eq!(dinner(&kitchen), at(FIVE));
-    among(&mut kitchen, "Rosa", "yes");
+    kitchen.among("Rosa", "yes");
     assert_eq!(dinner(&kitchen), at("2027-11-25T23:30:00Z"));
 }

@@ -111,6 +111,14 @@ impl Kitchen {
         self.turn(&heard)
     }
 
+    /// Said to everyone in a group and not to the bot; how many messages come of it.
+    #[allow(dead_code)] // each test file takes what it needs
+    pub fn among(&mut self, who: &str, text: &str) -> usize {
+        let before = self.said.len();
+        self.hear(Some(who), What::Said { text: text.into(), addressed: false, reply_to: None, edited: false });
+        self.said.len() - before
+    }
+
     /// One turn, its state kept, its messages rendered.
     pub fn hear(&mut self, who: Option<&str>, what: What) -> String {
         let by = who.map(|who| self.speaker(who));
