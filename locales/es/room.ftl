@@ -176,7 +176,7 @@ room-proposal-head = <b>{ $bird }</b>{ $guests ->
 }, { $heat }. En la mesa <b>{ $when }</b>.
 room-proposal-size = Son unos { $mass } de ave para vuestra mesa.
 room-proposal-small = Algo justo: para { $guests } personas buscaría { $mass }.
-room-proposal-ready = Fuera del fuego entre las { $from } y las { $to }; nueve de cada diez veces, a más tardar a la segunda.
+room-proposal-ready = Fuera del fuego entre { $from } y { $to }; nueve de cada diez veces, a más tardar a la segunda.
 room-proposal-need = Te hace falta: { $things }.
 room-proposal-first = Primero: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }

@@ -176,7 +176,7 @@ room-proposal-head = <b>{ $bird }</b>{ $guests ->
 }, { $heat }. In tavola <b>{ $when }</b>.
 room-proposal-size = Per la vostra tavola ci vuole un volatile da circa { $mass }.
 room-proposal-small = Un po’ piccolo: per { $guests } persone lo cercherei da { $mass }.
-room-proposal-ready = Fuori dal fuoco tra le { $from } e le { $to }; nove volte su dieci entro le { $to }.
+room-proposal-ready = Fuori dal fuoco tra { $from } e { $to }; nove volte su dieci entro le { $to }.
 room-proposal-need = Ti serve: { $things }.
 room-proposal-first = Per prima cosa: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
@@ -215,7 +215,7 @@ room-board-more = { $count ->
     [one] … e un altro
    *[other] … e altri { $count }
 }
-room-board-ready = Fuori dal fuoco tra le { $from } e le { $to }
+room-board-ready = Fuori dal fuoco tra { $from } e { $to }
 room-board-done = Fatto: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })

@@ -62,10 +62,10 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     }
     let over = plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
     if let (Some(from), Some(to), false) = (plan.ready_from, plan.ready_to, over) {
-        // Beside the hour of dinner, that day's hours need no day.
-        let (zone, beside) = (sitting.zone_or_utc(), plan.wish.dinner.unwrap_or(sitting.now));
+        // Only today's hours need no day.
+        let zone = sitting.zone_or_utc();
         let clock = |at, beside| forecast::clock(at, beside, zone);
-        lines.push(Text::new("room-board-ready").with("from", clock(from, beside)).with("to", clock(to, from)));
+        lines.push(Text::new("room-board-ready").with("from", clock(from, sitting.now)).with("to", clock(to, from)));
     }
     let assumed: Vec<Text> =
         plan.assumed(sitting.now).filter_map(|job| Some(plan_words::step_done(job.step()?, job.nth))).collect();

@@ -42,7 +42,7 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, usual: Grain
     lines.extend(schedule.jobs.iter().filter(|job| is_told(job) && WORTH_SHOWING.contains(&job.step)).map(line));
     lines.push(
         Text::new("room-proposal-ready")
-            .with("from", Arg::Clock(schedule.finish.p10))
+            .with("from", Arg::DayClock(schedule.finish.p10))
             .with("to", Arg::Clock(schedule.finish.p90)),
     );
     lines.extend(cautions(schedule));
