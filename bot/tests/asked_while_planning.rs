@@ -31,7 +31,7 @@ const TOLD: [Told; 6] = [
     (
         ["fr-FR", "dinde 6,5 kg congelée, dîner jeudi 16 h"],
         ["chaleur tournante ou normal ?", "l'eau chaude ça va ?", "au micro-ondes ?"],
-        ["Les deux vont", "ni dans l’eau tiède", "seulement si elle y tient"],
+        ["Les deux conviennent", "ni dans l’eau tiède", "seulement si elle y tient"],
     ),
     (
         ["it-IT", "tacchino 6,5 kg congelato, cena giovedì ore 16"],

@@ -45,7 +45,7 @@ static VOICE: LazyLock<Voice> = LazyLock::new(stretched::voice);
 fn each(check: impl Fn(&Say, &Reader, &str)) {
     assert!(ALL.len() > 1000, "the rehearsals say much");
     for (now, say) in ALL.iter() {
-        for language in VOICE.languages() {
+        for language in VOICE.languages().into_iter().chain(locales::regional()) {
             let reader = Reader::new(language, chrono_tz::America::Chicago, *now);
             let text = plain(&VOICE.render(&say.text, &reader));
             check(say, &reader, &text);
@@ -127,7 +127,7 @@ fn what_may_be_a_notice_is_short_enough_for_one() {
             let long = if name == "name" { "x".repeat(64) } else { "x".repeat(30) };
             text.args.push((Box::leak(name.into_boxed_str()), Arg::Verbatim(long)));
         }
-        for language in VOICE.languages() {
+        for language in VOICE.languages().into_iter().chain(locales::regional()) {
             let said = VOICE.label(&text, &Reader::new(language, chrono_tz::UTC, now));
             let limit = if language == STRETCHED { MAX_NOTICE * 6 / 5 } else { MAX_NOTICE };
             assert!(

@@ -24,6 +24,11 @@ struct Message {
     references: BTreeSet<String>,
 }
 
+/// The languages, and the regions that say some things otherwise.
+fn all_tags() -> Vec<&'static str> {
+    locales::languages().into_iter().chain(locales::regional()).collect()
+}
+
 /// All messages of a language by id. Fails on anything that is no Fluent and on an id that stands twice.
 fn messages(language: &str) -> BTreeMap<String, Message> {
     let mut all = BTreeMap::new();
@@ -195,9 +200,70 @@ fn each_language_has_the_messages_and_variables_of_english() {
     }
 }
 
+/// What stands in a region's folder takes the place of something of its language, with the same variables, and says something else.
+#[test]
+fn a_region_says_otherwise_what_its_language_says() {
+    assert!(locales::regional().contains(&"es-MX"));
+    for region in locales::regional() {
+        let (language, _) = region.split_once('-').unwrap();
+        let whole = messages(language);
+        let own = messages(region);
+        assert!(!own.is_empty(), "{region}");
+        for (id, message) in &own {
+            let of = whole.get(id).unwrap_or_else(|| panic!("{region}: {language} has no {id}"));
+            let example = id.starts_with("units-example-");
+            let had =
+                |name: &&String| example || id.starts_with('-') || of.variables.contains(*name) || *name == "units";
+            let foreign: Vec<_> = message.variables.iter().filter(|name| !had(name)).collect();
+            assert!(foreign.is_empty(), "{region}: {id}: {foreign:?}");
+            let lost: Vec<_> = of.variables.difference(&message.variables).collect();
+            assert!(lost.is_empty(), "{region}: {id} lost {lost:?}");
+        }
+        for (file, text) in locales::files(region) {
+            let said =
+                locales::files(language).into_iter().find(|(name, _)| *name == file).map_or("", |(_, text)| text);
+            for line in text.lines().filter(|line| !line.starts_with('#') && line.contains(" = ")) {
+                assert!(line.ends_with("->") || !said.lines().any(|same| same == line), "{region}/{file}: {line}");
+            }
+        }
+    }
+}
+
+/// A term has the same forms wherever it is said: a form a region forgets would be read in the wrong case.
+#[test]
+fn a_regions_terms_have_the_forms_of_its_languages() {
+    let forms = |tag: &str| -> BTreeMap<String, BTreeSet<String>> {
+        let texts: Vec<&str> = locales::files(tag).into_iter().map(|(_, text)| text).collect();
+        let parsed = texts.into_iter().map(|text| fluent_syntax::parser::parse(text).unwrap());
+        let terms = parsed.flat_map(|resource| resource.body).filter_map(|entry| match entry {
+            Entry::Term(term) => Some(term),
+            _ => None,
+        });
+        let keys = |pattern: &Pattern<&str>| -> BTreeSet<String> {
+            let selects = pattern.elements.iter().filter_map(|element| match element {
+                PatternElement::Placeable { expression: Expression::Select { variants, .. } } => Some(variants),
+                _ => None,
+            });
+            let keys = selects.flatten().filter_map(|variant| match variant.key {
+                VariantKey::Identifier { name } => Some(name.to_owned()),
+                VariantKey::NumberLiteral { .. } => None,
+            });
+            keys.collect()
+        };
+        terms.map(|term| (term.id.name.to_owned(), keys(&term.value))).collect()
+    };
+    for region in locales::regional() {
+        let (language, _) = region.split_once('-').unwrap();
+        let whole = forms(language);
+        for (term, own) in forms(region) {
+            assert_eq!(whole.get(&term), Some(&own), "{region}: -{term}");
+        }
+    }
+}
+
 #[test]
 fn plurals_are_those_of_the_language() {
-    for language in locales::languages() {
+    for language in all_tags() {
         let proper = plural_categories(language);
         for (id, message) in messages(language) {
             for keys in message.plurals {
@@ -209,11 +275,16 @@ fn plurals_are_those_of_the_language() {
 
 #[test]
 fn every_message_can_be_written_with_any_of_its_choices() {
-    for language in locales::languages() {
+    for language in all_tags() {
         let mut bundle = FluentBundle::new_concurrent(vec![language.parse().unwrap()]);
-        for (file, text) in locales::files(language) {
+        let under = language.split_once('-').map(|(whole, _)| whole);
+        for (file, text) in under.into_iter().flat_map(locales::files).chain(locales::files(language)) {
             let resource = FluentResource::try_new(text.to_owned()).unwrap();
-            bundle.add_resource(resource).unwrap_or_else(|e| panic!("{language}/{file}: {e:?}"));
+            if under.is_some() {
+                bundle.add_resource_overriding(resource);
+            } else {
+                bundle.add_resource(resource).unwrap_or_else(|e| panic!("{language}/{file}: {e:?}"));
+            }
         }
         for (id, message) in messages(language).into_iter().filter(|(id, _)| !id.starts_with('-')) {
             for value in [FluentValue::from(0), FluentValue::from(1), FluentValue::from(7), FluentValue::from("word")] {
@@ -233,7 +304,7 @@ fn every_message_can_be_written_with_any_of_its_choices() {
 #[test]
 fn markup_is_only_bold_and_italic_and_closed() {
     let tag = Regex::new(r"<[^>]*>").unwrap();
-    for language in locales::languages() {
+    for language in all_tags() {
         for (file, text) in locales::files(language) {
             for (n, line) in text.lines().enumerate().filter(|(_, line)| !line.starts_with('#')) {
                 let tags: Vec<&str> = tag.find_iter(line).map(|found| found.as_str()).collect();

@@ -1,22 +1,22 @@
 ### Respuestas a preguntas rápidas. Amounts, temperatures, spans come written for the reader already.
 ### First the answer, then what to take care of; each line stands by itself.
 
-ask-unknown = No lo leo como pregunta. Pregúntame por sal (2 cdas de sal de mesa en kosher en escamas), tiempos (cuánto tarda en descongelar 6,5 kg), raciones (qué tamaño para 11 personas), seguridad (¿70 °C por 2 minutos es seguro?) o unidades (325 °F en °C).
+ask-unknown = No lo leo como pregunta. Pregúntame por sal (2 cdas de sal de mesa en kosher en escamas), tiempos (cuánto tarda en descongelar { units-example-bird }), raciones (qué tamaño para 11 personas), seguridad (¿70 °C por 2 minutos es seguro?) o unidades (325 °F en °C).
 ask-no-amount = Eso no es cantidad de nada. Dime una mayor que cero, por ejemplo 2 cdas.
 ask-no-span = Necesito un tiempo con el que contar, por ejemplo 24 h.
 ask-no-mark = Ningún horno de gas tiene esa marca. Van ¼, ½ y de 1 a 10: de 107 a 260 °C.
 ask-no-temperature = Eso no es una temperatura. Por ejemplo: 325 °F en °C.
 ask-no-substance = De cucharas a peso depende de lo que llevan. Sé de sal y mantequilla: 2 cdas de sal de mesa en gramos.
-ask-no-serving = Eso no es una ración de esta ave. Por ejemplo: sodio en un pavo de 6,5 kg para 11 personas.
+ask-no-serving = Eso no es una ración de esta ave. Por ejemplo: sodio en un pavo de { units-example-bird } para 11 personas.
 # $reason is half a sentence from the plan.
 ask-impossible = No puede ser: { $reason }.
 
 # What is asked back. The reply is put behind the question.
-ask-back-mass = ¿Cuánto pesa el ave? Por ejemplo: 6,5 kg.
+ask-back-mass = ¿Cuánto pesa el ave? Por ejemplo: { units-example-bird }.
 ask-back-how-much = ¿Cuánta { $salt }? Por ejemplo: 2 cdas.
 ask-back-kosher = ¿Qué sal kosher? La gruesa pesa casi el doble por cuchara que la de escamas.
-ask-back-own-salt = Aún no conozco tu sal. Léeme su paquete, por ejemplo: mi sal: 1/4 cdta es 0,7 g.
-ask-back-water = ¿Cuánta agua, o cuánto pesa el ave? Por ejemplo: 4 litros, o 6,5 kg.
+ask-back-own-salt = Aún no conozco tu sal. Léeme su paquete, por ejemplo: mi sal: 1/4 cdta es { units-example-salt }.
+ask-back-water = ¿Cuánta agua, o cuánto pesa el ave? Por ejemplo: 4 litros, o { units-example-bird }.
 ask-back-scale = ¿{ $n } en °C o en °F? Cambia todo.
 ask-back-how-long-out = ¿Cuánto tiempo estuvo fuera? Por ejemplo: 3 horas.
 ask-back-fuel-time = ¿Para cuánto tiempo? Por ejemplo: 4 h.
@@ -49,7 +49,7 @@ ask-food-raw-pieces = Piezas crudas
 ask-food-raw-duck-or-goose = Pato o ganso crudo
 ask-food-giblets = Menudillos crudos
 ask-food-leftovers = Ave cocinada y sobras
-ask-food-cooked-pieces = Lonchas cocinadas
+ask-food-cooked-pieces = { -slices(form: "Title") } cocinadas
 ask-food-cooked-in-gravy = Ave cocinada en salsa
 ask-food-gravy = Salsa y caldo
 ask-food-stuffing = Relleno cocinado
@@ -117,16 +117,16 @@ ask-dose-share = { $place ->
         [one] { $volume } bajo la piel de la pechuga
        *[other] { $volume } en cada pechuga
     }
-    [thigh] { $volume } en cada contramuslo
-    [drumstick] { $volume } en cada muslo
+    [thigh] { $volume } en cada { -thigh }
+    [drumstick] { $volume } en cada { -drumstick }
    *[skin] { $volume } en la piel
 }
-ask-dose-skin = Para la piel, mézclala con otro tanto de pimienta y, para que quede crujiente, de levadura química.
-ask-dose-per-lb = { $volume } de { $salt } por libra de ave ({ $mass }), y luego 24 h o más en la nevera.
-ask-dose-per-kg = { $volume } de { $salt } por kilo de ave ({ $mass }), y luego 24 h o más en la nevera.
+ask-dose-skin = Para la piel, mézclala con otro tanto de pimienta y, para que quede crujiente, de { -baking-powder }.
+ask-dose-per-lb = { $volume } de { $salt } por libra de ave ({ $mass }), y luego 24 h o más { -fridge(form: "in") }.
+ask-dose-per-kg = { $volume } de { $salt } por kilo de ave ({ $mass }), y luego 24 h o más { -fridge(form: "in") }.
 ask-spoon-weights = { $volume } pesa: { $weights }.
 ask-spoon-weight = { $mass } de { $salt }
-ask-dose-rest = Luego 24 h o más en la nevera, sin tapar; { $longest } como mucho.
+ask-dose-rest = Luego 24 h o más { -fridge(form: "in") }, sin tapar; { $longest } como mucho.
 ask-dose-none = { $percent } % de solución: ya la saló el envasador. Ni más sal ni salmuera.
 ask-dose-light = Lleva { $percent } % de solución, así que la dosis es suave.
 ask-brine = Salmuera al { $percent } %: { $mass } de sal en { $water } de agua. Son { $volume } de { $salt }.
@@ -135,7 +135,7 @@ ask-brine-other = Por ciento de toda la salmuera; sobre el agua sola es { $perce
 ask-brine-time = Tarda { $time }, en una olla de { $vessel }.
 ask-brine-usual = Aves de { $low } a { $high }: { $time }.
 ask-brine-cold = Ave y salmuera a { $cold } o menos, 48 h como mucho.
-ask-depth = Tras { $rest } en la nevera la sal ha entrado unos { $depth } mm (de { $low } a { $high }).
+ask-depth = Tras { $rest } { -fridge(form: "in") } la sal ha entrado unos { $depth } mm (de { $low } a { $high }).
 ask-depth-pork = Ahí ha llegado una décima de la sal de la superficie. Medido en cerdo; para pavo nadie lo ha publicado.
 ask-sodium = Para { $bird } con la sal normal, { $who }: unos { $expected } mg de sodio (de { $low } a { $high }).
 ask-sodium-one-of = { $people ->
@@ -147,15 +147,15 @@ ask-sodium-day = Es del { $low } al { $high } % de los { $daily } mg de un día.
 ask-sodium-care = Es una estimación: si el sodio importa para tu salud, pregunta a tu médico.
 ask-own = Tu sal: { $teaspoon } la cucharadita, { $tablespoon } la cucharada.
 ask-own-not-plain = Sodio y peso no cuadran con sal pura. Mira la etiqueta, por ejemplo: mi sal: 1/4 cdta tiene 280 mg de sodio.
-ask-own-density = Ninguna sal es tan ligera o pesada: una cucharadita pesa de 1,5 a 8 g. Mira la cuchara, por ejemplo: mi sal: 1/4 cdta es 0,7 g.
+ask-own-density = Ninguna sal es tan ligera o pesada: una cucharadita pesa de 1,5 a 8 g. Mira la cuchara, por ejemplo: mi sal: 1/4 cdta es { units-example-salt }.
 
 # ---- the bird
-ask-thaw = Para { $bird }: { $fridge } en la nevera, o { $water } en agua fría cambiada cada { $every }.
+ask-thaw = Para { $bird }: { $fridge } { -fridge(form: "in") }, o { $water } en agua fría cambiada cada { $every }.
 # $at is what the person's own fridge shows, $cold the most it may.
-ask-fridge-warm = Tu nevera está a { $at }: por encima de { $cold } nada de eso vale. Ponla más fría y compruébalo antes de meter el ave.
-ask-thaw-care = Descongelada en la nevera aguanta { $keeps }; en agua, cocínala enseguida. Nunca en la encimera.
+ask-fridge-warm = Tu { -fridge } está a { $at }: por encima de { $cold } nada de eso vale. Baja su temperatura y compruébala antes de meter el ave.
+ask-thaw-care = Descongelada { -fridge(form: "in") } aguanta { $keeps }; en agua, cocínala enseguida. Nunca en { -counter }.
 ask-roast = Para { $bird }, { $cooker ->
-    [fan-oven] horno con ventilador
+    [fan-oven] { -fan-oven }
     [smoker] ahumador
    *[oven] horno
 } a { $setting }: { $time }, lo más probable { $middle }.
@@ -190,22 +190,22 @@ ask-lethality-time = { $at } debe mantenerse { $needed } en el punto más frío.
 ask-lethality-care = Para carne y con termómetro comprobado; no para relleno. Las autoridades piden en casa { $kitchen } en todas partes: si dudas, guíate por eso.
 ask-come-up = No te fíes. Las { $span } de subida no cuentan como mantenida, y lo que creció entre { $low } y { $hot } no lo deshace todo el calor. Si estuvo ahí más de unas dos horas sin calor constante, a la basura; si no, sigue hasta { $kitchen } en todas partes.
 ask-safe = { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala.
-ask-safe-held = { $target } durante { $hold } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. { $plan }, con lo que cuento yo, no pide minutos.
+ask-safe-held = { $target } durante { $hold } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. { $plan }, mi objetivo, no pide minutos.
 ask-safe-higher = Me guío por { $plan } en pechuga, muslo y ala. Health Canada dice { $target } para un ave entera: si lo sigues, déjala hasta entonces.
 ask-safe-stuffing = Relleno: { $target } en el centro, dentro del ave o aparte.
 ask-safe-where = La punta lejos del hueso. El color y los jugos claros no prueban nada.
-ask-out-fine = { $out } fuera todavía está bien. Quedan { $left }: luego se come, va a la nevera o a la basura.
+ask-out-fine = { $out } fuera todavía está bien. Quedan { $left }: luego se come, va { -fridge(form: "to") } o a la basura.
 ask-out-if-cool = Vale hasta { $air } de ambiente; con más calor, una hora en total.
-ask-out-limit = Dos horas fuera de la nevera en total, una por encima de { $air }. Después se tira.
+ask-out-limit = Dos horas fuera { -fridge(form: "of") } en total, una por encima de { $air }. Después se tira.
 ask-out-discard = Tíralo: { $out } fuera, y el límite son { $limit }.
 ask-out-dont = No lo hagas: { $out } fuera es demasiado, el límite son { $limit } en total.
 ask-out-why = Recalentarlo no lo vuelve seguro: algunas toxinas quedan.
 # $days is one of the next two.
-ask-keeps = { $food }: { $days } en la nevera.
-ask-keeps-still = { $age } está dentro del límite. { $food }: { $days } en la nevera.
-ask-keeps-over = Tíralo: { $age } es demasiado. { $food }: { $days } en la nevera.
-ask-keeps-that-still = { $food }: { $days } en la nevera; { $age } entra en eso.
-ask-keeps-that-over = { $food }: { $days } en la nevera; tras { $age }, a la basura.
+ask-keeps = { $food }: { $days } { -fridge(form: "in") }.
+ask-keeps-still = { $age } está dentro del límite. { $food }: { $days } { -fridge(form: "in") }.
+ask-keeps-over = Tíralo: { $age } es demasiado. { $food }: { $days } { -fridge(form: "in") }.
+ask-keeps-that-still = { $food }: { $days } { -fridge(form: "in") }; { $age } entra en eso.
+ask-keeps-that-over = { $food }: { $days } { -fridge(form: "in") }; tras { $age }, a la basura.
 ask-days = { $n ->
     [one] { $n } día
    *[other] { $n } días
@@ -216,16 +216,16 @@ ask-months = { $n ->
    *[other] { $n } meses
 }
 ask-months-range = de { $low } a { $high } meses
-ask-keeps-care = La nevera a { $cold } o menos. Si tiene mal aspecto u olor, fuera.
+ask-keeps-care = { -fridge(form: "The") } a { $cold } o menos. Si tiene mal aspecto u olor, fuera.
 ask-keeps-frozen = { $food }: { $months } en el congelador por calidad. Bien congelado sigue siendo seguro.
-ask-keeps-unknown = { $food }: no conozco un tiempo publicado. Con cuidado: dos horas fuera de la nevera como mucho.
-ask-cooling = A la nevera antes de { $limit } desde que sale del fuego; caliente no importa, en recipientes bajos y sin hueso.
+ask-keeps-unknown = { $food }: no conozco un tiempo publicado. Con cuidado: dos horas fuera { -fridge(form: "of") } como mucho.
+ask-cooling = { -fridge(form: "To") } antes de { $limit } desde que sale del fuego; caliente no importa, en recipientes bajos y sin hueso.
 ask-cooling-marks = De { $from } a { $middle } en 2 h, y a { $cold } en 6 h en total.
 ask-reheat = Recalienta a { $target } por todas partes.
 ask-reheat-gravy = La salsa, hasta que hierva a borbotones.
 ask-reheat-care = Tapado, con un poco de caldo. No en olla de cocción lenta.
 ask-reheat-once = En el Reino Unido: recalienta una sola vez.
-ask-refreeze = Descongelada en la nevera se puede volver a congelar, cruda o cocinada. En agua o microondas, cocínala antes.
+ask-refreeze = Descongelada { -fridge(form: "in") } se puede volver a congelar, cruda o cocinada. En agua o microondas, cocínala antes.
 ask-refreeze-out = No si estuvo fuera más de dos horas.
 ask-colour = El color y los jugos claros no prueban nada, rosado o no. Decide el termómetro:
 ask-stand = Déjala reposar { $least } o más antes de trinchar, tapada sin apretar. Primero sube la temperatura, luego baja.
@@ -233,21 +233,21 @@ ask-oven-low = No: las autoridades piden para aves un horno a { $limit } o más.
 ask-oven-fits = Sí, { $at } va bien. Las autoridades piden para aves { $limit } o más.
 ask-oven = Pon el horno a { $limit } o más: es lo que piden las autoridades para aves.
 ask-oven-smoker = Un ahumador va de { $low } a { $high }, con el ave descongelada del todo.
-ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego a la nevera.
+ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego { -fridge(form: "to") }.
 ask-wash = No la laves: de quienes la lavaron, el { $share } % acabó con bacterias en el fregadero. Sécala y lávate las manos 20 s.
-ask-counter-thaw = Nunca en la encimera ni en agua tibia: por fuera se estropea y por dentro sigue helada. Nevera, o agua fría cambiada cada { $every }.
+ask-counter-thaw = Nunca en { -counter } ni en agua tibia: por fuera se estropea y por dentro sigue helada. { -fridge(form: "Title") }, o agua fría cambiada cada { $every }.
 ask-stuffing = Lo más seguro, al horno aparte. Dentro: sin apretarlo, justo antes de meter el ave, y nunca en un ave congelada, ahumada o frita.
 ask-stuffing-target = El centro también debe llegar a { $target }.
 ask-fry-frozen = No: nunca frías un ave congelada ni a medio descongelar. El aceite rebosa y quema. Primero, descongelada del todo.
 ask-fry-stuffed = No: nunca frías un ave rellena.
 ask-fry-heavy = No: { $given } es demasiado para una freidora. Hasta 5,4 kg.
-ask-fry-time = { $mass } tarda { $time } a 175 °C; está hecha con { $target } en todas partes.
+ask-fry-time = { $mass } tarda { $time } a 175 °C; está lista con { $target } en todas partes.
 ask-fry = Freír: al aire libre, a 3 m o más de la casa, aceite a 175 °C, de 7 a 11 min por kilo, nada de más de 5,4 kg.
 ask-fry-care = Descongelada del todo y seca, nunca rellena: el agua hace rebosar el aceite. Busca antes el nivel con agua, no la dejes sola y ten un extintor de polvo a mano.
-ask-charcoal = Nunca dentro de casa, en un garaje, una tienda o bajo techo. El monóxido de carbono mata y no huele. La parrilla aún tibia también se queda fuera.
+ask-charcoal = Nunca dentro de casa, en un garaje, una tienda de campaña o bajo techo. El monóxido de carbono mata y no huele. La parrilla aún tibia también se queda fuera.
 ask-fire = { $call ->
-    [none] Puerta del horno cerrada y horno apagado. Nada de agua, y no saques la bandeja. Si no se apaga enseguida o salen llamas: todos fuera, puertas cerradas, y desde la calle llama a los bomberos.
-   *[known] Puerta del horno cerrada y horno apagado. Nada de agua, y no saques la bandeja. Si no se apaga enseguida o salen llamas: todos fuera, puertas cerradas, y desde la calle llama al { $call }.
+    [none] Puerta del horno cerrada y horno apagado. Nada de agua, y no saques la { -tray }. Si no se apaga enseguida o salen llamas: todos fuera, puertas cerradas, y desde la calle llama a los bomberos.
+   *[known] Puerta del horno cerrada y horno apagado. Nada de agua, y no saques la { -tray }. Si no se apaga enseguida o salen llamas: todos fuera, puertas cerradas, y desde la calle llama al { $call }.
 }
 ask-fire-elsewhere = Una sartén en el fuego: apaga y ponle la tapa. Ahumador o parrilla: tapa y rejillas cerradas, gas cortado. Solo si llegas sin peligro.
 ask-gas = { $call ->
@@ -255,44 +255,44 @@ ask-gas = { $call ->
    *[known] No toques interruptores, nada de llamas, no llames desde dentro. Abre las ventanas que te queden de paso, todos fuera, y desde la calle llama al { $call } o a la compañía del gas.
 }
 
-ask-stuff-ahead = No: rellénala justo antes de meterla, y sin apretar. Puedes dejar lo seco y lo húmedo listos en la nevera, por separado. El centro debe llegar a { $target }.
+ask-stuff-ahead = No: rellénala justo antes de meterla, y sin apretar. Puedes dejar lo seco y lo húmedo listos { -fridge(form: "in") }, por separado. El centro debe llegar a { $target }.
 
 # ---- habits, and what went wrong
 ask-fridge = A { $cold } o menos, con un termómetro dentro.
 ask-baste = No hace falta. Cada vez que abres el horno pierdes tiempo, y la piel mojada no queda crujiente.
-ask-foil = ¿Ya está bastante dorada? Papel de aluminio suelto por encima y que siga: solo el termómetro dice cuándo está. Quítalo los últimos minutos si quieres la piel crujiente.
-ask-carve = Primero las patas: corta la piel, abre el muslo hacia fuera y corta por la articulación; luego separa muslo y contramuslo. Cada pechuga entera del hueso y después en lonchas a lo ancho. Las alas al final. No en la tabla del ave cruda.
+ask-foil = ¿Ya está bastante dorada? { -foil(form: "Title") } suelto por encima y que siga: solo el termómetro dice cuándo está. Quítalo los últimos minutos si quieres la piel crujiente.
+ask-carve = Primero las patas: corta la piel, abre el muslo hacia fuera y corta por la articulación; luego separa { -drumstick } y { -thigh }. Cada pechuga entera del hueso y después en { -slices } a lo ancho. Las alas al final. No en la tabla del ave cruda.
 ask-pop-up = Ese botón puede saltar antes o después de tiempo. Compruébalo con termómetro: { $target } en pechuga, muslo y ala, y está.
 ask-bag-inside = Si la bolsa es de papel no pasa nada: sácala y guíate por { $target } en la carne. Si es de plástico y se derritió o deformó, tira la bolsa y el ave.
 ask-probe-out = De vuelta a lo más grueso de la pechuga, punta lejos del hueso; lo que marcó fuera no cuenta. ¿Roto? Sirve cualquier termómetro de lectura rápida que marque { $ice } en agua con hielo. Sin él nadie puede decir que está.
 ask-mess = Primero papel, luego agua caliente con jabón y después un desinfectante; las manos, 20 s. Lo que se come crudo y se mojó con el jugo, a la basura.
 ask-dog = Huesos cocinados no, se astillan; nada salado ni con cebolla. Un poco de carne sola, sí.
 ask-fragile = Embarazadas, mayores de 65, niños pequeños o personas con defensas bajas: { $target } en todas partes, también en el relleno, y sobras solo recalentadas a eso. En la duda, pregunta al médico.
-ask-neck = Fuera antes de salar; mira por los dos extremos, suelen ir en una bolsita. Cuécelos para la salsa, hasta { $target }. Crudos aguantan { $giblets } en la nevera.
+ask-neck = Fuera antes de salar; mira por los dos extremos, suelen ir en una bolsita. Cuécelos para la salsa, hasta { $target }. Crudos aguantan { $giblets } { -fridge(form: "in") }.
 ask-finish-oven = Sí, directo de un fuego al otro; nunca mitad hoy y mitad después. Horno a { $oven } o más, y { $target } como siempre.
 ask-side-up = Pechuga arriba, puntas de las alas metidas debajo.
-ask-fridge-shelf = Abajo del todo, en una bandeja que recoja el jugo: nada crudo encima de otra comida.
-ask-fridge-cover = Destapada se seca la piel y queda más crujiente. Bandeja debajo, abajo del todo. Tápala si puede tocar otra comida o gotear encima.
+ask-fridge-shelf = Abajo del todo, en una { -tray } que recoja el jugo: nada crudo encima de otra comida.
+ask-fridge-cover = Destapada se seca la piel y queda más crujiente. { -tray(form: "Title") } debajo, abajo del todo. Tápala si puede tocar otra comida o gotear encima.
 ask-rinse-salt = No: la sal ya entró, y enjuagar reparte gérmenes por el fregadero. Sécala con papel; los granos que queden, sacúdelos.
 ask-salted-twice = Quita la que puedas con la mano, sin enjuagar, y nada más de sal: ni encima, ni en la mantequilla, ni jugos en la salsa. Si llevaba mucho puesta, la carne saldrá salada: corta fino y no sales nada más.
 ask-brine-frozen = Primero descongela: la sal apenas entra en el hielo. A medio descongelar puede terminar en salmuera fría, a { $cold } o menos.
-ask-brine-or-not = No es obligatorio. En seco es lo fácil: sal sobre y bajo la piel, uno o dos días en la nevera, nada que se derrame. La salmuera pide un cubo y sitio a { $cold }. Ninguna en un ave kosher o con solución añadida.
+ask-brine-or-not = No es obligatorio. En seco es lo fácil: sal sobre y bajo la piel, uno o dos días { -fridge(form: "in") }, nada que se derrame. La salmuera pide una olla grande y sitio a { $cold }. Ninguna en un ave kosher o con solución añadida.
 ask-rack = ¿Sin rejilla? Valen rodajas gruesas de cebolla y zanahoria o un aro de aluminio. En el horno, abajo, para que el ave quede en el centro.
-ask-truss = No hace falta: con las patas sueltas los muslos se hacen antes. Si se abre mucho, ata las puntas flojo.
+ask-truss = No hace falta: con las patas sueltas los muslos se asan antes. Si se abre mucho, ata las puntas flojo.
 ask-pan-water = Una taza, para que no se quemen los jugos. Más solo ablanda la piel.
-ask-oven-bag = Bolsa de asar, según su envase: va más rápido, así que mide pronto. Nada de bolsas de papel o de la compra: pueden arder y soltar gases.
+ask-oven-bag = Bolsa de asar, según su envase: va más rápido, así que mide pronto. Nada de bolsas de papel o de supermercado: pueden arder y soltar gases.
 ask-temper = No hace falta: en una hora por dentro apenas se templa. Fuera solo lo que dice el plan, para secar la piel: cuenta para el límite de { $limit }.
 ask-weather = Al resguardo del viento, tapa cerrada y más combustible a mano: viento, lluvia y frío se comen el calor. Aun así fuera, nunca en garaje o carpa. Dime qué marca el ahumador y calculo con eso.
 ask-grill = Sí: tapa cerrada, el ave al lado de las llamas, no encima, { $oven } o algo más en la rejilla. Lo planifico como ahumador. Solo al aire libre.
 ask-smoke = Madera suave: manzano, cerezo, algo de roble. El ave entra cuando el humo es fino y azulado; el blanco y espeso amarga: más aire y espera. Solo al aire libre.
 ask-gravy-how = Cuela los jugos y quita la grasa. Tuesta tanta harina como grasa dejes, añade jugos y caldo batiendo hasta que fluya y dale un hervor. Prueba antes de salar: un ave salada gotea sal.
-ask-carcass = Huesos a la nevera en menos de { $limit }, úsalos en { $days } o congélalos. Cuécelos con cebolla y zanahoria 2 o 3 h, cuela y enfría en recipientes bajos.
-ask-crisp = Piel seca: destapada en la nevera toda la noche, una capa fina de aceite, sin aluminio, poca agua en la bandeja. ¿Aún blanda al final? { $crisp } los últimos 10 min, sin perderla de vista.
+ask-carcass = Huesos { -fridge(form: "to") } en menos de { $limit }, úsalos en { $days } o congélalos. Cuécelos con cebolla y zanahoria 2 o 3 h, cuela y enfría en recipientes bajos.
+ask-crisp = Piel seca: destapada { -fridge(form: "in") } toda la noche, una capa fina de aceite, sin aluminio, poca agua en la { -tray }. ¿Aún blanda al final? { $crisp } los últimos 10 min, sin perderla de vista.
 ask-fat = Cualquiera de los dos. Piel seca, una capa fina justo antes de entrar; mantequilla blanda bajo la piel para dar sabor. Sin sal si el ave ya va salada.
 ask-preheat = Sí, caliente antes de que entre el ave: un horno 20 a 30 min, un fuego hasta una hora.
-ask-early = Hecha es { $target } en todas partes. Entonces envuelta a { $hot } o más, con termómetro. O trínchala, a la nevera en menos de { $limit }, y recaliéntala para la cena a { $target }.
-ask-fan = Valen los dos. Con ventilador va más rápido y se dora antes; aun así, no menos de { $oven }. Di “horno con ventilador” y lo planifico así.
-ask-ahead = Sí: hecha a { $target }, trinchada, en la nevera en menos de { $limit } en capas bajas, y comida en { $days }. Recalienta tapada con un poco de caldo, a { $target }.
+ask-early = Lista es { $target } en todas partes. Entonces envuelta a { $hot } o más, con termómetro. O trínchala, { -fridge(form: "to") } en menos de { $limit }, y recaliéntala para la cena a { $target }.
+ask-fan = Valen los dos. Con ventilador va más rápido y se dora antes; aun así, no menos de { $oven }. Di “{ -fan-oven }” y lo planifico así.
+ask-ahead = Sí: asada a { $target }, trinchada, { -fridge(form: "in") } en menos de { $limit } en capas bajas, y comida en { $days }. Recalienta tapada con un poco de caldo, a { $target }.
 ask-flat = Tijeras por los dos lados del espinazo, quítalo, dale la vuelta y aplasta la pechuga. Necesita unos dos tercios del tiempo. Di “abierta” al planificar.
 ask-fresh-or-frozen = Igual de buenas. Congelada se compra semanas antes, solo pide días para descongelar. Fresca: como mucho { $raw } antes de cocinarla.
 ask-thaw-microwave = Para descongelar, solo si cabe, según las instrucciones del microondas. Luego cocínala enseguida: hay partes que se calientan.
@@ -301,24 +301,24 @@ ask-inject = Se puede: líquido frío, justo antes de asarlo, y su sal cuenta en
 ask-raw-inside = De vuelta al horno, entero o en trozos, hasta { $target } en lo más grueso; antes no come nadie. Cuchillo, tabla y manos con agua caliente y jabón. Rosado junto al hueso no prueba nada: el termómetro sí.
 ask-ate-raw = Casi siempre no pasa nada; nadie puede asegurarlo. Lo que queda, al horno hasta { $target } o a la basura. Sangre, fiebre alta, no retener nada o más de tres días: al médico. Embarazadas, muy pequeños, mayores o enfermos: mejor llamar ya.
 ask-half-cook = No: nunca a medias ahora y el resto luego. El centro queda tibio horas y el calor no deshace todo lo que crece. Hazlo entero hasta { $target }, trínchalo y enfríalo en menos de { $limit }.
-ask-fridge-down = Sin abrirla: guarda el frío unas { $unopened }. Luego mide: un ave a más de { $cold } durante más de { $limit } se tira, cocinarla no lo arregla. Si aún tiene hielo o está a { $cold } o menos, vale.
+ask-fridge-down = Con la puerta cerrada guarda el frío cerca de { $unopened }. Luego mide: un ave a más de { $cold } durante más de { $limit } se tira, cocinarla no lo arregla. Si aún tiene hielo o está a { $cold } o menos, vale.
 ask-kosher-bird = Un ave que ya viene salada, con salmuera o kosher: nada de salmuera, ni más sal sin probar antes.
 ask-thermometer = Lo más grueso de la pechuga, lo más hondo del muslo y la articulación del ala; la punta en medio de la carne, lejos del hueso. { $target } en todos.
 ask-garage-thaw = Solo si allí hubo { $cold } o menos todo el tiempo, medidos. Si no lo sabes, tírala: cocinarla no lo arregla.
-ask-past-date = La fecha de caducidad es un límite: pasada, no se come, ni cocinado, salvo que se congelara a tiempo. La de consumo preferente es más flexible: un ave fresca aguanta { $days } en la nevera desde que la compraste, no más.
+ask-past-date = La fecha de caducidad es un límite: pasada, no se come, ni cocinado, salvo que se congelara a tiempo. La de consumo preferente es más flexible: un ave fresca aguanta { $days } { -fridge(form: "in") } desde que la compraste, no más.
 ask-past-date-care = Si dudas, o si huele o se nota raro: a la basura. Cocinarlo no lo arregla.
 ask-smell = Agrio, podrido o baboso: a la basura, o de vuelta a la tienda. Cocinarlo no lo arregla, y no lo pruebes para saberlo. Un olor leve al abrir una bolsa sellada se va en unos minutos; si no se va, fuera.
 ask-low-salt = Un ave no se puede salar para unos y para otros no. Déjala sin sal («sin sal») y pon sal en la mesa, o sala menos («menos sal»); salsa y relleno también sin sal. Si la etiqueta habla de «solución» o «salmuera», ya lleva sal. Cuánta puede tomar, lo dice su médico.
 ask-thermometer-which = Uno digital rápido, o una sonda que se queda dentro. Sin él nadie puede saber que es seguro: pide uno prestado. Compruébalo antes: en agua con hielo marca { $ice }.
-ask-no-room = Sirve una nevera portátil con hielo: el ave en una bolsa bien cerrada, tapa puesta, un termómetro dentro a { $cold } o menos, hielo nuevo antes de que se caliente. O deja fuera las bebidas; el ave nunca.
-ask-carry-food = En frío, en una nevera portátil con hielo, a { $cold } o menos al llegar; o caliente, envuelto en una caja, a { $hot } o más. Si no, { $limit } fuera en total, con el viaje incluido; { $short } con más de { $air }.
-ask-oven-down = No abras la puerta. Si el calor no vuelve pronto, lleva el ave a otro horno, al de un vecino o a una barbacoa con tapa al aire libre. Si aún no había entrado, a la nevera.
+ask-no-room = Sirve una { -cooler } con hielo: el ave en una bolsa bien cerrada, tapa puesta, un termómetro dentro a { $cold } o menos, hielo nuevo antes de que se caliente. O deja fuera las bebidas; el ave nunca.
+ask-carry-food = En frío, en una { -cooler } con hielo, a { $cold } o menos al llegar; o caliente, envuelto en una caja, a { $hot } o más. Si no, { $limit } fuera en total, con el viaje incluido; { $short } con más de { $air }.
+ask-oven-down = No abras la puerta. Si el calor no vuelve pronto, lleva el ave a otro horno, al de un vecino o a { -grill } al aire libre. Si aún no había entrado, { -fridge(form: "to") }.
 ask-oven-down-care = No la dejes a medias para acabarla luego. Templada, por debajo de { $hot }, más de { $limit } en total: a la basura.
 ask-still-frozen = Ya mismo a agua fría, en una bolsa bien cerrada, con agua nueva cada { $every }: una hora por cada kilo aún congelado. Luego, cocínala enseguida.
-ask-still-frozen-cook = O ásala como está, sin relleno, en horno, no en ahumador ni freidora: hasta la mitad más de tiempo. Saca los menudillos cuando se suelten. { $target } en todas partes.
-ask-from-frozen = En horno, sí: { $oven } o más, sin relleno, más o menos la mitad más de tiempo que descongelado. Menudillos fuera en cuanto se suelten, { $target } en todas partes. Nunca en ahumador ni freidora.
-ask-is-thawed = Descongelado: sin hielo en la cavidad, las patas se mueven, { $cold } o menos por dentro. ¿Queda hielo? Más tiempo en la nevera, o agua fría.
-ask-too-fast = Baja el horno, no a menos de { $oven }, y cúbrela con papel de aluminio. Con { $target } en todas partes está hecha: luego, tapada y a { $hot } o más.
+ask-still-frozen-cook = O ásala como está, sin relleno, en horno, no en ahumador ni freidora: hasta la mitad más de tiempo. Saca { -giblets(form: "the") } cuando se suelten. { $target } en todas partes.
+ask-from-frozen = En horno, sí: { $oven } o más, sin relleno, más o menos la mitad más de tiempo que descongelado. { -giblets(form: "Title") } fuera en cuanto se suelten, { $target } en todas partes. Nunca en ahumador ni freidora.
+ask-is-thawed = Descongelado: sin hielo en la cavidad, las patas se mueven, { $cold } o menos por dentro. ¿Queda hielo? Más tiempo { -fridge(form: "in") }, o agua fría.
+ask-too-fast = Baja el horno, no a menos de { $oven }, y cúbrela con { -foil }. Con { $target } en todas partes está lista: luego, tapada y a { $hot } o más.
 ask-too-slow = Horno a { $oven } o algo más, con la puerta cerrada. Si hay prisa, separa muslos y pechuga y ásalos en piezas. Mejor tarde que por debajo de { $target }.
 ask-stuffing-for = { $people ->
     [one] Relleno para uno: de { $low } a { $high }.

@@ -5,7 +5,7 @@ birds-whose = { $kind ->
     [chicken] Pollo
     [capon] Capón
     [duck] Pato
-    [goose] Oca
+    [goose] Ganso
    *[turkey] Pavo
 }{ $own ->
     [yes] {""}
@@ -13,7 +13,7 @@ birds-whose = { $kind ->
 }
 birds-where = { $bird }, { $cooker ->
     [smoker] en el ahumador
-    [fan-oven] en el horno con ventilador
+    [fan-oven] en el { -fan-oven }
    *[oven] en el horno
 }
 birds-heavy = { $bird }, { $mass }

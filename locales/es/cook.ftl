@@ -25,7 +25,7 @@ cook-decades = Según las tablas publicadas, el calor y el tiempo hasta ahora ya
 cook-in-time-again = Vuelve a llegar a tiempo para la cena.
 cook-late-choices = Se puede mover la cena, o bien:
 cook-late-hotter = • Subir el calor a { $setting }: podría estar hacia las { $about }. Luego dime qué temperatura hay dentro.
-cook-late-carve = • Separar muslos y pechugas y terminarlos en una bandeja en el horno fuerte, cada pieza a { $target }: en piezas va mucho más rápido. De un calor al otro, sin pausa.
+cook-late-carve = • Separar muslos y pechugas y terminarlos en una { -tray } en el horno fuerte, cada pieza a { $target }: en piezas va mucho más rápido. De un calor al otro, sin pausa.
 cook-button-dinner = Cena a las { $at }
 cook-button-hotter = Calor a { $setting }
 cook-hotter = Ahora el plan dice { $setting }. Súbelo y dime en 20 minutos qué temperatura hay dentro.
@@ -46,7 +46,7 @@ cook-air-raw = Un ave cruda sin calor { $limit } o más ya no es segura, se coci
 cook-early = { $done ->
     [yes] Es mucho antes de las { $dinner }.
    *[no] Es mucho antes de la cena de las { $dinner }.
-} Mantenla caliente: envuelta, en un horno tibio o una nevera portátil seca, y que siga marcando { $hot }. Si baja, hay que comerla o meterla en la nevera antes de las { $until }. O trínchala, enfríala en fuentes bajas y recaliéntala a { $target }.
+} Mantenla caliente: envuelta, en un horno tibio o una { -cooler } seca, y que siga marcando { $hot }. Si baja, hay que comerla o meterla { -fridge(form: "in") } antes de las { $until }. O trínchala, enfríala en fuentes bajas y recaliéntala a { $target }.
 
 cook-suspect-odd = ¿{ $spot ->
     [breast] Pechuga
@@ -74,8 +74,8 @@ cook-alarm-fire = { $cooker ->
    *[oven] <b>El horno pierde calor:</b> { $pit } donde debería haber { $setting }. ¿Está encendido y la puerta cerrada? Dime qué marca en 15 minutos.
 }
 cook-alarm-hot = { $cooker ->
-    [smoker] El fuego se desboca: { $pit } donde queríamos { $setting }. Cierra un poco las rejillas; papel de aluminio sobre lo que se dora de más.
-   *[oven] El horno va demasiado fuerte: { $pit } donde queríamos { $setting }. Bájalo; papel de aluminio sobre lo que se dora de más.
+    [smoker] El fuego se desboca: { $pit } donde queríamos { $setting }. Cierra un poco las rejillas; { -foil } sobre lo que se dora de más.
+   *[oven] El horno va demasiado fuerte: { $pit } donde queríamos { $setting }. Bájalo; { -foil } sobre lo que se dora de más.
 }
 cook-alarm-moved = { $spot ->
     [breast] La lectura de la pechuga saltó. ¿Sigue la sonda en la parte más gruesa, lejos del hueso?
@@ -117,28 +117,28 @@ cook-alarm-falling-over = { $spot ->
    *[breast] <b>La pechuga lleva { $span } enfriándose:</b>
 } { $from }, ahora { $to }. Pasa del límite de dos horas por debajo de { $hot }. Yo no lo serviría.
 cook-falling = Sin hora mientras se enfría: primero, que vuelva el calor.
-cook-alarm-hold = Fuera del fuego desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla en la nevera antes de las { $until }.
+cook-alarm-hold = Fuera del fuego desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla { -fridge(form: "in") } antes de las { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
-cook-hot-by = Si marca menos: comida antes de las { $by }, las sobras enseguida a la nevera. Después, no la sirvas.
+cook-hot-by = Si marca menos: comida antes de las { $by }, las sobras enseguida { -fridge(form: "to") }. Después, no la sirvas.
 cook-hot-dinner-late = Sus dos horas acaban a las { $by }, antes de la cena: tiene que seguir marcando { $hot } o más. Si no, se come antes.
 cook-hot-still = Sigue a { $hot } o más en los dos: bien, puede esperar mientras marque eso. Desde la última lectura así tiene { $most }.
 cook-hot-one = Ahí está bastante caliente. Cuentan los dos, pechuga y muslo: mide también el otro.
-cook-hot-below = Está por debajo de { $hot }. A las { $off } estaba caliente: comida antes de las { $by }, las sobras enseguida a la nevera.
+cook-hot-below = Está por debajo de { $hot }. A las { $off } estaba caliente: comida antes de las { $by }, las sobras enseguida { -fridge(form: "to") }.
 cook-hot-over = Está por debajo de { $hot }, y han pasado más de { $most } desde las { $off }, la última vez que se supo caliente. Yo no la serviría.
-cook-cooled-counter = { $at }. Marque lo que marque, va a la nevera antes de las { $by }, en recipientes bajos: quedan { $left }.
-cook-cooled-unsaid = { $at } es bastante frío solo si estaba en la nevera antes de { $by }. Si no, se tira.
+cook-cooled-counter = { $at }. Marque lo que marque, va { -fridge(form: "to") } antes de las { $by }, en recipientes bajos: quedan { $left }.
+cook-cooled-unsaid = { $at } es bastante frío solo si estaba { -fridge(form: "in") } antes de { $by }. Si no, se tira.
 cook-cooled-cold = { $at }: bastante frío, para guardar y para llevar. Que siga a { $cold } o menos.
 cook-cooled-fridge = { $at }: aún se enfría. Para { $by } debería marcar { $cold } o menos: recipientes bajos, separados, sin cerrar del todo.
-cook-cooled-warm = { $at } tras { $span } en la nevera es demasiado. Revisa la nevera; lo que pasó más de dos horas por encima de { $cold } nadie puede darlo por seguro. En la duda, tíralo.
+cook-cooled-warm = { $at } tras { $span } { -fridge(form: "in") } es demasiado. Revisa { -fridge(form: "the") }; lo que pasó más de dos horas por encima de { $cold } nadie puede darlo por seguro. En la duda, tíralo.
 cook-cooled-packed = { $at } pasa de { $cold }. Más de { $most } por encima, en total, y se tira, también si nadie sabe cuánto. Si no, más hielo, o directo al calor, a { $target } por todas partes.
 cook-reheat-on = { $at }: que siga, hasta { $target } por todas partes, medido en el trozo más grueso.
 cook-reheat-there = { $at }: ahí ya está. Lo mismo en el centro de cada fuente, y a la mesa.
-cook-reheat-only = Eso vale solo si estaba en la nevera antes de { $by }; nadie lo ha dicho. El calor no lo arregla.
+cook-reheat-only = Eso vale solo si estaba { -fridge(form: "in") } antes de { $by }; nadie lo ha dicho. El calor no lo arregla.
 cook-gone = Esa estuvo fuera demasiado tiempo y se tira, marque lo que marque. Lo siento. No queda nada por hacer con ella.
-cook-tossed = Fue lo correcto, y lo siento. No aviso más por esa ave.
-cook-tossed-rest = Fue lo correcto. Por eso no aviso más.
+cook-tossed = Fue lo correcto, y lo siento. Por esa ave ya no aviso.
+cook-tossed-rest = Fue lo correcto. Por eso ya no aviso.
 cook-setting = El plan dice { $setting }.
-cook-standing = Fuera del fuego desde las { $off }: trinchado, comido y en la nevera antes de las { $by }, salvo que siga a { $hot } o más.
+cook-standing = Fuera del fuego desde las { $off }: trinchado, comido y { -fridge(form: "in") } antes de las { $by }, salvo que siga a { $hot } o más.
 
 cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.
 

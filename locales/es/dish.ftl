@@ -14,15 +14,15 @@ dish-no-time = ¿Cuánto tarda { $name }? Así: /plan añade { $name } al horno 
 dish-time = { $name } puede tardar de 1 min a 12 h.
 dish-setting = { $setting } no es temperatura para un plato: de { $low } a { $high }.
 dish-too-many = Ya hay { $most } platos. Quita uno primero: /plan quita …
-dish-cold = En la nevera desde { $when }, { $room ->
-    [half] media balda
-    [whole] una balda
-   *[more] { $shelves } baldas
+dish-cold = { -fridge(form: "In") } desde { $when }, { $room ->
+    [half] media { -shelf }
+    [whole] una { -shelf }
+   *[more] { $shelves } { -shelves }
 }.
-dish-iced = En una nevera portátil con hielo desde { $when }, con un termómetro dentro: { $cold } o menos todo el tiempo.
+dish-iced = En una { -cooler } con hielo desde { $when }, con un termómetro dentro: { $cold } o menos todo el tiempo.
 dish-shelves = { $count ->
-    [one] Una balda
-   *[other] { $count } baldas
+    [one] Una { -shelf }
+   *[other] { $count } { -shelves }
 } para la cena, contando la del ave. Si lo de cada día necesita sitio, dime menos.
-dish-shelves-hint = ¿La nevera va llena? Dime «mi nevera tiene 3 baldas» y miro que todo quepa junto al ave.
-dish-stay = { $name } puede esperar en la nevera de 15 min a 2 días, hasta la cena.
+dish-shelves-hint = ¿Queda poco sitio { -fridge(form: "in") }? Dime «mi { -fridge } tiene 3 { -shelves }» y miro que todo quepa junto al ave.
+dish-stay = { $name } puede esperar { -fridge(form: "in") } de 15 min a 2 días, hasta la cena.

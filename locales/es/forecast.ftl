@@ -2,7 +2,7 @@
 
 # Una línea de `carvetime forecast`. Todo es tiempo desde que el ave entró al calor: "3 h 5 min".
 forecast-line = { $at }: lista tras { $done } (de { $from } a { $to })
-forecast-line-done = { $at }: en su punto (hora real, unas { $done }; de { $from } a { $to })
+forecast-line-done = { $at }: en su punto (hora real, cerca de { $done }; de { $from } a { $to })
 forecast-progress = { $done } de { $all } lecturas
 
 forecast-suspect-meant = { $place ->

@@ -17,27 +17,27 @@ room-button-jobs = Repartir tareas
 
 # ---- inicio y ayuda
 room-start = Llevo el plan de un ave entera: desde comprarla hasta las últimas sobras. Calculo la sal, la descongelación y el horno, y te aviso cuando toca algo. ¿Por dónde empezamos?
-room-start-group = Hola a todos. Llevo el plan del ave: quién hace qué y cuándo. Empezad con <b>/plan</b> y una frase, por ejemplo «/plan pavo congelado de 6,5 kg, cena el jueves a las 17, 11 personas, horno». Solo veo órdenes, respuestas a mis mensajes y botones.
+room-start-group = Hola a todos. Llevo el plan del ave: quién hace qué y cuándo. Se empieza con <b>/plan</b> y una frase, por ejemplo «/plan pavo congelado de { units-example-bird }, cena el jueves a { units-example-hour }, 11 personas, horno». Solo veo órdenes, respuestas a mis mensajes y botones.
 room-start-button-plan = Planear una cena
 room-start-button-salt = ¿Cuánta sal?
 room-start-button-safe = ¿Es seguro?
-room-help-plan = Dime el ave, el día y cuántos sois. Por ejemplo:
-    «pavo congelado de 6,5 kg, cena el jueves a las 17, 11 personas, horno a 165»
+room-help-plan = Dime el ave, el día y cuántos a la mesa. Por ejemplo:
+    «pavo congelado de { units-example-bird }, cena el jueves a { units-example-hour }, 11 personas, horno a { units-example-oven }»
     Lo que falte, te lo pregunto.
 room-help-salt = Pregunta como a un amigo. Por ejemplo:
-    «sal para un pavo de 5,5 kg»
+    «sal para un pavo de { units-example-smaller }»
     «2 cucharadas de sal de mesa en kosher en escamas»
-    «mi sal: 1/4 cdta son 0,7 g» y desde entonces uso la tuya.
+    «mi sal: 1/4 cdta son { units-example-salt }» y desde entonces uso la tuya.
 room-help-safe = Pregunta con los números que tengas. Por ejemplo:
     «¿70 °C durante 2 minutos es seguro?»
-    «el pavo lleva 3 horas fuera, ¿vale?»
+    «el pavo lleva 3 horas fuera, ¿está bien?»
     «¿cuánto duran las sobras?»
     En caso de duda, manda tu autoridad de seguridad alimentaria.
-room-help = <b>/plan</b> empieza un plan o enseña el que hay
+room-help = <b>/plan</b> empieza un plan o muestra el que hay
     <b>/board</b> qué viene y quién lo hace
     <b>/salt</b> dosis y conversiones
     <b>/ask</b> cualquier pregunta rápida
-    <b>/log</b> apunta temperaturas: «pechuga 53, muslo 61»
+    <b>/log</b> anota temperaturas: «pechuga 53, muslo 61»
     <b>/when</b> cuándo estará listo
     <b>/move</b> cambia la hora de la cena: «/move 18:00»
     <b>/take</b> y <b>/drop</b> reparten las tareas
@@ -45,16 +45,16 @@ room-help = <b>/plan</b> empieza un plan o enseña el que hay
     <b>/export</b> el plan para tu calendario, y todo lo que guardo
     <b>/settings</b> idioma, unidades, zona horaria
     <b>/stop</b> termina el plan, <b>/forget</b> borra lo que guardo
-room-unread = No lo he entendido. Prueba con { $stage ->
-    [draft] «cena a las 18», «12 personas», «sin sal», o toca un botón
+room-unread = Eso no lo entiendo. Prueba con { $stage ->
+    [draft] «cena a { units-example-later }», «12 personas», «sin sal», o toca un botón
     [ahead] «hecho» cuando algo esté hecho, «yo trincho», «cena una hora más tarde», o una pregunta
     [cooking] «pechuga 65, muslo 70», «¿cuándo?», «ya lo saqué» cuando salga, o una pregunta
-    [after] «las sobras están en la nevera», una pregunta como «cuánto duran las sobras», o /help
-   *[none] «pavo congelado de 6,5 kg, cena el domingo a las 17», una pregunta como «sal para un pavo de 5,5 kg», o /help
+    [after] «las sobras están { -fridge(form: "in") }», una pregunta como «cuánto duran las sobras», o /help
+   *[none] «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }», una pregunta como «sal para un pavo de { units-example-smaller }», o /help
 }.
 room-unreadable = Solo leo texto. ¿Me lo escribes?
-room-no-plan = Todavía no hay plan. Empieza uno con una frase, como «/plan pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas, horno».
-room-stale = Ese botón es de un plan anterior. /board enseña cómo va todo.
+room-no-plan = Todavía no hay plan. Empieza uno con una frase, como «/plan pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas, horno».
+room-stale = Ese botón es de un plan anterior. /board muestra cómo va todo.
 room-not-yours = Eso le toca contestarlo a otra persona.
 room-not-here = No estás en ese chat, así que no puedo cambiar su plan.
 room-flooded = Demasiado de golpe: he dejado de leer. Dame un minuto.
@@ -68,12 +68,12 @@ room-bird = { $kind ->
     [chicken] pollo
     [capon] capón
     [duck] pato
-    [goose] oca
+    [goose] ganso
    *[turkey] pavo
 } de { $mass }{ $condition ->
     [frozen] , { $kind ->
         [turkey-breast] congelada
-        [goose] congelada
+        [goose] congelado
        *[turkey] congelado
     }
     [part-thawed] {" "}a medio descongelar
@@ -81,19 +81,19 @@ room-bird = { $kind ->
 }{ $form ->
     [stuffed] , { $kind ->
         [turkey-breast] rellena
-        [goose] rellena
+        [goose] relleno
        *[turkey] relleno
     }
     [flat] , { $kind ->
         [turkey-breast] abierta en plano
-        [goose] abierta en plano
+        [goose] abierto en plano
        *[turkey] abierto en plano
     }
     [pieces] {" "}en trozos
    *[whole] {""}
 }
 room-heat = { $cooker ->
-    [fan-oven] horno con ventilador a { $setting }
+    [fan-oven] { -fan-oven } a { $setting }
     [smoker] ahumador a { $setting }
    *[oven] horno a { $setting }
 }
@@ -107,18 +107,18 @@ room-known-bird = { $kind ->
     [chicken] pollo
     [capon] capón
     [duck] pato
-    [goose] oca
+    [goose] ganso
    *[turkey] pavo
 }{ $condition ->
     [frozen] {" "}{ $kind ->
         [turkey-breast] congelada
-        [goose] congelada
+        [goose] congelado
        *[turkey] congelado
     }
     [part-thawed] {" "}a medio descongelar
     [fresh] {" "}{ $kind ->
         [turkey-breast] fresca
-        [goose] fresca
+        [goose] fresco
        *[turkey] fresco
     }
    *[unknown] {""}
@@ -139,34 +139,34 @@ room-proposal-start = Dijiste a asar { $start }. Para esta comida se mete { $on 
 room-proposal-dish = { $dish }
 room-proposal-beside = Cuando lo aceptes añado: { $dishes }.
 room-known-drive = a { $drive } de camino
-room-ask-zone = ¿Dónde está la cocina? Vale una ciudad o una zona horaria: «Madrid», «America/Chicago».
-room-ask-dinner = ¿Cuándo se come? Día y hora: «jueves a las 17».
-room-ask-dinner-hour = ¿A qué hora se come? «a las 17»
+room-ask-zone = ¿Dónde está la cocina? Vale una ciudad o una zona horaria: { units-example-places }.
+room-ask-dinner = ¿Cuándo se come? Día y hora: «jueves a { units-example-hour }».
+room-ask-dinner-hour = ¿A qué hora se come? «a { units-example-hour }»
 room-ask-dinner-day = ¿Qué día? «jueves», «25 de noviembre»
-room-ask-size = ¿Cuánto pesa el ave, o cuántos sois? «6,5 kg» u «11 personas»
+room-ask-size = ¿Cuánto pesa el ave, o cuántos a la mesa? «{ units-example-bird }» u «11 personas»
 room-ask-condition = ¿El ave está congelada?
 room-ask-cooker = ¿Dónde la vas a asar?
 room-ask-drive = ¿Cuánto dura el viaje?
-room-ask-change = ¿Qué cambiamos? Toca una opción o dilo sin más: «cena a las 18», «7 kg», «14 personas».
+room-ask-change = ¿Qué cambiamos? Toca una opción o dilo sin más: «cena a { units-example-later }», «7 kg», «14 personas».
 room-condition-frozen = Congelada
 room-condition-fresh = Fresca o descongelada
 room-condition-part-thawed = A medio descongelar
 room-cooker-oven = Horno
-room-cooker-fan-oven = Horno con ventilador
+room-cooker-fan-oven = { -fan-oven(form: "Title") }
 room-cooker-smoker = Ahumador
 room-drive-15 = 15 min
 room-drive-30 = 30 min
 room-drive-60 = 1 hora
 room-change-no-salt = Sin sal
 room-change-dry-salt = Salar en seco
-room-change-fridge = Descongelar en la nevera
+room-change-fridge = Descongelar { -fridge(form: "in") }
 room-change-cold-water = Descongelar en agua fría
 room-change-ahead = Asarla el día antes
 room-change-same-day = Asarla el mismo día
 room-change-hot = Llevarla caliente
 room-change-cold = Llevarla fría
 room-kept = Lo demás queda como estaba. { $known }
-room-plan-unread = No encuentro ni ave ni día en «{ $text }». Prueba con «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas».
+room-plan-unread = No encuentro ni ave ni día en «{ $text }». Prueba con «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas».
 
 # ---- la propuesta
 room-proposal-head = <b>{ $bird }</b>{ $guests ->
@@ -174,7 +174,7 @@ room-proposal-head = <b>{ $bird }</b>{ $guests ->
     [one] , para una persona
    *[other] , para { $guests }
 }, { $heat }. En la mesa <b>{ $when }</b>.
-room-proposal-size = Son unos { $mass } de ave para vuestra mesa.
+room-proposal-size = Son unos { $mass } de ave para esa mesa.
 room-proposal-small = Algo justo: para { $guests } personas buscaría { $mass }.
 room-proposal-ready = Fuera del fuego entre { $from } y { $to }; nueve de cada diez veces, a más tardar a la segunda.
 room-proposal-need = Te hace falta: { $things }.
@@ -185,7 +185,7 @@ room-need-salt = { $grams } de sal ({ $spoons } de { $salt ->
    *[flake-kosher] kosher en escamas
 })
 room-accepted = Ya hay plan. Te aviso cuando toque algo.
-room-discarded = Vale, lo dejo.
+room-discarded = De acuerdo, lo dejo.
 
 # ---- por qué
 room-why = Por qué estas horas:
@@ -193,7 +193,7 @@ room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 
 # ---- un deseo que no cabe
 room-clash = Así no puede ser: { $because }.
-room-clash-short = No da tiempo: { $because }. Faltan unas { $short }.
+room-clash-short = No da tiempo: { $because }. Faltan cerca de { $short }.
 room-clash-instead = <b>Yo haría esto: { $change }</b> ({ $cost }).
 room-clash-others = O si no:
 room-clash-offers = Esto sí funcionaría:
@@ -218,7 +218,7 @@ room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })
 room-board-assumed = Lo doy por hecho: { $jobs }. Nadie lo ha dicho.
 room-board-skipped = sin «{ $what }»
-room-pin-how = Aquí no puedo fijar el tablero. Si lo queréis arriba, hacedme administrador con permiso para fijar; con /board lo traigo aquí abajo cuando haga falta.
+room-pin-how = Aquí no puedo fijar el tablero. Para tenerlo arriba, hazme administrador con permiso para fijar; con /board lo traigo aquí abajo cuando haga falta.
 room-left = { $name } se ha ido. Quedan libres: { $jobs }.
 room-board-all-done = Todo hecho. Buen provecho.
 
@@ -232,7 +232,7 @@ room-done-by = { $what }, { $name }, { $at }.
 room-skipped = Saltado: { $what }.
 room-skipped-by = { $name } ha saltado: { $what }.
 room-next = Después: { $what }, { $when }.
-room-later = Vale, otra vez a las { $when }.
+room-later = De acuerdo, otra vez a las { $when }.
 room-taken = Te toca: { $what }, { $when }.
 room-taken-water = Te toca: { $what }, { $when }, y { $count ->
     [one] el cambio de agua
@@ -250,13 +250,13 @@ room-jobs = Toca una para quedártela o para soltarla.
 room-jobs-take = { $what }
 room-jobs-drop = { $what } ({ $name })
 room-step-unread = No conozco la tarea «{ $text }» en este plan.
-room-missed = Mientras no estaba tocaba esto: { $what }. /board enseña lo que aún importa.
+room-missed = Mientras no estaba tocaba esto: { $what }. /board muestra lo que aún importa.
 room-shifts = Eso mueve lo demás:
 room-shift = { $what }: { $is } (antes { $was })
 
 # ---- cambios de hora, deshacer, fin
 room-move-how = En la mesa { $dinner }. Para moverlo: «/move 18:00» o «/move +45 min».
-room-move-past = { $when } ya ha pasado, ahora es { $now }. Sigue en { $dinner }.
+room-move-past = { $when } ya pasó, ahora es { $now }. Sigue en { $dinner }.
 room-move-unread = No leo una hora en «{ $text }». Prueba «/move 18:00» o «/move +45 min». Sigue en { $dinner }.
 room-move-clash = { $when } no puede ser. Todo se queda como estaba.
 room-moved = Ahora en la mesa <b>{ $when }</b>.
@@ -293,7 +293,7 @@ room-undo-rests = «{ $step }» se queda: después vino «{ $later }», { $at }.
 room-undo-rests-read = «{ $step }» se queda: después se midió el ave, { $at }. Eso ya no se deshace.
 room-undo-late = Eso ya no se puede deshacer. El plan se queda como está.
 room-stop-sure = ¿Terminar el plan de { $dinner }? Dejaría de avisar.
-room-stopped = Terminado. Ya no aviso más.
+room-stopped = Terminado. Ya no aviso.
 room-stopped-calendar = Si está en tu calendario, /export lo quita.
 room-kept-going = Bien, todo sigue igual.
 room-eve = Mañana:
@@ -305,7 +305,7 @@ room-kept-name = tu nombre
 room-kept-settings = tus ajustes
 room-kept-salt = tu sal
 room-kept-cooker = tu horno o ahumador
-room-kept-fridge = tu nevera: baldas y temperatura
+room-kept-fridge = tu { -fridge }: { -shelves } y temperatura
 room-kept-learned = cómo se asa en tu casa
 room-kept-notes = notas de cenas pasadas
 room-kept-plan = lo que planeas aquí conmigo
@@ -320,8 +320,8 @@ room-kept-links = enlaces al chat privado
 room-forgotten = Borrado.
 
 # ---- lecturas
-room-log-how = Dime lo que marcan los termómetros: «pechuga 53, muslo 61, horno 168». Puedes añadir la hora: «a las 14:05».
-room-log-noted = Apuntado: { $parts }.
+room-log-how = Dime lo que marcan los termómetros: «{ units-example-log }». Puedes añadir la hora: «a las 14:05».
+room-log-noted = Anotado: { $parts }.
 room-log-spot = { $spot ->
     [breast] pechuga { $temperature }
     [thigh] muslo { $temperature }
@@ -347,7 +347,7 @@ room-log-doubt = ¿{ $spot ->
     [stuffing] Relleno
     [oven] Horno
    *[pit] Aire
-} a { $given }? Esperaría entre { $low } y { $high }, así que no lo he apuntado.{ $celsius ->
+} a { $given }? Esperaría entre { $low } y { $high }, así que no lo he anotado.{ $celsius ->
     [yes] {" "}Si eran °C, escríbelo con C: «58C».
    *[no] {" "}Míralo otra vez y mándalo de nuevo.
 }
@@ -358,7 +358,7 @@ room-log-fell = ¿{ $spot ->
     [stuffing] Relleno
     [oven] Horno
    *[pit] Aire
-} a { $given }? Antes marcaba { $last }, y asándose la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he apuntado; manda lo que marca ahora.
+} a { $given }? Antes marcaba { $last }, y asándose la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he anotado; manda lo que marca ahora.
 room-when = Fuera del fuego entre { $from } y { $to }. En la mesa { $dinner }.
 room-when-dinner = Ahora no se está asando nada. En la mesa { $dinner }.
 
@@ -385,21 +385,21 @@ room-settings-salt = Tu sal: { $weighs } g la cucharadita
 room-settings-salt-none = Tu sal: aún no me la has dicho
 room-settings-cooker = Tu horno o ahumador: { $cooker }
 room-settings-cooker-none = Tu horno o ahumador: lo pregunto cada vez
-room-settings-fridge = Tu nevera: { $at }
-room-settings-fridge-none = Tu nevera: sin medir
+room-settings-fridge = Tu { -fridge }: { $at }
+room-settings-fridge-none = Tu { -fridge }: sin medir
 room-settings-button-salt = Mi sal
 room-settings-button-cooker = Mi horno
-room-settings-button-fridge = Mi nevera
-room-settings-pick-salt = Dime lo que pone el paquete: «mi sal: 1/4 cdta son 0,7 g». Desde entonces cuento con ella.
+room-settings-button-fridge = Mi { -fridge }
+room-settings-pick-salt = Dime lo que dice el paquete: «mi sal: 1/4 cdta son { units-example-salt }». Desde entonces cuento con ella.
 room-settings-salt-drop = Olvida mi sal
 room-settings-pick-cooker = ¿Dónde sueles asar un ave? Un plan que no diga otra cosa es para eso.
 room-settings-cooker-any = Pregúntame cada vez
-room-settings-pick-fridge = ¿Qué marca un termómetro en tu nevera?
+room-settings-pick-fridge = ¿Qué marca un termómetro en tu { -fridge }?
 room-settings-fridge-unknown = Sin medir
-room-settings-shelves = Baldas de la nevera para una cena: { $count }
-room-settings-shelves-none = Baldas de la nevera para una cena: sin decir
-room-settings-button-shelves = Baldas
-room-settings-pick-shelves = ¿Cuántas baldas de tu nevera quedan libres para una cena? El ave ocupa una, un plato media, y te aviso si no cabe.
+room-settings-shelves = { -shelves(form: "Title") } { -fridge(form: "of") } para una cena: { $count }
+room-settings-shelves-none = { -shelves(form: "Title") } { -fridge(form: "of") } para una cena: sin decir
+room-settings-button-shelves = { -shelves(form: "Title") }
+room-settings-pick-shelves = ¿Cuántas { -shelves } de tu { -fridge } quedan libres para una cena? El ave ocupa una, un plato media, y te aviso si no cabe.
 room-settings-shelves-unknown = No lo mires
 room-settings-pick-zone = ¿Dónde está la cocina? Escribe una ciudad o una zona horaria, «Chicago» o «Europe/Madrid», o mándame tu ubicación. El lugar no se guarda.
 room-settings-pick-zone-group = ¿Dónde está la cocina? Dímelo con «/settings Chicago»; también vale una zona como «Europe/Madrid».
@@ -440,11 +440,11 @@ room-dose-place = { $spoons } { $place ->
         [one] bajo la piel de la pechuga
        *[other] bajo la piel de cada pechuga
     }
-    [thigh] bajo la piel de cada contramuslo
-    [drumstick] bajo la piel de cada muslo
+    [thigh] bajo la piel de cada { -thigh }
+    [drumstick] bajo la piel de cada { -drumstick }
    *[skin] sobre la piel
 }
-room-dose-skin = La de la piel va mezclada con otro tanto de pimienta y otro tanto de levadura química.
+room-dose-skin = La de la piel va mezclada con otro tanto de pimienta y otro tanto de { -baking-powder }.
 room-dose-none = Esta no lleva sal: con el { $percent } % de solución que le puso el envasador ya basta.
 room-dose-light = Poca sal: el envasador ya le puso un { $percent } % de solución.
 room-button-sources = ¿De dónde sale?
@@ -452,45 +452,45 @@ room-question-gone = Esa pregunta queda muy atrás. ¿Me la haces otra vez?
 room-sources = Los números salen de:
 room-too-long = Son { $length } caracteres, más de lo que leo de una vez ({ $most } como mucho). Con una o dos frases basta.
 room-proposal-night = De noche: { $jobs }.
-room-pack-warm = Salió a las { $off }, así que aún no está fría: comida o en una nevera antes de las { $by }, también en hielo, salvo que siga a { $hot } o más. ¿Dudas? A la basura.
+room-pack-warm = Salió a las { $off }, así que aún no está fría: comida o en { -fridge(form: "a") } antes de las { $by }, también en hielo, salvo que siga a { $hot } o más. ¿Dudas? A la basura.
 room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas se tira, aunque tenga buena pinta.
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Así que esto ya no toca: { $jobs }. ¿Sí estaba a tiempo? Deshacer.
 room-limit-chill = Se acabaron las dos horas. Lo que siga fuera y no se haya mantenido a 60 °C o más se tira.
-room-hello = Hola. Dime el ave, el día y cuántos sois: «pavo congelado de 6,5 kg, cena el domingo a las 17, 10 personas». O pregúntame lo que sea.
+room-hello = Hola. Dime el ave, el día y cuántos a la mesa: «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas». O pregúntame lo que sea.
 room-amended = De acuerdo: { $known }.
 room-amend-offer = ¿También en el plan: { $change }?
 room-button-amend = Cambiar el plan
-room-not-done = Bueno saberlo: { $what } sigue pendiente.
+room-not-done = Bueno es saberlo: { $what } sigue pendiente.
 room-water-not = ¿El agua sigue fría, a { $cold } o menos? Cámbiala ya y sigue. Si estuvo más templada más de { $limit }: tira el ave.
-room-thaw-early = Es pronto: en agua fría se descongela hacia { $thawed } y se asa { $on }. Ya descongelado: fuera del agua y a la nevera, a { $cold } o menos. O para ahora: a la nevera, «Deshacer», y al agua desde { $water }.
-room-thaw-long = Está descongelado desde { $thawed }. ¿El agua sigue a { $cold } o menos? A la nevera ya. Si estuvo más templada más de { $limit }: tira el ave.
-room-thaw-out = Ya está descongelado: fuera del agua y a la nevera en una fuente, a { $cold } o menos. No más agua. ¿Queda hielo dentro? Cambia el agua y sigue. Se asa { $on }.
+room-thaw-early = Es pronto: en agua fría se descongela hacia { $thawed } y se asa { $on }. Ya descongelado: fuera del agua y { -fridge(form: "to") }, a { $cold } o menos. O para ahora: { -fridge(form: "to") }, «Deshacer», y al agua desde { $water }.
+room-thaw-long = Está descongelado desde { $thawed }. ¿El agua sigue a { $cold } o menos? { -fridge(form: "To") } ya. Si estuvo más templada más de { $limit }: tira el ave.
+room-thaw-out = Ya está descongelado: fuera del agua y { -fridge(form: "to") } en una fuente, a { $cold } o menos. No más agua. ¿Queda hielo dentro? Cambia el agua y sigue. Se asa { $on }.
 room-ok = Bien.
-room-not-yet = Vale, todavía no.
+room-not-yet = De acuerdo, todavía no.
 room-when-step = { $what }: { $when }.
 room-when-none = En este plan no hay «{ $what }».
 room-who-has = { $what }, { $when }: { $name }.
 room-who-nobody = Aún no lo tiene nadie: { $what }, { $when }.
-room-ice = Menos mal que miraste. Sigue en la nevera, y desde { $when } lo termina el agua fría; luego directo a asar.
+room-ice = Menos mal que miraste. Sigue { -fridge(form: "in") }, y desde { $when } lo termina el agua fría; luego directo a asar.
 room-ice-now = Menos mal que miraste. Entonces termina ahora en agua fría, en una bolsa bien cerrada; luego directo a asar.
-room-ice-early = Es normal: tiene hasta { $when }. Déjalo en la nevera y mira otra vez entonces.
+room-ice-early = Es normal: tiene hasta { $when }. Déjalo { -fridge(form: "in") } y mira otra vez entonces.
 room-ice-roast = Menos mal que miraste. El agua tardaría demasiado: a las { $when } va al horno tal cual, sin relleno.
 room-ice-roast-now = Menos mal que miraste. El agua tardaría demasiado: al horno ya, tal cual, sin relleno.
-room-ice-done = Hasta la mitad más de tiempo; los menudillos fuera en cuanto se suelten; { $target } en todas partes.
+room-ice-done = Hasta la mitad más de tiempo; { -giblets(form: "the") } fuera en cuanto se suelten; { $target } en todas partes.
 # $when: the next job with it.
-room-thawed = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces se queda en la nevera hasta { $when }.
+room-thawed = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces se queda { -fridge(form: "in") } hasta { $when }.
 room-thawed-now = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces, adelante.
 room-log-when = ¿A qué hora fue? Dímelo con la hora, así: «pechuga 35 a las 13:30». Sin hora lo tomaría por ahora.
 room-heat-set = Anotado: { $setting } desde ahora.
 room-heat-moved = Anotado: desde ahora en { $cooker ->
     [smoker] el ahumador
-    [fan-oven] el horno con ventilador
+    [fan-oven] el { -fan-oven }
    *[oven] el horno
  } a { $setting }.
-room-leftovers-until = Las tuyas: comidas o congeladas antes del { $when }, si fueron a la nevera a tiempo.
+room-leftovers-until = Las tuyas: comidas o congeladas antes del { $when }, si fueron { -fridge(form: "to") } a tiempo.
 room-leftovers-over = A las tuyas se les pasaron los días ({ $when }): tira lo que no esté congelado.
-room-leftovers-if = Solo lo que fue a la nevera en dos horas; el resto se tira.
+room-leftovers-if = Solo lo que fue { -fridge(form: "to") } en dos horas; el resto se tira.
 room-ok-due = Bien. Di «hecho» cuando esté: { $what }.
 room-ok-which = ¿Cuál? Tócala y queda hecho.
 room-welcome = Cuando quieras.
@@ -505,7 +505,7 @@ room-proposal-not-hot = Asada el día antes no puede ir caliente. Para eso di «
 # ---- /export: una línea con cada archivo.
 room-export-calendar = El plan para tu calendario. No sigue los cambios: pídelo otra vez y las horas nuevas sustituyen a las viejas.
 room-export-calendar-ended = Ábrelo en tu calendario y se van las tareas del plan terminado.
-room-export-page = Una página para la puerta de la nevera. Imprímela y ve marcando.
+room-export-page = Una página para la puerta { -fridge(form: "of") }. Imprímela y ve marcando.
 room-export-readings = Las temperaturas, para una hoja de cálculo.
 room-export-everything = Todo lo que guardo de este chat.
 room-shift-more = … y { $count } más se mueven también.
@@ -524,8 +524,8 @@ room-carve-under = { $spot ->
 room-carve-unread = ¿Marcaba { $target } en pechuga, muslo y ala? Nadie me lo ha dicho. Si no lo sabes, mide ahora: si es menos, vuelve al fuego antes de que nadie coma.
 room-button-reads-now = Sí, ahora sí
 room-button-stays-on = Sigue dentro
-room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, trinchada, comida y en la nevera antes de las { $by }.
-room-hold-packed = Se envuelve a las { $pack }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, comida y en la nevera antes de las { $by }.
+room-hold = Se trincha a las { $carve }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, trinchada, comida y { -fridge(form: "in") } antes de las { $by }.
+room-hold-packed = Se envuelve a las { $pack }. ¿Estará hasta entonces a { $hot } o más, tapada y con el termómetro puesto? Si no, comida y { -fridge(form: "in") } antes de las { $by }.
 room-report-early = «{ $what }» está para { $when }. ¿De verdad está hecho ya?
 room-aside-ask = ¿Es por el ave? Toca «{ $what }».
 room-two-thermometers = Fíate del más bajo, { $low }. Comprueba los dos en agua con hielo: más hielo que agua, removida, deben marcar { $ice }. Y dime el sitio: pechuga, muslo o ala.
@@ -534,5 +534,5 @@ room-foil-off = Sí, suelto, mientras reposa: al menos { $least }, y no más de 
 room-fridge-bird = El ave que está dentro: descongelada y a más de { $cold } durante más de { $limit }, se tira; cocinarla no lo arregla. Mídela ya. Si sigue dura de hielo o a { $cold } o menos por dentro, a un sitio más frío ahora mismo.
 room-button-held = Se mantiene caliente
 room-held = Bien. Deja el termómetro puesto; por debajo de 60 °C corren las dos horas.
-room-hold-broken = { $at } es menos de { $hot }: así no se mantiene caliente. Trinchada, comida y en la nevera antes de las { $by }, dos horas desde que salió.
+room-hold-broken = { $at } es menos de { $hot }: así no se mantiene caliente. Trinchada, comida y { -fridge(form: "in") } antes de las { $by }, dos horas desde que salió.
 room-own-salt-kept = Desde ahora cuento con ella.

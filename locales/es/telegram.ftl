@@ -11,7 +11,7 @@ telegram-share-place = Enviar mi ubicación
 # Typed behind the bot's name in any chat. The first three are examples of what to ask: questions the bot can read.
 telegram-inline-salt = 2 cucharadas de sal fina en sal kosher en escamas
 telegram-inline-bird = sal para un pavo de 5 kg
-telegram-inline-safe = pavo 3 horas fuera, ¿vale?
+telegram-inline-safe = pavo 3 horas fuera, ¿está bien?
 # On a button above the results, where nothing could be read yet. Under 40 characters.
 telegram-inline-unread = Pregúntame en privado
 
@@ -41,10 +41,10 @@ telegram-command-plan = Planear el ave, o ver el plan
 telegram-command-board = Qué toca, quién lo hace, cuándo se cena
 telegram-command-salt = Cuánta sal, y una sal por otra
 telegram-command-ask = Una duda rápida de cocina
-telegram-command-log = Apuntar lecturas del termómetro
+telegram-command-log = Anotar lecturas del termómetro
 telegram-command-when = Cuándo estará
 telegram-command-move = Cambiar la hora de la cena
-telegram-command-take = Coger una tarea
+telegram-command-take = Tomar una tarea
 telegram-command-drop = Devolver una tarea
 telegram-command-undo = Deshacer el último cambio
 telegram-command-export = Calendario, lecturas, todo
@@ -54,6 +54,6 @@ telegram-command-settings = Idioma, unidades, zona horaria
 telegram-command-help = Cómo funciona
 
 # The bot's page before anyone has written. Under 500 characters.
-telegram-description = Cuéntame del ave y de la cena: peso, fresca o congelada, cuándo, cuántos sois. Calculo la descongelación, la sal, el fuego y el reposo, aviso a quien le toca y sigo tu termómetro hasta trinchar. En un chat privado o con toda la familia en un grupo.
+telegram-description = Cuéntame del ave y de la cena: peso, fresca o congelada, cuándo, cuántos a la mesa. Calculo la descongelación, la sal, el fuego y el reposo, aviso a quien le toca y sigo tu termómetro hasta trinchar. En un chat privado o con toda la familia en un grupo.
 # On the bot's profile. Under 110 characters.
 telegram-short-description = Lleva un ave entera a la mesa a su hora, con un cocinero o con toda la familia.

@@ -49,3 +49,15 @@ units-day-clock = { $day } { $clock }
 units-unsaid = No he sabido decirlo. Es fallo mío, no tuyo; /board muestra cómo va todo.
 # A time by the clock of another place.
 units-there = { $when } ({ $place })
+
+### Lo que se pone de ejemplo, como se escribe en esta región.
+
+units-example-bird = 6,5 kg
+units-example-smaller = 5,5 kg
+units-example-salt = 0,7 g
+units-example-setting = 165 °C
+units-example-oven = 165
+units-example-log = pechuga 53, muslo 61, horno 168
+units-example-hour = las 17
+units-example-later = las 18
+units-example-places = «Madrid», «America/Chicago»

@@ -1,12 +1,12 @@
 ### Réponses aux questions rapides. Quantités, températures et durées arrivent déjà écrites.
 ### D'abord la réponse, puis ce à quoi il faut veiller ; chaque ligne tient seule.
 
-ask-unknown = Je n’arrive pas à lire une question là-dedans. Demande-moi le sel (2 c. à soupe de sel fin en sel casher en flocons), les temps (combien de temps pour décongeler 6,5 kg), les portions (quelle taille pour 11 personnes), la sécurité (70 °C pendant 2 minutes, c’est sûr ?) ou les unités (325 °F en °C).
+ask-unknown = Je ne vois pas la question. Demande-moi le sel (2 c. à soupe de sel fin en sel casher en flocons), les temps (combien de temps pour décongeler 6,5 kg), les portions (quelle taille pour 11 personnes), la sécurité (70 °C pendant 2 minutes, c’est sûr ?) ou les unités (325 °F en °C).
 ask-no-amount = Ce n’est pas une quantité. Donne-m’en une au-dessus de zéro, par exemple 2 c. à soupe.
-ask-no-span = Il me faut une durée avec laquelle compter, par exemple 24 h.
-ask-no-mark = Aucun four n’a ce repère. Les gas marks vont de ¼, ½ et 1 à 10, soit de 107 à 260 °C ; les thermostats de 1 à 10, soit de 30 à 300 °C.
+ask-no-span = Il me faut une durée, par exemple 24 h.
+ask-no-mark = Aucun four n’a ce chiffre. Les gas marks vont de ¼, ½ et 1 à 10, soit de 107 à 260 °C ; les thermostats de 1 à 10, soit de 30 à 300 °C.
 ask-no-temperature = Ce n’est pas une température. Par exemple : 325 °F en °C.
-ask-no-substance = Des cuillères au poids, ça dépend de ce qu’il y a dedans. Je connais le sel et le beurre : 2 c. à soupe de sel fin en grammes.
+ask-no-substance = De la cuillère au poids, ça dépend de ce qu’il y a dedans. Je connais le sel et le beurre : 2 c. à soupe de sel fin en grammes.
 ask-no-serving = Ce n’est pas une portion de cette volaille. Par exemple : sodium dans une dinde de 6,5 kg pour 11 personnes.
 ask-impossible = C’est impossible : { $reason }.
 
@@ -14,7 +14,7 @@ ask-impossible = C’est impossible : { $reason }.
 ask-back-mass = Elle pèse combien ? Par exemple : 6,5 kg.
 ask-back-how-much = Combien ({ $salt }) ? Par exemple : 2 c. à soupe.
 ask-back-kosher = Quel sel casher ? Le gros pèse presque le double des flocons par cuillère.
-ask-back-own-salt = Je ne connais pas encore ton sel. Lis-moi le paquet, par exemple : mon sel : 1/4 c. à café fait 0,7 g.
+ask-back-own-salt = Je ne connais pas encore ton sel. Lis-moi le paquet, par exemple : mon sel : 1/4 { -tsp } fait 0,7 g.
 ask-back-water = Combien d’eau, ou quel poids de volaille ? Par exemple : 4 litres, ou 6,5 kg.
 ask-back-scale = { $n } en °F ou en °C ? Ça change tout.
 ask-back-how-long-out = Combien de temps hors du frigo ? Par exemple : 3 heures.
@@ -78,7 +78,7 @@ ask-amount = { $unit ->
         [one] { $n } jour
        *[other] { $n } jours
     }
-    [teaspoon] { $n } c. à café
+    [teaspoon] { $n } { -tsp }
     [tablespoon] { $n } c. à soupe
     [cup] { $n ->
         [one] { $n } tasse
@@ -99,10 +99,10 @@ ask-amount = { $unit ->
 
 # ---- sel
 ask-salt-convert = { $given } de { $from } = { $volume } de { $to } ({ $mass }).
-ask-salt-rule-holds = Règle des cuisiniers : { $rule } % du volume. Au poids, c’est { $mass } %, donc la règle va bien.
-ask-salt-rule-fails = Règle des cuisiniers : { $rule } % du volume. Au poids, c’est { $mass } % ; je suis le poids.
+ask-salt-rule-holds = Règle de cuisine : { $rule } % du volume. Au poids, c’est { $mass } %, la règle tient.
+ask-salt-rule-fails = Règle de cuisine : { $rule } % du volume. Au poids, c’est { $mass } % ; je suis le poids.
 ask-salt-weighs = { $volume } de { $salt } = { $mass }.
-ask-dose = { $bird } : { $volume } de { $salt } en tout ({ $mass }, { $strength ->
+ask-dose = Sel ({ $bird }) : { $volume } de { $salt } en tout ({ $mass }, { $strength ->
     [light] dose légère
     [bold] dose forte
    *[usual] la dose habituelle
@@ -119,7 +119,7 @@ ask-dose-share = { $place ->
     [drumstick] { $volume } sur chaque pilon
    *[skin] { $volume } sur la peau
 }
-ask-dose-skin = Pour la peau, mélange-le avec autant de poivre et, pour qu’elle croustille, de levure chimique (poudre à pâte).
+ask-dose-skin = Pour la peau, mélange-le avec autant de poivre et, pour qu’elle croustille, de { -baking-powder }.
 ask-dose-per-lb = { $volume } de { $salt } par livre de volaille ({ $mass }), puis 24 h ou plus au frigo.
 ask-dose-per-kg = { $volume } de { $salt } par kilo de volaille ({ $mass }), puis 24 h ou plus au frigo.
 ask-spoon-weights = Poids de { $volume } : { $weights }.
@@ -135,7 +135,7 @@ ask-brine-usual = { $time } pour des volailles de { $low } à { $high }.
 ask-brine-cold = Volaille et saumure restent à { $cold } ou moins, 48 h au plus.
 ask-depth = Après { $rest } au frigo, le sel est à environ { $depth } mm de profondeur ({ $low } à { $high }).
 ask-depth-pork = C’est là qu’un dixième du sel de la surface est arrivé. Mesuré dans du porc ; personne ne l’a publié pour la dinde.
-ask-sodium = { $bird } avec le sel habituel, { $who } : environ { $expected } mg de sodium ({ $low } à { $high }).
+ask-sodium = Sodium ({ $bird }, sel habituel, { $who }) : environ { $expected } mg de sodium ({ $low } à { $high }).
 ask-sodium-one-of = { $people ->
     [one] une personne mange tout
    *[other] une portion sur { $people }
@@ -143,21 +143,21 @@ ask-sodium-one-of = { $people ->
 ask-sodium-grams = { $mass } de viande cuite
 ask-sodium-day = C’est { $low } à { $high } % des { $daily } mg d’une journée.
 ask-sodium-care = Une estimation : si le sodium compte pour ta santé, demande à ton médecin.
-ask-own = Ton sel : { $teaspoon } la c. à café, { $tablespoon } la c. à soupe.
-ask-own-not-plain = Sodium et poids ne vont pas avec du sel pur. Vérifie l’étiquette, par exemple : mon sel : 1/4 c. à café a 280 mg de sodium.
-ask-own-density = Aucun sel n’est si léger ni si lourd : une c. à café pèse de 1,5 à 8 g. Vérifie la cuillère, par exemple : mon sel : 1/4 c. à café fait 0,7 g.
+ask-own = Ton sel : { $teaspoon } la { -tsp }, { $tablespoon } la c. à soupe.
+ask-own-not-plain = Sodium et poids ne vont pas avec du sel pur. Vérifie l’étiquette, par exemple : mon sel : 1/4 { -tsp } a 280 mg de sodium.
+ask-own-density = Aucun sel n’est si léger ni si lourd : une { -tsp } pèse de 1,5 à 8 g. Vérifie la cuillère, par exemple : mon sel : 1/4 { -tsp } fait 0,7 g.
 
 # ---- la volaille
-ask-thaw = { $bird } : { $fridge } au frigo, ou { $water } dans l’eau froide changée toutes les { $every }.
+ask-thaw = Décongélation ({ $bird }) : { $fridge } au frigo, ou { $water } dans l’eau froide changée toutes les { $every }.
 ask-fridge-warm = Ton frigo est à { $at } : au-dessus de { $cold }, rien de tout ça ne tient. Règle-le plus froid, et vérifie avant d’y mettre la volaille.
-ask-thaw-care = Décongelée au frigo, elle se garde { $keeps } ; décongelée dans l’eau, cuis-la tout de suite. Jamais sur le plan de travail.
-ask-roast = { $bird }, { $cooker ->
-    [fan-oven] four à chaleur tournante
+ask-thaw-care = Décongelée au frigo, elle se garde { $keeps } ; décongelée dans l’eau, cuis-la tout de suite. Jamais sur { -counter }.
+ask-roast = Cuisson ({ $bird }), { $cooker ->
+    [fan-oven] four { -fan }
     [smoker] fumoir
    *[oven] four
 } à { $setting } : { $time }, le plus probable { $middle }.
-ask-roast-done = C’est cuit selon le thermomètre, pas selon l’horloge : { $target } dans la poitrine, la cuisse et l’aile.
-ask-roast-practice = Une partie vient de la pratique des cuisiniers, pas d’une table publiée.
+ask-roast-done = C’est le thermomètre qui dit si c’est cuit, pas l’horloge : { $target } dans la poitrine, la cuisse et l’aile.
+ask-roast-practice = En partie, c’est l’habitude des cuisiniers, pas une table publiée.
 ask-bird-for = { $people ->
     [one] Une personne : { $kind }, { $low } à { $high }.
    *[other] { $people } personnes : { $kind }, { $low } à { $high }.
@@ -166,16 +166,16 @@ ask-bird-for-exactly = { $people ->
     [one] Une personne : { $kind }, { $low }.
    *[other] { $people } personnes : { $kind }, { $low }.
 }
-ask-portion = { $kind } : { $low } à { $high } par personne, comme à l’achat, os compris.
+ask-portion = Par personne ({ $kind }) : { $low } à { $high }, comme à l’achat, os compris.
 ask-bird-for-several = Mieux vaut { $birds } volailles de { $low } à { $high } chacune.
 ask-bird-for-leftovers = Pour avoir des restes, prends un quart à la moitié en plus.
-ask-people-for = { $bird } : pour { $low } à { $high } personnes, ou { $some } avec des restes.
+ask-people-for = De quoi servir ({ $bird }) : { $low } à { $high } personnes, ou { $some } avec des restes.
 ask-fuel = { $fuel ->
     [charcoal] Charbon
     [propane] Propane
    *[pellets] Granulés
-} pour { $span } à environ 163 °C : { $low } à { $high }. Pratique des cuisiniers, pas une table ; prévois moitié plus en réserve.
-ask-fuel-bottle = Une bouteille pleine contient { $bottle }.
+} pour { $span } à environ 163 °C : { $low } à { $high }. Habitude de cuisine, pas une table ; garde moitié plus en réserve.
+ask-fuel-bottle = Une { -gas-bottle } pleine contient { $bottle }.
 ask-fuel-care = Dehors seulement, jamais dans une maison, un garage ou une tente.
 
 # ---- sécurité
@@ -184,24 +184,24 @@ ask-lethality-not-yet = Pas encore : { $at } à l’endroit le plus froid deman
 ask-lethality-never = Non. Sous { $first }, aucune durée connue ne suffit. Continue la cuisson jusqu’à { $kitchen }.
 ask-lethality-instant = Oui : à { $at } à l’endroit le plus froid, c’est sûr tout de suite.
 ask-lethality-time = { $at } doit tenir { $needed } à l’endroit le plus froid.
-ask-lethality-care = Pour la viande, avec un thermomètre vérifié ; pas pour la farce. Les autorités sanitaires disent aux cuisines { $kitchen } partout : dans le doute, c’est ça qui compte.
-ask-come-up = Ne t’y fie pas. Les { $span } de montée ne comptent pas comme un maintien, et la chaleur ne défait pas tout ce qui a poussé entre { $low } et { $hot }. Si elle y est restée plus de deux heures environ sans chaleur régulière, jette-la ; sinon, continue jusqu’à { $kitchen } partout.
+ask-lethality-care = Pour la viande, avec un thermomètre vérifié ; pas pour la farce. Pour la maison, les autorités sanitaires disent { $kitchen } partout : dans le doute, c’est ça qui compte.
+ask-come-up = Ne t’y fie pas. Les { $span } de montée ne comptent pas comme un maintien, et la chaleur ne défait pas tout ce qui s’est développé entre { $low } et { $hot }. Si elle y est restée plus de deux heures environ sans chaleur régulière, jette-la ; sinon, continue jusqu’à { $kitchen } partout.
 ask-safe = { $target } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile.
 ask-safe-held = { $target } pendant { $hold } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile. { $plan }, ce que je vise, ne demande pas de minutes.
-ask-safe-higher = Je me fie à { $plan } dans la poitrine, la cuisse et l’aile. Santé Canada dit { $target } pour une volaille entière : pour t’y tenir, laisse-la jusque-là.
+ask-safe-higher = Je me fie à { $plan } dans la poitrine, la cuisse et l’aile. Santé Canada dit { $target } pour une volaille entière : pour t’y tenir, laisse-la jusque-là.
 ask-safe-stuffing = La farce : { $target } en son milieu, dans la volaille ou à côté.
 ask-safe-where = Garde la pointe loin de l’os. La couleur et un jus clair ne prouvent rien.
 ask-out-fine = { $out } hors du frigo, ça va encore. Il reste { $left } : ensuite, c’est mangé, au frigo ou à la poubelle.
 ask-out-if-cool = Ça vaut jusqu’à { $air } autour ; plus chaud, c’est une heure en tout.
 ask-out-limit = Deux heures hors du frigo en tout, une seule au-dessus de { $air }. Ensuite, poubelle.
-ask-out-discard = À la poubelle : { $out } hors du frigo, et la limite est { $limit }.
-ask-out-dont = Non : { $out } hors du frigo, c’est trop, la limite est de { $limit } en tout.
-ask-out-why = Réchauffer ne rend pas ça sûr : certaines toxines restent.
+ask-out-discard = À la poubelle : { $out } hors du frigo, et la limite est de { $limit }.
+ask-out-dont = Non : { $out } hors du frigo, c’est trop, la limite est de { $limit } en tout.
+ask-out-why = Réchauffer n’y change rien : certaines toxines restent.
 ask-keeps = { $food } : { $days } au frigo.
 ask-keeps-still = { $age }, c’est dans la limite. { $food } : { $days } au frigo.
 ask-keeps-over = À la poubelle : { $age }, c’est trop vieux. { $food } : { $days } au frigo.
-ask-keeps-that-still = { $food } : { $days } au frigo ; { $age }, ça va.
-ask-keeps-that-over = { $food } : { $days } au frigo ; après { $age }, poubelle.
+ask-keeps-that-still = { $food } : { $days } au frigo ; { $age }, ça va.
+ask-keeps-that-over = { $food } : { $days } au frigo ; après { $age }, poubelle.
 ask-days = { $n ->
     [one] { $n } jour
    *[other] { $n } jours
@@ -215,10 +215,10 @@ ask-months-range = { $low } à { $high } mois
 ask-keeps-care = Le frigo à { $cold } ou moins. Si l’aspect ou l’odeur est bizarre, poubelle.
 ask-keeps-frozen = { $food } : { $months } au congélateur pour la qualité. Bien congelé, ça reste sûr.
 ask-keeps-unknown = { $food } : je ne connais pas de durée publiée. Prudence : deux heures hors du frigo au plus.
-ask-cooling = Au frigo dans les { $limit } après la cuisson, chaud c’est bien, dans des plats peu profonds, la viande détachée de l’os.
+ask-cooling = Au frigo dans les { $limit } après la cuisson, même chaud, dans des plats peu profonds, la viande détachée de l’os.
 ask-cooling-marks = De { $from } à { $middle } en moins de 2 h, jusqu’à { $cold } en moins de 6 h en tout.
 ask-reheat = Réchauffe à { $target } partout.
-ask-reheat-gravy = Porte la sauce à gros bouillons.
+ask-reheat-gravy = La sauce, jusqu’à gros bouillons.
 ask-reheat-care = À couvert, avec un peu de bouillon. Pas à la mijoteuse.
 ask-reheat-once = Au Royaume-Uni : on ne réchauffe qu’une fois.
 ask-refreeze = Décongelée au frigo, elle peut être recongelée, crue ou cuite. Décongelée dans l’eau ou au micro-ondes, cuis-la d’abord.
@@ -231,7 +231,7 @@ ask-oven = Règle le four à { $limit } ou plus : c’est ce que disent les aut
 ask-oven-smoker = Un fumoir tourne entre { $low } et { $high }, avec une volaille décongelée à cœur.
 ask-hold = Garde à { $hot } ou plus ; en dessous, { $limit } au plus, puis au frigo.
 ask-wash = Non, ne la lave pas : chez ceux qui l’ont fait, { $share } % avaient ensuite des bactéries dans l’évier. Éponge-la, lave-toi les mains 20 s.
-ask-counter-thaw = Jamais sur le plan de travail, ni dans l’eau tiède : l’extérieur se gâte pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every }.
+ask-counter-thaw = Jamais sur { -counter }, ni dans l’eau tiède : l’extérieur se gâte pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every }.
 ask-stuffing = Le plus sûr : la cuire à côté de la volaille. Dedans : sans tasser, juste avant la cuisson, et pas dans une volaille congelée, fumée ou frite.
 ask-stuffing-target = Son milieu doit atteindre { $target } aussi.
 ask-fry-frozen = Non : ne fais jamais frire une volaille congelée, même en partie. L’huile déborde et prend feu. Décongèle-la d’abord à cœur.
@@ -242,10 +242,10 @@ ask-fry = Friture : dehors, à 3 m ou plus de la maison, huile à 177 °C, 7 à
 ask-fry-care = Décongelée à cœur et sèche, jamais farcie : l’eau fait déborder l’huile. Trouve d’abord le niveau d’huile avec de l’eau, ne laisse jamais l’huile seule, garde un extincteur à poudre sous la main.
 ask-charcoal = Jamais à l’intérieur, dans un garage, une tente ou sous un auvent. Le monoxyde de carbone tue et ne sent rien. Un barbecue encore tiède reste dehors aussi.
 ask-fire = { $call ->
-    [none] Porte du four fermée, four éteint. Pas d’eau, et on ne sort pas le plat. Si ça ne s’éteint pas tout de suite ou si des flammes sortent : tout le monde dehors, portes fermées, et de dehors appelle les pompiers.
-   *[known] Porte du four fermée, four éteint. Pas d’eau, et on ne sort pas le plat. Si ça ne s’éteint pas tout de suite ou si des flammes sortent : tout le monde dehors, portes fermées, et de dehors appelle le { $call }.
+    [none] Porte du four fermée, four éteint. Pas d’eau, et on ne sort pas le plat. Si ça ne s’éteint pas tout de suite ou si des flammes sortent : tout le monde dehors, portes fermées, et de dehors appelle les pompiers.
+   *[known] Porte du four fermée, four éteint. Pas d’eau, et on ne sort pas le plat. Si ça ne s’éteint pas tout de suite ou si des flammes sortent : tout le monde dehors, portes fermées, et de dehors appelle le { $call }.
 }
-ask-fire-elsewhere = Une poêle sur le feu : on éteint, couvercle dessus. Fumoir ou gril : couvercle et aérations fermés, gaz coupé. Seulement si tu peux l’atteindre sans danger.
+ask-fire-elsewhere = { -pan } sur le feu : on éteint, couvercle dessus. Fumoir ou gril : couvercle et aérations fermés, gaz coupé. Seulement si tu peux l’atteindre sans danger.
 ask-gas = { $call ->
     [none] Ne touche à aucun interrupteur, pas de flamme, pas d’appel à l’intérieur. Ouvre les fenêtres sur ton chemin, tout le monde dehors, puis de dehors appelle les pompiers ou le fournisseur de gaz.
    *[known] Ne touche à aucun interrupteur, pas de flamme, pas d’appel à l’intérieur. Ouvre les fenêtres sur ton chemin, tout le monde dehors, puis de dehors appelle le { $call } ou le fournisseur de gaz.
@@ -256,65 +256,65 @@ ask-stuff-ahead = Non : farcis-la juste avant la cuisson, et sans tasser. Tu pe
 # ---- habitudes, et ce qui a mal tourné
 ask-fridge = { $cold } ou moins, avec un thermomètre dedans.
 ask-baste = Pas besoin. Chaque ouverture du four coûte du temps, et une peau mouillée ne croustille pas.
-ask-foil = Assez dorée ? Du papier alu posé dessus sans serrer, et la cuisson continue : seul le thermomètre dit quand c’est cuit. Enlève-le les dernières minutes pour une peau croustillante.
-ask-carve = D’abord les cuisses : coupe la peau, écarte la cuisse, tranche dans l’articulation ; puis sépare pilon et haut de cuisse. Chaque filet d’un seul morceau, puis en tranches en travers. Les ailes à la fin. Pas sur la planche du cru.
-ask-pop-up = Ce témoin peut sauter trop tôt ou trop tard. Vérifie au thermomètre : { $target } dans le filet, la cuisse et l’aile, et c’est cuit.
-ask-bag-inside = Un sachet en papier ne fait rien : retire-le, et vise { $target } dans la chair. Du plastique fondu ou déformé : jette le sachet et la volaille.
-ask-probe-out = Remets-la au plus épais du filet, pointe loin de l’os ; ce qu’elle a lu dehors ne compte pas. Cassée ? Tout thermomètre à lecture rapide qui affiche { $ice } dans l’eau glacée va. Sans, personne ne peut dire que c’est cuit.
-ask-mess = D’abord du papier, puis de l’eau chaude savonneuse, puis un désinfectant ; les mains, 20 s. Ce qui se mange cru et a reçu du jus va à la poubelle.
-ask-dog = Pas d’os cuits, ils se fendent en éclats ; rien de salé, pas d’oignon. Un peu de viande nature, oui.
-ask-fragile = Enceinte, plus de 65 ans, tout-petit ou immunité affaiblie : { $target } partout, farce comprise, et les restes seulement réchauffés jusque-là. Dans le doute, demande à un médecin.
-ask-neck = À sortir avant de saler ; regarde aux deux bouts, ils sont souvent dans un sachet. Fais-les mijoter pour la sauce, jusqu’à { $target }. Crus, ils tiennent { $giblets } au frigo.
-ask-finish-oven = Oui, tout droit d’une chaleur à l’autre ; jamais la moitié aujourd’hui et le reste plus tard. Four à { $oven } ou plus, { $target } comme toujours.
+ask-foil = Assez dorée ? Du { -foil } posé dessus sans serrer, et la cuisson continue : seul le thermomètre dit quand c’est cuit. Enlève-le les dernières minutes pour une peau croustillante.
+ask-carve = D’abord les cuisses : coupe la peau, écarte la cuisse, tranche dans l’articulation ; puis sépare pilon et haut de cuisse. Chaque filet d’un seul morceau, puis en tranches en travers. Les ailes à la fin. Pas sur la planche du cru.
+ask-pop-up = Ce témoin peut sauter trop tôt ou trop tard. Vérifie au thermomètre : { $target } dans le filet, la cuisse et l’aile, et c’est cuit.
+ask-bag-inside = Un sachet en papier, ce n’est pas grave : retire-le, et vise { $target } dans la chair. Du plastique fondu ou déformé : jette le sachet et la volaille.
+ask-probe-out = Remets-la au plus épais du filet, pointe loin de l’os ; ce qu’elle a marqué dehors ne compte pas. Cassée ? Tout thermomètre à lecture rapide qui affiche { $ice } dans l’eau glacée convient. Sans thermomètre, personne ne peut dire que c’est cuit.
+ask-mess = D’abord du papier, puis de l’eau chaude savonneuse, puis un désinfectant ; les mains, 20 s. Ce qui se mange cru et a reçu du jus va à la poubelle.
+ask-dog = Pas d’os cuits, ils se fendent en éclats ; rien de salé, pas d’oignon. Un peu de viande nature, oui.
+ask-fragile = Enceinte, plus de 65 ans, tout-petit ou immunité affaiblie : { $target } partout, farce comprise, et les restes seulement réchauffés jusque-là. Dans le doute, demande à un médecin.
+ask-neck = À sortir avant de saler ; regarde aux deux bouts, ils sont souvent dans un sachet. Fais-les mijoter pour la sauce, jusqu’à { $target }. Crus, ils tiennent { $giblets } au frigo.
+ask-finish-oven = Oui, directement d’une chaleur à l’autre ; jamais la moitié aujourd’hui et le reste plus tard. Four à { $oven } ou plus, { $target } comme toujours.
 ask-side-up = Poitrine vers le haut, bouts des ailes repliés dessous.
-ask-fridge-shelf = Tout en bas, sur un plat qui retient le jus : rien de cru au-dessus d’autre chose.
+ask-fridge-shelf = Tout en bas, sur un plat qui retient le jus : rien de cru au-dessus d’autre chose.
 ask-fridge-cover = Sans couvrir, la peau sèche et croustille mieux. Un plat dessous, tout en bas. Couvre-la si elle peut toucher autre chose ou goutter dessus.
-ask-rinse-salt = Non : le sel est entré, et rincer répand les microbes dans l’évier. Sèche-la au papier ; s’il reste des grains, brosse-les.
-ask-salted-twice = Brosse ce que tu peux, sans rincer, et plus de sel : ni dessus, ni dans le beurre, pas de jus de cuisson dans la sauce. S’il y est depuis longtemps, la viande sera salée : tranche fin et ne sale rien d’autre.
-ask-brine-frozen = Décongèle d’abord : le sel n’entre guère dans la glace. À moitié décongelée, elle peut finir dans une saumure froide, à { $cold } ou moins.
-ask-brine-or-not = Rien d’obligatoire. À sec, c’est simple : du sel sur et sous la peau, un jour ou deux au frigo, rien à renverser. La saumure demande un seau et de la place à { $cold }. Ni l’un ni l’autre pour une volaille casher ou déjà saumurée.
-ask-rack = Pas de grille ? De grosses rondelles d’oignon et de carotte ou un anneau d’alu suffisent. Au four, en bas, pour que la volaille soit au milieu.
-ask-truss = Pas besoin : pattes libres, les cuisses cuisent plus vite. Si elle s’étale, attache les bouts sans serrer.
+ask-rinse-salt = Non : le sel est entré, et rincer répand les microbes dans l’évier. Sèche-la au papier ; s’il reste des grains, brosse-les.
+ask-salted-twice = Brosse ce que tu peux, sans rincer, et plus de sel : ni dessus, ni dans le beurre, pas de jus de cuisson dans la sauce. S’il y est depuis longtemps, la viande sera salée : tranche fin et ne sale rien d’autre.
+ask-brine-frozen = Décongèle d’abord : le sel n’entre guère dans la glace. À moitié décongelée, elle peut finir dans une saumure froide, à { $cold } ou moins.
+ask-brine-or-not = Rien d’obligatoire. À sec, c’est simple : du sel sur et sous la peau, un jour ou deux au frigo, rien à renverser. La saumure demande un seau et de la place à { $cold }. Ni l’un ni l’autre pour une volaille casher ou déjà saumurée.
+ask-rack = Pas de grille ? De grosses rondelles d’oignon et de carotte ou un anneau d’alu suffisent. Au four, en bas, pour que la volaille soit au milieu.
+ask-truss = Pas besoin : pattes libres, les cuisses cuisent plus vite. Si elle s’étale, attache les bouts sans serrer.
 ask-pan-water = Une tasse, pour que les sucs ne brûlent pas. Davantage ne fait que ramollir la peau.
-ask-oven-bag = Un sachet de cuisson, selon son emballage : c’est plus rapide, mesure donc tôt. Pas de sac en papier ni de sac de courses : ça peut brûler et dégager des vapeurs.
-ask-temper = Pas nécessaire : en une heure, l’intérieur se réchauffe à peine. Dehors le temps prévu au plan, pour sécher la peau, pas plus : ça compte dans la limite de { $limit }.
-ask-weather = À l’abri du vent, couvercle fermé, plus de combustible sous la main : vent, pluie et gel mangent la chaleur. Dehors quand même, jamais dans un garage ou une tente. Dis-moi ce qu’affiche le fumoir, je calcule avec.
-ask-grill = Oui : couvercle fermé, la volaille à côté des flammes, pas au-dessus, { $oven } ou un peu plus à la grille. Je le planifie comme un fumoir. Dehors seulement.
-ask-smoke = Du bois doux : pommier, cerisier, un peu de chêne. La volaille entre quand la fumée est fine et bleutée ; blanche et épaisse, elle rend amer : plus d’air, et patience. Dehors seulement.
-ask-gravy-how = Récupère les sucs, dégraisse. Fais roussir autant de farine que de gras gardé, fouette avec sucs et bouillon jusqu’à ce que ça coule, porte à ébullition. Goûte avant de saler : une volaille salée rend du sel.
+ask-oven-bag = Un sachet de cuisson, selon son emballage : c’est plus rapide, mesure donc tôt. Pas de sac en papier ni de { -shopping-bag } : ça peut brûler et dégager des vapeurs.
+ask-temper = Pas nécessaire : en une heure, l’intérieur se réchauffe à peine. Dehors le temps prévu au plan, pour sécher la peau, pas plus : ça compte dans la limite de { $limit }.
+ask-weather = À l’abri du vent, couvercle fermé, plus de combustible sous la main : vent, pluie et gel mangent la chaleur. Dehors quand même, jamais dans un garage ou une tente. Dis-moi ce qu’affiche le fumoir, je calcule avec.
+ask-grill = Oui : couvercle fermé, la volaille à côté des flammes, pas au-dessus, { $oven } ou un peu plus à la grille. Je le compte comme un fumoir. Dehors seulement.
+ask-smoke = Du bois doux : pommier, cerisier, un peu de chêne. La volaille entre quand la fumée est fine et bleutée ; blanche et épaisse, elle rend amer : plus d’air, et patience. Dehors seulement.
+ask-gravy-how = Récupère les sucs, dégraisse. Fais roussir autant de farine que de gras gardé, fouette avec sucs et bouillon jusqu’à ce que ça coule, porte à ébullition. Goûte avant de saler : une volaille salée rend du sel.
 ask-carcass = Les os au frigo dans les { $limit }, utilisés sous { $days } ou congelés. Laisse frémir 2 à 3 h avec oignon et carotte, filtre, refroidis en plats peu profonds.
-ask-crisp = Une peau sèche : une nuit au frigo sans couvrir, un voile d’huile, pas d’alu, peu d’eau dans le plat. Encore molle à la fin ? { $crisp } les 10 dernières minutes, sans la quitter des yeux.
-ask-fat = L’un ou l’autre. Peau sèche, une fine couche juste avant d’enfourner ; du beurre mou sous la peau pour le goût. Doux si la volaille est salée.
-ask-preheat = Oui, chaud avant d’y mettre la volaille : un four 20 à 30 min, un feu jusqu’à une heure.
-ask-early = Cuite, c’est { $target } partout. Alors garde-la emballée à { $hot } ou plus, au thermomètre. Ou découpe, au frigo dans les { $limit }, et réchauffe pour le repas à { $target }.
-ask-fan = Les deux vont. En chaleur tournante, ça va plus vite et ça dore plus tôt ; pas sous { $oven } quand même. Dis « chaleur tournante » et je planifie avec.
-ask-ahead = Oui : cuite à { $target }, découpée, au frigo dans les { $limit } en couches minces, mangée sous { $days }. Réchauffe à couvert avec un peu de bouillon, à { $target }.
-ask-flat = Des ciseaux de part et d’autre de la colonne, retire-la, retourne la volaille et aplatis la poitrine. Il faut environ deux tiers du temps. Dis « en crapaudine » en planifiant.
-ask-fresh-or-frozen = Aussi bonnes l’une que l’autre. Congelée, elle s’achète des semaines avant, il lui faut juste des jours pour décongeler. Fraîche : au plus { $raw } avant la cuisson.
-ask-thaw-microwave = Pour décongeler, seulement si elle y tient, selon la notice du micro-ondes. Puis cuis-la tout de suite : il y a des endroits qui chauffent.
+ask-crisp = Une peau sèche : une nuit au frigo sans couvrir, un voile d’huile, pas d’alu, peu d’eau dans le plat. Encore molle à la fin ? { $crisp } les 10 dernières minutes, sans la quitter des yeux.
+ask-fat = L’un ou l’autre. Peau sèche, une fine couche juste avant d’enfourner ; du beurre mou sous la peau pour le goût. Du beurre doux si la volaille est salée.
+ask-preheat = Oui, chaud avant d’y mettre la volaille : un four 20 à 30 min, un feu jusqu’à une heure.
+ask-early = Cuite, c’est { $target } partout. Garde-la alors emballée à { $hot } ou plus, au thermomètre. Ou découpe, au frigo dans les { $limit }, et réchauffe pour le repas à { $target }.
+ask-fan = Les deux conviennent. { -fan-with }, ça va plus vite et ça dore plus tôt ; pas sous { $oven } quand même. Dis « { -fan-said } » et je compte avec.
+ask-ahead = Oui : cuite à { $target }, découpée, au frigo dans les { $limit } en couches minces, mangée sous { $days }. Réchauffe à couvert avec un peu de bouillon, à { $target }.
+ask-flat = Des ciseaux de part et d’autre de la colonne, retire-la, retourne la volaille et aplatis la poitrine. Il faut environ deux tiers du temps. Dis « en crapaudine » en planifiant.
+ask-fresh-or-frozen = Aussi bonnes l’une que l’autre. Congelée, elle s’achète des semaines avant, il lui faut juste des jours pour décongeler. Fraîche : au plus { $raw } avant la cuisson.
+ask-thaw-microwave = Pour décongeler, seulement si elle y tient, selon la notice du micro-ondes. Puis cuis-la tout de suite : certains endroits chauffent déjà.
 ask-thaw-sink = Dans son emballage, bien étanche, sous l’eau froide changée toutes les { $every }. Puis cuis-la tout de suite. Dis-moi le poids et je dis combien de temps.
-ask-inject = C’est possible : liquide froid, juste avant la cuisson, et son sel compte dans la dose. L’aiguille porte des germes à l’intérieur : { $target } partout, c’est ça qui décide.
-ask-raw-inside = Retour au four, entière ou en morceaux, jusqu’à { $target } au plus épais ; personne n’en mange avant. Couteau, planche et mains à l’eau chaude savonneuse. Rosé près de l’os ne prouve rien : le thermomètre, si.
-ask-ate-raw = Le plus souvent il n’arrive rien ; personne ne peut le dire. Le reste retourne au four jusqu’à { $target }, ou poubelle. Sang, forte fièvre, rien ne reste, ou plus de trois jours : un médecin. Enceinte, très jeune, âgé ou malade : appelle maintenant.
-ask-half-cook = Non : jamais à moitié maintenant et le reste plus tard. Le centre reste tiède des heures, et la chaleur n’efface pas tout ce qui pousse. Cuis-la d’une traite jusqu’à { $target }, découpe-la, au froid en moins de { $limit }.
-ask-fridge-down = Sans l’ouvrir : il garde le froid environ { $unopened }. Ensuite mesure : une volaille au-dessus de { $cold } plus de { $limit } part à la poubelle, la cuire n’y change rien. S’il reste de la glace ou à { $cold } ou moins, ça va.
-ask-kosher-bird = Une volaille vendue salée, en saumure ou casher : pas de saumure, et pas de sel en plus sans goûter d’abord.
+ask-inject = Oui, possible : liquide froid, juste avant la cuisson, et son sel compte dans la dose. L’aiguille porte des germes à l’intérieur : { $target } partout, c’est ça qui décide.
+ask-raw-inside = Retour au four, entière ou en morceaux, jusqu’à { $target } au plus épais ; personne n’en mange avant. Couteau, planche et mains à l’eau chaude savonneuse. Rosé près de l’os ne prouve rien : le thermomètre, si.
+ask-ate-raw = Le plus souvent il n’arrive rien ; personne ne peut le garantir. Le reste retourne au four jusqu’à { $target }, ou poubelle. Sang, forte fièvre, rien ne reste, ou plus de trois jours : un médecin. Enceinte, très jeune, âgé ou malade : appelle maintenant.
+ask-half-cook = Non : jamais à moitié maintenant et le reste plus tard. Le centre reste tiède des heures, et la chaleur n’efface pas tout ce qui s’y développe. Cuis-la d’une traite jusqu’à { $target }, découpe-la, au froid en moins de { $limit }.
+ask-fridge-down = Sans l’ouvrir : il garde le froid environ { $unopened }. Ensuite mesure : une volaille au-dessus de { $cold } plus de { $limit } part à la poubelle, la cuire n’y change rien. S’il reste de la glace ou à { $cold } ou moins, ça va.
+ask-kosher-bird = Une volaille vendue salée, en saumure ou casher : pas de saumure, et pas de sel en plus sans goûter d’abord.
 ask-thermometer = Au plus épais de la poitrine, au plus profond de la cuisse, à l’articulation de l’aile ; la pointe au milieu de la chair, loin de l’os. { $target } partout.
 ask-garage-thaw = Seulement s’il y a fait { $cold } ou moins tout du long, au thermomètre. Si tu n’en sais rien, poubelle : la cuisson n’y change rien.
-ask-past-date = Une date limite de consommation est une vraie limite : passée, on ne mange plus, même cuit, sauf si c’était congelé à temps. « De préférence avant » est plus souple : une volaille fraîche tient { $days } au frigo depuis l’achat, pas plus.
-ask-past-date-care = Dans le doute, ou si l’odeur ou le toucher est bizarre : poubelle. La cuisson n’y change rien.
-ask-smell = Aigre, pourrie ou gluante : poubelle, ou retour au magasin. La cuisson n’y change rien, et ne goûte pas pour voir. Une légère odeur au sortir d’un sachet fermé s’en va en quelques minutes ; sinon, poubelle.
-ask-low-salt = On ne peut pas saler une volaille pour les uns et pas pour les autres. Laisse-la sans sel (« sans sel ») et mets du sel à table, ou sale moins (« moins de sel ») ; sauce et farce sans sel aussi. Si l’étiquette parle de « solution » ou « saumure », il y a déjà du sel. La dose permise, c’est le médecin qui la dit.
-ask-thermometer-which = Un numérique rapide, ou une sonde qui reste dedans. Sans lui, personne ne peut dire que c’est sûr : emprunte-en un. Vérifie-le avant : dans l’eau glacée il marque { $ice }.
-ask-no-room = Une glacière avec de la glace suffit : volaille dans un sac bien fermé, couvercle fermé, un thermomètre dedans à { $cold } ou moins, de la glace neuve avant que ça remonte. Ou sors les boissons ; la volaille jamais.
-ask-carry-food = Froid, en glacière avec de la glace, à { $cold } ou moins à l’arrivée ; ou chaud, emballé dans une caisse, à { $hot } ou plus. Sinon { $limit } dehors en tout, trajet compris ; { $short } au-dessus de { $air }.
+ask-past-date = Une date limite de consommation est une vraie limite : passée, on ne mange plus, même cuit, sauf si c’était congelé à temps. « De préférence avant » est plus souple : une volaille fraîche tient { $days } au frigo depuis l’achat, pas plus.
+ask-past-date-care = Dans le doute, ou si l’odeur ou le toucher est bizarre : poubelle. La cuisson n’y change rien.
+ask-smell = Aigre, pourrie ou gluante : poubelle, ou retour au magasin. La cuisson n’y change rien, et ne goûte pas pour voir. Une légère odeur au sortir d’un sachet fermé s’en va en quelques minutes ; sinon, poubelle.
+ask-low-salt = On ne peut pas saler une volaille pour les uns et pas pour les autres. Laisse-la sans sel (« sans sel ») et mets du sel à table, ou sale moins (« moins de sel ») ; sauce et farce sans sel aussi. Si l’étiquette parle de « solution » ou « saumure », il y a déjà du sel. Combien il en faut au plus, c’est au médecin de le dire.
+ask-thermometer-which = Un numérique rapide, ou une sonde qui reste dedans. Sans ça, personne ne peut dire que c’est sûr : emprunte-en un. Vérifie-le avant : dans l’eau glacée il marque { $ice }.
+ask-no-room = Une glacière avec de la glace suffit : volaille dans un sac bien fermé, couvercle fermé, un thermomètre dedans à { $cold } ou moins, de la glace neuve avant que ça remonte. Ou sors les boissons ; la volaille jamais.
+ask-carry-food = Froid, en glacière avec de la glace, à { $cold } ou moins à l’arrivée ; ou chaud, emballé dans une caisse, à { $hot } ou plus. Sinon { $limit } dehors en tout, trajet compris ; { $short } au-dessus de { $air }.
 ask-oven-down = Laisse la porte fermée. Si la chaleur ne revient pas vite, déplace la volaille : un autre four, celui d’un voisin, un barbecue à couvercle dehors. Si elle n’était pas encore à cuire, retour au frigo.
 ask-oven-down-care = Ne t’arrête pas à moitié pour finir plus tard. Tiède mais sous { $hot } plus de { $limit } en tout : à la poubelle.
 ask-still-frozen = Dans l’eau froide maintenant, dans un sac bien fermé, de l’eau fraîche toutes les { $every } : un peu plus d’1 h par kilo encore gelé. Puis cuis-la tout de suite.
 ask-still-frozen-cook = Ou cuis-la telle quelle, sans farce, au four, pas au fumoir ni en friteuse : jusqu’à moitié plus longtemps. Retire les abats dès qu’ils se détachent. { $target } partout.
-ask-from-frozen = Au four, oui : { $oven } ou plus, sans farce, environ moitié plus longtemps que décongelée. Les abats dehors dès qu’ils se détachent, { $target } partout. Jamais au fumoir ni en friteuse.
-ask-is-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent, { $cold } ou moins au cœur. Encore de la glace ? Plus de temps au frigo, ou de l’eau froide.
-ask-too-fast = Baisse le four, pas sous { $oven }, et pose du papier alu dessus. { $target } partout, c’est cuit : ensuite, garde à couvert à { $hot } ou plus.
+ask-from-frozen = Au four, oui : { $oven } ou plus, sans farce, environ moitié plus longtemps que décongelée. Les abats dehors dès qu’ils se détachent, { $target } partout. Jamais au fumoir ni en friteuse.
+ask-is-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent, { $cold } ou moins au cœur. Encore de la glace ? Plus de temps au frigo, ou de l’eau froide.
+ask-too-fast = Baisse le four, pas sous { $oven }, et pose du { -foil } dessus. { $target } partout, c’est cuit : ensuite, garde à couvert à { $hot } ou plus.
 ask-too-slow = Four à { $oven } ou un peu plus, porte fermée. Si ça presse, détache cuisses et poitrine et cuis les morceaux. Mieux vaut servir tard que sous { $target }.
 ask-stuffing-for = { $people ->
     [one] Farce pour une personne : { $low } à { $high }.

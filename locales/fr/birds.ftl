@@ -28,7 +28,7 @@ birds-whose = { $kind ->
 }
 birds-where = { $bird } { $cooker ->
     [smoker] au fumoir
-    [fan-oven] au four à chaleur tournante
+    [fan-oven] au four { -fan }
    *[oven] au four
 }
 birds-heavy = { $bird }, { $mass }
@@ -39,7 +39,7 @@ birds-standing = Déjà prévu ici : { $birds }. { $replaces ->
     [yes] C’est une volaille de plus, ou elle prend la place ?
    *[no] C’est une volaille de plus ?
 }
-birds-same-heat = À ce moment-là, ta volaille de { $mass } est dans la même chaleur. Côte à côte : de l’air autour des deux, un peu plus long pour chacun, et un thermomètre dans chacun.
+birds-same-heat = À ce moment-là, ta volaille de { $mass } est dans la même chaleur. Côte à côte : de l’air autour des deux, un peu plus long pour chacun, et un thermomètre dans chacun.
 birds-other-heat = À ce moment-là, ta volaille de { $mass } est dans la même chaleur, à { $setting }. Il faut un seul réglage pour les deux, ou l’un avant l’autre.
 birds-full = Déjà prévu ici : { $birds }. Je ne peux pas en suivre plus dans une discussion{ $replaces ->
     [yes] {" "}; celle-ci ne pourrait que prendre une place.

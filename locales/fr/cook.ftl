@@ -24,24 +24,24 @@ cook-decades = D’après les tables publiées, chaleur et temps suffisent déj�
 
 cook-in-time-again = Ça colle de nouveau pour le repas.
 cook-late-choices = On peut décaler le repas, ou :
-cook-late-hotter = • Chaleur à { $setting } : ça pourrait donner vers { $about }. Ensuite, dis-moi combien il fait dedans.
+cook-late-hotter = • Chaleur à { $setting } : ça pourrait donner vers { $about }. Ensuite, dis-moi combien il y fait.
 cook-late-carve = • Détache cuisses et poitrines et finis-les sur une plaque dans un four chaud, chaque morceau à { $target } : les morceaux vont bien plus vite. D’une chaleur à l’autre, sans pause.
 cook-button-dinner = Repas { $at }
 cook-button-hotter = Chaleur à { $setting }
-cook-hotter = Le plan dit { $setting } maintenant. Monte, et envoie-moi dans 20 minutes combien il fait dedans.
+cook-hotter = Le plan dit { $setting } maintenant. Monte-le, et dis-moi dans 20 minutes combien il y fait.
 # The air was otherwise than set. $since: on (since the bird went on) or at ($from); $setting: what it is set to now.
 cook-air-was = { $since ->
-    [on] Noté : { $was } depuis le début de la cuisson.
-   *[at] Noté : { $was } depuis { $from }.
+    [on] Noté : { $was } depuis le début de la cuisson.
+   *[at] Noté : { $was } depuis { $from }.
 }
 cook-air-off = { $since ->
-    [on] Noté : pas de chaleur depuis le début.
-   *[at] Noté : pas de chaleur depuis { $from }.
+    [on] Noté : pas de chaleur depuis le début.
+   *[at] Noté : pas de chaleur depuis { $from }.
 }
-cook-air-now = À partir de maintenant je compte sur { $setting }. Dis-moi si tu changes.
-cook-air-back = Remets à { $setting } tout de suite : l’heure compte là-dessus.
-cook-air-low = La volaille demande un four à { $limit } ou plus. Mesure le blanc maintenant et dis-moi.
-cook-air-cold = Mesure le blanc maintenant et dis-moi. Moins de { $hot } après { $limit } comme ça : à jeter.
+cook-air-now = À partir de maintenant, je compte avec { $setting }. Dis-moi si tu changes.
+cook-air-back = Remets à { $setting } tout de suite : mon heure compte là-dessus.
+cook-air-low = La volaille demande un four à { $limit } ou plus. Mesure la poitrine maintenant et dis-moi.
+cook-air-cold = Mesure la poitrine maintenant et dis-moi. Moins de { $hot } après { $limit } comme ça : à jeter.
 cook-air-raw = Une volaille crue sans chaleur { $limit } ou plus n’est plus sûre, quelle que soit la cuisson ensuite. À jeter.
 cook-early = { $done ->
     [yes] C’est bien avant { $dinner }.
@@ -63,19 +63,19 @@ cook-suspect-impossible = { $spot ->
     [thigh] Cuisse
     [oven] Four
    *[pit] Air
-} à { $given } ? Celle-là, je n’y crois pas.
+} à { $given } ? Je n’y crois pas.
 cook-suspect-ask = Pas compté. C’est vraiment ce que ça marque ?
 cook-suspect-meant = C’est { $parts }
 cook-suspect-meant-all = Prendre les corrigées
 cook-suspect-dropped = Laissé de côté. Renvoie ce que ça marque maintenant.
 
 cook-alarm-fire = { $cooker ->
-    [smoker] <b>Le feu est en train de mourir :</b> air à { $pit }, et ça ne remonte pas. Du combustible et de l’air tout de suite, couvercle fermé. Redis-moi l’air dans 15 minutes.
+    [smoker] <b>Le feu s’éteint :</b> air à { $pit }, et ça ne remonte pas. Du combustible et de l’air tout de suite, couvercle fermé. Redis-moi l’air dans 15 minutes.
    *[oven] <b>Le four perd sa chaleur :</b> { $pit } pour un réglage à { $setting }. Il est allumé, la porte fermée ? Dis-moi ce qu’il marque dans 15 minutes.
 }
 cook-alarm-hot = { $cooker ->
-    [smoker] Le feu s’emballe : { $pit } au lieu de { $setting }. Ferme un peu les arrivées d’air ; papier alu sur ce qui dore trop vite.
-   *[oven] Le four chauffe trop : { $pit } au lieu de { $setting }. Baisse-le ; papier alu sur ce qui dore trop vite.
+    [smoker] Le feu s’emballe : { $pit } au lieu de { $setting }. Ferme un peu les arrivées d’air ; { -foil } sur ce qui dore trop vite.
+   *[oven] Le four chauffe trop : { $pit } au lieu de { $setting }. Baisse-le ; { -foil } sur ce qui dore trop vite.
 }
 cook-alarm-moved = { $spot ->
     [breast] La mesure de la poitrine a fait un saut. La sonde est toujours au plus épais, loin de l’os ?
@@ -83,18 +83,18 @@ cook-alarm-moved = { $spot ->
     [oven] La mesure du four a fait un saut. Le thermomètre a bougé ?
    *[pit] La mesure de l’air a fait un saut. Le thermomètre a bougé ?
 } Remets tout en place et envoie-moi ce que ça marque.
-cook-doubting = Mesure ailleurs, au cœur de la viande, loin de l’os. Si le chiffre était faux, annule-le ; sinon il compte.
+cook-doubting = Mesure ailleurs, au cœur de la viande, loin de l’os. Si le chiffre était faux, annule-le ; sinon il compte.
 cook-alarm-behind = { $spot ->
     [breast] La poitrine
    *[thigh] La cuisse
-} est bien plus froide que { $setting } ne la rend d’ici là. { $cooker ->
-    [smoker] Le feu est-il chaud, la pointe est-elle au cœur de la viande ? Mesure ailleurs aussi. Il était éteint ? Dis-moi combien de temps : « éteint 40 min ».
-   *[oven] Le four est-il chaud, la pointe est-elle au cœur de la viande ? Mesure ailleurs aussi. Il était éteint ? Dis-moi combien de temps : « éteint 40 min ».
+} est bien plus froide qu’elle ne devrait à { $setting } à ce stade. { $cooker ->
+    [smoker] Le feu est-il chaud, la pointe est-elle au cœur de la viande ? Mesure ailleurs aussi. Il était éteint ? Dis-moi combien de temps : « éteint 40 min ».
+   *[oven] Le four est-il chaud, la pointe est-elle au cœur de la viande ? Mesure ailleurs aussi. Il était éteint ? Dis-moi combien de temps : « éteint 40 min ».
 }
 cook-alarm-ahead = { $spot ->
     [breast] La poitrine
    *[thigh] La cuisse
-} est bien plus chaude que { $setting } ne la rend d’ici là : la pointe touche l’os ou reste sous la peau ? Mesure ailleurs, au cœur de la viande.
+} est bien plus chaude qu’elle ne devrait à { $setting } à ce stade : la pointe touche l’os ou reste sous la peau ? Mesure ailleurs, au cœur de la viande.
 cook-alarm-apart = { $apart } d’écart entre poitrine et cuisse. L’une des sondes est mal placée : vérifie les deux, loin de l’os et pas dans le creux de la carcasse.
 cook-alarm-stalled = { $spot ->
     [breast] La poitrine
@@ -104,14 +104,14 @@ cook-alarm-stalled = { $spot ->
    *[no] La sonde est bien à sa place ? Un second thermomètre le dira.
 }
 cook-alarm-zone = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. Sous { $hot }, les bactéries se multiplient : remonte la chaleur tout de suite, ou passe tout au four. Deux heures comme ça, c’est la limite.
-cook-alarm-zone-over = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. La limite de deux heures est passée. Moi, je ne servirais pas ça.
+cook-alarm-zone-over = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. La limite de deux heures est passée. Je ne servirais pas ça.
 cook-alarm-falling = { $spot ->
     [thigh] <b>La cuisse refroidit :</b>
    *[breast] <b>La poitrine refroidit :</b>
 } { $from }, maintenant { $to }. { $cooker ->
     [smoker] Le feu est éteint ? Du combustible et de l’air tout de suite, ou passe la volaille dans un four chaud.
    *[oven] Le four est allumé, la porte fermée ? Sinon, dans un autre four chaud.
-} En dessous de { $hot }, les bactéries poussent : deux heures comme ça, c’est la limite. Envoie-moi la prochaine mesure dans 10 minutes.
+} En dessous de { $hot }, les bactéries se multiplient : deux heures comme ça, c’est la limite. Envoie-moi la prochaine mesure dans 10 minutes.
 cook-alarm-falling-over = { $spot ->
     [thigh] <b>La cuisse refroidit depuis { $span } :</b>
    *[breast] <b>La poitrine refroidit depuis { $span } :</b>
@@ -119,26 +119,26 @@ cook-alarm-falling-over = { $spot ->
 cook-falling = Pas d’heure tant que ça refroidit : d’abord, la chaleur doit revenir.
 cook-alarm-hold = Sortie de cuisson depuis { $off }. Mesure : { $hot } ou plus, ça peut attendre. Moins, il faut manger ou mettre au frigo avant { $until }.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
-cook-hot-by = Moins que ça : mangée avant { $by }, les restes tout de suite au frigo. Plus tard, ne la sers pas.
-cook-hot-dinner-late = Ses deux heures finissent à { $by }, avant le repas : elle doit rester à { $hot } ou plus. Sinon, elle est mangée avant.
-cook-hot-still = Toujours { $hot } ou plus aux deux : bien, elle peut attendre tant qu’elle affiche ça. Après la dernière mesure ainsi, elle a { $most }.
-cook-hot-one = Cet endroit est assez chaud. Les deux comptent, blanc et cuisse : mesure l’autre aussi.
-cook-hot-below = C’est sous { $hot }. Elle était chaude à { $off } : mangée avant { $by }, les restes tout de suite au frigo.
+cook-hot-by = Si ça marque moins : mangée avant { $by }, les restes tout de suite au frigo. Plus tard, ne la sers pas.
+cook-hot-dinner-late = Ses deux heures finissent à { $by }, avant le repas : elle doit rester à { $hot } ou plus. Sinon, elle est mangée avant.
+cook-hot-still = Toujours { $hot } ou plus aux deux : bien, elle peut attendre tant qu’elle affiche ça. Après la dernière mesure ainsi, elle a { $most }.
+cook-hot-one = Cet endroit est assez chaud. Les deux comptent, poitrine et cuisse : mesure l’autre aussi.
+cook-hot-below = C’est sous { $hot }. Elle était chaude à { $off } : mangée avant { $by }, les restes tout de suite au frigo.
 cook-hot-over = C’est sous { $hot }, et plus de { $most } depuis { $off }, où on la savait chaude pour la dernière fois. Je ne la servirais pas.
-cook-cooled-counter = { $at }. Quoi qu’elle affiche, elle va au frigo avant { $by }, en plats peu profonds : il reste { $left }.
-cook-cooled-unsaid = { $at } : assez froid seulement si c’était au frigo avant { $by }. Sinon, ça se jette.
-cook-cooled-cold = { $at } : assez froid, pour garder et pour emporter. Que ça reste à { $cold } ou moins.
-cook-cooled-fridge = { $at } : ça refroidit encore. À { $by } il faudrait { $cold } ou moins : plats peu profonds, espacés, à peine couverts.
-cook-cooled-warm = { $at } après { $span } au frigo, c’est trop chaud. Vérifie le frigo ; ce qui est resté plus de deux heures au-dessus de { $cold }, personne ne peut le dire sûr. Dans le doute, jette.
+cook-cooled-counter = { $at }. Quoi qu’elle affiche, elle va au frigo avant { $by }, en plats peu profonds : il reste { $left }.
+cook-cooled-unsaid = { $at } : assez froid seulement si c’était au frigo avant { $by }. Sinon, ça se jette.
+cook-cooled-cold = { $at } : assez froid, pour garder et pour emporter. Que ça reste à { $cold } ou moins.
+cook-cooled-fridge = { $at } : ça refroidit encore. À { $by } il faudrait { $cold } ou moins : plats peu profonds, espacés, à peine couverts.
+cook-cooled-warm = { $at } après { $span } au frigo, c’est trop chaud. Vérifie le frigo ; ce qui est resté plus de deux heures au-dessus de { $cold }, personne ne peut le dire sûr. Dans le doute, jette.
 cook-cooled-packed = { $at } dépasse { $cold }. Plus de { $most } au-dessus, en tout, et ça se jette, aussi quand personne ne sait combien. Sinon de la glace autour, ou tout de suite au chaud, à { $target } partout.
-cook-reheat-on = { $at } : ça continue, jusqu’à { $target } partout, mesuré dans le morceau le plus épais.
-cook-reheat-there = { $at } : c’est bon là où tu as mesuré. Pareil au milieu de chaque plat, puis à table.
-cook-reheat-only = Cela ne vaut que si c’était au frigo avant { $by } ; personne ne l’a dit. La chaleur ne rattrape pas ça.
+cook-reheat-on = { $at } : ça continue, jusqu’à { $target } partout, mesuré dans le morceau le plus épais.
+cook-reheat-there = { $at } : c’est bon là où tu as mesuré. Pareil au milieu de chaque plat, puis à table.
+cook-reheat-only = Ça ne vaut que si c’était au frigo avant { $by } ; personne ne l’a dit. La chaleur ne rattrape pas ça.
 cook-gone = Celle-ci est restée dehors trop longtemps et se jette, quoi qu’elle affiche. Désolé. Il n’y a plus rien à faire avec.
-cook-tossed = C’était juste, et je suis désolé. Je n’appelle plus pour cette volaille.
-cook-tossed-rest = C’était juste. Je n’appelle plus pour ça.
+cook-tossed = Tu as bien fait, et je suis désolé. Plus de rappels pour cette volaille.
+cook-tossed-rest = Tu as bien fait. Plus de rappels pour ça.
 cook-setting = Le plan dit { $setting }.
-cook-standing = Hors du feu depuis { $off } : découpée, mangée et au frigo avant { $by }, sauf si elle reste à { $hot } ou plus.
+cook-standing = Hors du feu depuis { $off } : découpée, mangée et au frigo avant { $by }, sauf si elle reste à { $hot } ou plus.
 
 cook-after = À { $when } j’avais dit vers { $about } ({ $from } à { $to }) ; sortie à { $off }.
 

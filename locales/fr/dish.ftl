@@ -15,14 +15,14 @@ dish-time = { $name } : de 1 min à 12 h.
 dish-setting = { $setting }, ce n’est pas un réglage pour un plat : de { $low } à { $high }.
 dish-too-many = Ça fait déjà { $most } plats. Enlèves-en un d’abord : /plan enlève …
 dish-cold = Au frigo à partir de { $when }, { $room ->
-    [half] une demi-clayette
-    [whole] une clayette
-   *[more] { $shelves } clayettes
+    [half] une demi-{ -shelf }
+    [whole] une { -shelf }
+   *[more] { $shelves } { -shelves }
 }.
-dish-iced = Dans une glacière avec de la glace à partir de { $when }, un thermomètre dedans : { $cold } ou moins tout le temps.
+dish-iced = Dans une glacière avec de la glace à partir de { $when }, un thermomètre dedans : { $cold } ou moins tout le temps.
 dish-shelves = { $count ->
-    [one] Une clayette
-   *[other] { $count } clayettes
+    [one] Une { -shelf }
+   *[other] { $count } { -shelves }
 } pour le repas, celle de la volaille comprise. S’il en faut pour le reste, dis-m’en moins.
-dish-shelves-hint = Le frigo est plein ? Dis-moi « mon frigo a 3 clayettes » et je vérifie que tout tient à côté de la volaille.
-dish-stay = Au frigo ({ $name }) : de 15 min à 2 jours, jusqu’au repas.
+dish-shelves-hint = Le frigo est plein ? Dis-moi « mon frigo a 3 { -shelves } » et je vérifie que tout tient à côté de la volaille.
+dish-stay = Au frigo ({ $name }) : de 15 min à 2 jours, jusqu’au repas.

@@ -1,5 +1,5 @@
 # Comment c'était, et ce qu'on en fait la prochaine fois.
-feedback-ask = C’était comment ? Trois touches, pour la prochaine fois.
+feedback-ask = C’était comment ? Trois réponses, pour la prochaine fois.
 feedback-button-salt-little = Trop fade
 feedback-button-salt-right = Sel parfait
 feedback-button-salt-much = Trop salé
@@ -16,7 +16,7 @@ feedback-word-meat-underdone = pas assez cuit
 feedback-word-time-early = prêt trop tôt
 feedback-word-time-late = en retard
 feedback-word-time-late-by = { $span } de retard
-feedback-how-late = Combien de retard ?
+feedback-how-late = Combien de retard ?
 feedback-button-late = { $span }
 feedback-word-all-right = tout comme il faut
 feedback-noted = Noté pour la prochaine fois : { $notes }.

@@ -22,7 +22,7 @@ forecast-doubt-unread = { $place ->
     [breast] Encore rien de mesuré dans la poitrine.
    *[thigh] Encore rien de mesuré dans la cuisse.
 }
-forecast-doubt-pit-unread = Personne ne mesure la chaleur autour : je prends le réglage.
+forecast-doubt-pit-unread = Personne ne mesure la chaleur autour : je prends le réglage.
 forecast-doubt-gap = { $span } sans mesure : moins sûr.
 forecast-doubt-fire-dying = L’air est tombé à { $pit } et ne remonte pas. Regarde le feu.
 forecast-doubt-probe-moved = { $place ->
@@ -33,18 +33,18 @@ forecast-doubt-probe-moved = { $place ->
 }
 forecast-doubt-probes-disagree = { $by } d’écart entre poitrine et cuisse. Vérifie où sont les deux pointes.
 forecast-doubt-changed = { $place ->
-    [breast] La poitrine chauffe autrement qu’avant (papier alu, couvercle, sonde déplacée ?). Moins sûr.
-   *[thigh] La cuisse chauffe autrement qu’avant (papier alu, couvercle, sonde déplacée ?). Moins sûr.
+    [breast] La poitrine chauffe autrement qu’avant ({ -foil }, couvercle, sonde déplacée ?). Moins sûr.
+   *[thigh] La cuisse chauffe autrement qu’avant ({ -foil }, couvercle, sonde déplacée ?). Moins sûr.
 }
 forecast-doubt-behind = { $place ->
-    [breast] La poitrine est bien plus froide que d’habitude à ce stade : rien de sûr.
-   *[thigh] La cuisse est bien plus froide que d’habitude à ce stade : rien de sûr.
+    [breast] La poitrine est bien plus froide que d’habitude à ce stade : rien de sûr.
+   *[thigh] La cuisse est bien plus froide que d’habitude à ce stade : rien de sûr.
 }
 forecast-doubt-ahead = { $place ->
-    [breast] La poitrine est bien plus chaude que d’habitude à ce stade : pointe à l’os ou sous la peau ? Moins sûr.
-   *[thigh] La cuisse est bien plus chaude que d’habitude à ce stade : pointe à l’os ou sous la peau ? Moins sûr.
+    [breast] La poitrine est bien plus chaude que d’habitude à ce stade : pointe à l’os ou sous la peau ? Moins sûr.
+   *[thigh] La cuisse est bien plus chaude que d’habitude à ce stade : pointe à l’os ou sous la peau ? Moins sûr.
 }
-forecast-doubt-part-frozen = Mise à cuire avec de la glace dedans : moins sûr.
+forecast-doubt-part-frozen = Mise à cuire encore gelée dedans : moins sûr.
 forecast-doubt-unusual = J’ai vu peu de volailles comme ça : moins sûr.
 forecast-doubt-endless = À cette chaleur, elle n’y arrivera peut-être jamais. Monte la chaleur.
 

@@ -48,19 +48,19 @@ plan-done-dish = { $name } en préparation
 
 # ---- appels : quoi faire maintenant, avec le soin qu'il faut. Deux ou trois phrases courtes.
 plan-call-buy = { $condition ->
-    [frozen] C’est l’heure d’acheter la volaille. Droit à la maison et au congélateur, ou au frigo si elle décongèle ensuite.
-   *[fresh] C’est l’heure d’acheter la volaille. Droit à la maison et au frigo, sur une plaque tout en bas.
+    [frozen] C’est l’heure d’acheter la volaille. Directement à la maison et au congélateur, ou au frigo si elle décongèle ensuite.
+   *[fresh] C’est l’heure d’acheter la volaille. Directement à la maison et au frigo, sur une plaque tout en bas.
 }
-plan-call-thaw-fridge = Mets la volaille au frigo pour décongeler, dans son emballage, sur une plaque tout en bas. Le frigo à { $cold } ou moins ; jamais sur le plan de travail.
+plan-call-thaw-fridge = Mets la volaille au frigo pour décongeler, dans son emballage, sur une plaque tout en bas. Le frigo à { $cold } ou moins ; jamais sur { -counter }.
 plan-call-thaw-water = Mets la volaille dans un sac étanche et sous l’eau froide. Change l’eau toutes les { $every }. Jamais d’eau tiède.
 plan-call-thaw-finish = Maintenant du frigo à l’eau froide, dans un sac étanche, pour finir de décongeler. Change l’eau toutes les { $every }. Jamais d’eau tiède.
 plan-call-water = Change l’eau de décongélation ({ $n } sur { $of }). Elle reste froide, la volaille dans son sac étanche.
 plan-call-salt-dry = Sale la volaille : ôte le cou et les abats, éponge-la, ne la lave pas, du sel dedans et dehors. Puis au frigo sans couvrir, sur une plaque tout en bas.
 plan-call-salt-wet = Mets la volaille dans la saumure, couverte, et au frigo. Elle reste à { $cold } ou moins tout du long.
-plan-call-salt-now = Sèche et assaisonne maintenant. Décongelée dans l’eau, elle va droit à la cuisson.
+plan-call-salt-now = Sèche et assaisonne maintenant. Décongelée dans l’eau, elle passe tout de suite à la cuisson.
 plan-call-rest = Le repos salé : laisse-la au frigo, sans couvrir, tout en bas.
 plan-call-temper = Sors la volaille du frigo : cou et abats ôtés, sèche-la, pique la peau, beurre-la. Au plus { $most } hors du frigo, puis à cuire.
-plan-call-temper-fat = Sors la volaille du frigo : cou et abats ôtés, sèche-la, pique la peau là où c’est gras, sans toucher la chair. Pas de beurre : sa graisse suffit. Au plus { $most } hors du frigo, puis à cuire.
+plan-call-temper-fat = Sors la volaille du frigo : cou et abats ôtés, sèche-la, pique la peau là où c’est gras, sans toucher la chair. Pas de beurre : sa graisse suffit. Au plus { $most } hors du frigo, puis à cuire.
 plan-call-temper-water = Sors la volaille de l’eau : sèche-la, pique la peau, beurre-la. À cuire dans les { $most }.
 plan-call-fire-oven = Préchauffe le four à { $setting }.
 plan-call-fire-smoker = Allume le feu et laisse-le se stabiliser à { $setting }. Dehors seulement : jamais de charbon à l’intérieur ni dans un garage.
@@ -74,24 +74,24 @@ plan-call-pull = Ça devrait être à peu près cuit. À sortir seulement à { $
 plan-call-pull-stuffed = Ça devrait être à peu près cuit. À sortir seulement à { $target } au plus épais de la poitrine, au plus profond de la cuisse, dans l’aile et au milieu de la farce. Moins ? Ça reste.
 plan-call-stand = Laisse reposer, couvert sans serrer, { $least } ou plus.
 plan-call-carve = C’est l’heure de découper : planche propre, couteau propre.
-plan-call-carve-hot = D’abord le thermomètre, dans le blanc et la cuisse. { $hot } ou plus aux deux : on découpe, planche propre, couteau propre.
+plan-call-carve-hot = D’abord le thermomètre, dans la poitrine et la cuisse. { $hot } ou plus aux deux : on découpe, planche propre, couteau propre.
 plan-call-chill-ahead = Mets la viande découpée dans des plats peu profonds et au frigo avant { $latest }. Chaude, c’est bien ; plus tard, non.
 plan-call-chill = Mets les restes au frigo avant { $latest }, dans des plats peu profonds. Ce qui est resté hors du frigo plus longtemps part à la poubelle.
 plan-call-pack = Emballe au froid : la viande à { $cold } ou moins, de la glace tout autour, glacière fermée.
-plan-call-pack-hot = Emballe-la entière et chaude : papier alu, puis serviettes, dans une caisse réchauffée à l’eau chaude. Le thermomètre reste dedans. Au-dessus de { $air } dehors, { $hour } pour la manger, pas deux.
+plan-call-pack-hot = Emballe-la entière et chaude : { -foil }, puis serviettes, dans une caisse réchauffée à l’eau chaude. Le thermomètre reste dedans. Au-dessus de { $air } dehors, { $hour } pour la manger, pas deux.
 plan-call-travel = C’est l’heure de partir. La glacière reste fermée jusqu’au frigo ou au four là-bas.
 plan-call-travel-hot = C’est l’heure de partir. La caisse reste fermée jusqu’à l’arrivée.
 plan-call-reheat = Réchauffe à couvert, avec un peu de bouillon, au four de { $low } à { $high }, jusqu’à { $target } partout.
-plan-call-serve = À table ! Profitez bien ; j’appelle plus tard pour le frigo.
-plan-call-leftovers = Les restes : mange-les ou congèle-les aujourd’hui. C’est leur dernier jour au frigo.
+plan-call-serve = À table ! Bon appétit ; je te rappelle plus tard pour le frigo.
+plan-call-leftovers = Les restes : mange-les ou congèle-les aujourd’hui. C’est leur dernier jour au frigo.
 plan-call-dish = C’est l’heure : { $name }.
 plan-call-dish-oven = { $name } : au four à { $setting }, { $takes }.
 plan-call-dish-smoker = { $name } : au fumoir à { $setting }, { $takes }.
 plan-call-dish-stove = { $name } : sur le feu, { $takes }.
 plan-call-dish-made = { $name } : à commencer maintenant, { $takes }.
-plan-call-dish-chill = { $name } : au frigo maintenant, à { $cold } ou moins, jusqu’au repas.
+plan-call-dish-chill = { $name } : au frigo maintenant, à { $cold } ou moins, jusqu’au repas.
 plan-call-dish-then-fridge = Ensuite au frigo jusqu’au repas, à { $cold } ou moins.
-plan-call-dish-then-cooler = Ensuite dans une glacière avec beaucoup de glace et un thermomètre : { $cold } ou moins jusqu’au repas. Au-dessus pendant { $most }, ça se jette.
+plan-call-dish-then-cooler = Ensuite dans une glacière avec beaucoup de glace et un thermomètre : { $cold } ou moins jusqu’au repas. Au-dessus pendant { $most }, ça se jette.
 
 # ---- raisons : moitiés de phrases dans une liste, sans majuscule, sans point.
 plan-reason-dinner = le repas est à cette heure-là
@@ -120,7 +120,7 @@ plan-reason-forecast = c’est là où elle en est
 plan-reason-check-before = un coup d’œil avant que ça puisse être cuit
 plan-reason-stand = ça repose { $least } avant la découpe
 plan-reason-hot-hold = après la cuisson ça attend { $most } au plus sauf si c’est gardé à { $hot }
-plan-reason-hot-road = portée chaude, elle est mangée dans les { $most } après la sortie du feu
+plan-reason-hot-road = emportée chaude, elle est mangée dans les { $most } après la sortie du feu
 plan-reason-carving = la découpe prend environ { $about }
 plan-reason-two-hours = au frigo en moins de { $most }
 plan-reason-cold-through = il faut { $least } au frigo pour être froid à cœur
@@ -138,24 +138,24 @@ plan-reason-setting = { $cooker ->
    *[oven] un four va de { $low } à { $high }
 }
 plan-reason-thaw-before-smoking = un fumoir ne prend qu’une volaille décongelée à cœur
-plan-reason-stuffed-frozen = une volaille pas décongelée ne se farcit pas
+plan-reason-stuffed-frozen = une volaille encore congelée ne se farcit pas
 plan-reason-stuffed-form = seule une volaille entière se farcit
 plan-reason-stuffed-kind = un canard ne se farcit pas
 plan-reason-form-for-kind = une poitrine de dinde se cuit telle quelle
-plan-reason-mass-for-kind = une telle volaille pèse de { $low } à { $high }
+plan-reason-mass-for-kind = une volaille de ce genre pèse de { $low } à { $high }
 plan-reason-solution = le pourcentage de l’étiquette va de 0 à 50
 plan-reason-dish-hot = « { $name } » se mange chaud et attend { $most } au plus
 plan-reason-dish-ahead = « { $name } » se prépare à l’avance et attend au frigo
 plan-reason-heat-taken = « { $name } » demande une chaleur déjà prise à ce moment-là
-plan-reason-dish-cold = « { $name } » demande { $least } de frigo
+plan-reason-dish-cold = « { $name } » demande { $least } de frigo
 plan-reason-fridge-taken = avec la volaille au frigo ({ $shelves ->
-    [one] une clayette
-   *[other] { $shelves } clayettes
-}), il ne reste pas de place pour « { $name } »
+    [one] une { -shelf }
+   *[other] { $shelves } { -shelves }
+}), il ne reste pas de place pour « { $name } »
 plan-reason-fridge-full = le frigo ({ $shelves ->
-    [one] une clayette
-   *[other] { $shelves } clayettes
-}) n’a plus de place pour « { $name } », même sans la volaille
+    [one] une { -shelf }
+   *[other] { $shelves } { -shelves }
+}) n’a plus de place pour « { $name } », même sans la volaille
 
 # ---- changements proposés : noms de boutons, moins de 28 caractères.
 plan-change-cold-water = Décongeler à l’eau froide
@@ -177,8 +177,8 @@ plan-change-buy-later = Acheter fraîche plus tard
 plan-change-dish-beside = { $name } : en même temps
 plan-change-dish-ahead = { $name } : à l’avance
 plan-change-dish-out = Sans { $name }
-plan-change-dish-later = { $name } : après
-plan-change-dish-cooler = { $name } : en glacière
+plan-change-dish-later = { $name } : après
+plan-change-dish-cooler = { $name } : en glacière
 
 # ---- ce que coûte un changement : moitiés de phrases après deux-points.
 plan-cost-cold-water = { $changes ->
@@ -186,8 +186,8 @@ plan-cost-cold-water = { $changes ->
    *[other] { $changes } changements d’eau, à partir de { $when } ; pas de repos salé
 }
 plan-cost-finish-in-water = { $changes ->
-    [one] un changement d’eau, à partir de { $when } ; pas de repos salé, puis droit à la cuisson
-   *[other] { $changes } changements d’eau, à partir de { $when } ; pas de repos salé, puis droit à la cuisson
+    [one] un changement d’eau, à partir de { $when } ; pas de repos salé, puis cuite aussitôt
+   *[other] { $changes } changements d’eau, à partir de { $when } ; pas de repos salé, puis cuite aussitôt
 }
 plan-cost-fridge-thaw = au frigo { $when }
 plan-cost-cook-frozen = environ { $time } au four, mise à cuire { $when } ; pas de sel à l’avance
@@ -206,21 +206,21 @@ plan-cost-buy-later = celle de la maison ne tiendra pas ; à acheter { $when }
 plan-cost-dish-beside = au réglage de la volaille : { $takes }, dès { $when }
 plan-cost-dish-ahead = { $when }, puis au frigo ; réchauffé à { $target } pour la table
 plan-cost-dish-out = le reste ne change pas
-plan-cost-dish-later = au frigo { $when }, une fois la volaille sortie : { $stay } au moins, pas plus
-plan-cost-dish-cooler = avec beaucoup de glace et un thermomètre : { $cold } ou moins tout le temps
+plan-cost-dish-later = au frigo { $when }, une fois la volaille sortie : { $stay } au moins, pas plus
+plan-cost-dish-cooler = avec beaucoup de glace et un thermomètre : { $cold } ou moins tout le temps
 
 # ---- mises en garde d'un plan qui marche : phrases entières.
 plan-caution-odd-hours = « { $step } » tombe en pleine nuit.
 plan-caution-short-rest = Seulement { $rest } de sel : il pénètre moins, mais ça reste bon.
 plan-caution-keep-hot = Ce sera peut-être cuit { $wait } avant la découpe : à garder à { $hot } ou plus.
-plan-caution-hot-till-packed = Elle peut être cuite { $wait } avant l’emballage : d’ici là, garde-la à { $hot } ou plus.
+plan-caution-hot-till-packed = Elle peut être cuite { $wait } avant l’emballage : d’ici là, garde-la à { $hot } ou plus.
 plan-caution-overrun = Une limite est dépassée ({ $reason }). Dans le doute, n’en mange pas.
 plan-caution-stuffing-apart = Sors la farce encore chaude et refroidis-la à part.
-plan-caution-stuffing-out = Sors la farce avant d’emballer ; elle voyage chaude dans son propre plat.
+plan-caution-stuffing-out = Sors la farce avant d’emballer ; elle voyage chaude dans son propre plat.
 plan-caution-oven-below-authority = Les autorités sanitaires disent : pas de four sous { $limit } pour la volaille.
-plan-caution-smoker-below-authority = Sous { $limit }, c’est moins que la plage publiée pour les fumoirs.
-plan-caution-smoker-above-published = Au-dessus de { $limit }, les temps d’un fumoir sont l’expérience des cuisiniers, pas une table publiée.
-plan-caution-long-in-danger-zone = Doux et lent reste longtemps entre { $cold } et { $hot }, et le temps est le moins certain.
+plan-caution-smoker-below-authority = Sous { $limit }, on sort de la plage publiée pour les fumoirs.
+plan-caution-smoker-above-published = Au-dessus de { $limit }, les temps au fumoir viennent de l’expérience, pas d’une table publiée.
+plan-caution-long-in-danger-zone = À feu doux, elle reste longtemps entre { $cold } et { $hot }, et l’heure est la moins sûre.
 plan-caution-outside-table = Aucune table publiée ne va jusqu’à ce poids ; le temps est extrapolé.
 plan-caution-stuffing-last = Le milieu de la farce doit atteindre { $target } aussi, souvent en dernier. Plus sûr cuite à côté de la volaille.
 plan-caution-from-frozen = Sans décongeler, le temps varie beaucoup. Retire les abats dès qu’ils se détachent.
@@ -235,7 +235,7 @@ plan-need-rack = une plaque avec une grille
 plan-need-bag = un sac étanche
 plan-need-brine-vessel = une marmite pour la saumure qui entre au frigo
 plan-need-fuel = du combustible pour le fumoir
-plan-need-foil = du papier alu
+plan-need-foil = du { -foil }
 plan-need-shallow-dishes = des plats peu profonds
 plan-need-cooler = une glacière avec de la glace
 plan-need-hot-box = une caisse isotherme et des serviettes

@@ -12,4 +12,4 @@ reading-thermometer = { $given } sur un thermomètre ? J’accepte de { $low } 
 reading-future = { $given }, ce n’est pas encore arrivé. Mesuré quand ? Par exemple : poitrine 53 à 14:05.
 reading-too-many = Une seule mesure par endroit : poitrine, cuisse, air. Par exemple : poitrine 53, cuisse 61, air 168.
 reading-loose-number = Je ne sais pas ce que veut dire { $given } ici. Mets une unité : 6,5 kg, 11 personnes, 165 °C.
-reading-two-weights = Deux volailles de poids différents : je les prévois l’une après l’autre, d’abord celle de { $heavy }. Quand c’est fait, dis-moi celle de { $light }.
+reading-two-weights = Deux volailles de poids différents : je les prévois l’une après l’autre, d’abord celle de { $heavy }. Quand c’est fait, dis-moi celle de { $light }.

@@ -16,18 +16,18 @@ room-button-why = Pourquoi ces heures ?
 room-button-jobs = Répartir les tâches
 
 # ---- début et aide
-room-start = Je tiens le plan d’une volaille entière : de l’achat aux derniers restes. Je fais les calculs de sel, de décongélation et de cuisson, et je t’appelle quand c’est l’heure de quelque chose. On commence par quoi ?
+room-start = Je tiens le plan d’une volaille entière : de l’achat aux derniers restes. Je fais les calculs de sel, de décongélation et de cuisson, et je te fais signe quand il y a quelque chose à faire. On commence par quoi ?
 room-start-group = Bonjour à tous. Je tiens le plan de la volaille : qui fait quoi, et quand. Commencez par <b>/plan</b> et une phrase, comme « /plan dinde congelée de 6,5 kg, repas jeudi à 17 h, 11 personnes, four ». Je ne vois que les commandes, les réponses à mes messages et les boutons.
 room-start-button-plan = Prévoir un repas
 room-start-button-salt = Combien de sel ?
 room-start-button-safe = C’est sûr ?
-room-help-plan = Dis-moi la volaille, le jour et qui vient. Par exemple :
+room-help-plan = Dis-moi la volaille, le jour et combien vous serez. Par exemple :
     « dinde congelée de 6,5 kg, repas jeudi à 17 h, 11 personnes, fumoir à 163 »
-    Ce qui manque, je le demande.
+    S’il manque quelque chose, je demande.
 room-help-salt = Demande comme à un ami. Par exemple :
     « sel pour une dinde de 5,5 kg »
     « 2 c. à soupe de sel fin en sel casher en flocons »
-    « mon sel : 1/4 c. à café fait 0,7 g », et ensuite je compte avec le tien.
+    « mon sel : 1/4 { -tsp } fait 0,7 g », et ensuite je compte avec le tien.
 room-help-safe = Demande avec les chiffres que tu as. Par exemple :
     « 70 °C pendant 2 minutes, c’est sûr ? »
     « dinde sortie depuis 3 heures, c’est bon ? »
@@ -46,10 +46,10 @@ room-help = <b>/plan</b> commencer un plan, ou voir celui qu’il y a
     <b>/settings</b> langue, unités, fuseau horaire
     <b>/stop</b> arrêter le plan, <b>/forget</b> effacer ce que je garde
 room-unread = Je n’ai pas compris. Essaie { $stage ->
-    [draft] « repas à 18 h », « 12 personnes », « sans sel », ou touche un bouton
-    [ahead] « c’est fait » quand ça l’est, « je m’occupe de la découpe », « repas une heure plus tard », ou une question
-    [cooking] « blanc 65, cuisse 70 », « quand ? », « sorti du four » quand ça l’est, ou une question
-    [after] « les restes sont au frigo », une question comme « combien de temps se gardent les restes », ou /help
+    [draft] « repas à 18 h », « 12 personnes », « sans sel », ou touche un bouton
+    [ahead] « c’est fait » quand ça l’est, « je m’occupe de la découpe », « repas une heure plus tard », ou une question
+    [cooking] « blanc 65, cuisse 70 », « quand ? », « sorti du four » quand ça l’est, ou une question
+    [after] « les restes sont au frigo », une question comme « combien de temps se gardent les restes », ou /help
    *[none] « dinde congelée de 6,5 kg, repas dimanche à 17 h », une question comme « sel pour une dinde de 5,5 kg », ou /help
 }.
 room-unreadable = Je ne sais lire que du texte. Tu me l’écris ?
@@ -96,7 +96,7 @@ room-bird = { $kind ->
    *[whole] {""}
 }
 room-heat = { $cooker ->
-    [fan-oven] four à chaleur tournante à { $setting }
+    [fan-oven] four { -fan } à { $setting }
     [smoker] fumoir à { $setting }
    *[oven] four à { $setting }
 }
@@ -147,7 +147,7 @@ room-known-start = en cuisson { $when }
 # $start: the hour somebody said; $on: the plan’s.
 room-proposal-start = Tu disais en cuisson { $start }. Pour ce repas, c’est { $on }.
 room-proposal-dish = { $dish }
-room-proposal-beside = Une fois accepté, j’ajoute : { $dishes }.
+room-proposal-beside = Une fois accepté, j’ajoute : { $dishes }.
 room-known-drive = { $drive } de route
 room-ask-zone = Où est la cuisine ? Une ville ou un fuseau horaire suffit : « Lyon », « Europe/Paris ».
 room-ask-dinner = On mange quand ? Jour et heure : « jeudi à 17 h ».
@@ -162,7 +162,7 @@ room-condition-frozen = Congelée
 room-condition-fresh = Fraîche ou décongelée
 room-condition-part-thawed = À moitié décongelée
 room-cooker-oven = Four
-room-cooker-fan-oven = Four à chaleur tournante
+room-cooker-fan-oven = Four { -fan }
 room-cooker-smoker = Fumoir
 room-drive-15 = 15 min
 room-drive-30 = 30 min
@@ -194,7 +194,7 @@ room-need-salt = { $grams } de sel ({ $spoons } de { $salt ->
     [table] sel fin
    *[flake-kosher] sel casher en flocons
 })
-room-accepted = C’est décidé. Je t’appelle quand c’est l’heure de quelque chose.
+room-accepted = C’est décidé. Je te fais signe quand il y a quelque chose à faire.
 room-discarded = D’accord, on oublie.
 
 # ---- pourquoi
@@ -228,7 +228,7 @@ room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })
 room-board-assumed = Je compte comme fait : { $jobs }. Personne ne l’a dit.
 room-board-skipped = sans « { $what } »
-room-pin-how = Je ne peux pas épingler le tableau ici. Si tu le veux en haut, fais de moi un admin qui a le droit d’épingler ; /board le ramène ici à tout moment.
+room-pin-how = Je ne peux pas épingler le tableau ici. Si tu le veux en haut, nomme-moi admin avec le droit d’épingler ; /board le ramène ici à tout moment.
 room-left = { $name } n’est plus là. De nouveau libre : { $jobs }.
 room-board-all-done = Tout est fait. Bon appétit.
 
@@ -244,7 +244,7 @@ room-skipped-by = { $name } laisse de côté : { $what }.
 room-next = Ensuite : { $what }, { $when }.
 room-later = D’accord, je rappelle à { $when }.
 room-taken = C’est pour toi : { $what }, { $when }.
-room-taken-water = C’est pour toi : { $what }, { $when }, et { $count ->
+room-taken-water = C’est pour toi : { $what }, { $when }, et { $count ->
     [one] le changement d’eau
    *[other] les { $count } changements d’eau
 } ensuite.
@@ -282,7 +282,7 @@ room-button-late-keep = On garde l’heure
 room-undone = Annulé : { $what }.
 room-undone-by = Annulé : { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->
-    [unmarked] la correction de « { $step } »
+    [unmarked] la correction de « { $step } »
     [done] « { $step } » fait
     [skipped] « { $step } » laissé de côté
     [take] « { $step } » pris
@@ -295,28 +295,28 @@ room-undone-what = { $change ->
 room-undo-nothing = Rien à annuler.
 room-undo-stale = Il s’est passé quelque chose depuis. /undo annule d’abord le plus récent.
 room-undo-gone = C’est déjà annulé.
-room-undo-theirs = C’est { $name } qui a fait le dernier changement : { $what }. Il faut être cette personne, l’hôte ou un admin pour l’annuler.
+room-undo-theirs = C’est { $name } qui a fait le dernier changement : { $what }. Il faut être cette personne, l’hôte ou un admin pour l’annuler.
 # Une marque qui n’est plus un faux mouvement : seule la marque peut partir.
-room-undo-sure = « { $step } » a été noté comme fait, { $at }. C’était une erreur ? Seule la note s’efface ; ce qui est fait à la volaille reste fait.
-room-undo-sure-by = { $name } a noté « { $step } » comme fait, { $at }. C’était une erreur ? Seule la note s’efface ; ce qui est fait à la volaille reste fait.
+room-undo-sure = « { $step } » a été noté comme fait, { $at }. C’était une erreur ? Seule la note s’efface ; ce qui est fait à la volaille reste fait.
+room-undo-sure-by = { $name } a noté « { $step } » comme fait, { $at }. C’était une erreur ? Seule la note s’efface ; ce qui est fait à la volaille reste fait.
 room-button-undo-sure = Erreur, annuler
-room-undo-rests = « { $step } » reste : ensuite il y a eu « { $later } », { $at }. Ça ne s’annule plus.
-room-undo-rests-read = « { $step } » reste : la volaille a été mesurée après, { $at }. Ça ne s’annule plus.
+room-undo-rests = « { $step } » reste : ensuite il y a eu « { $later } », { $at }. Ça ne s’annule plus.
+room-undo-rests-read = « { $step } » reste : la volaille a été mesurée après, { $at }. Ça ne s’annule plus.
 room-undo-late = Je ne peux plus annuler ça. Le plan reste tel quel.
 room-stop-sure = Arrêter le plan ({ $dinner }) ? Je n’appellerais plus.
 room-stopped = Terminé. Je n’appelle plus.
 room-stopped-calendar = S’il est dans ton agenda, /export l’en retire.
 room-kept-going = Bien, rien ne change.
-room-eve = Demain :
+room-eve = Demain :
 room-eve-job = { $when } · { $what }
-room-eve-early = C’est tôt : mets aussi un réveil pour { $at }, au cas où le téléphone serait en silencieux.
-room-forget-sure-me = Je garde { $things }. J’efface tout ? Dans les groupes, ce que tu as fait reste fait, sans ton nom.
-room-forget-sure-group = Je garde { $things }. J’efface tout, pour tout le monde ? Ce que je garde de chacun reste, jusqu’à ce qu’il me le demande en privé.
+room-eve-early = C’est tôt : mets aussi un réveil pour { $at }, au cas où le téléphone serait en silencieux.
+room-forget-sure-me = Je garde { $things }. J’efface tout ? Dans les groupes, ce que tu as fait reste fait, sans ton nom.
+room-forget-sure-group = Je garde { $things }. J’efface tout, pour tout le monde ? Ce que je garde de chacun reste, jusqu’à ce qu’il me le demande en privé.
 room-kept-name = ton nom
 room-kept-settings = tes réglages
 room-kept-salt = ton sel
 room-kept-cooker = où tu cuis
-room-kept-fridge = ton frigo : étagères et température
+room-kept-fridge = ton frigo : { -shelves } et température
 room-kept-learned = ce que tes cuissons m’ont appris
 room-kept-notes = des notes sur les repas passés
 room-kept-plan = ce que tu prévois ici avec moi
@@ -342,14 +342,14 @@ room-log-spot = { $spot ->
    *[pit] air { $temperature }
 }
 room-log-on-unsaid = Personne ne m’a dit que la volaille cuit. C’est le cas ?
-room-log-both = { $target } dans les deux. Vérifie aussi le plus profond de l’aile ; si c’est bon là aussi, tu peux tout sortir.
-room-log-all = { $target } dans la poitrine, la cuisse et l’aile : tu peux tout sortir.
-room-log-too-long = { $target } maintenant, mais elle est restée plus de deux heures sans chaleur : la cuisson n’y change rien. Je ne la servirais pas.
+room-log-both = { $target } dans les deux. Vérifie aussi le plus profond de l’aile ; si c’est bon là aussi, tu peux sortir la volaille.
+room-log-all = { $target } dans la poitrine, la cuisse et l’aile : tu peux sortir la volaille.
+room-log-too-long = { $target } maintenant, mais elle est restée plus de deux heures sans chaleur : la cuisson n’y change rien. Je ne la servirais pas.
 room-log-thigh-behind = La poitrine y est, la cuisse non. Ça reste jusqu’à ce que la cuisse marque { $target } aussi.
 room-log-wing-behind = Poitrine et cuisse y sont peut-être, l’aile non. Ça reste jusqu’à ce que le plus profond de l’aile marque { $target } aussi.
 room-log-breast-behind = La cuisse y est, la poitrine non. Ça reste jusqu’à ce que la poitrine marque { $target } aussi.
 room-log-stuffing-behind = Poitrine et cuisse y sont, la farce non. Ça reste jusqu’à ce que la farce marque { $target } aussi.
-room-log-stuffing-unread = Blanc et cuisse y sont. Maintenant le milieu de la farce : la volaille reste au four jusqu’à ce qu’il affiche { $target } aussi.
+room-log-stuffing-unread = Poitrine et cuisse y sont. Maintenant le milieu de la farce : la volaille reste à cuire jusqu’à ce qu’il affiche { $target } aussi.
 room-log-one-spot = { $target } à un endroit. Vérifie les autres avant de t’y fier : le plus épais de la poitrine, le plus profond de la cuisse et de l’aile.
 room-log-doubt = { $spot ->
     [breast] Poitrine
@@ -358,7 +358,7 @@ room-log-doubt = { $spot ->
     [stuffing] Farce
     [oven] Four
    *[pit] Air
-} à { $given } ? J’attendrais de { $low } à { $high }, alors je ne l’ai pas noté.{ $celsius ->
+} à { $given } ? J’attends plutôt { $low } à { $high }, alors je ne l’ai pas noté.{ $celsius ->
     [yes] {" "}Si c’étaient des °C, écris-le avec un C : « 58C ».
    *[no] {" "}Regarde encore et renvoie.
 }
@@ -391,8 +391,8 @@ room-settings-button-zone = Fuseau horaire
 room-settings-button-quiet = Heures calmes
 room-settings-pick-language = Quelle langue ?
 room-settings-pick-units = Quelles unités ?
-room-settings-pick-spoons = Les cuillères et tasses d’où ?
-room-settings-salt = Ton sel : { $weighs } g la c. à café
+room-settings-pick-spoons = Des cuillères et tasses d’où ?
+room-settings-salt = Ton sel : { $weighs } g la { -tsp }
 room-settings-salt-none = Ton sel : pas encore dit
 room-settings-cooker = Ta cuisson : { $cooker }
 room-settings-cooker-none = Ta cuisson : je demande à chaque fois
@@ -401,20 +401,20 @@ room-settings-fridge-none = Ton frigo : pas mesuré
 room-settings-button-salt = Mon sel
 room-settings-button-cooker = Ma cuisson
 room-settings-button-fridge = Mon frigo
-room-settings-pick-salt = Dis-moi ce qu’il y a sur le paquet : « mon sel : 1/4 c. à café fait 0,7 g ». Ensuite, je compte avec.
+room-settings-pick-salt = Dis-moi ce qu’il y a sur le paquet : « mon sel : 1/4 { -tsp } fait 0,7 g ». Ensuite, je compte avec.
 room-settings-salt-drop = Oublie mon sel
-room-settings-pick-cooker = Dans quoi cuis-tu une volaille d’habitude ? Un plan qui ne dit rien d’autre comptera avec.
+room-settings-pick-cooker = Tu cuis une volaille dans quoi, d’habitude ? Un plan qui ne dit rien d’autre comptera avec.
 room-settings-cooker-any = Demander à chaque fois
-room-settings-pick-fridge = Que marque un thermomètre dans ton frigo ?
+room-settings-pick-fridge = Un thermomètre dans ton frigo, il marque combien ?
 room-settings-fridge-unknown = Pas mesuré
-room-settings-shelves = Clayettes libres pour un repas : { $count }
-room-settings-shelves-none = Clayettes libres pour un repas : pas indiqué
-room-settings-button-shelves = Clayettes
-room-settings-pick-shelves = Combien de clayettes de ton frigo sont libres pour un repas ? La volaille en prend une, un plat une demie, et je dis quand ça ne tient pas.
+room-settings-shelves = { -shelves(form: "Title") } libres pour un repas : { $count }
+room-settings-shelves-none = { -shelves(form: "Title") } libres pour un repas : pas indiqué
+room-settings-button-shelves = { -shelves(form: "Title") }
+room-settings-pick-shelves = Combien de { -shelves } de ton frigo sont libres pour un repas ? La volaille en prend une, un plat une demie, et je dis quand ça ne tient pas.
 room-settings-shelves-unknown = Ne pas vérifier
 room-settings-pick-zone = Où est la cuisine ? Tape une ville ou un fuseau horaire, « Lyon » ou « Europe/Paris », ou envoie-moi ta position. La position elle-même n’est pas gardée.
 room-settings-pick-zone-group = Où est la cuisine ? Dis-le avec « /settings Lyon » ; un fuseau comme « Europe/Paris » va aussi.
-room-settings-pick-quiet = Quand dois-je te laisser tranquille ? Ce que tu as pris toi-même, et la sécurité des aliments, passe quand même.
+room-settings-pick-quiet = Quand est-ce que je te laisse tranquille ? Ce que tu as pris toi-même, et la sécurité des aliments, passe quand même.
 # Chaque langue dans ses propres mots.
 room-language-en = English
 room-language-es = Español
@@ -435,7 +435,7 @@ room-quiet-none = Aucune
 room-zone-choice = { $zone }
 room-zone-which = Il y en a plusieurs. Laquelle ?
 room-zone-unknown = Je ne connais pas d’endroit « { $text } ». Une plus grande ville pas loin, ou un fuseau comme « Europe/Paris » ?
-room-zone-nowhere = Je ne sais pas le fuseau horaire de là-bas. Tu tapes plutôt une ville ?
+room-zone-nowhere = Là-bas, je ne connais pas l’heure. Écris-moi plutôt une ville ?
 room-zone-set = Va pour { $zone } : là-bas, on est maintenant { $now }.
 
 # ---- saler
@@ -456,67 +456,67 @@ room-dose-place = { $spoons } { $place ->
     [drumstick] sous la peau de chaque pilon
    *[skin] sur la peau
 }
-room-dose-skin = Pour la peau, mélange le sel avec autant de poivre et autant de levure chimique (poudre à pâte).
+room-dose-skin = Pour la peau, mélange le sel avec autant de poivre et autant de { -baking-powder }.
 room-dose-none = Pas de sel ici : les { $percent } % de saumure ajoutée à l’emballage suffisent.
 room-dose-light = Main légère : il y a déjà { $percent } % de saumure ajoutée dedans.
 room-button-sources = Ça vient d’où ?
-room-question-gone = Cette question est trop loin. Tu la reposes ?
+room-question-gone = Cette question date trop. Tu la reposes ?
 room-sources = Les chiffres viennent de :
 room-too-long = Ça fait { $length } caractères, plus que je ne peux lire d’un coup (le maximum est { $most }). Une ou deux phrases suffisent.
-room-proposal-night = La nuit : { $jobs }.
-room-pack-warm = Sortie à { $off }, donc pas encore froide : mangée ou au frigo avant { $by }, en glacière aussi, sauf si elle reste à { $hot } ou plus. Un doute ? À jeter.
+room-proposal-night = La nuit : { $jobs }.
+room-pack-warm = Sortie à { $off }, donc pas encore froide : mangée ou au frigo avant { $by }, en glacière aussi, sauf si elle reste à { $hot } ou plus. Un doute ? À jeter.
 room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est resté hors du frigo plus de deux heures part à la poubelle, même si ça a l’air bon.
 # $jobs: what was planned for it and is called for no more.
-room-chill-ended = Ceci tombe donc : { $jobs }. C’était à temps, finalement ? Annuler.
+room-chill-ended = Donc plus besoin de : { $jobs }. C’était à temps, finalement ? Annuler.
 room-limit-chill = Les deux heures sont passées. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.
 room-amended = D’accord : { $known }.
-room-amend-offer = Aussi pour le plan : { $change } ?
+room-amend-offer = Aussi pour le plan : { $change } ?
 room-button-amend = Changer le plan
-room-not-done = Bon à savoir : reste à faire, { $what }.
-room-water-not = L’eau est encore froide, { $cold } ou moins ? Change-la maintenant et continue. Plus tiède que ça pendant plus de { $limit } : jette la volaille.
-room-thaw-early = C’est tôt : dans l’eau froide, elle est décongelée vers { $thawed } et va à la cuisson { $on }. Décongelée : hors de l’eau, au frigo à { $cold } ou moins. Ou arrête maintenant : au frigo, « Annuler », et à l’eau à partir de { $water }.
-room-thaw-long = Elle est décongelée depuis { $thawed }. L’eau est encore à { $cold } ou moins ? Au frigo maintenant. Plus tiède pendant plus de { $limit } : jette la volaille.
-room-thaw-out = Elle est décongelée : hors de l’eau et au frigo dans un plat, à { $cold } ou moins. Plus d’eau. Encore de la glace dedans ? Change l’eau et continue. Elle va à la cuisson { $on }.
+room-not-done = Bon à savoir. Reste à faire : { $what }.
+room-water-not = L’eau est encore froide, { $cold } ou moins ? Change-la maintenant et continue. Plus tiède que ça pendant plus de { $limit } : jette la volaille.
+room-thaw-early = C’est tôt : dans l’eau froide, elle est décongelée vers { $thawed } et va à la cuisson { $on }. Décongelée : hors de l’eau, au frigo à { $cold } ou moins. Ou arrête maintenant : au frigo, « Annuler », et à l’eau à partir de { $water }.
+room-thaw-long = Elle est décongelée depuis { $thawed }. L’eau est encore à { $cold } ou moins ? Au frigo maintenant. Plus tiède pendant plus de { $limit } : jette la volaille.
+room-thaw-out = Elle est décongelée : hors de l’eau et au frigo dans un plat, à { $cold } ou moins. Plus d’eau. Encore de la glace dedans ? Change l’eau et continue. Elle va à la cuisson { $on }.
 room-ok = Bien.
 room-not-yet = D’accord, pas encore.
-room-when-step = { $what } : { $when }.
-room-when-none = Il n’y a pas de « { $what } » dans ce plan.
-room-who-has = { $what }, { $when } : { $name }.
-room-who-nobody = Personne ne l’a encore : { $what }, { $when }.
-room-ice = Bien vu. Elle reste au frigo, et l’eau froide finit le travail à partir de { $when } ; puis tout droit à la cuisson.
-room-ice-now = Bien vu. Alors on finit maintenant à l’eau froide, dans un sac bien fermé ; puis tout droit à la cuisson.
-room-ice-early = C’est normal : elle a jusqu’à { $when }. Laisse-la au frigo et regarde à nouveau à ce moment-là.
-room-ice-roast = Bien vu. L’eau prendrait trop de temps : { $when }, elle va au four telle quelle, sans farce.
-room-ice-roast-now = Bien vu. L’eau prendrait trop de temps : au four maintenant, telle quelle, sans farce.
-room-ice-done = Jusqu’à moitié plus longtemps ; abats dehors dès qu’ils se détachent ; { $target } partout.
+room-when-step = { $what } : { $when }.
+room-when-none = Il n’y a pas de « { $what } » dans ce plan.
+room-who-has = { $what }, { $when } : { $name }.
+room-who-nobody = Personne ne l’a encore : { $what }, { $when }.
+room-ice = Bien vu. Elle reste au frigo, et l’eau froide finit le travail à partir de { $when } ; puis cuite aussitôt.
+room-ice-now = Bien vu. Alors on finit maintenant à l’eau froide, dans un sac bien fermé ; puis cuite aussitôt.
+room-ice-early = C’est normal : elle a jusqu’à { $when }. Laisse-la au frigo et regarde à nouveau à ce moment-là.
+room-ice-roast = Bien vu. L’eau prendrait trop de temps : { $when }, elle va au four telle quelle, sans farce.
+room-ice-roast-now = Bien vu. L’eau prendrait trop de temps : au four maintenant, telle quelle, sans farce.
+room-ice-done = Jusqu’à moitié plus longtemps ; abats dehors dès qu’ils se détachent ; { $target } partout.
 # $when: the next job with it.
-room-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors elle reste au frigo jusqu’à { $when }.
-room-thawed-now = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors on continue.
-room-log-when = C’était quand ? Dis-le avec l’heure, comme « blanc 35 à 13 h 30 ». Sans heure, je le prendrais pour maintenant.
-room-heat-set = Noté : { $setting } à partir de maintenant.
-room-heat-moved = Noté : à partir de maintenant { $cooker ->
+room-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors elle reste au frigo jusqu’à { $when }.
+room-thawed-now = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors on continue.
+room-log-when = C’était quand ? Dis-le avec l’heure, comme « blanc 35 à 13 h 30 ». Sans heure, je le prendrais pour maintenant.
+room-heat-set = Noté : { $setting } à partir de maintenant.
+room-heat-moved = Noté : à partir de maintenant { $cooker ->
     [smoker] au fumoir
-    [fan-oven] au four à chaleur tournante
+    [fan-oven] au four { -fan }
    *[oven] au four
  } à { $setting }.
-room-leftovers-until = Les tiens : mangés ou congelés avant { $when }, s’ils ont été mis au frigo à temps.
-room-leftovers-over = Les tiens ont fait leur temps ({ $when }) : jette ce qui n’est pas congelé.
-room-leftovers-if = Seulement ce qui était au frigo dans les deux heures ; le reste se jette.
+room-leftovers-until = Les tiens : mangés ou congelés avant { $when }, s’ils ont été mis au frigo à temps.
+room-leftovers-over = Les tiens sont trop vieux ({ $when }) : jette ce qui n’est pas congelé.
+room-leftovers-if = Seulement ce qui était au frigo dans les deux heures ; le reste se jette.
 room-ok-due = Bien. Dis « c’est fait » quand ce sera terminé : { $what }.
-room-ok-which = Laquelle ? Touche-la, et c’est fait.
+room-ok-which = Laquelle ? Touche-la, et c’est fait.
 room-welcome = Avec plaisir.
 room-amend-clash = Ce n’est plus possible. Le plan reste tel quel.
 room-undone-dinner = Le repas est de nouveau { $when }.
 room-already-you = Tu t’en es déjà occupé, { $at }.
 room-proposal-carry = Cuite à la maison la veille, emportée froide, réchauffée là-bas. Si tu la cuis là-bas, dis « cuire là-bas ».
-room-proposal-hot = Portée chaude : entière et emballée, mangée dans les { $most } après la sortie du feu ({ $hour } s’il fait plus de { $air } dehors). Plus longtemps seulement tant qu’elle affiche { $hot } ou plus. Plutôt froide ? Dis « on l’apporte froide ».
-room-proposal-or-hot = Plutôt chaude ? Dis « on l’apporte chaude ».
-room-proposal-not-hot = Cuite la veille, elle ne peut pas voyager chaude. Pour ça, dis « on l’apporte chaude » : elle cuit alors le jour même.
+room-proposal-hot = Emportée chaude : entière et emballée, mangée dans les { $most } après la sortie du feu ({ $hour } s’il fait plus de { $air } dehors). Plus longtemps seulement tant qu’elle affiche { $hot } ou plus. Plutôt froide ? Dis « on l’apporte froide ».
+room-proposal-or-hot = Plutôt chaude ? Dis « on l’apporte chaude ».
+room-proposal-not-hot = Cuite la veille, elle ne peut pas voyager chaude. Pour ça, dis « on l’apporte chaude » : elle cuit alors le jour même.
 
 # ---- /export : une ligne avec chaque fichier.
 room-export-calendar = Le plan pour ton agenda. Il ne suit pas les changements : redemande-le et les nouvelles heures remplacent les anciennes.
-room-export-calendar-ended = Ouvre-le dans ton agenda : les tâches du plan arrêté s’en vont.
+room-export-calendar-ended = Ouvre-le dans ton agenda : les tâches du plan arrêté s’en vont.
 room-export-page = Une page pour la porte du frigo. Imprime-la, coche au fur et à mesure.
 room-export-readings = Les températures, pour un tableur.
 room-export-everything = Tout ce que je garde sur cette discussion.
@@ -536,18 +536,18 @@ room-carve-under = { $spot ->
     [stuffing] La farce
    *[breast] La poitrine
 } marquait { $read } à { $at }, et personne n’a rien dit depuis. En dessous de { $target }, ça retourne à cuire avant que quelqu’un en mange : mesure d’abord.
-room-carve-unread = Affichait-elle { $target } au blanc, à la cuisse et à l’aile ? Personne ne me l’a dit. Si tu ne sais pas, mesure maintenant : à moins, elle retourne au four avant qu’on mange.
+room-carve-unread = Elle affichait { $target } à la poitrine, à la cuisse et à l’aile ? Personne ne me l’a dit. Si tu ne sais pas, mesure maintenant : en dessous, elle retourne cuire avant qu’on mange.
 room-button-reads-now = Oui, elle y est
 room-button-stays-on = Ça reste à cuire
 room-hold = La découpe est à { $carve }. Ce sera gardé à { $hot } ou plus jusque-là, couvert, un thermomètre dedans ? Sinon, il faut que ce soit découpé, mangé et au frigo avant { $by }.
-room-hold-packed = L’emballage est à { $pack }. Restera-t-elle jusque-là à { $hot } ou plus, couverte, thermomètre dedans ? Sinon, mangée et au frigo avant { $by }.
+room-hold-packed = L’emballage est à { $pack }. Elle restera jusque-là à { $hot } ou plus, couverte, thermomètre dedans ? Sinon, mangée et au frigo avant { $by }.
 room-report-early = « { $what } » est prévu { $when }. C’est vraiment déjà fait ?
-room-aside-ask = C’est pour la volaille ? « { $what } » est à faire.
-room-two-thermometers = Fie-toi au plus bas, { $low }. Vérifie les deux dans de l’eau glacée : plus de glace que d’eau, remuée, ils doivent afficher { $ice }. Et dis-moi l’endroit : blanc, cuisse ou aile.
-room-oven-cool = Trop froid pour de la volaille : { $limit } ou plus tout de suite, ou un autre four. D’ici là c’est plus long que prévu ; donne-moi blanc et cuisse et je dirai combien.
-room-foil-off = Oui, posé sans serrer, pendant le repos : au moins { $least }, et pas plus que jusqu’à la découpe. Serré, il ramollit la peau.
-room-fridge-bird = La volaille dedans : décongelée et au-dessus de { $cold } plus de { $limit }, poubelle ; la cuisson n’y change rien. Mesure maintenant. Encore dure de glace, ou { $cold } ou moins à cœur : tout de suite dans un endroit plus froid.
+room-aside-ask = C’est pour la volaille ? « { $what } » est à faire.
+room-two-thermometers = Fie-toi au plus bas, { $low }. Vérifie les deux dans de l’eau glacée : plus de glace que d’eau, remuée, ils doivent afficher { $ice }. Et dis-moi l’endroit : poitrine, cuisse ou aile.
+room-oven-cool = Trop froid pour une volaille : { $limit } ou plus tout de suite, ou un autre four. D’ici là c’est plus long que prévu ; donne-moi poitrine et cuisse, et je te dis combien.
+room-foil-off = Oui, posé sans serrer, pendant le repos : au moins { $least }, et pas plus que jusqu’à la découpe. Serré, il ramollit la peau.
+room-fridge-bird = La volaille dedans : décongelée et au-dessus de { $cold } plus de { $limit }, poubelle ; la cuisson n’y change rien. Mesure maintenant. Encore dure de glace, ou { $cold } ou moins à cœur : tout de suite dans un endroit plus froid.
 room-button-held = Gardé chaud
 room-held = Bien. Laisse le thermomètre dedans ; sous 60 °C, les deux heures courent.
-room-hold-broken = { $at }, c’est moins de { $hot } : ce n’est pas gardé au chaud. Découpé, mangé et au frigo avant { $by }, deux heures après la cuisson.
+room-hold-broken = { $at }, c’est moins de { $hot } : ce n’est pas gardé au chaud. Découpé, mangé et au frigo avant { $by }, deux heures après la cuisson.
 room-own-salt-kept = Je compte avec à partir de maintenant.

@@ -8,8 +8,8 @@ units-g = { $g } g
 
 units-pinch = une pincée
 units-tsp = { $many ->
-    [one] { $n } c. à café
-   *[other] { $n } c. à café
+    [one] { $n } { -tsp }
+   *[other] { $n } { -tsp }
 }
 units-tbsp = { $many ->
     [one] { $n } c. à soupe

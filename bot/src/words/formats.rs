@@ -54,7 +54,7 @@ impl Formats {
             .zip(u8::try_from(at.minute()).ok())
             .and_then(|(hour, minute)| Time::try_new(hour, minute, 0, 0).ok());
         match self.clock.as_ref().zip(time) {
-            Some((format, time)) => ordinary_spaces(&format.format(&time).to_string()).into_owned(),
+            Some((format, time)) => as_written(&ordinary_spaces(&format.format(&time).to_string())).to_owned(),
             None => at.format("%H:%M").to_string(),
         }
     }
@@ -109,6 +109,16 @@ impl Numbers {
             None => decimal.to_string(),
         }
     }
+}
+
+/// Some locales' data pad for columns what stands in a sentence: "04:35 p.m.", "09 h 30", "17 h 00" are written 4:35, 9 h, 17 h.
+fn as_written(clock: &str) -> &str {
+    if !clock.contains(char::is_alphabetic) {
+        return clock;
+    }
+    let unpadded = clock.strip_prefix('0').filter(|rest| rest.starts_with(|c: char| c.is_ascii_digit()));
+    let clock = unpadded.unwrap_or(clock);
+    clock.strip_suffix(" 00").filter(|hour| hour.ends_with(" h")).unwrap_or(clock)
 }
 
 fn iso(day: NaiveDate) -> Option<Date<Iso>> {

@@ -1,4 +1,5 @@
-//! The files of `locales/`, embedded. A folder is a language.
+//! The files of `locales/`, embedded. A folder is a language (`es`), or what a region says otherwise (`es-MX`): laid over its
+//! language, it holds only the messages that differ, most of them terms (`-fridge`) that the language's own sentences use.
 
 use include_dir::{Dir, include_dir};
 
@@ -7,8 +8,34 @@ static LOCALES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/../locales");
 /// The language everything is written in first, and the one to fall back to.
 pub const FIRST: &str = "en";
 
+/// Regions whose kitchens say what another's folder says.
+const SPEAK_LIKE: &[(&str, &str)] = &[
+    ("es-419", "es-MX"),
+    ("es-US", "es-MX"),
+    ("es-GT", "es-MX"),
+    ("es-HN", "es-MX"),
+    ("es-SV", "es-MX"),
+    ("es-NI", "es-MX"),
+    ("es-CR", "es-MX"),
+];
+
 /// Tags of all languages there are (`en`, `es`), in order.
 pub fn languages() -> Vec<&'static str> {
+    folders().into_iter().filter(|tag| !tag.contains('-')).collect()
+}
+
+/// Tags of the regions with words of their own (`es-MX`), in order.
+pub fn regional() -> Vec<&'static str> {
+    folders().into_iter().filter(|tag| tag.contains('-')).collect()
+}
+
+/// The regional folder for a tag of language and region, as one of [`regional`].
+pub(super) fn region_of(tag: &str) -> Option<&'static str> {
+    let tag = SPEAK_LIKE.iter().find(|(there, _)| *there == tag).map_or(tag, |(_, like)| like);
+    regional().into_iter().find(|present| *present == tag)
+}
+
+fn folders() -> Vec<&'static str> {
     let mut tags: Vec<&'static str> = LOCALES.dirs().filter_map(|dir| dir.path().to_str()).collect();
     tags.sort_unstable();
     tags

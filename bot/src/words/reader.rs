@@ -3,6 +3,7 @@
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::SpoonSystem;
 use chrono_tz::Tz;
+use std::borrow::Cow;
 use unic_langid::LanguageIdentifier;
 
 /// Pounds and °F, or kilograms and °C.
@@ -40,6 +41,12 @@ impl UnitSystem {
     }
 }
 
+/// Zones of Mexico.
+const MEXICO: &str = "Mexico_City Monterrey Merida Cancun Matamoros Chihuahua Ciudad_Juarez Ojinaga Mazatlan Bahia_Banderas \
+    Hermosillo Tijuana";
+/// Zones where Canadian kitchens speak French.
+const CANADA: &str = "Toronto Montreal Moncton Halifax Winnipeg Blanc-Sablon Edmonton Regina Vancouver";
+
 /// For whom a message is rendered.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reader {
@@ -59,6 +66,20 @@ impl Reader {
     /// A reader with the units and spoons usual where `tag` is spoken.
     pub fn new(tag: &str, zone: Tz, now: Moment) -> Self {
         Self { locale: tag.to_owned(), units: UnitSystem::of_locale(tag), spoons: spoons_of_locale(tag), zone, now }
+    }
+
+    /// The tag to speak by: phones often name the language alone (`es`), and then the kitchen's clock tells the region.
+    pub(super) fn tag(&self) -> Cow<'_, str> {
+        let Some(id) = identifier(&self.locale).filter(|id| id.region.is_none()) else {
+            return self.locale.as_str().into();
+        };
+        let city = self.zone.name().strip_prefix("America/").unwrap_or_default();
+        let within = |zones: &str| zones.split_whitespace().any(|known| known == city);
+        match id.language.as_str() {
+            "es" if within(MEXICO) => "es-MX".into(),
+            "fr" if within(CANADA) => "fr-CA".into(),
+            _ => self.locale.as_str().into(),
+        }
     }
 }
 
@@ -114,6 +135,22 @@ mod tests {
             let zone = chrono_tz::UTC;
             let reader = Reader::new(tag, zone, Moment::UNIX_EPOCH);
             assert_eq!((reader.units, reader.spoons), (units, spoons), "{tag:?}");
+        }
+    }
+
+    #[test]
+    fn a_bare_language_takes_the_region_of_the_clock() {
+        use chrono_tz::{America, Europe};
+        for (tag, zone, spoken) in [
+            ("es", America::Mexico_City, "es-MX"),
+            ("es", Europe::Madrid, "es"),
+            ("es-ES", America::Monterrey, "es-ES"),
+            ("fr", America::Toronto, "fr-CA"),
+            ("fr-FR", America::Toronto, "fr-FR"),
+            ("en", America::Toronto, "en"),
+            ("", America::Toronto, ""),
+        ] {
+            assert_eq!(Reader::new(tag, zone, Moment::UNIX_EPOCH).tag(), spoken, "{tag} {zone}");
         }
     }
 

@@ -33,14 +33,15 @@ impl Default for Voice {
 impl Voice {
     /// The languages of `locales/`.
     pub fn new() -> Self {
-        let sources = locales::languages().into_iter().map(|language| {
+        let sources = locales::languages().into_iter().chain(locales::regional()).map(|language| {
             let files = locales::files(language).into_iter().map(|(_, text)| text.to_owned()).collect();
             (language.to_owned(), files)
         });
         Self::of_sources(sources)
     }
 
-    /// Languages from elsewhere: tag and the text of its files. A line that is no Fluent is logged and left out.
+    /// Languages from elsewhere: tag and the text of its files. A tag with a region is laid over its language. A line that is
+    /// no Fluent is logged and left out.
     pub fn of_sources(sources: impl IntoIterator<Item = (String, Vec<String>)>) -> Self {
         let mut languages = BTreeMap::new();
         for (language, files) in sources {
@@ -58,7 +59,7 @@ impl Voice {
 
     /// Tags of the languages there are, English first.
     pub fn languages(&self) -> Vec<&str> {
-        let mut tags: Vec<&str> = self.languages.keys().map(String::as_str).collect();
+        let mut tags: Vec<&str> = self.languages.keys().map(String::as_str).filter(|tag| !tag.contains('-')).collect();
         tags.sort_by_key(|tag| (*tag != FIRST, *tag));
         tags
     }
@@ -72,7 +73,7 @@ impl Voice {
 
     /// Paragraphs as HTML, joined by line breaks. Arguments are escaped.
     pub fn render(&self, paragraphs: &[Text], reader: &Reader) -> String {
-        let tongue = self.tongue(&reader.locale);
+        let tongue = self.tongue(&reader.tag());
         let mut out = String::new();
         for (i, text) in paragraphs.iter().enumerate() {
             if i > 0 {
@@ -85,7 +86,7 @@ impl Voice {
 
     /// One message as plain text: for a button, a notice, a line in a terminal.
     pub fn label(&self, text: &Text, reader: &Reader) -> String {
-        plain(&self.tongue(&reader.locale).say(text, reader))
+        plain(&self.tongue(&reader.tag()).say(text, reader))
     }
 
     /// Words and formats of a locale, made at its first use.
@@ -121,11 +122,16 @@ impl Voice {
             }
             bundle
         };
-        let mut bundles = vec![bundle(&id, language)];
+        let mut own = bundle(&id, language);
+        let region = locales::region_of(&id.to_string()).and_then(|region| self.languages.get(region));
+        for resource in region.into_iter().flatten() {
+            own.add_resource_overriding(Arc::clone(resource));
+        }
+        let mut bundles = vec![own];
         if language != FIRST {
             bundles.push(bundle(&id, FIRST));
         }
-        Tongue { bundles, formats: Formats::new(&id.to_string()) }
+        Tongue { bundles, formats: Formats::new(&id.to_string()), spanish: language == "es" }
     }
 }
 
@@ -133,6 +139,7 @@ impl Voice {
 pub(super) struct Tongue {
     bundles: Vec<FluentBundle<Arc<FluentResource>>>,
     formats: Formats,
+    spanish: bool,
 }
 
 impl Tongue {
@@ -147,10 +154,29 @@ impl Tongue {
         // Every message may give its examples in the reader's own measures.
         args.set("units", reader.units.name());
         let said = self.find(&text.id, &args);
-        // A sentence that ends with an hour like "10:00 p.m." has its full stop already.
-        said.map(|said| if said.contains(".m..") { said.replace(".m..", ".m.") } else { said })
+        said.map(|said| self.settled(said))
             .or_else(|| self.find("units-unsaid", &FluentArgs::new()))
             .unwrap_or_else(|| "…".into())
+    }
+
+    /// What only shows once the hours stand in the sentence.
+    fn settled(&self, mut said: String) -> String {
+        // A sentence that ends with an hour like "10:00 p.m." has its full stop already.
+        for (twice, once) in [(".m..", ".m."), (".m.</b>.", ".m.</b>"), (" m..", " m."), (" m.</b>.", " m.</b>")] {
+            if said.contains(twice) {
+                said = said.replace(twice, once);
+            }
+        }
+        // One o'clock is singular in Spanish, whatever hour the sentence was written for.
+        if self.spanish {
+            for hour in ["1:", "01:", "<b>1:", "<b>01:"] {
+                let many = format!("las {hour}");
+                if said.contains(&many) {
+                    said = said.replace(&many, &format!("la {hour}"));
+                }
+            }
+        }
+        said
     }
 
     fn find(&self, id: &str, args: &FluentArgs) -> Option<String> {

@@ -11,8 +11,10 @@ pub const STRETCHED: &str = "qps";
 /// All languages, and the stretched one.
 pub fn voice() -> Voice {
     let files = |language| locales::files(language).into_iter().map(|(name, text)| (name, text.to_owned()));
-    let spoken =
-        locales::languages().into_iter().map(|language| (language, files(language).map(|(_, text)| text).collect()));
+    let spoken = locales::languages()
+        .into_iter()
+        .chain(locales::regional())
+        .map(|tag| (tag, files(tag).map(|(_, text)| text).collect()));
     // Units are symbols and numbers: no language makes much more of them.
     let long = files(locales::FIRST).map(|(name, text)| if name == "units.ftl" { text } else { stretched(&text) });
     let all = spoken.chain([(STRETCHED, long.collect::<Vec<String>>())]);

@@ -1,0 +1,4 @@
+### Cómo salió.
+
+feedback-button-meat-underdone = Poco cocido
+feedback-word-meat-underdone = poco cocido
