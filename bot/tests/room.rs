@@ -450,10 +450,10 @@ fn what_stands_against_the_plan_is_told_once() {
     kitchen.say("Rosa", "14 lb fresh turkey, dinner Thursday 4 pm, 12 people, oven at 325");
     kitchen.press("Rosa", "Accept");
     kitchen.run_to("2027-11-25 11:10");
-    assert!(kitchen.say("Rosa", "it's in").contains("] New: There isn't time for that"));
+    assert!(kitchen.say("Rosa", "it's in").contains("] New: It no longer fits"));
     kitchen.run_to("2027-11-25 13:45");
     let done = kitchen.press("Rosa", "Done");
-    assert!(done.contains("] Edit: There isn't time for that"), "{done}");
+    assert!(done.contains("] Edit: It no longer fits"), "{done}");
     let told =
         |say: &&carvetime::room::Say| say.key.as_deref() == Some("conflict") && say.how == carvetime::room::How::New;
     assert_eq!(kitchen.said.iter().filter(told).count(), 1);

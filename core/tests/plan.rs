@@ -103,7 +103,7 @@ fn a_bird_on_a_little_too_late_is_offered_a_later_hour_not_another_day() {
     assert_eq!(later.map(local).as_deref(), Some("2027-11-25 21:30"), "{:?}", conflict.because);
     assert!(
         conflict
-            .meanwhile()
+            .meanwhile(order.dinner)
             .unwrap()
             .jobs
             .iter()
@@ -364,7 +364,7 @@ fn bird_on_a_little_late_still_makes_dinner_and_much_later_does_not() {
     // Nobody buys another bird with one in the oven.
     assert!(!offered.iter().any(|change| matches!(change, Change::SmallerBird(_) | Change::Flat | Change::CookAhead)));
     // While they think, the jobs go on by the later dinner.
-    let meanwhile = conflict.meanwhile().unwrap();
+    let meanwhile = conflict.meanwhile(order.dinner).unwrap();
     assert!(job(meanwhile, Step::Serve).at > order.dinner);
 }
 
@@ -442,6 +442,47 @@ fn a_fresh_bird_at_home_does_not_keep_until_next_week() {
     let offered: Vec<Change> = conflict.offers.iter().map(|offer| offer.change).collect();
     assert!(offered.contains(&Change::BuyLater), "{offered:?}");
     assert!(offered.iter().any(|change| matches!(change, Change::Dinner(at) if *at < order.dinner)), "{offered:?}");
+}
+
+#[test]
+fn a_fresh_bird_bought_days_early_gets_ways_out_and_no_other_days_dinner_meanwhile() {
+    let order = thanksgiving(14.0, Condition::Fresh);
+    let facts = [done(Step::Buy, "2027-11-13 11:00")];
+    let now = at("2027-11-13 12:00");
+    let conflict = solve(&order, &facts, now).unwrap_err();
+    let offer = |change: Change| conflict.offers.iter().find(|offer| offer.change == change);
+    // To another bird nothing has happened: it is bought when it keeps.
+    let another = &offer(Change::BuyLater).unwrap().schedule;
+    let bought = job(another, Step::Buy);
+    assert!(!bought.done && job(another, Step::On).at - bought.at <= TimeDelta::days(2));
+    // Frozen, it thaws as long as the table says for 12 to 16 lb, and has had a night and a day to freeze.
+    let thaw = job(&offer(Change::Freeze).unwrap().schedule, Step::Thaw);
+    assert_eq!(thaw.lasts, TimeDelta::days(4));
+    assert!(thaw.at - now >= TimeDelta::hours(36));
+    assert!(conflict.offers.iter().any(|offer| matches!(offer.change, Change::Dinner(_))));
+    assert_eq!(conflict.meanwhile(order.dinner), None);
+
+    // Two days before it has to thaw there is no freezing it.
+    let late = [done(Step::Buy, "2027-11-20 11:00")];
+    let conflict = solve(&order, &late, at("2027-11-20 12:00")).unwrap_err();
+    assert!(conflict.offers.iter().all(|offer| offer.change != Change::Freeze));
+}
+
+#[test]
+fn the_date_on_a_pack_holds_a_fresh_bird_until_then_and_no_longer() {
+    let facts = [done(Step::Buy, "2027-11-19 11:00")];
+    let now = at("2027-11-19 12:00");
+    let bought = thanksgiving(14.0, Condition::Fresh);
+    assert!(solve(&bought, &facts, now).is_err());
+    let dated = Order { use_by: Some(at("2027-11-26 23:59")), ..bought };
+    let schedule = solve(&dated, &facts, now).unwrap();
+    // Once salted the pack is open: two days, as in the Cold Food Storage Chart (1 to 2 days raw).
+    let rest = job(&schedule, Step::On).at - job(&schedule, Step::Salt).at;
+    assert!(rest <= TimeDelta::days(2), "{rest}");
+    let short = Order { use_by: Some(at("2027-11-24 23:59")), ..bought };
+    let conflict = solve(&short, &facts, now).unwrap_err();
+    assert!(conflict.because.iter().any(|why| matches!(why, Reason::UseBy { .. })), "{:?}", conflict.because);
+    assert!(conflict.offers.iter().any(|offer| offer.change == Change::BuyLater));
 }
 
 #[test]

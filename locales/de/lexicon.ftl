@@ -231,6 +231,7 @@ lexicon-bring = bringen, bringe, bring, bringt, bring ich mit, mitbringen, mitne
 lexicon-hot = heiß, heiss, warm, noch heiß, noch warm
 lexicon-cold = kalt, gekühlt
 lexicon-at-home = habe, hab, haben, haben wir, hab ich, schon da, schon gekauft, gekauft, in der truhe, im gefrierfach, liegt im gefrierfach, liegt bereit, schon zuhause, schon zu hause, schon daheim, ist schon da, schon im haus, bereits zuhause, bereits da, liegt schon hier
+lexicon-use-by = zu verbrauchen bis, verbrauchsdatum, verbrauchen bis, zu verbrauchen bis zum, verbrauchsdatum ist
 lexicon-to-buy = muss ich kaufen, noch kaufen, müssen wir kaufen, noch zu kaufen, noch nicht gekauft, kaufen
 lexicon-ask-shopping = was muss ich kaufen, was muss ich noch kaufen, was brauche ich noch, einkaufsliste, was müssen wir kaufen, was muss ich einkaufen, was muss ich noch besorgen, was brauche ich alles, was soll ich kaufen
 lexicon-shopping = kaufe, kaufen, hole, holen, abholen, besorge, besorgen

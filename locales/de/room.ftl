@@ -121,6 +121,7 @@ room-known-salt = { $how ->
 }
 room-known-dinner = Essen { $when }
 room-known-start = gart ab { $when }
+room-known-use-by = zu verbrauchen bis { $day }
 # $start: the hour somebody said; $on: the plan’s.
 room-proposal-start = Du wolltest ihn { $start } reintun. Für dieses Essen kommt er { $on } rein.
 room-proposal-dish = { $dish }
@@ -165,6 +166,7 @@ room-proposal-size = Für euren Tisch sind das etwa { $mass } Vogel.
 room-proposal-small = Etwas knapp: für { $guests } Personen würde ich { $mass } suchen.
 room-proposal-ready = Fertig zwischen { $from } und { $to }, in neun von zehn Fällen bis zur späteren Zeit.
 room-proposal-need = Du brauchst: { $things }.
+room-proposal-use-by = Auf der Packung: zu verbrauchen bis { $day }.
 room-proposal-first = Zuerst: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } Salz ({ $spoons } { $salt ->
@@ -181,6 +183,9 @@ room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 # ---- ein Wunsch, der nicht geht
 room-clash = So geht es nicht: { $because }.
 room-clash-short = Dafür reicht die Zeit nicht: { $because }. Es fehlen etwa { $short }.
+room-clash-now = So geht es nicht mehr: { $because }. Es fehlen etwa { $short }.
+room-clash-keeps = So lange hält er nicht: { $because }. Das sind etwa { $short } zu viel.
+room-clash-use-by = Steht ein Verbrauchsdatum auf der Packung? Sag es mir, etwa „zu verbrauchen bis Freitag“: ungeöffnet hält er bis dahin.
 room-clash-instead = <b>Ich würde das machen: { $change }</b> ({ $cost }).
 room-clash-others = Oder sonst:
 room-clash-offers = Das ginge:
@@ -191,6 +196,7 @@ room-mended = Gut: { $change }.
 # ---- die Tafel
 room-board-dinner = <b>Essen { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-clash = So geht es nicht auf: Wähl oben einen Ausweg oder sag, was anders wird.
 room-board-next = { $late ->
     [yes] <b>Jetzt dran: { $what }</b>
    *[no] <b>Als Nächstes: { $what }</b>
@@ -404,6 +410,8 @@ room-chill-late = Das war nach { $by }. Was länger als zwei Stunden draußen st
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Damit entfällt: { $jobs }. Doch rechtzeitig drin gewesen? Rückgängig.
 room-limit-chill = Die zwei Stunden sind um. Was noch draußen steht und nicht bei 60 °C oder mehr gehalten wurde, kommt weg.
+room-raw-eve = Der frische Vogel muss bis { $until } in den Ofen oder ins Gefrierfach. Gegessen wird { $dinner }.
+room-raw-over = Die Zeit des frischen Vogels im Kühlschrank ist um: jetzt garen oder einfrieren. Danach kann ich ihn nicht mehr sicher nennen.
 room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.
 room-amended = Gut: { $known }.
 room-amend-offer = Auch im Plan: { $change }?

@@ -214,6 +214,7 @@ lexicon-bring = bring, bringing, brought, carry, carrying, carried, carry it, ca
 lexicon-hot = hot, piping hot, still hot, hot from the oven
 lexicon-cold = cold, chilled, carry it cold
 lexicon-at-home = have, i've got, ive got, got, already have, we have, in my freezer, in the freezer, in my fridge, already bought, bought, already at home, already home, already here, it's here already, have it already
+lexicon-use-by = use by, use-by, useby, use by date, says use by, use by date is
 lexicon-to-buy = need to buy, have to buy, not bought, haven't bought, still to buy, going to buy, buy
 lexicon-ask-shopping = what do i need to buy, what do we need to buy, what should i buy, what do i buy, shopping list, what's on the shopping list, what do i need to get, what's missing, what do i have to buy
 lexicon-shopping = buy, buying, pick up, pick it up, picking up, picking it up, get it, getting it, collect, fetch

@@ -116,6 +116,7 @@ room-known-salt = { $how ->
 }
 room-known-dinner = dinner { $when }
 room-known-start = on at { $when }
+room-known-use-by = use by { $day }
 # $start: the hour somebody said; $on: the plan’s.
 room-proposal-start = You said on at { $start }. For this dinner it goes on at { $on }.
 room-proposal-dish = { $dish }
@@ -160,6 +161,7 @@ room-proposal-size = That's about { $mass } of bird for your table.
 room-proposal-small = A little small: for { $guests } people I'd look for { $mass }.
 room-proposal-ready = Off the heat between { $from } and { $to }, nine times in ten by the later one.
 room-proposal-need = You need: { $things }.
+room-proposal-use-by = On the pack: use by { $day }.
 room-proposal-first = First: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } salt ({ $spoons } of { $salt ->
@@ -177,6 +179,9 @@ room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 # $because is a list of reasons (halves of sentences).
 room-clash = That can't work: { $because }.
 room-clash-short = There isn't time for that: { $because }. It's about { $short } short.
+room-clash-now = It no longer fits: { $because }. It's about { $short } short.
+room-clash-keeps = It won't keep until dinner: { $because }. That's about { $short } too long.
+room-clash-use-by = A use-by date on the pack? Tell me, like “use by Friday”: unopened, it keeps until then.
 room-clash-instead = <b>I'd do this instead: { $change }</b> ({ $cost }).
 room-clash-others = Or else:
 room-clash-offers = What would work:
@@ -187,6 +192,7 @@ room-mended = All right: { $change }.
 # ---- the board
 room-board-dinner = <b>Dinner { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-clash = It doesn't fit like this: pick a way out above, or tell me what changes.
 room-board-next = { $late ->
     [yes] <b>Due: { $what }</b>
    *[no] <b>Next: { $what }</b>
@@ -444,6 +450,8 @@ room-chill-late = That was after { $by }. What stood out longer than two hours g
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = So these drop out: { $jobs }. In there in time after all? Undo.
 room-limit-chill = The two hours are over. Whatever stands out and wasn’t kept at { units-example-hot } or hotter gets thrown away.
+room-raw-eve = The fresh bird has to be on the heat or in the freezer by { $until }. Dinner is { $dinner }.
+room-raw-over = The fresh bird's time in the fridge is up: on the heat or into the freezer now. After that I can't call it safe.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
 room-amended = All right: { $known }.
 room-amend-offer = For the plan too: { $change }?

@@ -134,6 +134,7 @@ room-known-salt = { $how ->
 }
 room-known-dinner = en la mesa { $when }
 room-known-start = a asar { $when }
+room-known-use-by = caduca { $day }
 # $start: the hour somebody said; $on: the plan’s.
 room-proposal-start = Dijiste a asar { $start }. Para esta comida se mete { $on }.
 room-proposal-dish = { $dish }
@@ -178,6 +179,7 @@ room-proposal-size = Son unos { $mass } de ave para esa mesa.
 room-proposal-small = Algo justo: para { $guests } personas buscaría { $mass }.
 room-proposal-ready = Fuera del fuego entre { $from } y { $to }; nueve de cada diez veces, a más tardar a la segunda.
 room-proposal-need = Te hace falta: { $things }.
+room-proposal-use-by = En el envase: caduca { $day }.
 room-proposal-first = Primero: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } de sal ({ $spoons } de { $salt ->
@@ -194,6 +196,9 @@ room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 # ---- un deseo que no cabe
 room-clash = Así no puede ser: { $because }.
 room-clash-short = No da tiempo: { $because }. Faltan cerca de { $short }.
+room-clash-now = Así ya no sale: { $because }. Faltan cerca de { $short }.
+room-clash-keeps = No aguanta hasta la comida: { $because }. Son cerca de { $short } de más.
+room-clash-use-by = ¿El envase lleva fecha de caducidad? Dímela, por ejemplo «caduca el viernes»: sin abrir, aguanta hasta entonces.
 room-clash-instead = <b>Yo haría esto: { $change }</b> ({ $cost }).
 room-clash-others = O si no:
 room-clash-offers = Esto sí funcionaría:
@@ -204,6 +209,7 @@ room-mended = De acuerdo: { $change }.
 # ---- el tablero
 room-board-dinner = <b>En la mesa { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-clash = Así no cuadra: elige arriba una salida o dime qué cambia.
 room-board-next = { $late ->
     [yes] <b>Toca ya: { $what }</b>
    *[no] <b>Ahora viene: { $what }</b>
@@ -457,6 +463,8 @@ room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Así que esto ya no toca: { $jobs }. ¿Sí estaba a tiempo? Deshacer.
 room-limit-chill = Se acabaron las dos horas. Lo que siga fuera y no se haya mantenido a 60 °C o más se tira.
+room-raw-eve = El ave fresca tiene que estar al fuego o en el congelador antes de { $until }. Se come { $dinner }.
+room-raw-over = El ave fresca ya no aguanta más en frío: al fuego o al congelador ahora. Después no puedo darla por segura.
 room-hello = Hola. Dime el ave, el día y cuántos a la mesa: «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas». O pregúntame lo que sea.
 room-amended = De acuerdo: { $known }.
 room-amend-offer = ¿También en el plan: { $change }?

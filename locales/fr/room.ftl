@@ -144,6 +144,7 @@ room-known-salt = { $how ->
 }
 room-known-dinner = repas { $when }
 room-known-start = en cuisson { $when }
+room-known-use-by = à consommer jusqu’à { $day }
 # $start: the hour somebody said; $on: the plan’s.
 room-proposal-start = Tu disais en cuisson { $start }. Pour ce repas, c’est { $on }.
 room-proposal-dish = { $dish }
@@ -188,6 +189,7 @@ room-proposal-size = Ça fait environ { $mass } de volaille pour ta table.
 room-proposal-small = Un peu petit : pour { $guests } personnes, je chercherais { $mass }.
 room-proposal-ready = Fin de cuisson entre { $from } et { $to } ; neuf fois sur dix, avant la deuxième heure.
 room-proposal-need = Il te faut : { $things }.
+room-proposal-use-by = Sur l’emballage : à consommer jusqu’à { $day }.
 room-proposal-first = D’abord : <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } de sel ({ $spoons } de { $salt ->
@@ -204,6 +206,9 @@ room-why-line = <b>{ $what }</b>, { $when } : { $reasons }.
 # ---- un souhait impossible
 room-clash = Ça ne peut pas marcher : { $because }.
 room-clash-short = Le temps ne suffit pas : { $because }. Il manque environ { $short }.
+room-clash-now = Ça ne tient plus : { $because }. Il manque environ { $short }.
+room-clash-keeps = Elle ne se gardera pas jusqu’au repas : { $because }. C’est environ { $short } de trop.
+room-clash-use-by = Y a-t-il une date limite sur l’emballage ? Dites-la-moi, par exemple « à consommer jusqu’à vendredi » : fermée, elle se garde jusque-là.
 room-clash-instead = <b>Moi, je ferais plutôt : { $change }</b> ({ $cost }).
 room-clash-others = Ou alors :
 room-clash-offers = Ce qui marcherait :
@@ -214,6 +219,7 @@ room-mended = D’accord : { $change }.
 # ---- le tableau
 room-board-dinner = <b>Repas { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-clash = Ça ne tient pas comme ça : choisissez une issue ci-dessus, ou dites-moi ce qui change.
 room-board-next = { $late ->
     [yes] <b>C’est l’heure : { $what }</b>
    *[no] <b>Ensuite : { $what }</b>
@@ -469,6 +475,8 @@ room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est r
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Donc plus besoin de : { $jobs }. C’était à temps, finalement ? Annuler.
 room-limit-chill = Les deux heures sont passées. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
+room-raw-eve = La volaille fraîche doit être au feu ou au congélateur avant { $until }. Repas : { $dinner }.
+room-raw-over = Le temps de la volaille fraîche au frigo est écoulé : au feu ou au congélateur maintenant. Après, je ne peux plus la dire sûre.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.
 room-amended = D’accord : { $known }.
 room-amend-offer = Aussi pour le plan : { $change } ?

@@ -134,6 +134,7 @@ room-known-salt = { $how ->
 }
 room-known-dinner = a tavola { $when }
 room-known-start = in cottura { $when }
+room-known-use-by = da consumare entro { $day }
 # $start: the hour somebody said; $on: the plan’s.
 room-proposal-start = Hai detto in cottura { $start }. Per questa cena va in cottura { $on }.
 room-proposal-dish = { $dish }
@@ -178,6 +179,7 @@ room-proposal-size = Per la vostra tavola ci vuole un volatile da circa { $mass 
 room-proposal-small = Un po’ piccolo: per { $guests } persone lo cercherei da { $mass }.
 room-proposal-ready = Fuori dal fuoco tra { $from } e { $to }; nove volte su dieci entro le { $to }.
 room-proposal-need = Ti serve: { $things }.
+room-proposal-use-by = Sulla confezione: da consumare entro { $day }.
 room-proposal-first = Per prima cosa: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } di sale ({ $spoons } di { $salt ->
@@ -194,6 +196,9 @@ room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 # ---- un desiderio che non si può accontentare
 room-clash = Così non si può: { $because }.
 room-clash-short = Non c’è tempo: { $because }. Mancano circa { $short }.
+room-clash-now = Così non ci sta più: { $because }. Mancano circa { $short }.
+room-clash-keeps = Non si conserva fino al pranzo: { $because }. Sono circa { $short } di troppo.
+room-clash-use-by = C’è una scadenza sulla confezione? Dimmela, per esempio «da consumare entro venerdì»: chiuso, si conserva fino ad allora.
 room-clash-instead = <b>Io farei così: { $change }</b> ({ $cost }).
 room-clash-others = Oppure:
 room-clash-offers = Quello che si può fare:
@@ -204,6 +209,7 @@ room-mended = Va bene: { $change }.
 # ---- la lavagna
 room-board-dinner = <b>A tavola { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-clash = Così non torna: scegli sopra una via d’uscita, o dimmi che cosa cambia.
 room-board-next = { $late ->
     [yes] <b>Adesso: { $what }</b>
    *[no] <b>Poi: { $what }</b>
@@ -462,6 +468,8 @@ room-chill-late = Era dopo { $by }. Quello che è rimasto fuori più di due ore 
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Quindi salta: { $jobs }. Era dentro in tempo? Annulla.
 room-limit-chill = Le due ore sono passate. Quello che è ancora fuori e non è rimasto a 60 °C o più si butta.
+room-raw-eve = Il volatile fresco deve andare al fuoco o in freezer entro { $until }. Si mangia { $dinner }.
+room-raw-over = Il tempo del volatile fresco in frigo è finito: al fuoco o in freezer adesso. Dopo non posso dirlo sicuro.
 room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”. O chiedimi quello che vuoi.
 room-amended = Va bene: { $known }.
 room-amend-offer = Anche nel piano: { $change }?

@@ -215,6 +215,7 @@ lexicon-bring = levar, levo, levamos, vou levar, vamos levar, levá-lo, levá-la
 lexicon-hot = quente, quentes, quentinho, quentinha, bem quente, ainda quente
 lexicon-cold = frio, fria, frios, frias, gelado, gelada
 lexicon-at-home = tenho, temos, já tenho, já temos, no meu freezer, comprado, comprada, já comprei, comprei, já comprado, já está em casa, já em casa, já tá em casa, já está aqui
+lexicon-use-by = validade, data de validade, prazo de validade, validade até, vence, vence em, vence dia, consumir até, válido até, válida até
 lexicon-to-buy = tenho que comprar, preciso comprar, falta comprar, vou comprar, comprar
 lexicon-ask-shopping = lista de compras, a lista de compras, o que preciso comprar, o que tenho que comprar, o que falta comprar, que preciso comprar, o que eu compro, o que comprar, o que precisamos comprar
 lexicon-shopping = compro, compramos, comprar, pego, pegar, busco, buscar

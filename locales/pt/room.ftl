@@ -113,6 +113,7 @@ room-known-salt = { $how ->
 }
 room-known-dinner = jantar { $when }
 room-known-start = assar { $when }
+room-known-use-by = validade { $day }
 # $start: the hour somebody said; $on: the plan’s.
 room-proposal-start = Você disse assar { $start }. Para este jantar ela entra { $on }.
 room-proposal-dish = { $dish }
@@ -157,6 +158,7 @@ room-proposal-size = Para a sua mesa dá cerca de { $mass } de ave.
 room-proposal-small = Um pouco pequeno: para { $guests } pessoas eu procuraria { $mass }.
 room-proposal-ready = Fora do fogo entre { $from } e { $to }; em nove de cada dez vezes, até a segunda.
 room-proposal-need = Você precisa de: { $things }.
+room-proposal-use-by = Na embalagem: validade { $day }.
 room-proposal-first = Primeiro: <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } de sal ({ $spoons } de { $salt ->
@@ -173,6 +175,9 @@ room-why-line = <b>{ $what }</b>, { $when }: { $reasons }.
 # ---- um desejo que não dá
 room-clash = Assim não dá: { $because }.
 room-clash-short = Não dá tempo: { $because }. Faltam cerca de { $short }.
+room-clash-now = Assim não dá mais: { $because }. Faltam cerca de { $short }.
+room-clash-keeps = Não dura até o jantar: { $because }. São cerca de { $short } a mais.
+room-clash-use-by = A embalagem tem data de validade? Me diga, por exemplo “validade sexta”: fechada, dura até lá.
 room-clash-instead = <b>Eu faria assim: { $change }</b> ({ $cost }).
 room-clash-others = Ou então:
 room-clash-offers = O que funcionaria:
@@ -183,6 +188,7 @@ room-mended = Certo: { $change }.
 # ---- o quadro
 room-board-dinner = <b>Jantar { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-clash = Assim não fecha: escolha uma saída acima ou me diga o que muda.
 room-board-next = { $late ->
     [yes] <b>É agora: { $what }</b>
    *[no] <b>A seguir: { $what }</b>
@@ -396,6 +402,8 @@ room-chill-late = Isso foi depois de { $by }. O que ficou fora mais de duas hora
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Então sai do plano: { $jobs }. Estava lá a tempo, afinal? Desfazer.
 room-limit-chill = As duas horas acabaram. O que ainda está fora e não ficou a 60 °C ou mais vai para o lixo.
+room-raw-eve = A ave fresca tem que ir ao fogo ou ao freezer até { $until }. O jantar é { $dinner }.
+room-raw-over = O tempo da ave fresca na geladeira acabou: ao fogo ou ao freezer agora. Depois disso não posso dizer que é segura.
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.
 room-amended = Certo: { $known }.
 room-amend-offer = No plano também: { $change }?

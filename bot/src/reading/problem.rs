@@ -19,6 +19,8 @@ pub const LONGEST_DRIVE: TimeDelta = TimeDelta::hours(12);
 pub const SOLUTION_PERCENT: (f64, f64) = (0.0, 50.0);
 /// Farthest dinner.
 pub const FARTHEST_DINNER: TimeDelta = TimeDelta::days(400);
+/// A fresh bird's pack names no day further ahead. Common practice, no source: three to four weeks in a tight bag are the most.
+pub const FARTHEST_USE_BY: TimeDelta = TimeDelta::days(30);
 /// Range of a thermometer in °C.
 pub const READING_C: (f64, f64) = (-40.0, 500.0);
 
@@ -41,6 +43,8 @@ pub enum Problem {
     Past(Moment),
     /// Dinner too far ahead.
     Far(Moment),
+    /// A use-by date that is over (`true`), or further ahead than any fresh bird's.
+    UseBy(Moment, bool),
     /// A whole plan over hot oil.
     Fryer,
     /// A thermometer at so much, as it was typed.
@@ -90,6 +94,8 @@ impl Problem {
             Self::Far(given) => Text::new("reading-far")
                 .with("given", Arg::Day(*given))
                 .with("days", Arg::Count(FARTHEST_DINNER.num_days())),
+            Self::UseBy(given, true) => Text::new("reading-used-by").with("day", Arg::Day(*given)),
+            Self::UseBy(given, false) => Text::new("reading-use-by-far").with("day", Arg::Day(*given)),
             Self::Fryer => Text::new("reading-fryer"),
             Self::Reading { value, scale } => Text::new("reading-thermometer")
                 .with("given", as_typed(*value, *scale))

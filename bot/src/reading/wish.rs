@@ -5,7 +5,9 @@
 
 use super::beside;
 use super::ground::{Ground, settle};
-use super::problem::{FARTHEST_DINNER, GUESTS, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
+use super::problem::{
+    FARTHEST_DINNER, FARTHEST_USE_BY, GUESTS, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT,
+};
 use super::sentence::Sentence;
 use super::when::{Lean, When, hour_of_amount, next_at, read_when, take};
 use super::zone::{Zones, read_zone};
@@ -68,6 +70,9 @@ pub struct Wish {
     pub ahead: Option<bool>,
     /// The bird is already in the house.
     pub at_home: Option<bool>,
+    /// The last moment of the use-by date on a fresh bird's pack.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub use_by: Option<chrono::DateTime<chrono::Utc>>,
     /// How many such birds.
     pub birds: Option<u8>,
     /// A salted rest shorter than usual is all right.
@@ -164,6 +169,7 @@ impl Wish {
             there,
             ahead,
             at_home,
+            use_by,
             birds,
             short_rest,
             strength,
@@ -218,6 +224,7 @@ pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     };
     reader.wish.beside = beside::dishes(&sentence, &mut reader.taken, ground);
     let start = beside::start(&sentence, &mut reader.taken, ground);
+    reader.use_by();
     reader.solution();
     reader.drive();
     reader.mass();
@@ -275,6 +282,37 @@ impl Reader<'_> {
             // A basted whole bird carries about 3 % (9 CFR 381.169(a)).
             None if self.s.has("basted") => self.wish.solution_percent = Some(3.0),
             _ => {}
+        }
+    }
+
+    /// `use by Nov 26`, `the pack says use by Friday`.
+    fn use_by(&mut self) {
+        const NEAR: usize = 6;
+        let Some(at) = self.places().find(|at| self.s.is(*at, "use-by")) else { return };
+        self.take(at, at);
+        // Only what follows, up to the end of the clause.
+        let clause = (at + 1..=at + NEAR).take_while(|at| self.s.mark(*at) != Some(','));
+        let mut beyond = vec![true; self.s.len()];
+        clause.for_each(|at| beyond.get_mut(at).into_iter().for_each(|beyond| *beyond = !self.free(at)));
+        let before = beyond.clone();
+        let day = match read_when(self.s, &mut beyond, self.ground, Lean::Meal) {
+            Some(When::Moment(at)) => at.with_timezone(&self.ground.zone).date_naive(),
+            Some(When::Day(day)) => day,
+            Some(When::Hour(_)) | None => return,
+        };
+        for at in self.places().filter(|at| beyond.get(*at) != before.get(*at)) {
+            take(&mut self.taken, at, at);
+        }
+        // A date without a year, read as the next one to come, may well be the last one.
+        let last = day.checked_sub_months(chrono::Months::new(12)).filter(|last| {
+            day - self.ground.today() > FARTHEST_USE_BY && self.ground.today() - *last < chrono::TimeDelta::days(90)
+        });
+        let Some(next) = last.unwrap_or(day).succ_opt() else { return };
+        let until = self.ground.moment(next, chrono::NaiveTime::MIN) - chrono::TimeDelta::minutes(1);
+        if (self.ground.now..=self.ground.now + FARTHEST_USE_BY).contains(&until) {
+            self.wish.use_by = Some(until);
+        } else {
+            self.problems.push(Problem::UseBy(until, until < self.ground.now));
         }
     }
 

@@ -105,10 +105,10 @@ fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
         return false;
     }
     let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
-    let Wish { adults, children, among, more, hot, .. } = wish;
+    let Wish { adults, children, among, more, hot, use_by, .. } = wish;
     let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
     let mut changed = plan.wish.clone();
-    changed.merge(Wish { adults, children, among, more, hot, elsewhere, ..Wish::default() });
+    changed.merge(Wish { adults, children, among, more, hot, elsewhere, use_by, ..Wish::default() });
     changed.settle(&sitting.ground());
     changed.dinner = shifted(sitting, text).filter(|_| meal).or(changed.dinner);
     let news = news(&plan.wish, &changed);
@@ -168,11 +168,11 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
     let brief = is_brief(text);
     let hour = brief || is_of_the_hour(&sentence);
     if !(hour || says("bird-")) {
-        let Wish { adults, children, among, more, strength, solution_percent, hot, .. } = wish;
+        let Wish { adults, children, among, more, strength, solution_percent, hot, use_by, .. } = wish;
         let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
         let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
         let people = Wish { adults, children, among, more, ..Wish::default() };
-        return Wish { strength, solution_percent, salting, hot, elsewhere, ..people };
+        return Wish { strength, solution_percent, salting, hot, elsewhere, use_by, ..people };
     }
     if !hour {
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);
@@ -203,6 +203,10 @@ fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Mo
     let dinner = sitting.room.plan.as_ref()?.wish.dinner?;
     let bare = text.trim().chars().all(|c| c.is_ascii_digit());
     let sentence = Sentence::read(text, sitting.lexicon());
+    // The date on a pack moves no dinner.
+    if sentence.has("use-by") {
+        return None;
+    }
     // "We are 10 by now": people, however they were counted.
     let counts = (0..sentence.len()).any(|at| sentence.is(at, "for") && sentence.raw(at).contains(' '));
     let hour = is_brief(text) && !counts || is_of_the_hour(&sentence);

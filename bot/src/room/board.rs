@@ -52,6 +52,9 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
                 .with("heat", Arg::from(proposal::heat_text(&order.heat))),
         );
     }
+    if plan.clash.is_some() {
+        lines.push(Text::new("room-board-clash"));
+    }
     let ahead: Vec<&LiveJob> = ahead(plan, sitting.now);
     let steps: Vec<Option<Step>> = ahead.iter().map(|job| job.step()).collect();
     for place in plan_words::shown(&steps, AHEAD) {

@@ -153,7 +153,8 @@ fn not_before_the_fire(plan: &mut LivePlan, now: Moment) {
     for (step, nth, _) in taken.into_iter().filter(|(step, ..)| matches!(step, Step::Temper | Step::On)) {
         let Some(job) = plan.job_mut(step, nth) else { continue };
         job.denied = true;
-        job.call_at = None;
+        // Where the rest can't be planned again before someone has chosen, it is called all the same.
+        job.call_at = Some(now + TimeDelta::minutes(if step == Step::On { 40 } else { 20 }));
         job.calls = 0;
         job.rungs.clear();
         job.reached.clear();
@@ -581,6 +582,7 @@ pub(super) fn take_way_out(
     super::dishes::put_name(&mut change, &plan.wish.dishes);
     plan.wish = wished.wish;
     super::order::absorb(&mut plan.wish, &offer.change.apply(&order));
+    plan.forget(|step| !offer.change.keeps(step));
     plan.adopt(&offer.schedule, light.now);
     Some(change)
 }
@@ -624,7 +626,7 @@ pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
     if !known {
         plan.clash = Some(clash);
     }
-    let mut text = proposal::clash(conflict);
+    let mut text = proposal::clash_now(conflict);
     text.extend(proposal::all_offers(conflict));
     let offers: Vec<_> = conflict
         .offers

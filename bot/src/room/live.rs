@@ -145,8 +145,9 @@ impl LivePlan {
         Some(first)
     }
 
-    /// Takes over the times of a schedule; who has what, and what is done, stays.
+    /// Takes over the times of a schedule that works; who has what, and what is done, stays.
     pub fn adopt(&mut self, schedule: &Schedule, now: Moment) {
+        self.clash = None;
         let old = std::mem::take(&mut self.jobs);
         // Once readings speak, they say when the next look tells most.
         let looked = self.told.is_some();
@@ -289,6 +290,15 @@ impl LivePlan {
             job.call_at = None;
         }
         self.settle_what_follows(step, at);
+    }
+
+    /// What happened to another bird than the one planned with now.
+    pub fn forget(&mut self, other: impl Fn(Step) -> bool) {
+        let of_other = |step: Option<Step>| step.is_some_and(&other);
+        self.facts.retain(|fact| !of_other(Step::from_name(&fact.step)));
+        for job in self.jobs.iter_mut().filter(|job| of_other(job.step())) {
+            job.state = JobState::Waiting;
+        }
     }
 
     /// What a step implies of those before it: a bird on the heat is bought and thawed, whether anyone said so or not. Salt
@@ -468,12 +478,13 @@ impl Sitting<'_> {
             Some(Ok(schedule)) => {
                 let before = plan.jobs.clone();
                 plan.adopt(&schedule, light.now);
-                plan.clash = None;
                 Ok(shifts(&before, plan))
             }
             Some(Err(conflict)) => {
-                if let Some(meanwhile) = conflict.meanwhile() {
+                if let Some(meanwhile) = plan.wish.dinner.and_then(|dinner| conflict.meanwhile(dinner)) {
+                    let told = plan.clash.take();
                     plan.adopt(meanwhile, light.now);
+                    plan.clash = told;
                 }
                 Err(Box::new(conflict))
             }

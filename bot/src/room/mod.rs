@@ -48,6 +48,7 @@ pub(crate) mod plan_words;
 mod planning;
 mod proposal;
 mod questions;
+mod raw;
 mod readings;
 mod reports;
 mod scales;
@@ -376,7 +377,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     }
     // A question in the middle of planning is answered; the draft waits.
     let asked = questions::is_question(sitting, text) && (addressed || !questions::is_talk(sitting, text));
-    let question = asked && !planning::is_told(sitting, who, text);
+    let question = asked && !planning::is_told(sitting, who, text) && !planning::dates_the_pack(sitting, text);
     if !question && planning::answered(sitting, who, text) {
         return;
     }

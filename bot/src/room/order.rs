@@ -116,6 +116,7 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
         carry: wish.elsewhere.unwrap_or(false).then_some(Carry { drive, hot: wish.hot.unwrap_or(false) }),
         ahead: wish.ahead.unwrap_or(false),
         at_home: wish.at_home.unwrap_or(false),
+        use_by: wish.use_by,
         ..Order::new(bird, diners(wish), heat, dinner, zone)
     }))
 }
@@ -152,6 +153,7 @@ pub fn absorb(wish: &mut Wish, order: &Order) {
     if wish.at_home.unwrap_or(false) != order.at_home {
         wish.at_home = Some(order.at_home); // bought later than it was to be
     }
+    wish.use_by = order.use_by;
     wish.hot = order.carry.map(|carry| carry.hot && !order.ahead);
     for (place, told) in (0_u8..).zip(&mut wish.dishes) {
         match (order.dishes.get(place), told.as_mut()) {

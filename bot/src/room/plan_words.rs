@@ -193,6 +193,7 @@ pub fn reason(reason: &Reason) -> Text {
             Text::new("plan-reason-follows").with("step", Arg::from(step_name(step, 0))).with("takes", Arg::Span(takes))
         }
         Reason::RawKeeps { most } => Text::new("plan-reason-raw-keeps").with("most", Arg::Span(most)),
+        Reason::UseBy { until } => Text::new("plan-reason-use-by").with("day", Arg::Day(until)),
         Reason::FridgeThaw { least, most, .. } => {
             Text::new("plan-reason-fridge-thaw").with("time", Arg::SpanRange(least, most))
         }
@@ -289,6 +290,7 @@ pub fn change(change: &Change) -> Text {
         Change::TwoBirds(mass) => Text::new("plan-change-two-birds").with("mass", Arg::Mass(mass.get())),
         Change::BuyFresh => Text::new("plan-change-buy-fresh"),
         Change::BuyLater => Text::new("plan-change-buy-later"),
+        Change::Freeze => Text::new("plan-change-freeze"),
         Change::DishBeside(dish) => Text::new("plan-change-dish-beside").with("name", Arg::Dish(dish)),
         Change::DishAhead(dish) => Text::new("plan-change-dish-ahead").with("name", Arg::Dish(dish)),
         Change::DishLater(dish, _) => Text::new("plan-change-dish-later").with("name", Arg::Dish(dish)),
@@ -331,6 +333,7 @@ pub fn offer_cost(offer: &Offer) -> Text {
         Change::TwoBirds(_) => Text::new("plan-cost-two-birds"),
         Change::BuyFresh => Text::new("plan-cost-buy-fresh").with("when", when(Step::Buy)),
         Change::BuyLater => Text::new("plan-cost-buy-later").with("when", when(Step::Buy)),
+        Change::Freeze => Text::new("plan-cost-freeze").with("when", when(Step::Thaw)),
         Change::DishBeside(dish) => {
             let takes = schedule.job(Step::Dish, dish).map_or(TimeDelta::zero(), |job| job.lasts);
             let at = schedule.job(Step::Dish, dish).map_or(schedule.finish.p50, |job| job.at);
@@ -544,6 +547,7 @@ mod tests {
             Change::TwoBirds(mass),
             Change::BuyFresh,
             Change::BuyLater,
+            Change::Freeze,
         ] {
             let offer = Offer { change: it, cost: 0, schedule: schedule(&order(Condition::Fresh, Cooker::Oven)) };
             for label in said(&change(&it)) {

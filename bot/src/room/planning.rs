@@ -322,6 +322,16 @@ fn solve(wish: &Wish, zone: chrono_tz::Tz, now: plan::Moment) -> Result<Option<S
     }))
 }
 
+/// "Use by Friday": the date on a pack is told, and nothing asked.
+pub(super) fn dates_the_pack(sitting: &Sitting<'_>, text: &str) -> bool {
+    let planning = sitting.room.plan.is_some() || !sitting.room.drafts.is_empty();
+    let told = || {
+        let (wish, problems) = read(sitting, text);
+        wish.use_by.is_some() || problems.iter().any(|problem| matches!(problem, Problem::UseBy(..)))
+    };
+    planning && !text.contains(['?', '¿']) && told()
+}
+
 /// Says what could not be taken, keeps everything else and goes on with it: the next question, or the proposal.
 pub(super) fn complain(sitting: &mut Sitting<'_>, who: PersonId, problems: &[Problem]) {
     let nothing_else = sitting.room.drafts.get(&who).is_none_or(|draft| draft.wish == Wish::default());

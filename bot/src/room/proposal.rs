@@ -45,6 +45,7 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, usual: Grain
             .with("from", Arg::DayClock(schedule.finish.p10))
             .with("to", Arg::Clock(schedule.finish.p90)),
     );
+    lines.extend(order.use_by.map(|until| Text::new("room-proposal-use-by").with("day", Arg::Day(until))));
     lines.extend(cautions(schedule));
     lines.extend(dose::by_the_packer(order, wish));
     lines.push(Text::new("room-proposal-need").with("things", Arg::List(needs(order, wish, schedule, usual))));
@@ -205,14 +206,35 @@ pub(super) const MOST_OFFERS: usize = 4;
 
 /// What stands against a wish.
 pub(super) fn clash(conflict: &Conflict) -> Vec<Text> {
+    clash_as(conflict, "room-clash-short")
+}
+
+/// The same of a plan that stood until now, which nobody asked to change.
+pub(super) fn clash_now(conflict: &Conflict) -> Vec<Text> {
+    clash_as(conflict, "room-clash-now")
+}
+
+fn clash_as(conflict: &Conflict, short: &'static str) -> Vec<Text> {
     let because = telling(&conflict.because).into_iter().map(plan_words::reason).collect();
-    let id = if conflict.short_by > TimeDelta::zero() { "room-clash-short" } else { "room-clash" };
+    let id = match conflict.short_by > TimeDelta::zero() {
+        true if conflict.because.iter().any(is_keeping) => "room-clash-keeps",
+        true => short,
+        false => "room-clash",
+    };
     let mut lines =
         vec![Text::new(id).with("short", Arg::Span(about(conflict.short_by))).with("because", Arg::List(because))];
+    if conflict.because.iter().any(|why| matches!(why, Reason::RawKeeps { .. })) {
+        lines.push(Text::new("room-clash-use-by"));
+    }
     if conflict.offers.is_empty() {
         lines.push(Text::new("room-clash-hopeless"));
     }
     lines
+}
+
+/// It keeps only so long: what is in the way is not too little time, but too much.
+fn is_keeping(reason: &Reason) -> bool {
+    matches!(reason, Reason::RawKeeps { .. } | Reason::UseBy { .. } | Reason::ThawedKeeps { .. })
 }
 
 /// The reasons that tell something: that dinner is at dinner time, and that carving takes a while, go without saying.
@@ -231,7 +253,10 @@ fn telling(because: &[Reason]) -> Vec<&Reason> {
                 | Reason::Preheat { .. }
         )
     };
-    let told: Vec<&Reason> = because.iter().filter(plain).take(MOST_REASONS).collect();
+    // What doesn't keep till the day of the dinner needs no word on the last hours before it.
+    let keeping = because.iter().any(is_keeping);
+    let late = |reason: &&Reason| keeping && matches!(reason, Reason::HotHold { .. } | Reason::CookingTime { .. });
+    let told: Vec<&Reason> = because.iter().filter(plain).filter(|reason| !late(reason)).take(MOST_REASONS).collect();
     // Where nothing else stands against it, carving and standing are worth a word; "it is done" never is.
     let spoken = |reason: &&Reason| {
         !matches!(reason, Reason::Dinner | Reason::Now | Reason::Done | Reason::Follows { .. } | Reason::Sociable)
@@ -333,6 +358,9 @@ pub(super) fn known(wish: &Wish) -> Vec<Text> {
     let strength = Some(dose::strength(wish)).filter(|strength| *strength != Strength::Usual);
     if let Some(how) = unsalted.then_some("none").or(strength.map(Strength::name)) {
         parts.push(Text::new("room-known-salt").with("how", Arg::Choice(how)));
+    }
+    if let Some(until) = wish.use_by {
+        parts.push(Text::new("room-known-use-by").with("day", Arg::Day(until)));
     }
     if let Some(start) = wish.start {
         parts.push(Text::new("room-known-start").with("when", Arg::DayClock(start)));

@@ -337,13 +337,7 @@ impl<'a> Network<'a> {
             self.at_least(BUY, next, spans::BRING_HOME, home);
         }
         if self.order.bird.condition == Condition::Fresh {
-            let keeps = Reason::RawKeeps { most: spans::RAW_KEEPS };
-            // What is still to be bought leaves room for a fire lit late.
-            let most = if self.is_open(BUY) { spans::RAW_KEEPS - spans::RAW_SLACK } else { spans::RAW_KEEPS };
-            self.at_most(BUY, ON, most, keeps);
-            if self.order.at_home && self.past.done(Step::Buy, 0).is_none() && self.is_open(ON) {
-                self.stn.at_most(ORIGIN, ON, spans::RAW_KEEPS.num_seconds(), keeps);
-            }
+            self.keeping_raw();
         }
         if let Some(thaw) = self.thaw {
             self.thawing(thaw);
@@ -356,6 +350,23 @@ impl<'a> Network<'a> {
         self.at_least(FIRE, ON, least, hot);
         if self.is_open(FIRE) {
             self.at_most(FIRE, ON, spans::FIRE_MOST, hot);
+        }
+    }
+
+    /// A fresh bird keeps until the date on its pack, and once that is open, or where nobody told the date, for two days.
+    fn keeping_raw(&mut self) {
+        let keeps = Reason::RawKeeps { most: spans::RAW_KEEPS };
+        if let Some(until) = self.order.use_by {
+            if self.is_open(ON) {
+                self.stn.at_most(ORIGIN, ON, self.seconds(until), Reason::UseBy { until });
+            }
+            return self.at_most(SALT, ON, spans::RAW_KEEPS, keeps);
+        }
+        // What is still to be bought leaves room for a fire lit late.
+        let most = if self.is_open(BUY) { spans::RAW_KEEPS - spans::RAW_SLACK } else { spans::RAW_KEEPS };
+        self.at_most(BUY, ON, most, keeps);
+        if self.order.at_home && self.past.done(Step::Buy, 0).is_none() && self.is_open(ON) {
+            self.stn.at_most(ORIGIN, ON, spans::RAW_KEEPS.num_seconds(), keeps);
         }
     }
 

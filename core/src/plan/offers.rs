@@ -48,6 +48,8 @@ pub enum Change {
     BuyFresh,
     /// Buy another one nearer the day.
     BuyLater,
+    /// Freeze the fresh one that is there, and thaw it in time.
+    Freeze,
     /// The dish of that place goes in with the bird, at the bird's setting.
     DishBeside(u8),
     /// The dish of that place is made ahead.
@@ -84,7 +86,11 @@ impl Change {
                 order.birds = order.birds.saturating_mul(2);
             }
             Self::BuyFresh => order.bird.condition = Condition::Fresh,
-            Self::BuyLater => order.at_home = false,
+            Self::BuyLater => (order.at_home, order.use_by) = (false, None),
+            Self::Freeze => {
+                order.bird.condition = Condition::Frozen;
+                (order.at_home, order.use_by) = (true, None);
+            }
             Self::DishBeside(place) => {
                 let setting = order.heat.setting;
                 order.dishes.set(place, order.dishes.get(place).map(|dish| dish.beside(setting)));
@@ -109,6 +115,12 @@ impl Change {
         order
     }
 
+    /// Whether what happened to the bird so far still counts with the change made: to another bird nothing has happened.
+    #[must_use]
+    pub fn keeps(self, step: Step) -> bool {
+        self != Self::BuyLater || matches!(step, Step::Fire | Step::Dish)
+    }
+
     /// Trouble it makes in itself.
     fn cost(self, order: &Order, schedule: &Schedule) -> u32 {
         match self {
@@ -118,6 +130,7 @@ impl Change {
             }
             Self::Hotter(_) => 15,
             Self::FridgeThaw | Self::BuyLater => 20,
+            Self::Freeze => 25,
             Self::Dinner(at) => {
                 let moved = u32::try_from((at - order.dinner).num_minutes().abs()).unwrap_or(u32::MAX);
                 20 + (moved / 2).min(500)
@@ -210,10 +223,19 @@ struct Search<'a> {
 impl Search<'_> {
     /// The change as an offer, if it solves everything.
     fn offer(&self, change: Change) -> Option<Offer> {
-        let schedule = super::attempt(&change.apply(self.order), self.facts, self.finish, self.now).ok()?;
+        let facts: Vec<Fact> = self.facts.iter().filter(|fact| change.keeps(fact.step)).copied().collect();
+        let schedule = super::attempt(&change.apply(self.order), &facts, self.finish, self.now).ok()?;
+        if change == Change::Freeze && !self.freezes_through(&schedule) {
+            return None;
+        }
         let odd = schedule.cautions.iter().filter(|caution| matches!(caution, Caution::OddHours(_))).count();
         let cost = change.cost(self.order, &schedule) + ODD_HOURS_COST * u32::try_from(odd).unwrap_or(0);
         Some(Offer { change, cost, schedule })
+    }
+
+    /// Whether it is left frozen long enough before it thaws.
+    fn freezes_through(&self, schedule: &Schedule) -> bool {
+        schedule.job(Step::Thaw, 0).is_some_and(|thaw| thaw.at - self.now >= spans::FREEZING)
     }
 
     fn past(&self) -> Past<'_> {
@@ -284,6 +306,8 @@ impl Search<'_> {
         let raw = self.not_yet(Step::On);
         let salts = order.salting != Salting::None && self.not_yet(Step::Salt);
         let in_oven = order.heat.cooker != Cooker::Smoker;
+        let there =
+            raw && order.bird.condition == Condition::Fresh && (order.at_home || past.done(Step::Buy, 0).is_some());
         let flattens = matches!(order.bird.kind, Kind::Turkey | Kind::Chicken | Kind::Capon | Kind::Duck);
         let whole = order.bird.form == Form::Whole;
         [
@@ -302,7 +326,8 @@ impl Search<'_> {
             (Change::CookAhead, raw && !order.cooks_ahead() && order.carry.is_none()),
             (Change::CarryCold, raw && order.carries_hot()),
             (Change::BuyFresh, thaw_open && !order.at_home && self.not_yet(Step::Buy)),
-            (Change::BuyLater, raw && order.at_home && order.bird.condition == Condition::Fresh && !past.begun()),
+            (Change::BuyLater, there),
+            (Change::Freeze, there && !past.is_beyond(Step::Thaw)),
         ]
         .into_iter()
         .filter_map(|(change, applies)| applies.then_some(change))

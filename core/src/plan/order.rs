@@ -78,6 +78,8 @@ pub struct Order {
     pub ahead: bool,
     /// The bird is already in the house.
     pub at_home: bool,
+    /// The last moment of the use-by date on a fresh bird's pack, where somebody told it.
+    pub use_by: Option<Moment>,
     /// What else is on the table.
     pub dishes: Dishes,
     /// Shelves of the fridge that are free for this dinner, the bird's among them. `None`: nobody has said, and nothing is checked.
@@ -100,6 +102,7 @@ impl Order {
             carry: None,
             ahead: false,
             at_home: false,
+            use_by: None,
             dishes: Dishes::default(),
             shelves: None,
         }

@@ -2,7 +2,7 @@
 //!
 //! The front end turns each into a sentence; [`Reason::source`] is what stands behind "why?".
 
-use super::Step;
+use super::{Moment, Step};
 use crate::roast::{Cooker, RoastError};
 use crate::source::{self, Source};
 use chrono::TimeDelta;
@@ -27,6 +27,11 @@ pub enum Reason {
     RawKeeps {
         /// At most.
         most: TimeDelta,
+    },
+    /// The pack says until when a fresh bird is to be used.
+    UseBy {
+        /// The last moment of that day.
+        until: Moment,
     },
     /// It thaws this long in the fridge.
     FridgeThaw {
@@ -225,6 +230,7 @@ impl Reason {
     pub fn source(self) -> Option<Source> {
         Some(match self {
             Self::RawKeeps { .. } => source::COUNTDOWN,
+            Self::UseBy { .. } => source::USE_BY,
             Self::FridgeThaw { source, .. }
             | Self::FridgeShare { source, .. }
             | Self::WaterThaw { source, .. }
@@ -272,7 +278,7 @@ impl Reason {
     pub(super) fn place(self) -> u8 {
         match self {
             Self::Now | Self::Done | Self::DinnerPast | Self::DinnerTooFar | Self::NotCookedSo(_) => 0,
-            Self::Follows { step: Step::Buy, .. } | Self::RawKeeps { .. } => 1,
+            Self::Follows { step: Step::Buy, .. } | Self::RawKeeps { .. } | Self::UseBy { .. } => 1,
             Self::FridgeThaw { .. } | Self::FridgeShare { .. } => 2,
             Self::WaterThaw { .. } | Self::WaterFinish { .. } | Self::WaterChange { .. } => 2,
             Self::ThawedKeeps { .. } | Self::CookAtOnce => 3,

@@ -4,6 +4,9 @@ use super::{Change, Finish, Moment, Reason, Step, Thawing};
 use crate::roast::Spread;
 use chrono::TimeDelta;
 
+/// Moved further it is another dinner.
+const SAME_DINNER: TimeDelta = TimeDelta::hours(8);
+
 /// One job on the clock. `earliest <= at <= latest`.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Job {
@@ -132,10 +135,17 @@ pub struct Conflict {
 }
 
 impl Conflict {
-    /// What to go by until someone has chosen: the jobs still have to be called.
-    pub fn meanwhile(&self) -> Option<&Schedule> {
-        let later = self.offers.iter().find(|offer| matches!(offer.change, Change::Dinner(_)));
-        later.or(self.offers.first()).map(|offer| &offer.schedule)
+    /// What to go by until someone has chosen: dinner a little off `dinner`, for the jobs still have to be called. Nobody is called to
+    /// another day's dinner that nobody chose; a bird over the heat is done when it is done.
+    pub fn meanwhile(&self, dinner: Moment) -> Option<&Schedule> {
+        let near = |offer: &&Offer| match offer.change {
+            Change::Dinner(at) => {
+                let on = offer.schedule.job(Step::On, 0).is_none_or(|job| job.done);
+                on || (at - dinner).abs() <= SAME_DINNER
+            }
+            _ => false,
+        };
+        self.offers.iter().find(near).map(|offer| &offer.schedule)
     }
 }
 

@@ -16,6 +16,8 @@ const fn hours(n: i64) -> TimeDelta {
 pub const BRING_HOME: TimeDelta = minutes(30);
 /// A raw bird in the fridge: 1 to 2 days. Countdown to the Thanksgiving Holiday; Cold Food Storage Chart.
 pub const RAW_KEEPS: TimeDelta = TimeDelta::days(2);
+/// A fresh bird that is frozen at home is left there so long before it thaws: sooner it is not frozen through. Practice.
+pub const FREEZING: TimeDelta = hours(36);
 /// A bird still to be bought is bought so much later than it might be, lest an hour's delay cost the dinner. Practice.
 pub const RAW_SLACK: TimeDelta = hours(3);
 /// Thawed in the fridge: 1 to 2 days. Turkey thawing table.
