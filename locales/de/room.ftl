@@ -254,6 +254,7 @@ room-move-clash = { $when } geht nicht. Alles bleibt, wie es war.
 room-moved = Gegessen wird jetzt <b>{ $when }</b>.
 room-undone = Zurückgenommen: { $what }.
 room-undone-what = { $change ->
+    [back-on] Vogel wieder im Ofen
     [unmarked] die Korrektur von „{ $step }“
     [done] „{ $step }“ erledigt
     [skipped] „{ $step }“ ausgelassen
@@ -475,6 +476,7 @@ room-carve-under = { $spot ->
     [stuffing] Die Füllung zeigte
    *[breast] Die Brust zeigte
 } um { $at } { $read }, und mehr hat niemand gesagt. Unter { $target } muss er weiter garen, bevor jemand isst: erst messen.
+room-back-on = Weiter im Ofen. Raus erst bei { $target } in der dicksten Brust, innen an der Keule und im Flügel: miss wieder um { $look }.
 room-carve-unread = Hatte er { $target } in Brust, Keule und Flügel? Gesagt hat mir das keiner. Wenn du es nicht weißt, miss jetzt: bei weniger kommt er zurück in den Ofen, bevor jemand isst.
 room-button-reads-now = Ja, tut sie
 room-button-stays-on = Er bleibt drin

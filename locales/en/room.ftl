@@ -263,6 +263,7 @@ room-undone = Taken back: { $what }.
 room-undone-by = Taken back: { $what } ({ $name }, { $at }).
 # $change: done, skipped, take, drop, moved, dish, logged. $step is empty where no job was meant.
 room-undone-what = { $change ->
+    [back-on] the bird back on
     [unmarked] the correction of “{ $step }”
     [done] “{ $step }” done
     [skipped] “{ $step }” skipped
@@ -516,6 +517,7 @@ room-carve-under = { $spot ->
     [stuffing] The stuffing
    *[breast] The breast
 } read { $read } at { $at }, no higher since. Under { $target } it goes back into the heat before anyone eats: measure first.
+room-back-on = Back on. Off only at { $target } in the thickest breast, the innermost thigh and the wing: measure again at { $look }.
 room-carve-unread = Did it read { $target } in breast, thigh and wing? Nobody has told me. If you don’t know, measure now: less, and it goes back into the heat before anyone eats.
 room-button-reads-now = Yes, it does
 room-button-stays-on = It stays on

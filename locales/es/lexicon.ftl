@@ -215,6 +215,7 @@ lexicon-bring = llevar, llevarlo, llevarla, llevo, llevamos, lo llevo, la llevo,
 lexicon-hot = caliente, calientes, bien caliente, recién hecho, recién hecha
 lexicon-cold = frío, fría, fríos, frías, en frío
 lexicon-at-home = tengo, tenemos, ya tengo, ya lo tengo, en mi congelador, comprado, ya comprado, ya está en casa, ya en casa, ya la tengo, ya lo tenemos, ya la tenemos, ya está aquí
+lexicon-money = dólares, pesos, euros, centavos, céntimos
 lexicon-use-by = caduca, caduca el, fecha de caducidad, caducidad, vence, vence el, fecha de vencimiento, consumir antes de, consumir antes del, úsese antes de, úsese antes del
 lexicon-to-buy = hay que comprar, tengo que comprar, por comprar, comprar
 lexicon-ask-shopping = qué necesito comprar, q necesito comprar, qué tengo que comprar, q tengo que comprar, qué hay que comprar, q hay que comprar, lista de la compra, lista de compras, la lista de la compra, qué falta comprar, qué me falta comprar, voy al súper qué falta, qué hace falta comprar, lista del súper, qué necesitamos comprar, q me falta

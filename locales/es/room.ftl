@@ -277,6 +277,7 @@ room-button-late-keep = Dejarlo así
 room-undone = Deshecho: { $what }.
 room-undone-by = Deshecho: { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->
+    [back-on] el ave otra vez al fuego
     [unmarked] la corrección de «{ $step }»
     [done] «{ $step }» hecho
     [skipped] «{ $step }» saltado
@@ -529,6 +530,7 @@ room-carve-under = { $spot ->
     [stuffing] El relleno
    *[breast] La pechuga
 } marcaba { $read } a las { $at }, y nadie dijo más. Por debajo de { $target } sigue asándose antes de que nadie coma: mide primero.
+room-back-on = Otra vez al fuego. Se saca solo a { $target } en lo más grueso de la pechuga, el interior del muslo y el ala: mide otra vez a { $look }.
 room-carve-unread = ¿Marcaba { $target } en pechuga, muslo y ala? Nadie me lo ha dicho. Si no lo sabes, mide ahora: si es menos, vuelve al fuego antes de que nadie coma.
 room-button-reads-now = Sí, ahora sí
 room-button-stays-on = Sigue dentro

@@ -216,6 +216,7 @@ lexicon-bring = apporte, apporter, apportons, apportée, amène, amener, amenons
 lexicon-hot = chaud, chaude, chauds, chaudes, bien chaud, bien chaude
 lexicon-cold = froid, froide, froids, froides
 lexicon-at-home = j'ai, on l'a, on l'a déjà, je l'ai, je l'ai déjà, nous l'avons, nous l'avons déjà, on les a, jai, j'ai déjà, on a, on a déjà, nous avons, nous avons déjà, j'en ai, j'ai acheté, on a acheté, acheté, achetée, déjà acheté, déjà achetée, déjà à la maison, dans mon congélateur, dans notre congélateur, dans le congélateur, au congélateur, déjà là, elle est déjà là, est déjà à la maison, déjà chez nous
+lexicon-money = euros, euro, dollars, piastres, centimes
 lexicon-use-by = à consommer, date limite, dlc, date limite de consommation, périme le, se périme le
 lexicon-to-buy = à acheter, pas encore acheté, pas encore achetée, je dois acheter, je dois encore acheter, il faut acheter, faut acheter, on doit acheter, on doit encore acheter, reste à acheter, je vais acheter, on va acheter, acheter, pas acheté, pas achetée, dois acheter, dois encore acheter, j'achète, je l'achète, on l'achète, on achète, j'irai l'acheter, j'irai la chercher, je vais la chercher, je passe la prendre
 lexicon-ask-shopping = liste de courses, la liste de courses, liste des courses, la liste des courses, qu'est-ce que je dois acheter, qu'est-ce qu'il faut acheter, il faut acheter quoi, je dois acheter quoi, j'achète quoi, liste d'épicerie, la liste d'épicerie, que dois-je acheter, que faut-il acheter, on doit acheter quoi

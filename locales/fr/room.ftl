@@ -288,6 +288,7 @@ room-button-late-keep = On garde l’heure
 room-undone = Annulé : { $what }.
 room-undone-by = Annulé : { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->
+    [back-on] la volaille remise en cuisson
     [unmarked] la correction de « { $step } »
     [done] « { $step } » fait
     [skipped] « { $step } » laissé de côté
@@ -544,6 +545,7 @@ room-carve-under = { $spot ->
     [stuffing] La farce
    *[breast] La poitrine
 } marquait { $read } à { $at }, et personne n’a rien dit depuis. En dessous de { $target }, ça retourne à cuire avant que quelqu’un en mange : mesure d’abord.
+room-back-on = De retour en cuisson. On ne la sort qu’à { $target } au plus épais de la poitrine, au creux de la cuisse et à l’aile : mesure de nouveau à { $look }.
 room-carve-unread = Elle affichait { $target } à la poitrine, à la cuisse et à l’aile ? Personne ne me l’a dit. Si tu ne sais pas, mesure maintenant : en dessous, elle retourne cuire avant qu’on mange.
 room-button-reads-now = Oui, elle y est
 room-button-stays-on = Ça reste à cuire

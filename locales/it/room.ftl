@@ -281,6 +281,7 @@ room-button-late-keep = Lascia così
 room-undone = Annullato: { $what }.
 room-undone-by = Annullato: { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->
+    [back-on] la carne di nuovo in cottura
     [unmarked] la correzione di “{ $step }”
     [done] “{ $step }” segnato come fatto
     [skipped] “{ $step }” saltato
@@ -537,6 +538,7 @@ room-carve-under = { $spot ->
     [stuffing] Il ripieno
    *[breast] Il petto
 } segnava { $read } alle { $at }, e nessuno ha detto altro. Sotto { $target } torna a cuocere prima che qualcuno mangi: prima misura.
+room-back-on = Di nuovo in cottura. Si toglie solo a { $target } nel petto più spesso, all’interno della coscia e nell’ala: misura di nuovo alle { $look }.
 room-carve-unread = Segnava { $target } in petto, coscia e ala? Nessuno me l’ha detto. Se non lo sai, misura ora: a meno torna al calore prima che qualcuno mangi.
 room-button-reads-now = Sì, segna così
 room-button-stays-on = Resta a cuocere

@@ -246,6 +246,7 @@ room-move-clash = { $when } não dá. O jantar fica onde estava.
 room-moved = O jantar agora é <b>{ $when }</b>.
 room-undone = Desfeito: { $what }.
 room-undone-what = { $change ->
+    [back-on] a ave de volta ao forno
     [unmarked] a correção de “{ $step }”
     [done] “{ $step }” feito
     [skipped] “{ $step }” pulado
@@ -467,6 +468,7 @@ room-carve-under = { $spot ->
     [stuffing] O recheio
    *[breast] O peito
 } marcou { $read } às { $at }, e ninguém disse mais nada. Abaixo de { $target } volta para o calor antes de alguém comer: meça primeiro.
+room-back-on = De volta ao forno. Só sai com { $target } no mais grosso do peito, no fundo da coxa e na asa: meça de novo às { $look }.
 room-carve-unread = Marcava { $target } em peito, coxa e asa? Ninguém me disse. Se não sabe, meça agora: com menos, volta ao forno antes que alguém coma.
 room-button-reads-now = Sim, marca
 room-button-stays-on = Fica lá

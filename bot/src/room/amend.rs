@@ -129,14 +129,14 @@ fn news(before: &Wish, wish: &Wish) -> Vec<Text> {
 
 /// Every word is one that plans are made of, or says nothing.
 pub(super) fn is_plain(sitting: &Sitting<'_>, sentence: &Sentence) -> bool {
-    let lexicon = sitting.lexicon();
-    let empty = |word: &str| {
-        ["filler", "mine-link", "manners", "meat", "meat-reads", "meat-rests", "slip"]
-            .iter()
-            .any(|group| lexicon.talk(word, group))
-    };
     let is_word = |at: usize| matches!(sentence.item(at).map(|item| &item.what), Some(What::Word([])));
-    (0..sentence.len()).all(|at| !is_word(at) || empty(&reading::fold(sentence.raw(at))))
+    (0..sentence.len()).all(|at| !is_word(at) || is_empty(sitting, &reading::fold(sentence.raw(at))))
+}
+
+/// A word that says nothing by itself.
+pub(super) fn is_empty(sitting: &Sitting<'_>, word: &str) -> bool {
+    const GROUPS: [&str; 7] = ["filler", "mine-link", "manners", "meat", "meat-reads", "meat-rests", "slip"];
+    GROUPS.iter().any(|group| sitting.lexicon().talk(word, group))
 }
 
 /// The wish of the plan with what the words say.

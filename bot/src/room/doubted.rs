@@ -92,6 +92,11 @@ fn ask_about(sitting: &Sitting<'_>, reading: &StoredReading, spots: &Spots) -> A
             };
             let before: Vec<_> = plan.readings_since(on).into_iter().filter(earlier).collect();
             let mut suspects = heat::suspects(&cook, &before, &reading.since(on));
+            // Nobody reads the other scale off a thermometer and then puts it into ours.
+            let never = if sitting.us_units() { heat::Slip::WasFahrenheit } else { heat::Slip::WasCelsius };
+            for suspect in suspects.iter_mut().filter(|suspect| suspect.slip == never) {
+                (suspect.slip, suspect.meant) = (heat::Slip::Impossible, None);
+            }
             if !sitting.us_units() {
                 suspects = scales::doubted(plan, on, &cook, &before, &reading.since(on), suspects);
             }

@@ -115,6 +115,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     {
         sitting.answer(text).urgency(Urgency::Safety);
     }
+    if done && it.step == Step::Pull && !over {
+        unmeasured(sitting);
+    }
     if done && it.step == Step::Thaw {
         ice::told_early(sitting, &job);
     }
@@ -140,6 +143,17 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
         Err(conflict) => tell_conflict(sitting, &conflict),
     }
     board::refresh(sitting);
+}
+
+/// Off the heat without a single number told: asked for, while it can still go back.
+fn unmeasured(sitting: &mut Sitting<'_>) {
+    let Some(text) = readings::unread(sitting) else { return };
+    match sitting.says.iter_mut().rfind(|say| say.key.as_deref() == Some("hold")) {
+        Some(hold) => hold.text.insert(0, text),
+        None => {
+            sitting.answer(text).urgency(Urgency::Safety);
+        }
+    }
 }
 
 /// The heat was only lit now: a bird that was taken for on, nobody having said so, was not, nor was it out of the fridge for that.

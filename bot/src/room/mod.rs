@@ -9,6 +9,7 @@ mod air;
 mod alarms;
 mod amend;
 mod aside;
+mod back_on;
 mod behind;
 mod bells;
 mod birds;

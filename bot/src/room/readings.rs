@@ -8,9 +8,10 @@ use super::sitting::{button, labelled};
 use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent};
 use super::{
-    PersonId, RoomKind, Sitting, alarms, amend, board, doubted, hot_road, jobs, late, may, moves, plan_words, spoiled,
+    PersonId, RoomKind, Sitting, alarms, amend, board, doubted, hot_road, jobs, late, may, moves, order, plan_words,
+    spoiled,
 };
-use crate::reading::sentence::Sentence;
+use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Log, Place, Problem, Scale};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Form;
@@ -106,8 +107,35 @@ fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     let named = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some());
     let addressed = matches!(&sitting.heard.what, super::What::Said { addressed: true, .. });
     let elsewhere = ["ask-out", "heat-set", "people"].iter().any(|concept| sentence.has(concept));
-    let among = sitting.room.kind == RoomKind::Group && !addressed && !named;
-    among && (elsewhere || !amend::is_plain(sitting, &sentence))
+    let day = |at: usize| ["weekday-", "month-"].iter().any(|day| sentence.of(at, day).is_some());
+    let dated = (0..sentence.len()).any(day);
+    let among = sitting.room.kind == RoomKind::Group && !addressed;
+    among && (of_others(sitting, &sentence) || !named && (elsewhere || dated || !amend::is_plain(sitting, &sentence)))
+}
+
+/// "Kellys turkey is 166", "the chicken in the fryer is at 160", "leg is 150 dollars": another bird than ours, or none.
+fn of_others(sitting: &Sitting<'_>, sentence: &Sentence) -> bool {
+    /// Shorter than that it is no name with an s behind it.
+    const NAME: usize = 4;
+    let ours = sitting.room.plan.as_ref().map(|plan| order::kind(&plan.wish).name());
+    let same = |kind: &str| kind == "any" || ours.is_some_and(|ours| ours.starts_with(kind) || kind.starts_with(ours));
+    let other = |at: usize| sentence.of(at, "bird-").is_some_and(|kind| !same(kind));
+    let bird = |name: &str| {
+        let stem = Sentence::read(name.trim_end_matches('s').trim_end_matches(['\'', '’']), sitting.lexicon());
+        stem.of(0, "bird-").is_some()
+    };
+    let here = |name: &str| {
+        let names = sitting.room.members.iter().filter_map(|who| Some(reading::fold(&sitting.people.get(who)?.name)));
+        names.into_iter().any(|known| name.trim_end_matches('s').trim_end_matches(['\'', '’']) == known)
+    };
+    let thing = |at: usize| ["bird-", "spot-", "cooker-"].iter().any(|group| sentence.of(at, group).is_some());
+    let unknown = |at: usize| matches!(sentence.item(at).map(|item| &item.what), Some(What::Word([])));
+    let theirs = |at: usize| {
+        let name = reading::fold(sentence.raw(at));
+        let owner = name.ends_with('s') && name.chars().count() >= NAME && unknown(at);
+        owner && thing(at + 1) && !amend::is_empty(sitting, &name) && !here(&name) && !bird(&name)
+    };
+    sentence.has("money") || (0..sentence.len()).any(|at| other(at) || theirs(at))
 }
 
 /// "Thermometer said 95 before that": read some time ago, and nobody says when. It is no reading of now.
@@ -584,11 +612,19 @@ pub(super) fn standing(sitting: &Sitting<'_>) -> Option<Text> {
 /// Off the heat it cools, or climbs a little: what counts is the last reading before the pull, or the hottest since.
 pub(super) fn below(sitting: &Sitting<'_>) -> Option<(&'static str, Temperature, Moment)> {
     let plan = sitting.room.plan.as_ref()?;
+    /// A bird that has just come off is as hot as it was: what reads less now was never hotter there.
+    const STILL_AS_HOT: TimeDelta = TimeDelta::minutes(15);
     let off = alarms::off_at(plan);
     let counted = plan.counted();
     let last = |of: fn(&StoredReading) -> Option<f64>| {
         let read: Vec<_> = counted.iter().filter_map(|reading| Some((celsius(of(reading)?), reading.at))).collect();
         let (before, since): (Vec<_>, Vec<_>) = read.into_iter().partition(|(_, at)| off.is_none_or(|off| *at <= off));
+        let (newest, at) = since.last().copied().unzip();
+        let just_off = at.zip(off).is_some_and(|(at, off)| at - off <= STILL_AS_HOT);
+        if let Some(cold) = newest.filter(|newest| just_off && in_fahrenheit(*newest) < in_fahrenheit(super::target()))
+        {
+            return Some((cold, at?));
+        }
         let hottest = since.into_iter().reduce(|one, other| if other.0 > one.0 { other } else { one });
         let told = [before.last().copied(), hottest];
         told.into_iter().flatten().reduce(|one, other| if other.0 > one.0 { other } else { one })

@@ -6,7 +6,7 @@ use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::{JobState, StoredReading};
 use super::turn::{How, Urgency};
-use super::{PersonId, Sitting, board, ice, jobs, plan_words, planning, questions, undo};
+use super::{PersonId, Sitting, back_on, board, ice, jobs, plan_words, planning, questions, undo};
 use crate::ask::Advice;
 use crate::reading::{self, Happened, Report, ReportKind};
 use crate::words::{Arg, Text};
@@ -60,6 +60,9 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         if !ice::found(sitting) {
             questions::advise(sitting, Advice::StillFrozen);
         }
+        return true;
+    }
+    if report.kind == ReportKind::NotDone && report.step == Some(Step::Pull) && back_on::told(sitting) {
         return true;
     }
     match (job(sitting, report), report.kind) {
@@ -144,6 +147,12 @@ pub(super) fn means(sitting: &Sitting<'_>, report: &Report) -> bool {
 fn job(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
     let due = jobs::due_now(sitting);
     let Some(step) = report.step else { return due };
+    // "It's on" answers the call to heat the oven, and else it is said of the bird.
+    if (step, report.or) == (Step::Fire, Some(Step::On)) {
+        let called = is_just_called(sitting, Step::Fire);
+        return jobs::by_step(sitting, if called { Step::Fire } else { Step::On }, None)
+            .filter(|it| is_near(sitting, *it));
+    }
     // "It's all in the fridge", with the bird off the heat: nothing thaws any more, what is left is put away.
     let off = sitting.room.plan.as_ref().is_some_and(|plan| plan.is_off());
     if step == Step::Thaw && off && report.kind == ReportKind::Done {
@@ -161,6 +170,13 @@ fn job(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
     let meant = [Some(step), report.or].into_iter().flatten().filter(|step| !cooked || *step != Step::Temper);
     let named = || meant.clone().find_map(|step| jobs::by_step(sitting, step, None)).filter(|it| is_near(sitting, *it));
     due.filter(|it| meant.clone().any(|step| step == it.step)).or_else(named)
+}
+
+/// It waits, and was called a few minutes ago.
+fn is_just_called(sitting: &Sitting<'_>, step: Step) -> bool {
+    const JUST: TimeDelta = TimeDelta::minutes(12);
+    let job = sitting.room.plan.as_ref().and_then(|plan| plan.job(step, 0));
+    job.is_some_and(|job| job.state == JobState::Waiting && job.calls > 0 && sitting.now - job.at <= JUST)
 }
 
 /// Whether the meat has been read hotter than any kitchen is.

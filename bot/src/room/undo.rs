@@ -310,6 +310,7 @@ fn nth_of(plan: &LivePlan, change: &Change) -> u8 {
 
 /// The stored name as a word Fluent may select by.
 fn choice(name: &str) -> &'static str {
-    const NAMES: [&str; 9] = ["done", "skipped", "take", "drop", "moved", "mended", "logged", "dish", "unmarked"];
+    const NAMES: [&str; 10] =
+        ["done", "skipped", "take", "drop", "moved", "mended", "logged", "dish", "unmarked", "back-on"];
     NAMES.into_iter().find(|known| *known == name).unwrap_or("other")
 }
