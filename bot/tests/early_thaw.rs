@@ -111,3 +111,33 @@ fn the_same_is_said_in_every_language() {
         assert!(said.contains(early), "{locale}: {said}");
     }
 }
+
+/// "Elle décongèle" is under way: written without its accents it is "décongelé", and is not taken for that.
+#[test]
+fn what_is_thawing_in_water_is_not_taken_for_thawed() {
+    let french = "/plan dinde 6,5 kg congelée, on l'a déjà, sans sel, four à 165, décongeler dans l'eau froide, jeudi 16 h, 9 personnes";
+    let spanish = "/plan pavo de 6,5 kg congelado, ya lo tengo, sin sal, horno a 165, descongelar en agua fría, jueves 16:00, 9 personas";
+    for (locale, plan, accept, words, early, thawed) in [
+        ("fr-FR", french, "Accepter", "elle décongèle dans l'eau", "C’est tôt", "pas de glace à l’intérieur"),
+        (
+            "fr-CA",
+            french,
+            "Accepter",
+            "la dinde décongèle dans l'eau froide",
+            "C’est tôt",
+            "pas de glace à l’intérieur",
+        ),
+        ("fr-FR", french, "Accepter", "je la décongèle dans l'eau", "C’est tôt", "pas de glace à l’intérieur"),
+        ("es-MX", spanish, "Aceptar", "ya la estoy descongelando en agua", "Es pronto", "sin hielo en la cavidad"),
+        ("es-MX", spanish, "Aceptar", "ya lo tengo en agua fría", "Es pronto", "sin hielo en la cavidad"),
+    ] {
+        let mut kitchen = planned(locale, plan, accept);
+        kitchen.run_to("2027-11-24 12:00");
+        let said = kitchen.say("Rosa", words);
+        assert!(said.contains(early) && !said.contains(thawed), "{locale}, {words}: {said}");
+    }
+    let mut kitchen = planned("fr-FR", french, "Accepter");
+    kitchen.run_to("2027-11-24 12:00");
+    let said = kitchen.say("Rosa", "elle est décongelée");
+    assert!(said.contains("pas de glace à l’intérieur"), "{said}");
+}

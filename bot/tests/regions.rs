@@ -1,6 +1,9 @@
 //! A region's own kitchen words: the sentences are those of its language, what stands on the counter has the name it has there.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+#[path = "common/kitchen.rs"]
+mod kitchen;
+
 use carvetime::words::{Arg, Reader, Text, Voice};
 use chrono::{TimeZone, Utc};
 use chrono_tz::{America, Europe, Tz};
@@ -105,4 +108,16 @@ fn french_marks_stay_with_their_word() {
             }
         }
     }
+}
+
+/// What is told of a bird without times goes into no plan: the next words would make a turkey of it.
+#[test]
+fn a_guinea_fowl_is_refused_and_nothing_of_it_is_kept() {
+    let mut kitchen =
+        kitchen::Kitchen::new(carvetime::room::RoomKind::Private, "fr-FR", Europe::Paris, "2027-11-23 09:00");
+    let said = kitchen.say("Rosa", "/plan pintade de 1,5 kg, dîner jeudi 19 h, 4 personnes");
+    assert!(said.contains("pas pour celle-là") && !said.contains("congelée ?"), "{said}");
+    assert!(kitchen.scene.room.drafts.is_empty(), "{said}");
+    let said = kitchen.say("Rosa", "/plan poularde de 2 kg fraîche, dîner jeudi 19 h, 4 personnes, four");
+    assert!(said.contains("poulet de 2 kg"), "{said}");
 }

@@ -299,6 +299,7 @@ ask-ate-raw = Meist geht es gut; sagen kann es niemand. Der Rest zurück in den 
 ask-half-cook = Nein: nie heute halb und später fertig. Die Mitte bleibt stundenlang lauwarm, und Hitze macht nicht alles rückgängig. Ganz durchgaren bis { $target }, tranchieren, in { $limit } kalt stellen.
 ask-fridge-down = Zu lassen: er bleibt etwa { $unopened } kalt. Dann messen: ein Vogel über { $cold } für mehr als { $limit } kommt weg, Garen hilft nicht. Mit Eis darin oder bei höchstens { $cold } ist er in Ordnung.
 ask-kosher-bird = Ein gesalzen, in Lake oder koscher gekaufter Vogel: keine Lake, und kein weiteres Salz, ohne zu kosten.
+ask-other-bird = Für diesen Vogel kenne ich keine veröffentlichten Zeiten oder Gewichte, also nenne ich keine. Für jedes Geflügel gilt: gar bei { $target } in Brust, Keule und Flügel, nach Thermometer; nie auf der Arbeitsplatte auftauen. Ich kenne Pute, Hähnchen, Kapaun, Ente und Gans.
 ask-thermometer = Dickste Brust, tief in der Keule, am Flügelgelenk; die Spitze mitten im Fleisch, weg vom Knochen. { $target } in allen.
 ask-garage-thaw = Nur wenn es dort die ganze Zeit { $cold } oder kälter war, nach einem Thermometer. Weißt du es nicht, wirf ihn weg: Garen macht es nicht wieder gut.
 ask-past-date = Das Verbrauchsdatum ist eine Grenze: danach nicht mehr essen, auch nicht gegart, außer es wurde rechtzeitig eingefroren. Die Mindesthaltbarkeit ist weicher: frisches Geflügel hält ab dem Kauf { $days } im Kühlschrank, länger nicht.

@@ -10,6 +10,7 @@ reading-used-by = Das Datum auf der Packung, { $day }, ist vorbei. Über dem Ver
 reading-use-by-far = Zu verbrauchen bis { $day }? So lange hält kein frischer Vogel. Zum Beispiel: „zu verbrauchen bis Freitag“.
 reading-far = { $given } ist zu weit weg: ich plane höchstens { $days } Tage voraus. Zum Beispiel: Donnerstag 17 Uhr.
 reading-fryer = Ich plane Ofen und Smoker, kein heißes Öl. Nie einen gefrorenen, nassen oder gefüllten Vogel frittieren, und nur im Freien. Frag mich: ist Frittieren sicher?
+reading-other-bird = Zeiten habe ich für Pute, Hähnchen, Kapaun, Ente und Gans, für diesen Vogel nicht, also plane ich ihn nicht. Es zählt das Thermometer: { $target } in Brust, Keule und Flügel.
 reading-thermometer = { $given } auf dem Thermometer? Ich nehme { $low } bis { $high }. Zum Beispiel: Brust 53, Keule 61.
 reading-future = { $given } kommt erst noch. Wann hast du gemessen? Zum Beispiel: Brust 53 um 14:05.
 reading-too-many = Ein Wert je Stelle, bitte: Brust, Keule, Garraum. Zum Beispiel: Brust 53, Keule 61, Garraum 168.

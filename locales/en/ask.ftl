@@ -303,6 +303,7 @@ ask-ate-raw = Most people get away with it; nobody can say. The rest back into t
 ask-half-cook = No: never half now and the rest later. The middle stays lukewarm for hours, and heat doesn’t undo all that grows. Cook it through to { $target }, carve it, then chill it within { $limit }.
 ask-fridge-down = Keep it shut: it stays cold for about { $unopened }. Then measure: a bird above { $cold } for more than { $limit } goes out, cooking doesn’t mend it. With ice in it still, or at { $cold } or less, it’s fine.
 ask-kosher-bird = A bird that came salted, brined or kosher: no brine, and no more salt without tasting first.
+ask-other-bird = That is a bird I know no published times or weights for, so I give none. What holds for any poultry: done at { $target } in breast, thigh and wing, by thermometer; never thawed on the counter. I know turkey, chicken, capon, duck and goose.
 ask-thermometer = Thickest breast, innermost thigh, the wing joint; tip in the middle of the meat, off the bone. { $target } in all of them.
 ask-garage-thaw = Only if it was { $cold } or colder there all the while, by a thermometer. If you don't know, throw it away: cooking doesn't undo it.
 ask-past-date = A use-by date is a limit: past it, don't eat it, cooked or not, unless it was frozen in time. Sell-by and best-before are softer: a fresh bird keeps { $days } in the fridge from the day you bought it, no longer.

@@ -11,6 +11,7 @@ reading-used-by = The pack's date, { $day }, is over. A fresh bird past its use-
 reading-use-by-far = Use by { $day }? That's further off than a fresh bird keeps. For example: “use by Friday”.
 reading-far = { $given } is too far off: I plan up to { $days } days ahead. For example: Thursday 5 pm.
 reading-fryer = I plan ovens and smokers, not hot oil. Never fry a bird that is frozen, wet or stuffed, and only outdoors. Ask me: is frying safe?
+reading-other-bird = I have times for turkey, chicken, capon, duck and goose, none for that bird, so I plan none. Go by the thermometer: { $target } in breast, thigh and wing.
 reading-thermometer = { $given } on a thermometer? I take { $low } to { $high }. For example: breast 128, thigh 141.
 reading-future = { $given } is still to come. When was it read? For example: breast 128 at 14:05.
 reading-too-many = One reading a spot, please: breast, thigh, oven or smoker. For example: { units-example-log }.

@@ -303,6 +303,7 @@ ask-ate-raw = Casi siempre no pasa nada; nadie puede asegurarlo. Lo que queda, a
 ask-half-cook = No: nunca a medias ahora y el resto luego. El centro queda tibio horas y el calor no deshace todo lo que crece. Hazlo entero hasta { $target }, trínchalo y enfríalo en menos de { $limit }.
 ask-fridge-down = Con la puerta cerrada guarda el frío cerca de { $unopened }. Luego mide: un ave a más de { $cold } durante más de { $limit } se tira, cocinarla no lo arregla. Si aún tiene hielo o está a { $cold } o menos, vale.
 ask-kosher-bird = Un ave que ya viene salada, con salmuera o kosher: nada de salmuera, ni más sal sin probar antes.
+ask-other-bird = De esa ave no conozco tiempos ni pesos publicados, así que no doy ninguno. Vale para todas: lista con { $target } en pechuga, muslo y ala, por termómetro; nunca descongelada fuera { -fridge(form: "of") }, salvo en agua fría. Sé de pavo, pollo, capón, pato y ganso.
 ask-thermometer = Lo más grueso de la pechuga, lo más hondo del muslo y la articulación del ala; la punta en medio de la carne, lejos del hueso. { $target } en todos.
 ask-garage-thaw = Solo si allí hubo { $cold } o menos todo el tiempo, medidos. Si no lo sabes, tírala: cocinarla no lo arregla.
 ask-past-date = La fecha de caducidad es un límite: pasada, no se come, ni cocinado, salvo que se congelara a tiempo. La de consumo preferente es más flexible: un ave fresca aguanta { $days } { -fridge(form: "in") } desde que la compraste, no más.

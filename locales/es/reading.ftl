@@ -11,6 +11,7 @@ reading-used-by = La fecha del envase, { $day }, ya pasó. Un ave fresca caducad
 reading-use-by-far = ¿Caduca { $day }? Tanto no aguanta un ave fresca. Por ejemplo: «caduca el viernes».
 reading-far = { $given } queda muy lejos: planeo hasta { $days } días. Por ejemplo: jueves a { units-example-hour }.
 reading-fryer = Planeo hornos y ahumadores, no aceite hirviendo. Nunca frías un ave congelada, mojada o rellena, y solo al aire libre. Pregúntame: ¿es seguro freír?
+reading-other-bird = Tengo tiempos de pavo, pollo, capón, pato y ganso, de esa ave no, así que no la planeo. Guíate por el termómetro: { $target } en pechuga, muslo y ala.
 reading-thermometer = ¿{ $given } en un termómetro? Acepto de { $low } a { $high }. Por ejemplo: pechuga 58, muslo 64.
 reading-future = { $given } aún no ha llegado. ¿Cuándo lo mediste? Por ejemplo: pechuga 58 a las 14:05.
 reading-too-many = Una lectura por sitio: pechuga, muslo, horno o ahumador. Por ejemplo: pechuga 58, muslo 64, horno 165.

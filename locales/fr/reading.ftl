@@ -10,6 +10,7 @@ reading-used-by = La date de l’emballage, { $day }, est passée. Une volaille 
 reading-use-by-far = À consommer jusqu’à { $day } ? Une volaille fraîche ne se garde pas si longtemps. Par exemple : « à consommer jusqu’à vendredi ».
 reading-far = { $given }, c’est trop loin : je prévois jusqu’à { $days } jours à l’avance. Par exemple : jeudi à 17 h.
 reading-fryer = Je m’occupe de fours et de fumoirs, pas d’huile bouillante. Ne fais jamais frire une volaille congelée, mouillée ou farcie, et seulement dehors. Demande-moi : la friture, c’est sûr ?
+reading-other-bird = J’ai des temps pour dinde, poulet (poularde aussi), chapon, canard et oie, pas pour celle-là, alors je ne la planifie pas. Fie-toi au thermomètre : { $target } dans la poitrine, la cuisse et l’aile.
 reading-thermometer = { $given } sur un thermomètre ? J’accepte de { $low } à { $high }. Par exemple : poitrine 53, cuisse 61.
 reading-future = { $given }, ce n’est pas encore arrivé. Mesuré quand ? Par exemple : poitrine 53 à 14:05.
 reading-too-many = Une seule mesure par endroit : poitrine, cuisse, air. Par exemple : poitrine 53, cuisse 61, air 168.

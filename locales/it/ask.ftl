@@ -307,6 +307,7 @@ ask-ate-raw = Quasi sempre non succede niente; nessuno può dirlo. Il resto di n
 ask-half-cook = No: mai metà adesso e il resto dopo. Il centro resta tiepido per ore e il calore non cancella tutto quello che cresce. Cuocilo tutto fino a { $target }, taglialo, al freddo entro { $limit }.
 ask-fridge-down = Tienilo chiuso: resta freddo circa { $unopened }. Poi misura: un volatile sopra { $cold } per più di { $limit } si butta, cuocerlo non serve. Se ha ancora ghiaccio o è a { $cold } o meno, va bene.
 ask-kosher-bird = Un volatile venduto salato, in salamoia o kosher: niente salamoia, e niente altro sale senza assaggiare.
+ask-other-bird = Per questo volatile non conosco tempi né pesi pubblicati, quindi non ne do. Per tutti vale: cotto a { $target } in petto, coscia e ala, col termometro; mai scongelarlo sul piano di lavoro. Conosco tacchino, pollo, cappone, anatra e oca.
 ask-thermometer = Punto più spesso del petto, più interno della sovracoscia, attacco dell’ala; la punta al centro della carne, lontana dall’osso. { $target } in tutti.
 ask-garage-thaw = Solo se lì è stato sempre a { $cold } o meno, con un termometro. Se non lo sai, buttalo: la cottura non rimedia.
 ask-past-date = “Da consumare entro” è un limite: passato, non si mangia, nemmeno cotto, a meno che sia stato congelato in tempo. “Preferibilmente entro” è più morbido: un volatile fresco dura { $days } in frigo dall’acquisto, non di più.

@@ -10,6 +10,7 @@ reading-used-by = La data sulla confezione, { $day }, è passata. Un volatile fr
 reading-use-by-far = Da consumare entro { $day }? Un volatile fresco non si conserva così a lungo. Per esempio: «da consumare entro venerdì».
 reading-far = { $given } è troppo lontano: faccio piani fino a { $days } giorni prima. Per esempio: giovedì alle 17.
 reading-fryer = Faccio piani per forno e affumicatore, non per l’olio bollente. Mai friggere un volatile congelato, bagnato o farcito, e solo all’aperto. Chiedimi: è sicuro friggere?
+reading-other-bird = Ho tempi per tacchino, pollo, cappone, anatra e oca, per questo no, quindi non lo pianifico. Conta il termometro: { $target } in petto, coscia e ala.
 reading-thermometer = { $given } sul termometro? Accetto da { $low } a { $high }. Per esempio: petto 53, sovracoscia 61.
 reading-future = { $given } deve ancora arrivare. A che ora l’hai letto? Per esempio: petto 53 alle 14:05.
 reading-too-many = Una lettura per punto: petto, sovracoscia, camera. Per esempio: petto 53, sovracoscia 61, camera 168.

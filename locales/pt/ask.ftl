@@ -305,6 +305,7 @@ ask-ate-raw = Quase sempre não dá nada; ninguém pode garantir. O resto volta 
 ask-half-cook = Não: nunca metade agora e o resto depois. O meio fica morno por horas, e o calor não desfaz tudo o que cresce. Asse de uma vez até { $target }, corte e gele em menos de { $limit }.
 ask-fridge-down = Sem abrir: guarda o frio por cerca de { $unopened }. Depois meça: ave acima de { $cold } por mais de { $limit } vai para o lixo, assar não resolve. Se ainda tem gelo ou está a { $cold } ou menos, tudo bem.
 ask-kosher-bird = Ave que já vem salgada, na salmoura ou kosher: nada de salmoura, nem mais sal sem provar antes.
+ask-other-bird = Dessa ave não conheço tempos nem pesos publicados, então não dou nenhum. Vale para todas: pronta com { $target } no peito, na coxa e na asa, pelo termômetro; nunca descongelar na bancada. Conheço peru, frango, capão, pato e ganso.
 ask-thermometer = Parte mais grossa do peito, fundo da sobrecoxa, junta da asa; a ponta no meio da carne, longe do osso. { $target } em todos.
 ask-garage-thaw = Só se lá ficou a { $cold } ou menos o tempo todo, por um termômetro. Se você não sabe, jogue fora: assar não conserta.
 ask-past-date = A data de validade é um limite: depois dela não se come, nem assado, a não ser que tenha sido congelado a tempo. “Melhor até” é mais flexível: uma ave fresca dura { $days } na geladeira desde a compra, não mais.

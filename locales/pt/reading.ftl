@@ -10,6 +10,7 @@ reading-used-by = A validade, { $day }, já passou. Ave fresca vencida não se c
 reading-use-by-far = Validade { $day }? Ave fresca não dura tanto. Por exemplo: “validade sexta”.
 reading-far = { $given } está longe demais: planejo até { $days } dias à frente. Por exemplo: quinta às 17h.
 reading-fryer = Planejo forno e defumador, não óleo quente. Nunca frite uma ave congelada, molhada ou recheada, e só ao ar livre. Pergunte: fritar é seguro?
+reading-other-bird = Tenho tempos de peru, frango, capão, pato e ganso, dessa ave não, então não a planejo. Vale o termômetro: { $target } no peito, na coxa e na asa.
 reading-thermometer = { $given } no termômetro? Aceito de { $low } a { $high }. Por exemplo: peito 53, sobrecoxa 61.
 reading-future = { $given } ainda não chegou. Quando você mediu? Por exemplo: peito 53 às 14:05.
 reading-too-many = Um valor por lugar, por favor: peito, sobrecoxa, ar. Por exemplo: peito 53, sobrecoxa 61, ar 168.

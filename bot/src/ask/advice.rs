@@ -23,6 +23,8 @@ pub enum Advice {
     Baste,
     /// Salt for a bird that was koshered, and so salted.
     KosherBird,
+    /// A bird nobody published times for.
+    OtherBird,
     /// Where the thermometer goes.
     Thermometer,
     /// A bird that thawed in a garage, on a porch, in a car.
@@ -66,6 +68,7 @@ impl Advice {
             Self::Fridge => "fridge-temp",
             Self::Baste => "baste",
             Self::KosherBird => "kosher-bird",
+            Self::OtherBird => "other-bird",
             Self::Thermometer => "thermometer",
             Self::GarageThaw => "garage-thaw",
             Self::OvenDown => "oven-down",
@@ -115,6 +118,7 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
         ),
         Advice::Baste => say(Text::new("ask-baste"), &[source::BASTING]),
         Advice::KosherBird => say(Text::new("ask-kosher-bird"), &[source::KOSHERING]),
+        Advice::OtherBird => say(Text::new("ask-other-bird").with("target", done), &[source::SAFE_MINIMUM]),
         Advice::Thermometer => say(Text::new("ask-thermometer").with("target", done), &[source::ROASTING_CHARTS]),
         Advice::GarageThaw => say(
             Text::new("ask-garage-thaw").with("cold", Arg::Temperature(cold)),

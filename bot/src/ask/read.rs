@@ -88,7 +88,8 @@ struct Asked<'a> {
 
 impl Asked<'_> {
     fn question(&self) -> Option<Question> {
-        self.about_habits()
+        self.about_another_bird()
+            .or_else(|| self.about_habits())
             .or_else(|| self.about_trouble())
             .or_else(|| self.about_salt())
             .or_else(|| self.about_danger())
@@ -119,6 +120,17 @@ impl Asked<'_> {
             let weeks = self.places().find_map(|at| self.s.number(at).filter(|_| self.s.is(at + 1, "unit-week")))?;
             TimeDelta::try_days((weeks * 7.0).clamp(0.0, 5000.0) as i64)
         })
+    }
+
+    /// Times, weights and salt for a bird there are no times for; how long its leftovers keep is told as of any.
+    fn about_another_bird(&self) -> Option<Question> {
+        let numbered =
+            self.any(&["ask-how-long", "ask-how-big", "ask-how-much", "ask-roast", "ask-thaw", "ask-cook", "salt-any"]);
+        let asked = self.wish.mass_g.is_some() || numbered || self.any(&["ask-how", "ask-temperature", "cooker-oven"]);
+        let of_any =
+            self.any(&["ask-out", "ask-keep", "food-leftovers", "ask-reheat", "ask-smell", "ask-wash", "fryer"]);
+        (self.has("other-bird") && self.wish.kind.is_none() && asked && !of_any)
+            .then_some(Question::Advice(Advice::OtherBird))
     }
 
     /// How something is done, where nothing is told that would be answered by a number.
@@ -257,7 +269,9 @@ impl Asked<'_> {
             self.any(&["ask-safe", "ask-how-much", "ask-how", "habit-must", "salt-any", "step-salt", "ask-help"]);
         let asked = asks || self.places().any(|at| self.s.mark(at) == Some('?'));
         let told = self.wish.mass_g.is_some() || self.wish.dinner.is_some() || self.wish.dinner_day.is_some();
-        comes && asked && !told && self.wish.solution_percent.is_none()
+        // "8 % solution, do I salt it?": how much it has is told, how heavy it is not.
+        let labelled = self.wish.solution_percent.is_some() && self.any(&["salt-any", "step-salt"]);
+        (labelled && !self.has("ask-how-much") || comes && self.wish.solution_percent.is_none()) && asked && !told
     }
 
     /// "On the balcony, it's 3 degrees": the air is told, and it is a fridge's or colder.
@@ -787,7 +801,10 @@ impl Asked<'_> {
             return Some(Question::Fuel { fuel, span: self.span() });
         }
         let in_water = self.has("thawing-cold-water") && self.has("ask-how-long");
-        if in_water || self.has("ask-thaw") && (birdish || self.has("ask-how-long")) {
+        // "How long in the fridge for 6 kg": nothing roasts there.
+        let heated = self.any(&["ask-roast", "ask-cook", "cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
+        let in_fridge = self.has("place-fridge") && self.has("ask-how-long") && self.wish.mass_g.is_some() && !heated;
+        if in_water || in_fridge || self.has("ask-thaw") && (birdish || self.has("ask-how-long")) {
             return Some(Question::ThawTime { bird });
         }
         let how_big = self.any(&["ask-how-big", "ask-how-much"]);

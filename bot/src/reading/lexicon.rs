@@ -384,9 +384,10 @@ fn entries(language: &str) -> BTreeMap<String, Vec<String>> {
     messages(language, "lexicon.ftl", "lexicon-").into_iter().map(split).collect()
 }
 
-/// The names of the steps as the board shows them, folded, each with the step's stable name.
+/// The names of the steps as the board shows them, in any region, folded, each with the step's stable name.
 fn shown_steps(language: &str) -> Vec<(&'static str, &'static str)> {
-    let shown = messages(language, "plan.ftl", "plan-step-").into_iter();
+    let regions = locales::regional().into_iter().filter(|tag| tag.split('-').next() == Some(language));
+    let shown = std::iter::once(language).chain(regions).flat_map(|tag| messages(tag, "plan.ftl", "plan-step-"));
     shown
         .filter(|(_, name)| !name.trim().is_empty())
         .map(|(id, name)| {

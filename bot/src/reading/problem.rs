@@ -47,6 +47,8 @@ pub enum Problem {
     UseBy(Moment, bool),
     /// A whole plan over hot oil.
     Fryer,
+    /// A bird nobody published times for.
+    OtherBird,
     /// A thermometer at so much, as it was typed.
     Reading {
         /// The number.
@@ -97,6 +99,7 @@ impl Problem {
             Self::UseBy(given, true) => Text::new("reading-used-by").with("day", Arg::Day(*given)),
             Self::UseBy(given, false) => Text::new("reading-use-by-far").with("day", Arg::Day(*given)),
             Self::Fryer => Text::new("reading-fryer"),
+            Self::OtherBird => Text::new("reading-other-bird").with("target", degrees(74.0)),
             Self::Reading { value, scale } => Text::new("reading-thermometer")
                 .with("given", as_typed(*value, *scale))
                 .with("low", degrees(READING_C.0))

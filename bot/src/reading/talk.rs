@@ -169,7 +169,9 @@ pub fn says_thawed(text: &str, lexicon: &'static Lexicon) -> bool {
     let Some(told) = words(text, lexicon).filter(|_| read_report(text, lexicon).is_some_and(of_thawing)) else {
         return false;
     };
-    phrases(&told).any(|phrase| lexicon.talk(&phrase, "thawed"))
+    // "Elle décongèle" is under way, though folded it reads like "décongelé".
+    let said = |group: &str| phrases(&told).any(|phrase| lexicon.talk(&phrase, group));
+    said("thawed") && !said("thawing")
 }
 
 /// "When do we eat?", "how much longer?", "are we gonna make it by 4?".

@@ -572,6 +572,10 @@ impl Reader<'_> {
         if self.s.has("fryer") {
             self.problems.push(Problem::Fryer);
         }
+        // A turkey is what is planned where no bird is named: not where one is that there are no times for.
+        if self.s.has("other-bird") && self.wish.kind.is_none() {
+            self.problems.push(Problem::OtherBird);
+        }
         // "1° gennaio" is no heat.
         let dated = |at: usize| self.s.of(at + 1, "month-").is_some();
         let with_scale = self.places().filter(|at| self.free(*at) && !dated(*at)).find_map(|at| {

@@ -27,6 +27,11 @@ enum Solved {
 
 /// `/plan` with words, or a sentence that is plainly a wish.
 pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, wish: Wish, problems: &[Problem]) {
+    // Nothing told of a bird without times is kept: it would become a turkey's.
+    if problems.contains(&Problem::OtherBird) {
+        sitting.answer_all(problems.iter().map(Problem::text).collect());
+        return;
+    }
     let mut draft = sitting.room.drafts.remove(&who).unwrap_or_default();
     draft.wish.merge(by_the_clock(sitting, wish));
     complete_dinner(sitting, &mut draft.wish);

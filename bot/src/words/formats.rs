@@ -111,14 +111,13 @@ impl Numbers {
     }
 }
 
-/// Some locales' data pad for columns what stands in a sentence: "04:35 p.m.", "09 h 30", "17 h 00" are written 4:35, 9 h, 17 h.
+/// Some locales' data pad for columns what stands in a sentence: "04:35 p.m." and "09 h 30" are written without the nought.
+/// "17 h 00" keeps its own: "depuis 17 h" would be a span of time.
 fn as_written(clock: &str) -> &str {
     if !clock.contains(char::is_alphabetic) {
         return clock;
     }
-    let unpadded = clock.strip_prefix('0').filter(|rest| rest.starts_with(|c: char| c.is_ascii_digit()));
-    let clock = unpadded.unwrap_or(clock);
-    clock.strip_suffix(" 00").filter(|hour| hour.ends_with(" h")).unwrap_or(clock)
+    clock.strip_prefix('0').filter(|rest| rest.starts_with(|c: char| c.is_ascii_digit())).unwrap_or(clock)
 }
 
 fn iso(day: NaiveDate) -> Option<Date<Iso>> {

@@ -8,6 +8,7 @@ mod german;
 mod italian;
 mod portuguese;
 mod same;
+mod spanish;
 
 use carvetime::ask::{Asker, NotUnderstood, ask};
 use carvetime::reading::{
@@ -230,7 +231,7 @@ fn a_language_is_named_in_any_other() {
 fn a_step_is_known_by_its_name_on_the_board() {
     let voice = Voice::new();
     let mut wrong = Vec::new();
-    for tag in ["en", "es", "de", "pt", "fr", "it"] {
+    for tag in ["en", "es", "de", "pt", "fr", "it", "es-MX", "fr-CA"] {
         let reader = Reader::new(tag, CHICAGO, ground(tag).now);
         // A dish is called what its cook calls it.
         let own = Step::ALL.iter().filter(|step| **step != Step::Dish).map(|step| (*step, step.name()));
