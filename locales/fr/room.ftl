@@ -189,7 +189,7 @@ room-proposal-size = Ça fait environ { $mass } de volaille pour ta table.
 room-proposal-small = Un peu petit : pour { $guests } personnes, je chercherais { $mass }.
 room-proposal-ready = Fin de cuisson entre { $from } et { $to } ; neuf fois sur dix, avant la deuxième heure.
 room-proposal-need = Il te faut : { $things }.
-room-proposal-use-by = Sur l’emballage : à consommer jusqu’à { $day }.
+room-proposal-use-by = Sur l’emballage : à consommer jusqu’à { $day }.
 room-proposal-first = D’abord : <b>{ $what }</b>, { $when }.
 room-line = { $when } · { $what }
 room-need-salt = { $grams } de sel ({ $spoons } de { $salt ->
@@ -206,9 +206,9 @@ room-why-line = <b>{ $what }</b>, { $when } : { $reasons }.
 # ---- un souhait impossible
 room-clash = Ça ne peut pas marcher : { $because }.
 room-clash-short = Le temps ne suffit pas : { $because }. Il manque environ { $short }.
-room-clash-now = Ça ne tient plus : { $because }. Il manque environ { $short }.
-room-clash-keeps = Elle ne se gardera pas jusqu’au repas : { $because }. C’est environ { $short } de trop.
-room-clash-use-by = Y a-t-il une date limite sur l’emballage ? Dites-la-moi, par exemple « à consommer jusqu’à vendredi » : fermée, elle se garde jusque-là.
+room-clash-now = Ça ne tient plus : { $because }. Il manque environ { $short }.
+room-clash-keeps = Elle ne se gardera pas jusqu’au repas : { $because }. C’est environ { $short } de trop.
+room-clash-use-by = Une date limite sur l’emballage ? Dis-la-moi, par exemple « à consommer jusqu’à vendredi » : fermée, elle se garde jusque-là.
 room-clash-instead = <b>Moi, je ferais plutôt : { $change }</b> ({ $cost }).
 room-clash-others = Ou alors :
 room-clash-offers = Ce qui marcherait :
@@ -219,7 +219,7 @@ room-mended = D’accord : { $change }.
 # ---- le tableau
 room-board-dinner = <b>Repas { $when }</b>
 room-board-bird = { $bird }, { $heat }
-room-board-clash = Ça ne tient pas comme ça : choisissez une issue ci-dessus, ou dites-moi ce qui change.
+room-board-clash = Ça ne tient pas comme ça : choisis une solution ci-dessus, ou dis-moi ce qui change.
 room-board-next = { $late ->
     [yes] <b>C’est l’heure : { $what }</b>
    *[no] <b>Ensuite : { $what }</b>
@@ -476,8 +476,8 @@ room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est r
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Donc plus besoin de : { $jobs }. C’était à temps, finalement ? Annuler.
 room-limit-chill = Les deux heures sont passées. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
-room-raw-eve = La volaille fraîche doit être au feu ou au congélateur avant { $until }. Repas : { $dinner }.
-room-raw-over = Le temps de la volaille fraîche au frigo est écoulé : au feu ou au congélateur maintenant. Après, je ne peux plus la dire sûre.
+room-raw-eve = La volaille fraîche doit être au feu ou au congélateur avant { $until }. Repas : { $dinner }.
+room-raw-over = Le temps de la volaille fraîche au frigo est écoulé : au feu ou au congélateur maintenant. Après, je ne peux plus la dire sûre.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.
 room-amended = D’accord : { $known }.
 room-amend-offer = Aussi pour le plan : { $change } ?
@@ -545,7 +545,7 @@ room-carve-under = { $spot ->
     [stuffing] La farce
    *[breast] La poitrine
 } marquait { $read } à { $at }, et personne n’a rien dit depuis. En dessous de { $target }, ça retourne à cuire avant que quelqu’un en mange : mesure d’abord.
-room-back-on = De retour en cuisson. On ne la sort qu’à { $target } au plus épais de la poitrine, au creux de la cuisse et à l’aile : mesure de nouveau à { $look }.
+room-back-on = De retour en cuisson. On ne la sort qu’à { $target } au plus épais de la poitrine, au creux de la cuisse et à l’aile : mesure de nouveau à { $look }.
 room-carve-unread = Elle affichait { $target } à la poitrine, à la cuisse et à l’aile ? Personne ne me l’a dit. Si tu ne sais pas, mesure maintenant : en dessous, elle retourne cuire avant qu’on mange.
 room-button-reads-now = Oui, elle y est
 room-button-stays-on = Ça reste à cuire
