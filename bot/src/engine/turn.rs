@@ -130,7 +130,7 @@ impl Engine {
         Ok(heard)
     }
 
-    /// The group whose private call these words answer. Who plans a bird of their own with the bot speaks of that one.
+    /// The group whose private call these words answer, or whose plan they are of. Who plans a bird of their own with the bot speaks of that one.
     fn answered_from_afar(&self, heard: &Heard, now: DateTime<Utc>) -> Result<Option<RoomId>, BookError> {
         let (What::Said { edited: false, .. }, RoomKind::Private, Some(by)) = (&heard.what, heard.kind, &heard.by)
         else {
@@ -143,11 +143,20 @@ impl Engine {
         let Some(person) = person.filter(|_| heard.room == by.id.private_room()) else {
             return Ok(None);
         };
-        let Some(group) = person.called_from else { return Ok(None) };
-        let Some(room) = self.drafted.room(self.drafted.now_at(group)?)? else { return Ok(None) };
+        if person.called_from.is_none() && person.shares_in.is_none() {
+            return Ok(None);
+        }
         let own = self.drafted.room(heard.room)?;
-        let busy = own.is_some_and(|own| own.plan.is_some() || own.drafts.contains_key(&by.id));
-        Ok((!busy && crate::room::is_answered(&room, &person, &heard.what, now)).then_some(room.id))
+        if own.is_some_and(|own| own.plan.is_some() || own.drafts.contains_key(&by.id)) {
+            return Ok(None);
+        }
+        for group in [person.called_from, person.shares_in].into_iter().flatten() {
+            let room = self.drafted.room(self.drafted.now_at(group)?)?;
+            if let Some(room) = room.filter(|room| crate::room::is_answered(room, &person, &heard.what, now)) {
+                return Ok(Some(room.id));
+            }
+        }
+        Ok(None)
     }
 
     fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {

@@ -301,6 +301,11 @@ impl Lexicon {
         self.stems(word).any(|stem| self.known.contains(stem)) || self.corrected(word).is_some()
     }
 
+    /// Whether the folded word occurs in any table as it stands.
+    pub(super) fn means(&self, word: &str) -> bool {
+        self.stems(word).any(|stem| self.known.contains(stem))
+    }
+
     /// The first name of a spot that a thermometer reads.
     pub(super) fn spot(&self, place: super::log::Place) -> Option<&'static str> {
         self.spots.iter().find(|(_, name)| *name == place.name()).map(|(word, _)| *word)

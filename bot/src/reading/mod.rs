@@ -19,6 +19,7 @@ mod peril;
 mod problem;
 mod quiet;
 pub mod sentence;
+mod share;
 mod shift;
 mod shorthand;
 mod slip;
@@ -46,17 +47,23 @@ pub use past::{Happened, read_report_at};
 pub use peril::{Peril, read_peril};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
+pub use share::{
+    Share, Whose, asks_for_another, asks_own_jobs, asks_what_is_left, asks_whether_done, read_shares, read_takings,
+    stranger,
+};
 pub use shift::{Shift, read_shift, says_an_hour};
 pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_when_step, asks_who, is_done, read_answer, read_step};
 pub use suggestion::{leaning, other_suggestion, suggestion};
 pub use talk::{
     Report, ReportKind, asks_to_eat, asks_what_is_next, asks_when, asks_who_does_what, begins_as_question, cancels,
-    is_assent, is_discard, is_doubting, is_greeting, is_help, is_thanks, is_thrown_away, is_undo, opens_as_question,
-    read_language, read_report, read_taking, report_among, report_beside, says_thawed, speaks_of_eating,
-    tells_of_other_years,
+    is_assent, is_discard, is_doubting, is_greeting, is_help, is_laughter, is_thanks, is_thrown_away, is_undo,
+    is_wordless, opens_as_question, read_language, read_report, report_among, report_beside, says_thawed,
+    speaks_of_eating, tells_of_other_years,
 };
 pub use when::{Lean, When, easter, last_at, read_when};
-pub use will::{Refusal, Willing, is_everything, is_unwilling, read_kind, read_refusal, read_willing};
+pub use will::{
+    Refusal, Willing, is_everything, is_plain_no, is_unwilling, read_cant, read_kind, read_refusal, read_willing,
+};
 pub use wish::{There, Wish, next_dinner, read_dinner_time, read_wish};
 pub use zone::{Zones, read_zone, zone_at};

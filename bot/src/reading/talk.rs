@@ -191,7 +191,7 @@ pub fn asks_what_is_next(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "next", lexicon)
 }
 
-fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
+pub(super) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
     let plain: String = text.chars().filter(|c| !matches!(c, '?' | '¿')).collect();
     is_all(&plain, group, lexicon)
 }
@@ -315,6 +315,16 @@ pub fn is_thanks(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "thanks", lexicon)
 }
 
+/// "lol", "haha": nothing that wants an answer.
+pub fn is_laughter(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "laughter", lexicon)
+}
+
+/// A thumb up, a heart: no word at all.
+pub fn is_wordless(text: &str) -> bool {
+    !text.is_empty() && !text.chars().any(|c| c.is_alphanumeric() || matches!(c, '?' | '¿' | '/'))
+}
+
 /// "help", "what can you do".
 pub fn is_help(text: &str, lexicon: &'static Lexicon) -> bool {
     Sentence::read(text, lexicon).is(0, "help")
@@ -333,7 +343,7 @@ fn is_all(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
 }
 
 /// The folded words of a short text that asks nothing and counts nothing.
-fn words(text: &str, lexicon: &'static Lexicon) -> Option<Vec<String>> {
+pub(super) fn words(text: &str, lexicon: &'static Lexicon) -> Option<Vec<String>> {
     if text.len() > LONGEST || text.contains(['?', '¿', '/']) || text.chars().any(|c| c.is_ascii_digit()) {
         return None;
     }

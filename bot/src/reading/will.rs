@@ -59,6 +59,9 @@ pub fn read_refusal(text: &str, lexicon: &'static Lexicon) -> Option<Refusal> {
 
 /// Reads "sure", "yes I will", "on it". `None` for everything else.
 pub fn read_willing(text: &str, lexicon: &'static Lexicon) -> Option<Willing> {
+    if is_thumb_up(text) {
+        return Some(Willing::Agrees);
+    }
     let parts = || clauses(text).into_iter().flatten().map(|clause| lexicon.talk_words(clause));
     let all = |groups: &[&str]| parts().all(|words| made_of(&words, groups, lexicon).is_some());
     if !all(&["willing", "assent", "manners"]) {
@@ -75,6 +78,13 @@ pub fn read_willing(text: &str, lexicon: &'static Lexicon) -> Option<Willing> {
     says("assent").then_some(Willing::Agrees)
 }
 
+/// A thumb up and nothing else, of whatever colour.
+fn is_thumb_up(text: &str) -> bool {
+    const YES: [char; 4] = ['\u{1F44D}', '\u{1F44C}', '\u{2705}', '\u{1F197}'];
+    let nothing = |c: char| c.is_whitespace() || matches!(c, '\u{1F3FB}'..='\u{1F3FF}' | '\u{FE0F}' | '!' | '.');
+    text.contains(YES) && text.chars().all(|c| YES.contains(&c) || nothing(c))
+}
+
 /// Reads "no", "no, sorry", "I can't": the no to a question.
 pub fn is_unwilling(text: &str, lexicon: &'static Lexicon) -> bool {
     let whole = |clause: &str| made_of(&lexicon.talk_words(clause), &["unwilling", "manners"], lexicon);
@@ -83,6 +93,11 @@ pub fn is_unwilling(text: &str, lexicon: &'static Lexicon) -> bool {
         all.is_some_and(|all| all.iter().flatten().any(|group| *group == "unwilling"))
     });
     no || read_refusal(text, lexicon).is_some()
+}
+
+/// "No", "nah, not really", and nothing that says what can't be done.
+pub fn is_plain_no(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_unwilling(text, lexicon) && read_refusal(text, lexicon).is_none()
 }
 
 /// "All", "everything": whatever the speaker has.
@@ -106,10 +121,13 @@ fn clauses(text: &str) -> Option<impl Iterator<Item = &str>> {
 
 fn said(clause: &str, lexicon: &'static Lexicon) -> Said {
     let words = lexicon.talk_words(clause);
-    let groups = ["gone", "gone-short", "cant", "manners"];
+    let groups = ["gone", "gone-short", "gone-day", "cant", "manners"];
     // "Bin leider raus": politeness inside a phrase.
     let rude = || words.iter().filter(|word| !lexicon.talk(word, "manners")).cloned().collect::<Vec<String>>();
-    if let Some(found) = made_of(&words, &groups, lexicon).or_else(|| made_of(&rude(), &groups, lexicon)) {
+    // "Ich kann am Donnerstag nicht kommen": so is the day.
+    let any_day = || without_day(rude(), lexicon);
+    let found = made_of(&words, &groups, lexicon).or_else(|| made_of(&rude(), &groups, lexicon));
+    if let Some(found) = found.or_else(|| made_of(&any_day(), &groups, lexicon)) {
         let says = |group: &str| found.contains(&group);
         return match () {
             () if says("gone") => Said::Gone,
@@ -121,6 +139,24 @@ fn said(clause: &str, lexicon: &'static Lexicon) -> Said {
     cant_do(&words, lexicon).map_or(Said::Else, |step| Said::Cant(Some(step)))
 }
 
+/// The words without the day they name.
+fn without_day(mut words: Vec<String>, lexicon: &Lexicon) -> Vec<String> {
+    const MOST: usize = 3;
+    let is = |some: &[String]| lexicon.talk(&some.join(" "), "gone-day");
+    let found = (1..=MOST).rev().find_map(|count| Some((words.windows(count).position(is)?, count)));
+    if let Some((from, count)) = found {
+        words.drain(from..from + count);
+    }
+    words
+}
+
+/// "Ich kann nicht salzen, kannst du?": the job that someone can't do, in a clause of a question as well.
+pub fn read_cant(text: &str, lexicon: &'static Lexicon) -> Option<Step> {
+    let short = text.len() <= LONGEST;
+    let mut clauses = text.split([',', '.', ';', '!', '?', '\n']).filter(|_| short);
+    clauses.find_map(|clause| cant_do(&lexicon.talk_words(clause), lexicon))
+}
+
 /// "Can't do the salting after all": the job named behind it.
 fn cant_do(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
     let from = (0..words.len()).find(|at| words.get(*at).is_some_and(|word| !lexicon.talk(word, "manners")))?;
@@ -129,14 +165,15 @@ fn cant_do(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
     (1..=most).rev().find_map(|count| {
         let (lead, rest) = told.split_at(count);
         let rest = lexicon.talk(&lead.join(" "), "cant").then_some(rest)?;
-        let polite = |at: &usize| rest.get(*at..).is_some_and(|tail| made_of(tail, &["manners"], lexicon).is_some());
+        let polite =
+            |at: &usize| rest.get(*at..).is_some_and(|tail| made_of(tail, &["manners", "gone-day"], lexicon).is_some());
         let end = (1..=rest.len()).find(|at| *at == rest.len() || polite(at))?;
         talk::only_step(rest.get(..end)?, lexicon).map(|(step, _)| step)
     })
 }
 
 /// The groups of phrases the words are made of, one behind the other, if they are made of nothing else. The longest phrase goes first.
-fn made_of<'g>(words: &[String], groups: &[&'g str], lexicon: &Lexicon) -> Option<Vec<&'g str>> {
+pub(super) fn made_of<'g>(words: &[String], groups: &[&'g str], lexicon: &Lexicon) -> Option<Vec<&'g str>> {
     let mut found = Vec::new();
     let mut at = 0;
     while at < words.len() {

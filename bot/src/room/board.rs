@@ -18,6 +18,12 @@ const CLOSE: TimeDelta = TimeDelta::hours(12);
 
 /// The board, new at the bottom of the chat.
 pub(super) fn repost(sitting: &mut Sitting<'_>) {
+    // Asked from afar, it is told there, and the one in the group stays where it is.
+    if sitting.routed() {
+        let lines = sitting.room.plan.as_ref().map(|plan| text(sitting, plan));
+        sitting.answer_all(lines.unwrap_or_default());
+        return;
+    }
     show(sitting, How::Quiet);
 }
 

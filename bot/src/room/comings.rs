@@ -2,7 +2,7 @@
 
 use super::heard::{PersonId, RoomId, RoomKind};
 use super::turn::{How, Urgency};
-use super::{Sitting, birds, board, help, plan_words, stepping_down};
+use super::{Sitting, birds, board, from_afar, help, plan_words, stepping_down};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
 
@@ -34,9 +34,7 @@ pub(super) fn left(sitting: &mut Sitting<'_>, who: PersonId) {
     // Links still open may be in their hands: they go as well, new ones are given with the next job.
     sitting.room.invites.retain(|invite| invite.used.is_some_and(|by| by != who));
     let here = sitting.room.id;
-    if sitting.people.get(&who).is_some_and(|person| person.called_from == Some(here)) {
-        sitting.change_person(who, |person| person.called_from = None);
-    }
+    from_afar::forget(sitting, who, here);
     birds::each(sitting, |sitting| leave(sitting, who, &name));
 }
 

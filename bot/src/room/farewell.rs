@@ -5,7 +5,7 @@ use super::heard::PersonId;
 use super::sitting::button;
 use super::state::{AskedBack, Person};
 use super::turn::{Forget, How};
-use super::{RoomKind, Sitting, birds, may};
+use super::{RoomKind, Sitting, birds, from_afar, may};
 use crate::reading;
 use crate::words::{Arg, Text};
 use chrono::TimeDelta;
@@ -136,9 +136,7 @@ pub(super) fn yes(sitting: &mut Sitting<'_>, what: &str, who: PersonId) {
             let here = sitting.room.id;
             if sitting.room.kind == RoomKind::Group {
                 for member in sitting.room.members.clone() {
-                    if sitting.people.get(&member).is_some_and(|person| person.called_from == Some(here)) {
-                        sitting.change_person(member, |person| person.called_from = None);
-                    }
+                    from_afar::forget(sitting, member, here);
                 }
             }
             sitting.answer(Text::new("room-forgotten")).key("forget").how(How::Edit);

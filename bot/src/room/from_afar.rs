@@ -1,18 +1,20 @@
-//! Words in somebody's private chat that answer what a group asked them there: what a thermometer reads, or a reply to a call.
+//! Words in somebody's private chat that concern a group's plan: a reply to a call made there, what a thermometer reads, the hour of
+//! dinner asked for, a job taken or handed back.
 //!
 //! A call that came privately is answered privately, and heard where it was made. What it is answered with goes back to the
 //! one who answered; what it changes, and what can't wait, is seen in the group.
 
-use super::birds::unmarked;
+use super::birds::{self, unmarked};
 use super::heard::{PersonId, RoomId, RoomKind, What};
 use super::sitting::Sitting;
 use super::state::{LivePlan, Person, Room};
+use super::stepping_down;
 use super::turn::{How, To, Urgency};
 use crate::reading::command::{Address, read_command};
 use crate::reading::{self, Ground, Lexicon, read_log};
 use carvetime_core::plan::{Moment, Step};
 
-/// Whether `what`, said privately by `person`, answers a call that `room` made there.
+/// Whether `what`, said privately by `person`, answers a call that `room` made there, or is of its plan.
 pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bool {
     let What::Said { text, reply_to, .. } = what else { return false };
     if room.kind != RoomKind::Group || room.gone || !room.members.contains(&person.id) {
@@ -33,6 +35,9 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
     if plans.iter().any(asked) && is_answer(room, person, text) {
         return true;
     }
+    if plans.iter().any(|plan| !birds::is_past(plan, now)) && concerns(room, person, text) {
+        return true;
+    }
     let look = |plan: &&&LivePlan| !plan.is_off() && was_called(plan, chat, |step, _| step == Step::Check.name());
     plans.iter().any(|plan| look(&plan)) && is_reading(room, person, text, now)
 }
@@ -47,6 +52,40 @@ fn is_answer(room: &Room, person: &Person, text: &str) -> bool {
     let lexicon = Lexicon::of(taste.language.as_deref().unwrap_or("en"));
     let will = reading::read_willing(text, lexicon).is_some() || reading::is_unwilling(text, lexicon);
     will || reading::read_report(text, lexicon).is_some()
+}
+
+/// "When's dinner?", "what's my job?", "I can't make it Thursday", "did someone salt it?", from one who has no dinner of their own.
+fn concerns(room: &Room, person: &Person, text: &str) -> bool {
+    let taste = person.taste.or(&room.taste);
+    let lexicon = Lexicon::of(taste.language.as_deref().unwrap_or("en"));
+    let of_hours = || reading::asks_when(text, lexicon) || !reading::asks_when_step(text, lexicon).is_empty();
+    let of_jobs = || {
+        reading::asks_what_is_next(text, lexicon)
+            || reading::asks_what_is_left(text, lexicon)
+            || reading::asks_own_jobs(text, lexicon).is_some()
+            || reading::asks_who_does_what(text, lexicon)
+            || reading::asks_who(text, lexicon).is_some()
+            || reading::asks_whether_done(text, lexicon).is_some()
+    };
+    let of_hands = || {
+        let refuses = reading::read_refusal(text, lexicon).is_some();
+        refuses && !stepping_down::is_of_another_day(room, text, lexicon)
+            || !reading::read_takings(text, lexicon).is_empty()
+            || reading::asks_for_another(text, lexicon).is_some()
+    };
+    of_hours() || of_jobs() || of_hands()
+}
+
+/// Nothing that person says privately is heard in `room` any more.
+pub(super) fn forget(sitting: &mut Sitting<'_>, who: PersonId, room: RoomId) {
+    let leads = |at: Option<RoomId>| at == Some(room);
+    let any = |person: &Person| leads(person.called_from) || leads(person.shares_in);
+    if sitting.people.get(&who).is_some_and(any) {
+        sitting.change_person(who, |person| {
+            person.called_from.take_if(|at| *at == room);
+            person.shares_in.take_if(|at| *at == room);
+        });
+    }
 }
 
 /// Numbers with the place they were read at, or after `/log`.

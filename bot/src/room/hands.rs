@@ -7,9 +7,9 @@ use super::sitting::{button, labelled, name, short_name};
 use super::state::{Asked, JobState, LiveJob};
 use super::turn::{Button, How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, calls, jobs, may, offering, plan_words};
-use crate::reading::{self, Willing, fold};
+use crate::reading::{self, Lexicon, Willing, fold};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::Step;
+use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
 
 /// As many people as a page shows.
@@ -167,7 +167,13 @@ pub(super) fn replied(sitting: &mut Sitting<'_>, text: &str, addressed: bool, to
     if let Some(it) = pending(sitting).filter(|it| is_meant(sitting, *it, addressed, to))
         && (willing.is_some() || reading::is_unwilling(text, lexicon))
     {
+        // Asked for two jobs at once, they have answered both.
+        let at = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)?.asked?.at);
+        let both = to.is_none();
         answered(sitting, it, willing.is_some());
+        while let Some(next) = pending(sitting).filter(|next| both && is_asked_at(sitting, *next, at)) {
+            answered(sitting, next, willing.is_some());
+        }
         return true;
     }
     let Some(willing) = willing else { return false };
@@ -186,6 +192,11 @@ pub(super) fn replied(sitting: &mut Sitting<'_>, text: &str, addressed: bool, to
         Some(_) => return false,
     }
     true
+}
+
+fn is_asked_at(sitting: &Sitting<'_>, it: JobRef, at: Option<Moment>) -> bool {
+    let asked = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)?.asked);
+    asked.is_some_and(|asked| asked.at == at)
 }
 
 /// Whether words answer what the speaker was asked: the message replied to says so, else that they speak to the bot, else that they
@@ -244,7 +255,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return false;
     }
     let Some(person) = named(sitting, text) else { return false };
-    let step = crate::reading::read_step(text, lexicon).and_then(|(step, nth)| jobs::by_step(sitting, step, nth));
+    let step = job_asked(text, lexicon).and_then(|(step, nth)| jobs::by_step(sitting, step, nth));
     let Some(it) = step.map(|it| JobRef { serial, ..it }) else { return false };
     ask(sitting, it, person);
     true
@@ -256,24 +267,13 @@ pub(super) fn asked_by_name(sitting: &mut Sitting<'_>, text: &str, addressed: bo
     if addressed || sitting.room.kind != RoomKind::Group || !text.contains('?') {
         return false;
     }
-    let step = reading::read_step(text, sitting.lexicon()).map(|(step, _)| step);
+    let step = job_asked(text, sitting.lexicon()).map(|(step, _)| step);
     step.is_some_and(|step| !matches!(step, Step::Check | Step::Dish)) && told(sitting, text)
 }
 
-/// "I'll carve", "I'll do the salting": theirs, as if taken with a button. `false`: the words take nothing.
-///
-/// What people say to each other counts where the words can't mean anything else: "I'll check" may be about anything.
-pub(super) fn volunteered(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
-    if sitting.room.kind != super::RoomKind::Group || sitting.room.plan.is_none() {
-        return false;
-    }
-    let Some((step, plain)) = crate::reading::read_taking(text, sitting.lexicon()) else { return false };
-    if !(addressed || plain) {
-        return false;
-    }
-    let Some(it) = jobs::by_step(sitting, step, None) else { return false };
-    jobs::take(sitting, it);
-    true
+/// The job someone is asked for; that the one who asks can't do it may hide it.
+fn job_asked(text: &str, lexicon: &'static Lexicon) -> Option<(Step, Option<u8>)> {
+    reading::read_step(text, lexicon).or_else(|| Some((reading::read_cant(text, lexicon)?, None)))
 }
 
 fn others<'a>(sitting: &'a Sitting<'_>) -> impl Iterator<Item = PersonId> + use<'a> {

@@ -4,6 +4,7 @@ use super::action::Action;
 use super::sitting::button;
 use super::turn::How;
 use super::{RoomKind, Sitting, board};
+use crate::reading;
 use crate::words::{Arg, Text};
 
 /// `/start`: what this is, and the three things people come for.
@@ -42,6 +43,19 @@ pub(super) fn hello(sitting: &mut Sitting<'_>) {
     } else {
         sitting.answer(Text::new("room-hello"));
     }
+}
+
+/// "Lol", a thumb up, "no" where nothing was asked: at most a word. `false`: it is no small talk.
+pub(super) fn small_talk(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    if reading::is_wordless(text) || reading::is_laughter(text, lexicon) {
+        return true;
+    }
+    let no = reading::is_plain_no(text, lexicon);
+    if no {
+        sitting.answer(Text::new("room-fine"));
+    }
+    no
 }
 
 /// Words that mean nothing here: what could be said instead, at this stage.

@@ -92,7 +92,11 @@ pub(super) fn followed(sitting: &mut Sitting<'_>, secret: &str) {
             return;
         }
     }
-    sitting.change_person(who, |person| person.reachable = true);
+    let here = sitting.room.id;
+    sitting.change_person(who, |person| {
+        person.reachable = true;
+        person.shares_in = Some(here);
+    });
     sitting.room.admit(who);
     let mut lines = vec![match sitting.room.title.clone() {
         Some(title) => Text::new("sharing-link-titled").with("title", Arg::Verbatim(title)),
@@ -104,7 +108,7 @@ pub(super) fn followed(sitting: &mut Sitting<'_>, secret: &str) {
 }
 
 /// What they have taken so far.
-fn own_jobs(sitting: &Sitting<'_>, who: PersonId) -> Vec<Text> {
+pub(super) fn own_jobs(sitting: &Sitting<'_>, who: PersonId) -> Vec<Text> {
     const MOST_JOBS: usize = 6;
     let plans = sitting.room.plans();
     let jobs = plans.iter().flat_map(|plan| plan.waiting()).filter(|job| job.owner == Some(who));

@@ -481,19 +481,33 @@ pub(super) fn when(sitting: &mut Sitting<'_>, text: &str) -> bool {
 /// "Who's salting?": who has it, or that nobody has. `false`: nobody is asked for.
 pub(super) fn who(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let step = reading::asks_who(text, sitting.lexicon());
-    let Some(it) = step.and_then(|step| by_step(sitting, step, None)) else { return false };
+    step.and_then(|step| by_step(sitting, step, None)).is_some_and(|it| who_has(sitting, it))
+}
+
+/// Says who has the job, or that nobody has, and offers it then. `false`: there is no such job.
+pub(super) fn who_has(sitting: &mut Sitting<'_>, it: JobRef) -> bool {
     let Some(job) = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).cloned() else {
         return false;
     };
-    let what = Arg::from(plan_words::step_name(it.step, it.nth));
-    let text = Text::new(if job.owner.is_some() { "room-who-has" } else { "room-who-nobody" });
-    let mut text = text.with("what", what).with("when", Arg::DayClock(job.at));
-    if let Some(owner) = job.owner {
-        text = text.with("name", name(sitting, owner));
-    }
+    let text = whose(sitting, it, &job);
     let take = job.owner.is_none().then(|| button("room-button-take", &Action::Take(it)));
     sitting.answer(text).row(take);
     true
+}
+
+/// Whose the job is, in a line.
+pub(super) fn whose(sitting: &Sitting<'_>, it: JobRef, job: &LiveJob) -> Text {
+    let what = Arg::from(plan_words::step_name(it.step, it.nth));
+    let id = match job.owner {
+        Some(_) => "room-who-has",
+        None if sitting.room.kind == RoomKind::Private => "room-when-step",
+        None => "room-who-nobody",
+    };
+    let text = Text::new(id).with("what", what).with("when", Arg::DayClock(job.at));
+    match job.owner {
+        Some(owner) => text.with("name", name(sitting, owner)),
+        None => text,
+    }
 }
 
 /// A job asked for that this plan does not have: salting where nothing is salted. `false`: it was there and is over.

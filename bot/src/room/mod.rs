@@ -9,6 +9,7 @@ mod air;
 mod alarms;
 mod amend;
 mod aside;
+mod asked_of_jobs;
 mod back_on;
 mod behind;
 mod bells;
@@ -54,6 +55,7 @@ mod readings;
 mod reports;
 mod scales;
 mod settings;
+mod shares;
 mod sitting;
 mod slips;
 mod spoiled;
@@ -184,7 +186,10 @@ fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>, edited: bool) {
         "move" => moves::told(sitting, rest),
         "take" => match hands::named(sitting, rest) {
             Some(person) => step_named(sitting, rest, move |sitting, it| hands::ask(sitting, it, person)),
-            None => step_named(sitting, rest, jobs::take),
+            None => match shares::stranger(sitting, rest) {
+                Some(told) => shares::unknown(sitting, &told),
+                None => step_named(sitting, rest, jobs::take),
+            },
         },
         "drop" if crate::reading::is_everything(rest, sitting.lexicon()) => stepping_down::everything(sitting),
         "drop" => step_named(sitting, rest, jobs::drop),
@@ -358,10 +363,13 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     {
         return jobs::list(sitting, serial);
     }
+    if asked_of_jobs::told(sitting, text, addressed) {
+        return;
+    }
     if !addressed && overheard::told(sitting, text) {
         return;
     }
-    if wanted::told(sitting, text, addressed) || hands::volunteered(sitting, text, addressed) {
+    if wanted::told(sitting, text, addressed) || shares::told(sitting, text, addressed) {
         return;
     }
     if hands::asked_by_name(sitting, text, addressed) {
@@ -399,11 +407,15 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if crate::reading::is_help(text, lexicon) {
             return help::help(sitting);
         }
-        if crate::reading::is_assent(text, lexicon) {
+        let nods = crate::reading::is_wordless(text) && crate::reading::read_willing(text, lexicon).is_some();
+        if crate::reading::is_assent(text, lexicon) || nods && planning::is_proposed(sitting, who) {
             return reports::agreed(sitting, who);
         }
         if crate::reading::is_thanks(text, lexicon) {
             sitting.answer(Text::new("room-welcome"));
+            return;
+        }
+        if help::small_talk(sitting, text) {
             return;
         }
     }

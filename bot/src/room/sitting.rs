@@ -76,6 +76,10 @@ impl<'a> Sitting<'a> {
         if self.heard.kind == RoomKind::Private && self.heard.room == id.private_room() {
             person.reachable = true;
         }
+        let heard = matches!(self.heard.what, What::Said { .. } | What::Pressed { .. }) && !self.routed();
+        if heard && self.room.kind == RoomKind::Group && (self.room.plan.is_some() || person.shares_in.is_none()) {
+            person.shares_in = Some(self.room.id);
+        }
         if self.people.get(&id) != Some(&person) {
             self.people.insert(id, person.clone());
             self.touched.insert(id);
@@ -185,18 +189,23 @@ impl<'a> Sitting<'a> {
 
     /// A notice that only the presser sees; where nobody pressed, an answer into the room.
     pub fn notice(&mut self, text: Text) {
+        self.notice_all(vec![text]);
+    }
+
+    /// The same, of several paragraphs.
+    pub fn notice_all(&mut self, text: Vec<Text>) {
         match &self.heard.what {
             super::What::Pressed { press, .. } => {
                 let to = To::Press(press.clone());
-                self.say(Say::new(to, text));
+                self.say(Say::of(to, text));
             }
             _ => match self.typed_by_reachable() {
                 Some(who) => {
-                    let text = super::calls::from(self).into_iter().chain([text]).collect();
+                    let text = super::calls::from(self).into_iter().chain(text).collect();
                     self.say(Say::of(To::Person(who), text));
                 }
                 None => {
-                    self.answer(text);
+                    self.answer_all(text);
                 }
             },
         }

@@ -3,10 +3,11 @@
 
 use super::action::{Action, JobRef};
 use super::sitting::{button, labelled, name};
-use super::state::{JobState, LiveJob, LivePlan, Rung};
+use super::state::{JobState, LiveJob, LivePlan, Room, Rung};
 use super::turn::{Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, birds, board, hands, offering, plan_words, undo};
-use crate::reading::{self, Refusal};
+use crate::reading::sentence::Sentence;
+use crate::reading::{self, Lexicon, Refusal};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
@@ -25,6 +26,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, on: O
     if sitting.room.plan.is_none() {
         return false;
     }
+    if is_of_another_day(&sitting.room, text, sitting.lexicon()) {
+        return false;
+    }
     match reading::read_refusal(text, sitting.lexicon()) {
         None => false,
         Some(Refusal::All) => {
@@ -32,16 +36,33 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, on: O
             let head = Text::new("sharing-out").with("name", name(sitting, who));
             let any = give_up_all(sitting, who, &head);
             if !any && addressed {
-                sitting.notice(Text::new("room-ok"));
+                sitting.notice(Text::new(if sitting.routed() { "sharing-out-none" } else { "room-ok" }));
             }
             true
         }
-        Some(Refusal::Job(step)) => {
-            let own = |job: &LiveJob| job.owner == Some(who) && job.step() == Some(step);
-            give_up(sitting, who, &cant(sitting, who), own)
-        }
-        Some(Refusal::This) => this(sitting, who, addressed, on),
+        Some(Refusal::Job(step)) => let_go(sitting, who, step) || has_none(sitting),
+        Some(Refusal::This) => this(sitting, who, addressed, on) || has_none(sitting),
     }
+}
+
+/// Who tells the bot alone that they can't, and has no such job.
+fn has_none(sitting: &mut Sitting<'_>) -> bool {
+    let alone = sitting.routed();
+    if alone {
+        sitting.notice(Text::new("sharing-out-none"));
+    }
+    alone
+}
+
+/// "Can't make it Friday", of a dinner on Thursday: the day named is none that is planned here.
+pub(super) fn is_of_another_day(room: &Room, text: &str, lexicon: &'static Lexicon) -> bool {
+    let sentence = Sentence::read(text, lexicon);
+    let named: Vec<&str> = (0..sentence.len()).filter_map(|at| sentence.of(at, "weekday-")).collect();
+    let zone = room.taste.zone().unwrap_or(chrono_tz::Tz::UTC);
+    let day = |at: Moment| at.with_timezone(&zone).format("%a").to_string().to_lowercase();
+    let plans = room.plans();
+    let dinners: Vec<String> = plans.iter().filter_map(|plan| plan.wish.dinner).map(day).collect();
+    !named.is_empty() && !named.iter().any(|named| dinners.iter().any(|dinner| dinner == named))
 }
 
 /// `/drop all`.
@@ -51,6 +72,11 @@ pub(super) fn everything(sitting: &mut Sitting<'_>) {
     if !give_up_all(sitting, who, &head) {
         sitting.notice(Text::new("sharing-out-none"));
     }
+}
+
+/// Someone else is to do that job of theirs: it is free again, and offered. `false`: they don't have it.
+pub(super) fn let_go(sitting: &mut Sitting<'_>, who: PersonId, step: Step) -> bool {
+    give_up(sitting, who, &cant(sitting, who), |job| job.owner == Some(who) && job.step() == Some(step))
 }
 
 fn cant(sitting: &Sitting<'_>, who: PersonId) -> Text {

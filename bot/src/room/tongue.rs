@@ -65,7 +65,7 @@ fn sense(sitting: &Sitting<'_>, text: &str, language: &str) -> Option<(usize, bo
         plans
             && (reading::read_refusal(text, lexicon).is_some()
                 || reading::read_willing(text, lexicon).is_some()
-                || reading::read_taking(text, lexicon).is_some())
+                || !reading::read_takings(text, lexicon).is_empty())
     };
     let sentence = Sentence::read(text, lexicon);
     let known = (0..sentence.len()).filter(|at| !sentence.meanings(*at).is_empty());

@@ -14,7 +14,7 @@ use carvetime::ask::{Asker, NotUnderstood, ask};
 use carvetime::reading::{
     DishOrder, Ground, Lexicon, ReportKind, Scale, Shift, asks_when, asks_who_does_what, is_assent, is_greeting,
     is_help, is_thanks, is_undo, read_dinner_time, read_dish, read_language, read_log, read_report, read_shift,
-    read_step, read_taking, read_wish,
+    read_step, read_takings, read_wish,
 };
 use carvetime::words::{Arg, Reader, Text, Voice};
 use carvetime_core::plan::{Moment, Step};
@@ -330,7 +330,7 @@ fn who_says_they_will_do_a_job_is_understood_and_a_story_is_not() {
         ("it-IT", "l'ho salato", None),
         ("it-IT", "io porto il vino", None),
     ] {
-        assert_eq!(read_taking(text, ground(tag).lexicon).map(|(step, _)| step), expected, "{tag}: {text}");
+        assert_eq!(read_takings(text, ground(tag).lexicon).first().map(|(step, _)| *step), expected, "{tag}: {text}");
     }
     for (tag, text) in [
         ("en-US", "who's doing what?"),

@@ -105,6 +105,9 @@ pub struct Person {
     /// The group that called them privately last: what they answer there is heard in it.
     #[serde(default)]
     pub called_from: Option<RoomId>,
+    /// The group with a dinner planned that they spoke in last: what they ask of it privately is heard there.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shares_in: Option<RoomId>,
     /// What the cooks they were host of taught about their cookers, by [`carvetime_core::roast::Cooker`] name.
     #[serde(default)]
     pub profiles: BTreeMap<String, StoredProfile>,
@@ -128,6 +131,7 @@ impl Person {
             quiet: None,
             reachable: false,
             called_from: None,
+            shares_in: None,
             profiles: BTreeMap::new(),
             notes: Vec::new(),
         }
