@@ -48,7 +48,9 @@ pub(super) fn hello(sitting: &mut Sitting<'_>) {
 /// "Lol", a thumb up, "no" where nothing was asked: at most a word. `false`: it is no small talk.
 pub(super) fn small_talk(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let lexicon = sitting.lexicon();
-    if reading::is_wordless(text) || reading::is_laughter(text, lexicon) {
+    // Where a question lies open a picture is an answer that can't be read.
+    let asked = sitting.speaker().is_some_and(|who| sitting.room.drafts.contains_key(&who));
+    if reading::is_wordless(text) && !asked || reading::is_laughter(text, lexicon) {
         return true;
     }
     let no = reading::is_plain_no(text, lexicon);
