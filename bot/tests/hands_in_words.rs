@@ -4,10 +4,13 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::room::{PersonId, RoomKind, To, What, is_answered};
+use carvetime::rehearse::{Script, rehearse};
+use carvetime::room::{PersonId, RoomKind, To, What, decide, is_answered};
+use carvetime::words::Voice;
 use carvetime_core::plan::Step;
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
+use std::sync::Arc;
 
 const TAGS: [&str; 6] = ["en-US", "es-ES", "fr-FR", "de-DE", "pt-BR", "it-IT"];
 const ROSA: PersonId = PersonId(1);
@@ -465,4 +468,91 @@ fn what_sounds_alike_stays_between_people() {
             assert_eq!(among(&mut kitchen, "Rosa", talk), "", "{tag}: {talk}");
         }
     }
+}
+
+fn play(lines: &str) -> String {
+    let script = format!(
+        "zone America/Chicago\nlocale en-US\nroom group\n\
+         2027-11-22 09:00 Rosa: /plan 13 lb fresh turkey, dinner Thursday 5 pm, 8 people, oven at 325\n\
+         2027-11-22 09:01 Rosa > Accept\n\
+         2027-11-22 09:02 Ben: /take carve\n{lines}"
+    );
+    let script = Script::parse(&script, Chicago, "en-US").unwrap();
+    let mut out = Vec::new();
+    rehearse(&script, decide, &Arc::new(Voice::new()), false, &mut out).unwrap();
+    String::from_utf8(out).unwrap()
+}
+
+#[test]
+fn a_private_chat_finds_the_group_s_plan_unless_it_has_its_own() {
+    let told = play(
+        "2027-11-22 10:00 Ben (private): when's dinner?\n\
+         2027-11-22 10:01 Ben (private): cant make it thursday\n",
+    );
+    assert!(told.contains("carvetime to Ben: Off the heat between Thu") && told.contains("Dinner Thu 5:00"), "{told}");
+    assert!(told.contains("carvetime: Ben is out. Free again:") && !told.contains("What time is dinner?"), "{told}");
+    let own = play(
+        "2027-11-22 10:00 Ben (private): /plan 12 lb fresh turkey, dinner Saturday 3 pm, 6 people, oven at 325\n\
+         2027-11-22 10:01 Ben (private) > Accept\n\
+         2027-11-22 10:02 Ben (private): when's dinner?\n",
+    );
+    let last = own.rsplit("when's dinner?").next().unwrap();
+    assert!(last.contains("Dinner Sat 3:00"), "{last}");
+    // Who has spoken in no group with a dinner is helped as ever.
+    let alone = play("2027-11-22 10:00 Cal (private): when's dinner?\n");
+    assert!(alone.rsplit("when's dinner?").next().unwrap().contains("14 lb frozen turkey"), "{alone}");
+}
+
+/// A dinner that can't be met any more: the bird went in hours late.
+fn up_against_it() -> Kitchen {
+    let mut kitchen = dinner("en-US");
+    kitchen.run_to("2027-11-25 13:50");
+    kitchen.say("Ben", "it's in");
+    kitchen
+}
+
+fn clashes(kitchen: &Kitchen) -> usize {
+    let rows = kitchen.said.iter().rfind(|say| say.key.as_deref() == Some("conflict")).map(|say| say.buttons.len());
+    rows.unwrap_or(0)
+}
+
+#[test]
+fn a_yes_takes_the_one_way_out_and_of_several_it_is_said_which() {
+    let mut kitchen = up_against_it();
+    let ways = clashes(&kitchen);
+    assert!(ways > 0, "something is offered");
+    let before = kitchen.scene.room.plan.clone();
+    assert_eq!(kitchen.among("Ben", "yes"), 0, "not his to decide");
+    assert_eq!(kitchen.scene.room.plan, before);
+    let heard = among(&mut kitchen, "Rosa", "ok");
+    match ways {
+        1 => assert_ne!(kitchen.scene.room.plan, before, "{heard}"),
+        several => {
+            assert_eq!((kitchen.scene.room.plan.clone(), ids(&kitchen)), (before, vec!["room-ok-which".to_owned()]));
+            assert_eq!(kitchen.said.last().unwrap().buttons.len(), several, "{heard}");
+        }
+    }
+    assert_eq!(kitchen.among("Rosa", "ok"), 0, "answered");
+    // With one of them left, a yes is to that.
+    let mut kitchen = up_against_it();
+    kitchen.scene.room.offered.as_mut().unwrap().choices.truncate(1);
+    let before = kitchen.scene.room.plan.clone();
+    among(&mut kitchen, "Rosa", "yes");
+    assert_ne!(kitchen.scene.room.plan, before);
+    assert!(kitchen.scene.room.offered.is_none());
+    // Long after it may be to anything.
+    let mut kitchen = up_against_it();
+    kitchen.now += chrono::TimeDelta::minutes(11);
+    assert_eq!(kitchen.among("Rosa", "yes"), 0);
+}
+
+#[test]
+fn on_it_takes_what_was_just_offered_and_agreeing_does_not() {
+    let mut kitchen = dinner("en-US");
+    kitchen.say("Dee", "/take carve");
+    among(&mut kitchen, "Dee", "can someone else carve?");
+    assert_eq!(kitchen.among("Rosa", "ok"), 0);
+    assert_eq!(owner(&kitchen, Step::Carve), None);
+    among(&mut kitchen, "Ben", "i can do it");
+    assert_eq!(owner(&kitchen, Step::Carve), Some(BEN));
 }

@@ -40,6 +40,7 @@ mod live;
 mod logs;
 mod may;
 mod moves;
+mod offered;
 mod offering;
 mod order;
 mod overheard;
@@ -279,6 +280,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if hands::replied(sitting, text, addressed, reply_to)
             || !addressed && which::agreed(sitting, text)
             || wanted::answered(sitting, text)
+            || reply_to.is_none() && offered::answered(sitting, text)
             || questions::completed(sitting, text)
             || farewell::told(sitting, text)
             || stepping_down::told(sitting, text, addressed, on)

@@ -83,6 +83,24 @@ pub struct Room {
     /// The last question somebody put to the others here that has nothing to do with a plan: the answer to it is of no job.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub aside: Option<Aside>,
+    /// What the last message here offers, for a yes in words.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub offered: Option<Offered>,
+}
+
+/// The choices of a message.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Offered {
+    /// When it was said.
+    pub at: Moment,
+    /// Whose words it came of.
+    #[serde(default)]
+    pub by: Option<PersonId>,
+    /// What the message is called.
+    #[serde(default)]
+    pub key: Option<String>,
+    /// The data of its buttons.
+    pub choices: Vec<String>,
 }
 
 /// A question among people of something else.
@@ -140,6 +158,7 @@ impl Room {
             invites: Vec::new(),
             ended: Vec::new(),
             aside: None,
+            offered: None,
         }
     }
 }
@@ -244,6 +263,7 @@ impl Room {
         self.asked_back = self.asked_back.filter(|asked| asked.by != person);
         self.stop_asked = self.stop_asked.filter(|asked| asked.by != person);
         self.unsure.retain(|unsure| unsure.by != person);
+        self.offered.take_if(|offered| offered.by == Some(person));
         let heir = self.members.first().copied();
         for plan in self.plan.iter_mut().chain(&mut self.others) {
             plan.forget_person(person, heir);
