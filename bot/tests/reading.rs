@@ -438,7 +438,7 @@ fn a_short_text_reports_a_job_done_or_not() {
             ("done", "due"),
             ("Ok, done!", "due"),
             ("all done", "due"),
-            ("it's on", "on"),
+            ("it's on", "fire or on"),
             ("bird's on", "on"),
             ("The bird is on.", "on"),
             ("its in the oven", "on"),

@@ -196,6 +196,7 @@ room-mended = Gut: { $change }.
 # ---- die Tafel
 room-board-dinner = <b>Essen { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-no-heat = Keine Hitze seit { $since }.
 room-board-clash = So geht es nicht auf: Wähl oben einen Ausweg oder sag, was anders wird.
 room-board-next = { $late ->
     [yes] <b>Jetzt dran: { $what }</b>
@@ -478,6 +479,9 @@ room-carve-under = { $spot ->
     [stuffing] Die Füllung zeigte
    *[breast] Die Brust zeigte
 } um { $at } { $read }, und mehr hat niemand gesagt. Unter { $target } muss er weiter garen, bevor jemand isst: erst messen.
+room-no-heat = Keine Hitze seit { $since }? Sag mir, wenn sie zurück ist oder wo der Vogel jetzt ist. Bis { $until } unter { $hot }: wegwerfen.
+room-no-heat-over = Zwei Stunden ohne Hitze, seit { $since }: Was unter { $hot } hat, kommt weg. Überall heißer darf er weitergaren, auf { $target }.
+room-eat-cooking = Noch nicht: sicher ist er erst bei { $target } in Brust, Keule und Flügel.
 room-back-on = Weiter im Ofen. Raus erst bei { $target } in der dicksten Brust, innen an der Keule und im Flügel: miss wieder um { $look }.
 room-carve-unread = Hatte er { $target } in Brust, Keule und Flügel? Gesagt hat mir das keiner. Wenn du es nicht weißt, miss jetzt: bei weniger kommt er zurück in den Ofen, bevor jemand isst.
 room-button-reads-now = Ja, tut sie

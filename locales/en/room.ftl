@@ -192,6 +192,7 @@ room-mended = All right: { $change }.
 # ---- the board
 room-board-dinner = <b>Dinner { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-no-heat = No heat since { $since }.
 room-board-clash = It doesn't fit like this: pick a way out above, or tell me what changes.
 room-board-next = { $late ->
     [yes] <b>Due: { $what }</b>
@@ -519,6 +520,9 @@ room-carve-under = { $spot ->
     [stuffing] The stuffing
    *[breast] The breast
 } read { $read } at { $at }, no higher since. Under { $target } it goes back into the heat before anyone eats: measure first.
+room-no-heat = No heat since { $since }? Tell me when it’s back, or where the bird is now. Under { $hot } by { $until }, it gets thrown away.
+room-no-heat-over = Two hours without heat, since { $since }: whatever reads under { $hot } gets thrown away. Hotter everywhere, it may cook on, to { $target }.
+room-eat-cooking = Not yet: it’s safe only at { $target } in breast, thigh and wing.
 room-back-on = Back on. Off only at { $target } in the thickest breast, the innermost thigh and the wing: measure again at { $look }.
 room-carve-unread = Did it read { $target } in breast, thigh and wing? Nobody has told me. If you don’t know, measure now: less, and it goes back into the heat before anyone eats.
 room-button-reads-now = Yes, it does

@@ -209,6 +209,7 @@ room-mended = De acuerdo: { $change }.
 # ---- el tablero
 room-board-dinner = <b>En la mesa { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-no-heat = Sin calor desde { $since }.
 room-board-clash = Así no cuadra: elige arriba una salida o dime qué cambia.
 room-board-next = { $late ->
     [yes] <b>Toca ya: { $what }</b>
@@ -532,6 +533,9 @@ room-carve-under = { $spot ->
     [stuffing] El relleno
    *[breast] La pechuga
 } marcaba { $read } a las { $at }, y nadie dijo más. Por debajo de { $target } sigue asándose antes de que nadie coma: mide primero.
+room-no-heat = ¿Sin calor desde { $since }? Dime cuándo vuelve o dónde está el ave ahora. Si antes de { $until } no llega a { $hot }, se tira.
+room-no-heat-over = Dos horas sin calor, desde { $since }: lo que marque menos de { $hot } se tira. Más caliente en todas partes, puede seguir hasta { $target }.
+room-eat-cooking = Todavía no: solo es segura a { $target } en pechuga, muslo y ala.
 room-back-on = Otra vez al fuego. Se saca solo a { $target } en lo más grueso de la pechuga, el interior del muslo y el ala: mide otra vez a { $look }.
 room-carve-unread = ¿Marcaba { $target } en pechuga, muslo y ala? Nadie me lo ha dicho. Si no lo sabes, mide ahora: si es menos, vuelve al fuego antes de que nadie coma.
 room-button-reads-now = Sí, ahora sí

@@ -219,6 +219,7 @@ room-mended = D’accord : { $change }.
 # ---- le tableau
 room-board-dinner = <b>Repas { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-no-heat = Pas de chaleur depuis { $since }.
 room-board-clash = Ça ne tient pas comme ça : choisis une solution ci-dessus, ou dis-moi ce qui change.
 room-board-next = { $late ->
     [yes] <b>C’est l’heure : { $what }</b>
@@ -547,6 +548,9 @@ room-carve-under = { $spot ->
     [stuffing] La farce
    *[breast] La poitrine
 } marquait { $read } à { $at }, et personne n’a rien dit depuis. En dessous de { $target }, ça retourne à cuire avant que quelqu’un en mange : mesure d’abord.
+room-no-heat = Pas de chaleur depuis { $since } ? Dis-moi quand elle revient, ou où est la volaille maintenant. Sous { $hot } à { $until } : à jeter.
+room-no-heat-over = Deux heures sans chaleur, depuis { $since } : ce qui affiche moins de { $hot } se jette. Plus chaude partout, elle peut continuer jusqu’à { $target }.
+room-eat-cooking = Pas encore : elle n’est sûre qu’à { $target } à la poitrine, à la cuisse et à l’aile.
 room-back-on = De retour en cuisson. On ne la sort qu’à { $target } au plus épais de la poitrine, au creux de la cuisse et à l’aile : mesure de nouveau à { $look }.
 room-carve-unread = Elle affichait { $target } à la poitrine, à la cuisse et à l’aile ? Personne ne me l’a dit. Si tu ne sais pas, mesure maintenant : en dessous, elle retourne cuire avant qu’on mange.
 room-button-reads-now = Oui, elle y est

@@ -209,6 +209,7 @@ room-mended = Va bene: { $change }.
 # ---- la lavagna
 room-board-dinner = <b>A tavola { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-no-heat = Senza calore dalle { $since }.
 room-board-clash = Così non torna: scegli sopra una via d’uscita, o dimmi che cosa cambia.
 room-board-next = { $late ->
     [yes] <b>Adesso: { $what }</b>
@@ -540,6 +541,9 @@ room-carve-under = { $spot ->
     [stuffing] Il ripieno
    *[breast] Il petto
 } segnava { $read } alle { $at }, e nessuno ha detto altro. Sotto { $target } torna a cuocere prima che qualcuno mangi: prima misura.
+room-no-heat = Senza calore dalle { $since }? Dimmi quando torna, o dov’è la carne adesso. Sotto { $hot } alle { $until }: si butta.
+room-no-heat-over = Due ore senza calore, dalle { $since }: quello che segna meno di { $hot } si butta. Più caldo dappertutto, può continuare fino a { $target }.
+room-eat-cooking = Non ancora: è sicuro solo a { $target } in petto, coscia e ala.
 room-back-on = Di nuovo in cottura. Si toglie solo a { $target } nel petto più spesso, all’interno della coscia e nell’ala: misura di nuovo alle { $look }.
 room-carve-unread = Segnava { $target } in petto, coscia e ala? Nessuno me l’ha detto. Se non lo sai, misura ora: a meno torna al calore prima che qualcuno mangi.
 room-button-reads-now = Sì, segna così

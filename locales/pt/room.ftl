@@ -188,6 +188,7 @@ room-mended = Certo: { $change }.
 # ---- o quadro
 room-board-dinner = <b>Jantar { $when }</b>
 room-board-bird = { $bird }, { $heat }
+room-board-no-heat = Sem calor desde { $since }.
 room-board-clash = Assim não fecha: escolha uma saída acima ou me diga o que muda.
 room-board-next = { $late ->
     [yes] <b>É agora: { $what }</b>
@@ -470,6 +471,9 @@ room-carve-under = { $spot ->
     [stuffing] O recheio
    *[breast] O peito
 } marcou { $read } às { $at }, e ninguém disse mais nada. Abaixo de { $target } volta para o calor antes de alguém comer: meça primeiro.
+room-no-heat = Sem calor desde { $since }? Me diga quando voltar, ou onde a ave está agora. Abaixo de { $hot } até { $until }: jogue fora.
+room-no-heat-over = Duas horas sem calor, desde { $since }: o que marcar menos de { $hot } vai para o lixo. Mais quente em toda parte, pode seguir até { $target }.
+room-eat-cooking = Ainda não: só é segura com { $target } em peito, coxa e asa.
 room-back-on = De volta ao forno. Só sai com { $target } no mais grosso do peito, no fundo da coxa e na asa: meça de novo às { $look }.
 room-carve-unread = Marcava { $target } em peito, coxa e asa? Ninguém me disse. Se não sabe, meça agora: com menos, volta ao forno antes que alguém coma.
 room-button-reads-now = Sim, marca

@@ -7,7 +7,8 @@ use super::alarms::LOWEST_PIT_F;
 use super::sitting::button;
 use super::state::{LivePlan, StoredReading, WasSet};
 use super::turn::Urgency;
-use super::{Sitting, board, readings, undo};
+use super::{Sitting, board, no_heat, readings, undo};
+use crate::reading::sentence::Sentence;
 use crate::reading::{self, Air, Since};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, spans};
@@ -26,6 +27,7 @@ const LONGEST_DOWN: TimeDelta = TimeDelta::hours(12);
 pub(super) fn was_otherwise(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let air = reading::read_air(text, &sitting.ground());
     let back = if air.is_some() { None } else { reading::read_heat_back(text, &sitting.ground()) };
+    let back = back.or_else(|| goes_on_elsewhere(sitting, text));
     let air = match (air, back) {
         (Some(air), _) => air,
         (None, Some(now_c)) => {
@@ -52,7 +54,18 @@ fn fails(sitting: &mut Sitting<'_>, text: &str) {
     let cooking = |plan: &&mut LivePlan| !plan.is_off() && plan.on_since(now).is_some();
     if let Some(plan) = sitting.room.plan.as_mut().filter(cooking) {
         plan.down_since.get_or_insert(now);
+        board::refresh(sitting);
     }
+}
+
+/// "It's in the neighbors' oven now, 350", while its own is dead: heat again, and what it is set to, °C.
+fn goes_on_elsewhere(sitting: &Sitting<'_>, text: &str) -> Option<Option<f64>> {
+    no_heat::since(sitting.room.plan.as_ref()?, sitting.now)?;
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let moved = ["heat-elsewhere", "heat-moved"].iter().any(|concept| sentence.has(concept));
+    let asks = text.contains(['?', '¿']) || reading::begins_as_question(text, sitting.lexicon());
+    let ahead = sentence.has("heat-later");
+    (moved && !asks && !ahead).then(|| reading::read_wish(text, &sitting.ground()).0.setting_c)
 }
 
 fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
@@ -80,7 +93,8 @@ fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
         plan.readings.push(sunk(pit_c, by, now));
     }
     let caution = caution(order.heat.cooker, celsius(was));
-    let raw = from == on && air.was_c.is_none() && now - on >= spans::HOT_MOST;
+    let none = air.was_c.is_none();
+    let raw = none && (from == on && now - on >= spans::HOT_MOST || no_heat::was_cold_too_long(plan, from, now));
     let noted = noted(air.was_c, from, on);
     if raw {
         return thrown_away(sitting, noted);

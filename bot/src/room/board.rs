@@ -5,7 +5,7 @@ use super::live::runs_by_itself;
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{Button, How, Say, To, Urgency};
-use super::{RoomKind, Sitting, birds, forecast, plan_words, proposal, spoiled};
+use super::{RoomKind, Sitting, birds, forecast, no_heat, plan_words, proposal, spoiled};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
@@ -60,6 +60,9 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     }
     if plan.clash.is_some() {
         lines.push(Text::new("room-board-clash"));
+    }
+    if let Some(since) = no_heat::since(plan, sitting.now) {
+        lines.push(Text::new("room-board-no-heat").with("since", Arg::Clock(since)));
     }
     let ahead: Vec<&LiveJob> = ahead(plan, sitting.now);
     let steps: Vec<Option<Step>> = ahead.iter().map(|job| job.step()).collect();

@@ -9,7 +9,7 @@ use super::live::{CHILL_LIMIT, runs_by_itself};
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, plan_words};
+use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, no_heat, plan_words};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Step, Thawing};
 use carvetime_core::salt::Strength;
@@ -41,6 +41,7 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     bells.iter().for_each(|(_, kind)| super::feedback::rang(sitting, kind));
     bells.iter().for_each(|(_, kind)| super::eve::rang(sitting, kind));
     bells.iter().for_each(|(_, kind)| super::raw::rang(sitting, kind));
+    bells.iter().for_each(|(_, kind)| no_heat::rang(sitting, kind));
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Offer { .. })) {
         super::offering::rang(sitting);
     }
@@ -50,7 +51,9 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     let mut missed = Vec::new();
     for job in due {
         let Some(step) = job.step() else { continue };
-        if runs_by_itself(step) {
+        if sitting.room.plan.as_ref().is_some_and(|plan| no_heat::holds(plan, step, sitting.now)) {
+            put_off(sitting, step, job.nth);
+        } else if runs_by_itself(step) {
             pass(sitting, step, &job);
             if step == Step::Serve {
                 after::learn(sitting);
@@ -123,6 +126,17 @@ fn pass(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
     let Some(live) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(step, job.nth)) else { return };
     live.call_at = None;
     live.state = JobState::Done { by: None, at };
+}
+
+/// Nobody is called for it before the heat is back; not at all where that was never said.
+fn put_off(sitting: &mut Sitting<'_>, step: Step, nth: u8) {
+    let (now, again) = (sitting.now, sitting.now + no_heat::WAITS);
+    if sitting.room.plan.as_ref().is_some_and(|plan| no_heat::since(plan, now).is_none()) {
+        return silence(sitting, step, nth);
+    }
+    if let Some(live) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(step, nth)) {
+        live.call_at = Some(again);
+    }
 }
 
 fn silence(sitting: &mut Sitting<'_>, step: Step, nth: u8) {

@@ -40,6 +40,7 @@ mod live;
 mod logs;
 mod may;
 mod moves;
+mod no_heat;
 mod offered;
 mod offering;
 mod order;
@@ -301,7 +302,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if readings::expected(sitting) && (scales::disagree(sitting, text) || !edited && behind::told(sitting, text)) {
         return;
     }
-    if !edited && spoiled::asked(sitting, text)
+    if !edited && (spoiled::asked(sitting, text) || no_heat::asked(sitting, text))
         || cooled::told(sitting, text, addressed, edited)
         || !edited && spoiled::told(sitting, text)
     {

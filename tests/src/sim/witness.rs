@@ -5,7 +5,7 @@
 
 use carvetime::book::{BellKey, Changes, Loss, OutboxKey, Shelf};
 use carvetime::engine::Message;
-use carvetime::room::state::{JobState, Person, Room};
+use carvetime::room::state::{JobState, LiveJob, LivePlan, Person, Room};
 use carvetime::room::turn::Forget;
 use carvetime::room::{Bell, BellKind, Heard, How, PersonId, RoomId, Say, Scene, To, Turn, What, decide};
 use carvetime_core::plan::Step;
@@ -273,8 +273,8 @@ impl Witness {
         if !scene.room.others.is_empty() {
             return; // whose bell it is, is another's test
         }
-        let Some(plan) = &scene.room.plan else { return };
-        for job in plan.jobs.iter().filter(|job| job.state == JobState::Waiting) {
+        let Some(before) = &scene.room.plan else { return };
+        for job in before.jobs.iter().filter(|job| job.state == JobState::Waiting) {
             let rung = bells.iter().any(
                 |(_, kind)| matches!(kind, BellKind::Job { step, nth, .. } if *step == job.step && *nth == job.nth),
             );
@@ -294,7 +294,8 @@ impl Witness {
             let after =
                 plan.and_then(|plan| plan.jobs.iter().find(|other| other.step == job.step && other.nth == job.nth));
             let passed = after.is_none_or(|after| after.state != JobState::Waiting);
-            if !once || (said.is_empty() && !folded && !passed && !limit) {
+            let waits = waits_for_heat(plan.unwrap_or(before), job);
+            if !once || (said.is_empty() && !folded && !passed && !limit && !waits) {
                 self.wrong.push(format!("room {}: {name} was due: said {} times, not folded", here.0, said.len()));
             }
         }
@@ -487,7 +488,7 @@ impl Witness {
                 let by_itself = job.step().is_none_or(|step| !step.needs_hands() || step == Step::Serve);
                 // Past its two hours nobody is called to carve it or put it away: that they are over is what is said.
                 let over = plan.limits_called.iter().any(|limit| limit == "chill-0");
-                let told = over && matches!(job.step(), Some(Step::Carve | Step::Chill));
+                let told = over && matches!(job.step(), Some(Step::Carve | Step::Chill)) || waits_for_heat(plan, job);
                 if job.state == JobState::Waiting && job.at < now && job.calls == 0 && !by_itself && !told {
                     self.wrong.push(format!("room {}: {} {} was never called", room.id.0, job.step, job.nth));
                 }
@@ -539,4 +540,9 @@ pub fn read<T: DeserializeOwned>(value: &[u8]) -> T {
 
 fn number(key: &[u8]) -> u64 {
     key.try_into().map_or(0, u64::from_be_bytes)
+}
+
+/// The heat has failed and nobody has said that it is back: what only fits a bird that cooks is put off.
+fn waits_for_heat(plan: &LivePlan, job: &LiveJob) -> bool {
+    plan.down_since.is_some() && matches!(job.step(), Some(Step::Check | Step::Pull | Step::Carve))
 }
