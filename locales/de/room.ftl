@@ -482,6 +482,7 @@ room-carve-under = { $spot ->
 room-no-heat = Keine Hitze seit { $since }? Sag mir, wenn sie zurück ist oder wo der Vogel jetzt ist. Bis { $until } unter { $hot }: wegwerfen.
 room-no-heat-over = Zwei Stunden ohne Hitze, seit { $since }: Was unter { $hot } hat, kommt weg. Überall heißer darf er weitergaren, auf { $target }.
 room-eat-cooking = Noch nicht: sicher ist er erst bei { $target } in Brust, Keule und Flügel.
+room-call-carve-unsaid = Ist er draußen? Gesagt hat mir das keiner. Raus erst bei { $target } in Brust, Keule und Flügel; bei weniger bleibt er drin.
 room-back-on = Weiter im Ofen. Raus erst bei { $target } in der dicksten Brust, innen an der Keule und im Flügel: miss wieder um { $look }.
 room-carve-unread = Hatte er { $target } in Brust, Keule und Flügel? Gesagt hat mir das keiner. Wenn du es nicht weißt, miss jetzt: bei weniger kommt er zurück in den Ofen, bevor jemand isst.
 room-button-reads-now = Ja, tut sie

@@ -523,6 +523,7 @@ room-carve-under = { $spot ->
 room-no-heat = No heat since { $since }? Tell me when it’s back, or where the bird is now. Under { $hot } by { $until }, it gets thrown away.
 room-no-heat-over = Two hours without heat, since { $since }: whatever reads under { $hot } gets thrown away. Hotter everywhere, it may cook on, to { $target }.
 room-eat-cooking = Not yet: it’s safe only at { $target } in breast, thigh and wing.
+room-call-carve-unsaid = Is it off the heat? Nobody has told me. Off only at { $target } in breast, thigh and wing; less, and it stays on.
 room-back-on = Back on. Off only at { $target } in the thickest breast, the innermost thigh and the wing: measure again at { $look }.
 room-carve-unread = Did it read { $target } in breast, thigh and wing? Nobody has told me. If you don’t know, measure now: less, and it goes back into the heat before anyone eats.
 room-button-reads-now = Yes, it does

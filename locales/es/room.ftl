@@ -536,6 +536,7 @@ room-carve-under = { $spot ->
 room-no-heat = ¿Sin calor desde { $since }? Dime cuándo vuelve o dónde está el ave ahora. Si antes de { $until } no llega a { $hot }, se tira.
 room-no-heat-over = Dos horas sin calor, desde { $since }: lo que marque menos de { $hot } se tira. Más caliente en todas partes, puede seguir hasta { $target }.
 room-eat-cooking = Todavía no: solo es segura a { $target } en pechuga, muslo y ala.
+room-call-carve-unsaid = ¿Ya está fuera? Nadie me lo ha dicho. Se saca solo a { $target } en pechuga, muslo y ala; con menos, sigue dentro.
 room-back-on = Otra vez al fuego. Se saca solo a { $target } en lo más grueso de la pechuga, el interior del muslo y el ala: mide otra vez a { $look }.
 room-carve-unread = ¿Marcaba { $target } en pechuga, muslo y ala? Nadie me lo ha dicho. Si no lo sabes, mide ahora: si es menos, vuelve al fuego antes de que nadie coma.
 room-button-reads-now = Sí, ahora sí

@@ -548,9 +548,10 @@ room-carve-under = { $spot ->
     [stuffing] La farce
    *[breast] La poitrine
 } marquait { $read } à { $at }, et personne n’a rien dit depuis. En dessous de { $target }, ça retourne à cuire avant que quelqu’un en mange : mesure d’abord.
-room-no-heat = Pas de chaleur depuis { $since } ? Dis-moi quand elle revient, ou où est la volaille maintenant. Sous { $hot } à { $until } : à jeter.
+room-no-heat = Pas de chaleur depuis { $since } ? Dis-moi quand elle revient, ou où est la volaille maintenant. Sous { $hot } à { $until } : à jeter.
 room-no-heat-over = Deux heures sans chaleur, depuis { $since } : ce qui affiche moins de { $hot } se jette. Plus chaude partout, elle peut continuer jusqu’à { $target }.
 room-eat-cooking = Pas encore : elle n’est sûre qu’à { $target } à la poitrine, à la cuisse et à l’aile.
+room-call-carve-unsaid = Elle est sortie ? Personne ne me l’a dit. On ne la sort qu’à { $target } à la poitrine, à la cuisse et à l’aile ; en dessous, elle continue.
 room-back-on = De retour en cuisson. On ne la sort qu’à { $target } au plus épais de la poitrine, au creux de la cuisse et à l’aile : mesure de nouveau à { $look }.
 room-carve-unread = Elle affichait { $target } à la poitrine, à la cuisse et à l’aile ? Personne ne me l’a dit. Si tu ne sais pas, mesure maintenant : en dessous, elle retourne cuire avant qu’on mange.
 room-button-reads-now = Oui, elle y est

@@ -544,6 +544,7 @@ room-carve-under = { $spot ->
 room-no-heat = Senza calore dalle { $since }? Dimmi quando torna, o dov’è la carne adesso. Sotto { $hot } alle { $until }: si butta.
 room-no-heat-over = Due ore senza calore, dalle { $since }: quello che segna meno di { $hot } si butta. Più caldo dappertutto, può continuare fino a { $target }.
 room-eat-cooking = Non ancora: è sicuro solo a { $target } in petto, coscia e ala.
+room-call-carve-unsaid = È già fuori? Nessuno me l’ha detto. Si toglie solo a { $target } in petto, coscia e ala; con meno resta dentro.
 room-back-on = Di nuovo in cottura. Si toglie solo a { $target } nel petto più spesso, all’interno della coscia e nell’ala: misura di nuovo alle { $look }.
 room-carve-unread = Segnava { $target } in petto, coscia e ala? Nessuno me l’ha detto. Se non lo sai, misura ora: a meno torna al calore prima che qualcuno mangi.
 room-button-reads-now = Sì, segna così

@@ -474,6 +474,7 @@ room-carve-under = { $spot ->
 room-no-heat = Sem calor desde { $since }? Me diga quando voltar, ou onde a ave está agora. Abaixo de { $hot } até { $until }: jogue fora.
 room-no-heat-over = Duas horas sem calor, desde { $since }: o que marcar menos de { $hot } vai para o lixo. Mais quente em toda parte, pode seguir até { $target }.
 room-eat-cooking = Ainda não: só é segura com { $target } em peito, coxa e asa.
+room-call-carve-unsaid = Já saiu do forno? Ninguém me disse. Só sai com { $target } em peito, coxa e asa; com menos, continua.
 room-back-on = De volta ao forno. Só sai com { $target } no mais grosso do peito, no fundo da coxa e na asa: meça de novo às { $look }.
 room-carve-unread = Marcava { $target } em peito, coxa e asa? Ninguém me disse. Se não sabe, meça agora: com menos, volta ao forno antes que alguém coma.
 room-button-reads-now = Sim, marca

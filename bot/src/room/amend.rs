@@ -34,7 +34,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
     }
     if sitting.room.plan.is_none() {
         // The beginning of a plan, told in pieces.
-        let begins = addressed && text.len() <= SHORT && !wish.is_empty();
+        // "I have a stomach bug": what one has is no dinner yet.
+        let only_had = Wish { at_home: None, ..wish.clone() }.is_empty();
+        let begins = addressed && text.len() <= SHORT && !only_had;
         if begins {
             planning::told(sitting, who, wish, &problems);
         }

@@ -246,6 +246,11 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
         text.push(Text::new("dish-hot-through").with("target", Arg::Temperature(super::target())));
     }
     if step == Step::Carve {
+        // Called to come off, and nobody has said that it did.
+        let unsaid = plan.and_then(|plan| plan.job(Step::Pull, 0)).is_some_and(|job| job.state == JobState::Waiting);
+        if unsaid {
+            text.insert(0, Text::new("room-call-carve-unsaid").with("target", Arg::Temperature(super::target())));
+        }
         text.extend(sitting.room.plan.as_ref().and_then(super::hot_road::at_table));
     }
     if let (Step::Salt, Some(order)) = (step, &order) {

@@ -10,6 +10,7 @@ use super::sitting::Sitting;
 use super::state::{LivePlan, Person, Room};
 use super::stepping_down;
 use super::turn::{How, To, Urgency};
+use crate::ask::{self, Asker, Question};
 use crate::reading::command::{Address, read_command};
 use crate::reading::{self, Ground, Lexicon, read_log};
 use carvetime_core::plan::{Moment, Step};
@@ -38,8 +39,35 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
     if plans.iter().any(|plan| !birds::is_past(plan, now)) && concerns(room, person, text) {
         return true;
     }
+    let cooks = |plan: &&LivePlan| !plan.is_off() && plan.on_since(now).is_some();
+    if plans.iter().any(cooks) && is_of_the_heat(room, person, text, now) {
+        return true;
+    }
     let look = |plan: &&&LivePlan| !plan.is_off() && was_called(plan, chat, |step, _| step == Step::Check.name());
+    let ahead = |plan: &&LivePlan| !birds::is_past(plan, now);
     plans.iter().any(|plan| look(&plan)) && is_reading(room, person, text, now)
+        || plans.iter().any(ahead) && is_of_the_bird(room, person, text, now)
+}
+
+/// Readings, a dead oven or its return, and whether the bird can be eaten, while it cooks.
+fn is_of_the_heat(room: &Room, person: &Person, text: &str, now: Moment) -> bool {
+    let reader = person.reader(room, now);
+    let metric = reader.units == crate::words::UnitSystem::Metric;
+    let ground = Ground::new(&reader.locale, metric, reader.zone, now);
+    is_reading(room, person, text, now)
+        || reading::says_heat_failed(text, &ground)
+        || reading::read_heat_back(text, &ground).is_some()
+        || reading::asks_to_eat(text, ground.lexicon)
+}
+
+/// "Salted it", "still frozen inside", "how do I salt it?" of one who has no bird of their own.
+fn is_of_the_bird(room: &Room, person: &Person, text: &str, now: Moment) -> bool {
+    let reader = person.reader(room, now);
+    let metric = reader.units == crate::words::UnitSystem::Metric;
+    let ground = Ground::new(&reader.locale, metric, reader.zone, now);
+    let reported = reading::read_report(text, ground.lexicon).is_some_and(|report| report.step.is_some());
+    reported
+        || matches!(ask::read_question(text, &Asker::of_reader(&reader)), Ok(Question::SaltDose { bird, .. }) if bird.mass.is_none())
 }
 
 fn was_called(plan: &LivePlan, chat: RoomId, is: impl Fn(&str, u8) -> bool) -> bool {

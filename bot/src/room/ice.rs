@@ -30,15 +30,19 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     // Said to be thawed, and it is not.
     let was_frozen = plan.jobs.iter().any(|job| job.step() == Some(Step::Thaw));
     let frozen = plan.order(zone).is_some_and(|order| order.bird.condition != Condition::Fresh || was_frozen);
-    if !frozen || plan.on_since(now).is_some() || plan.job(Step::On, 0).is_none() {
+    if plan.on_since(now).is_some() || plan.job(Step::On, 0).is_none() {
         return false;
     }
-    // On the second day of three nobody wonders.
+    // On the second day of three nobody wonders; a bird sold as fresh may be icy inside as well.
     let waiting = |step: Step| plan.job(step, 0).filter(|job| job.state == JobState::Waiting);
-    let needed = waiting(Step::Salt).or_else(|| waiting(Step::Temper)).or_else(|| waiting(Step::On)).map(|job| job.at);
+    let salt = waiting(Step::Salt).filter(|_| frozen);
+    let needed = salt.or_else(|| waiting(Step::Temper)).or_else(|| waiting(Step::On)).map(|job| job.at);
     if let Some(at) = needed.filter(|at| *at > now + SOON) {
         sitting.answer(Text::new("room-ice-early").with("when", Arg::DayClock(at)));
         return true;
+    }
+    if !frozen {
+        return false;
     }
     plan.remember("mended", None, by, now);
     let before = plan.jobs.clone();
