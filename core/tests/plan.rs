@@ -445,6 +445,19 @@ fn a_fresh_bird_at_home_does_not_keep_until_next_week() {
 }
 
 #[test]
+fn thawing_begins_by_day_where_salting_a_little_later_allows_it() {
+    // 4.8 kg, planned on Sunday evening for Friday: salted on Wednesday evening it would have to go into the fridge at a quarter past one.
+    let goose = Bird { kind: Kind::Goose, ..thanksgiving(10.58, Condition::Frozen).bird };
+    let order = Order { bird: goose, dinner: at("2027-11-26 19:30"), ..thanksgiving(10.58, Condition::Frozen) };
+    let schedule = solve(&order, &[], at("2027-11-21 19:00")).unwrap();
+    let thaw = job(&schedule, Step::Thaw);
+    let hour = local(thaw.at)[11..13].parse::<u32>().unwrap();
+    assert!((8..23).contains(&hour), "{}", local(thaw.at));
+    assert!(schedule.salted_rest.unwrap() >= TimeDelta::hours(24));
+    assert!(!schedule.cautions.iter().any(|it| matches!(it, Caution::AtNight(_) | Caution::OddHours(_))), "{:?}", schedule.cautions);
+}
+
+#[test]
 fn a_fresh_bird_bought_days_early_gets_ways_out_and_no_other_days_dinner_meanwhile() {
     let order = thanksgiving(14.0, Condition::Fresh);
     let facts = [done(Step::Buy, "2027-11-13 11:00")];

@@ -181,7 +181,10 @@ impl Hand<'_, '_> {
                 // An evening that leaves the salt less than it wants is no better than an odd hour that does not.
                 let last_full = (self.at[ON] - spans::DRY_WANTED).min(latest);
                 let until = if earliest <= last_full { last_full } else { latest };
-                match clock::last_hour_within(self.network.order.zone, hour, minute, earliest, until) {
+                let evening = clock::last_hour_within(self.network.order.zone, hour, minute, earliest, until);
+                // Salted that evening, the thawing might have to begin in the small hours.
+                match evening {
+                    Some(evening) if self.thaws_by_day_instead(evening) => self.fix_awake(SALT, self.left(SALT).0),
                     Some(evening) => self.fix(SALT, evening),
                     None => self.fix_awake(SALT, until),
                 }
@@ -200,6 +203,33 @@ impl Hand<'_, '_> {
         }
         let (earliest, _) = self.left(THAWED);
         self.fix(THAWED, earliest);
+    }
+
+    /// Where salting at `salt` would leave the thawing nothing but the night to begin in: begins it late that evening, if it may, else by
+    /// day. Whether the salt has to wait for it.
+    fn thaws_by_day_instead(&mut self, salt: Moment) -> bool {
+        /// Up to here an evening is no night yet.
+        const LATE: TimeDelta = TimeDelta::minutes(90);
+        let zone = self.network.order.zone;
+        let Some(thaw) = self.network.thaw.filter(|thaw| thaw.way == Thawing::Fridge && self.network.is_open(THAW))
+        else {
+            return false;
+        };
+        let (earliest, latest) = self.left(THAW);
+        let until = (salt - thaw.most).min(latest);
+        let by_day = |to: Moment| clock::is_sociable(zone, clock::sociable(zone, to, earliest, to.max(earliest)));
+        if by_day(until) {
+            return false;
+        }
+        if earliest <= until && clock::is_sociable(zone, earliest - LATE) {
+            self.fix(THAW, clock::ceil(earliest, ROUND).min(until));
+            return false;
+        }
+        let waits = by_day(latest);
+        if waits {
+            self.fix_awake(THAW, earliest);
+        }
+        waits
     }
 
     /// Hot dishes as late as goes, ready a little before the table; cold ones as long before it as they want, those made ahead
