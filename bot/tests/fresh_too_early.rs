@@ -41,6 +41,21 @@ fn the_jobs_stay_on_the_day_of_the_dinner_until_a_way_out_is_picked() {
 }
 
 #[test]
+fn bought_in_time_it_has_no_clock_of_its_own_whatever_else_does_not_fit() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 10:00");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, dinner Thursday 5 pm, 10 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.run_to("2027-11-23 14:35");
+    kitchen.say("Rosa", "bought it");
+    let plan = kitchen.scene.room.plan.as_mut().unwrap();
+    // A dish that finds no room, say: the bird still goes on before its two days are over.
+    plan.clash = Some(carvetime::room::state::ToldClash { short_min: 10, because: Vec::new() });
+    kitchen.say("Rosa", "/board");
+    let said = kitchen.run_to("2027-11-25 16:00");
+    assert!(!said.contains("fresh bird"), "{said}");
+}
+
+#[test]
 fn another_bird_is_still_to_be_bought() {
     let (mut kitchen, _) = bought(RoomKind::Group);
     kitchen.press("Rosa", "Buy a fresh one later");

@@ -454,7 +454,11 @@ fn thawing_begins_by_day_where_salting_a_little_later_allows_it() {
     let hour = local(thaw.at)[11..13].parse::<u32>().unwrap();
     assert!((8..23).contains(&hour), "{}", local(thaw.at));
     assert!(schedule.salted_rest.unwrap() >= TimeDelta::hours(24));
-    assert!(!schedule.cautions.iter().any(|it| matches!(it, Caution::AtNight(_) | Caution::OddHours(_))), "{:?}", schedule.cautions);
+    assert!(
+        !schedule.cautions.iter().any(|it| matches!(it, Caution::AtNight(_) | Caution::OddHours(_))),
+        "{:?}",
+        schedule.cautions
+    );
 }
 
 #[test]

@@ -42,7 +42,8 @@ fn until(plan: &LivePlan, zone: Tz, now: Moment) -> Option<Moment> {
     plan.clash.as_ref().filter(|_| plan.on_since(now).is_none() && !plan.is_off())?;
     let bought = plan.facts.iter().find(|fact| fact.step == Step::Buy.name() && fact.done).map(|fact| fact.at);
     let until = order.use_by.or_else(|| Some(bought? + spans::RAW_KEEPS))?;
-    (until < order.dinner).then_some(until)
+    // Whatever else doesn't fit: in the heat by then, it keeps.
+    plan.job(Step::On, 0).is_some_and(|on| until < on.at).then_some(until)
 }
 
 /// A limit's bell rang.
