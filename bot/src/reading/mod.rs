@@ -18,6 +18,7 @@ mod past;
 mod peril;
 mod problem;
 mod quiet;
+mod retract;
 pub mod sentence;
 mod share;
 mod shift;
@@ -47,6 +48,7 @@ pub use past::{Happened, read_report_at};
 pub use peril::{Peril, read_peril};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
+pub use retract::{Retraction, puts_a_question, read_retraction};
 pub use share::{
     Share, Whose, asks_for_another, asks_own_jobs, asks_what_is_left, asks_whether_done, read_shares, read_takings,
     stranger,

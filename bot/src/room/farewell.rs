@@ -5,7 +5,7 @@ use super::heard::PersonId;
 use super::sitting::button;
 use super::state::{AskedBack, Person};
 use super::turn::{Forget, How};
-use super::{RoomKind, Sitting, birds, from_afar, may};
+use super::{RoomKind, Sitting, birds, from_afar, may, retracted};
 use crate::reading;
 use crate::words::{Arg, Text};
 use chrono::TimeDelta;
@@ -26,15 +26,22 @@ pub(super) fn stop(sitting: &mut Sitting<'_>) {
     }
     ask(sitting, "stop", text);
     let at = sitting.now;
-    sitting.room.stop_asked = sitting.speaker().map(|by| AskedBack { by, at });
+    sitting.room.stop_asked = sitting.speaker().map(|by| AskedBack { by, at, passed: false });
 }
 
 /// "Cancel the plan", "dinner's off": asked first, like `/stop`; and the yes or no to that, typed. `false`: the words are neither.
-pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    const LATELY: TimeDelta = TimeDelta::minutes(10);
+///
+/// A bare yes is one to it as the next they say, with nothing asked by others in between, or in reply to it: the plan hangs on it.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, reply_to: Option<&str>) -> bool {
+    const LATELY: TimeDelta = TimeDelta::minutes(5);
+    const REPLIED: TimeDelta = TimeDelta::hours(1);
     let Some(who) = sitting.speaker().filter(|_| sitting.room.plan.is_some()) else { return false };
     let lexicon = sitting.lexicon();
-    let open = |asked: &AskedBack| asked.by == who && sitting.now - asked.at <= LATELY;
+    let replied = reply_to == Some("stop");
+    let open = |asked: &AskedBack| {
+        let fresh = !asked.passed && sitting.now - asked.at <= LATELY;
+        asked.by == who && (fresh || replied && sitting.now - asked.at <= REPLIED)
+    };
     if sitting.room.stop_asked.as_ref().is_some_and(open) {
         let yes = reading::read_willing(text, lexicon).is_some();
         if yes || reading::is_unwilling(text, lexicon) {
@@ -123,8 +130,10 @@ pub(super) fn yes(sitting: &mut Sitting<'_>, what: &str, who: PersonId) {
             };
             sitting.room.stop_asked = None;
             let mut text = vec![Text::new("room-stopped")];
-            text.extend(plan.calendar.map(|_| Text::new("room-stopped-calendar")));
+            text.extend(plan.calendar.as_ref().map(|_| Text::new("room-stopped-calendar")));
+            text.push(Text::new("room-stopped-back"));
             sitting.answer_all(text).key("stop").how(How::Edit);
+            retracted::keep(sitting, plan);
             birds::refresh_others(sitting);
         }
         "forget" if sitting.room.kind == RoomKind::Private || may::steer_all(sitting) => {

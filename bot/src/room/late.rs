@@ -14,7 +14,7 @@ use carvetime_core::plan::{Caution, Change, Conflict, Moment};
 use chrono::TimeDelta;
 
 /// The message's key.
-const KEY: &str = "late";
+pub(super) const KEY: &str = "late";
 /// Longer texts tell a story.
 const LONGEST: usize = 80;
 /// As many words as a way to say "late" has.
@@ -101,7 +101,7 @@ pub(super) fn ask<'s>(
     let keep = button("room-button-late-keep", &Action::Stay(serial, minute(dinner)));
     let edition = sitting.room.plan.as_ref().map_or(0, |plan| plan.edition);
     // A yes in words is an answer as well.
-    let wanted = Wanted { to, at: sitting.now, answered: false };
+    let wanted = Wanted { to, at: sitting.now, answered: false, passed: false };
     if let Some(plan) = sitting.room.plan.as_mut().filter(|_| matches!(outlook, Outlook::Works { .. })) {
         plan.wanted = Some(wanted);
     }

@@ -22,7 +22,8 @@ pub(super) fn steer_all(sitting: &Sitting<'_>) -> bool {
     steer(sitting) && (sitting.room.kind == RoomKind::Private || is_admin(sitting) || hosts_all())
 }
 
-fn is_admin(sitting: &Sitting<'_>) -> bool {
+/// Whether the speaker administers the chat.
+pub(super) fn is_admin(sitting: &Sitting<'_>) -> bool {
     sitting.heard.by.as_ref().map_or(sitting.heard.for_group, |speaker| speaker.admin)
 }
 

@@ -55,6 +55,7 @@ mod questions;
 mod raw;
 mod readings;
 mod reports;
+mod retracted;
 mod scales;
 mod settings;
 mod shares;
@@ -195,6 +196,7 @@ fn ordered(sitting: &mut Sitting<'_>, command: Command<'_>, edited: bool) {
         },
         "drop" if crate::reading::is_everything(rest, sitting.lexicon()) => stepping_down::everything(sitting),
         "drop" => step_named(sitting, rest, jobs::drop),
+        "undo" if sitting.room.plan.is_none() && retracted::back(sitting) => {}
         "undo" => undo::last(sitting),
         "export" => export::all(sitting),
         "stop" => farewell::stop(sitting),
@@ -279,11 +281,12 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited {
         let on = reply_to.and_then(|key| replied_job(sitting, key));
         if hands::replied(sitting, text, addressed, reply_to)
-            || !addressed && which::agreed(sitting, text)
-            || wanted::answered(sitting, text)
+            || which::agreed(sitting, text, addressed, reply_to)
+            || wanted::answered(sitting, text, reply_to)
             || reply_to.is_none() && offered::answered(sitting, text)
             || questions::completed(sitting, text)
-            || farewell::told(sitting, text)
+            || retracted::told(sitting, text, addressed)
+            || farewell::told(sitting, text, reply_to)
             || stepping_down::told(sitting, text, addressed, on)
         {
             return;

@@ -245,6 +245,7 @@ impl<'a> Sitting<'a> {
         {
             self.answer_privately(who);
         }
+        super::retracted::note(&mut self);
         super::offered::note(&mut self);
         self.address_private_buttons();
         self.room.put_in_order();

@@ -6,13 +6,13 @@ use super::late;
 use super::sitting::name;
 use super::state::Wanted;
 use super::{PersonId, Sitting, may, moves, spoiled};
-use crate::reading;
+use crate::reading::{self, Retraction};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
 use chrono::TimeDelta;
 
 /// "Yes" is an answer to what was asked within this time; one that names the hour, within the longer one.
-const LATELY: TimeDelta = TimeDelta::minutes(30);
+const LATELY: TimeDelta = TimeDelta::minutes(5);
 const TODAY: TimeDelta = TimeDelta::hours(6);
 /// Whoever asks for an hour farther away speaks of another meal.
 const FARTHEST: TimeDelta = TimeDelta::hours(6);
@@ -49,7 +49,7 @@ fn offer(sitting: &mut Sitting<'_>, to: Moment, (serial, host, dinner): (u32, Pe
 }
 
 /// The answer of one who may decide. `false`: the words are no answer.
-pub(super) fn answered(sitting: &mut Sitting<'_>, text: &str) -> bool {
+pub(super) fn answered(sitting: &mut Sitting<'_>, text: &str, reply_to: Option<&str>) -> bool {
     let Some((serial, host, dinner)) = standing(sitting) else { return false };
     let (Some(wanted), true) = (lately(sitting, TODAY), may::steer(sitting)) else { return false };
     let lexicon = sitting.lexicon();
@@ -57,10 +57,11 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return false;
     }
     let named = says_an_hour(sitting, text).then(|| hour(sitting, text, dinner)).flatten();
-    let fresh = lately(sitting, LATELY).is_some();
+    let fresh = lately(sitting, LATELY).is_some_and(|wanted| !wanted.passed) || reply_to == Some(late::KEY);
     let plain = || {
         let yes = reading::read_willing(text, lexicon).map(|_| true);
-        yes.or_else(|| reading::is_unwilling(text, lexicon).then_some(false))
+        let leaves = || matches!(reading::read_retraction(text, lexicon), Some(Retraction::Leave | Retraction::Never));
+        yes.or_else(|| (reading::is_unwilling(text, lexicon) || leaves()).then_some(false))
     };
     let yes = match named {
         Some(to) if to == wanted.to => reading::leaning(text, lexicon),

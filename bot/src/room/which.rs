@@ -99,6 +99,7 @@ pub(super) fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply
                 log: None,
                 addressed,
                 edited,
+                passed: false,
             });
         }
     };
@@ -148,6 +149,7 @@ pub(super) fn sent(sitting: &mut Sitting<'_>, name: &str, content: &Document) {
                 log: Some(name.to_owned()),
                 addressed: true,
                 edited: false,
+                passed: false,
             }),
             Err(problem) => {
                 sitting.answer(problem.text());
@@ -225,25 +227,49 @@ pub(super) fn offer(sitting: &mut Sitting<'_>, text: &str, change: Text) {
         return;
     };
     let (text, at) = (text.to_owned(), sitting.now);
-    let number =
-        keep(sitting, |number| Unsure { number, by: who, at, text, log: None, addressed: true, edited: false });
+    let number = keep(sitting, |number| Unsure {
+        number,
+        by: who,
+        at,
+        text,
+        log: None,
+        addressed: true,
+        edited: false,
+        passed: false,
+    });
     let yes = super::sitting::button("room-button-amend", &Action::Bird(who, number, serial));
     sitting.answer(change).key(key(number)).row([yes]);
 }
 
 /// "Yes", typed by whom a change was just offered to, instead of the button. `false`: none was.
-pub(super) fn agreed(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    const LATELY: chrono::TimeDelta = chrono::TimeDelta::minutes(10);
+pub(super) fn agreed(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Option<&str>) -> bool {
     // Beside another bird what lies open may be which of them was meant.
     let serial = sitting.room.plan.as_ref().filter(|_| sitting.room.others.is_empty()).map(|plan| plan.serial);
     let (Some(who), Some(serial)) = (sitting.speaker(), serial) else { return false };
     if sitting.room.drafts.contains_key(&who) || reading::read_willing(text, sitting.lexicon()).is_none() {
         return false;
     }
-    let now = sitting.now;
-    let open = |unsure: &&Unsure| unsure.by == who && unsure.log.is_none() && now - unsure.at <= LATELY;
-    let Some(number) = sitting.room.unsure.iter().rev().find(open).map(|unsure| unsure.number) else { return false };
+    let Some(number) = offered(sitting, who, addressed, reply_to) else { return false };
     told(sitting, number, serial);
+    true
+}
+
+/// What was offered to that person, as far as a bare yes or no is to it: the next they say, or a reply to it.
+fn offered(sitting: &Sitting<'_>, who: PersonId, addressed: bool, reply_to: Option<&str>) -> Option<u32> {
+    const LATELY: chrono::TimeDelta = chrono::TimeDelta::minutes(5);
+    let now = sitting.now;
+    let open = |unsure: &&Unsure| {
+        let fresh = !addressed && !unsure.passed && now - unsure.at <= LATELY;
+        unsure.by == who && unsure.log.is_none() && (fresh || reply_to == Some(key(unsure.number).as_str()))
+    };
+    sitting.room.unsure.iter().rev().find(open).map(|unsure| unsure.number)
+}
+
+/// "No, leave it", of the one a change was just offered to: it goes. `false`: none was.
+pub(super) fn declined(sitting: &mut Sitting<'_>, who: PersonId) -> bool {
+    let Some(number) = offered(sitting, who, false, None) else { return false };
+    sitting.room.unsure.retain(|unsure| unsure.number != number);
+    sitting.answer(Text::new("room-kept-going")).key(key(number)).how(How::Edit);
     true
 }
 

@@ -86,6 +86,26 @@ pub struct Room {
     /// What the last message here offers, for a yes in words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub offered: Option<Offered>,
+    /// Who changed the plan last, and has said nothing since that might be of something else.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub changed: Option<AskedBack>,
+    /// The plan that was ended last, for as long as that may have been a mistake.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub over: Option<Box<Over>>,
+}
+
+/// A plan that was ended.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Over {
+    /// As it stood.
+    pub plan: LivePlan,
+    /// Who ended it.
+    pub by: Option<PersonId>,
+    /// When.
+    pub at: Moment,
+    /// Who was told.
+    #[serde(default)]
+    pub told: Vec<PersonId>,
 }
 
 /// The choices of a message.
@@ -119,6 +139,14 @@ pub struct AskedBack {
     pub by: PersonId,
     /// When they were asked back.
     pub at: Moment,
+    /// Something else was said since: a bare yes may be to that.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub passed: bool,
+}
+
+/// What is stored only where it holds.
+pub(super) fn is_false(it: &bool) -> bool {
+    !it
 }
 
 /// A link that takes one person from a group to the private chat, once.
@@ -159,6 +187,8 @@ impl Room {
             ended: Vec::new(),
             aside: None,
             offered: None,
+            changed: None,
+            over: None,
         }
     }
 }
@@ -219,7 +249,8 @@ impl Room {
     /// The chat has this id from now on; what calls stand in it stands under the new one.
     pub fn rename(&mut self, to: RoomId) {
         let from = std::mem::replace(&mut self.id, to);
-        for plan in self.plan.iter_mut().chain(&mut self.others) {
+        let over = self.over.as_mut().map(|over| &mut over.plan);
+        for plan in self.plan.iter_mut().chain(&mut self.others).chain(over) {
             // Earlier versions exported plans under the chat's number of the time.
             let uid = format!("{}-{}", from.0, plan.serial);
             plan.calendar.get_or_insert_with(|| KeptCalendar { uid, ..KeptCalendar::default() });
@@ -254,6 +285,9 @@ impl Room {
     /// Takes everything out that says who `person` was: what they did stays done, by nobody. A plan they answered for goes
     /// to whoever came next.
     pub fn forget_person(&mut self, person: PersonId) {
+        self.changed.take_if(|changed| changed.by == person);
+        // Whoever had a part in it may be named all over it.
+        self.over = None;
         self.members.retain(|member| *member != person);
         self.left.retain(|left| *left != person);
         self.excused.retain(|excused| *excused != person);
@@ -328,6 +362,9 @@ pub struct Unsure {
     /// They replaced earlier ones.
     #[serde(default)]
     pub edited: bool,
+    /// Something else was said since: a bare yes may be to that.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub passed: bool,
 }
 
 #[cfg(test)]
@@ -403,7 +440,7 @@ mod tests {
         room.drafts.insert(who, Draft::default());
         room.questions.insert(who, "how much salt?".into());
         let (by, text) = (who, "breast 120".into());
-        room.unsure.push(Unsure { number: 1, by, at, text, log: None, addressed: true, edited: false });
+        room.unsure.push(Unsure { number: 1, by, at, text, log: None, addressed: true, edited: false, passed: false });
         room.others = vec![LivePlan { serial: 2, beside: true, ..plan.clone() }];
         room.plan = Some(plan);
         room.forget_person(who);

@@ -137,6 +137,9 @@ pub struct Wanted {
     pub at: Moment,
     /// One who may decide has said yes or no.
     pub answered: bool,
+    /// Something else was said since: a bare yes may be to that.
+    #[serde(default, skip_serializing_if = "super::is_false")]
+    pub passed: bool,
 }
 
 /// A clash as it was told.
