@@ -120,6 +120,16 @@ ask-dose-share = { $place ->
    *[skin] { $volume } auf die Haut
 }
 ask-dose-skin = Für die Haut misch es mit ebenso viel Pfeffer und, damit sie knusprig wird, Backpulver.
+ask-oversalt-given = { $mass } ({ $salt })
+ask-oversalt-much = Ja: etwa das { $times }-Fache. Das sind { $given }, und dieser Vogel braucht { $dose }.
+ask-oversalt-a-little = Etwas: das sind { $given }, und dieser Vogel braucht { $dose }. Lass es so, und salz die Soße wenig.
+ask-oversalt-right = Nein, das passt etwa: { $given }, und dieser Vogel braucht { $dose }.
+ask-oversalt-little = Nein, eher wenig: das sind { $given }, und dieser Vogel braucht { $dose }.
+ask-oversalt-double = Ja, doppelt so viel Salz ist zu viel.
+ask-oversalt-fresh = Streif jetzt ab, was darauf liegt. Wenn es abgespült werden muss: sanft und ohne Spritzer, dann trocken tupfen und die Spüle schrubben, denn Abspülen verteilt Keime.
+ask-oversalt-soaked = Es ist inzwischen eingezogen: streif ab, was noch darauf liegt, nicht abspülen.
+ask-oversalt-either = In der ersten Stunde: abstreifen. Wenn es abgespült werden muss: sanft und ohne Spritzer, dann trocken tupfen und die Spüle schrubben, denn Abspülen verteilt Keime. Später ist es eingezogen: nur abstreifen.
+ask-oversalt-beside = Kein Salz in Soße und Füllung. Es verdirbt den Geschmack und schadet niemandem, außer wer Salz meiden muss.
 ask-dose-per-lb = { $volume } { $salt } je Pound Vogel ({ $mass }), dann 24 h oder länger in den Kühlschrank.
 ask-dose-per-kg = { $volume } { $salt } je Kilo Vogel ({ $mass }), dann 24 h oder länger in den Kühlschrank.
 ask-spoon-weights = { $volume } wiegt: { $weights }.
@@ -183,6 +193,7 @@ ask-lethality-not-yet = Noch nicht: { $at } an der kältesten Stelle brauchen { 
 ask-lethality-never = Nein. Unter { $first } ist keine Zeit bekannt, die reicht. Gar weiter bis { $kitchen }.
 ask-lethality-instant = Ja: bei { $at } an der kältesten Stelle ist es sofort sicher.
 ask-lethality-time = { $at } an der kältesten Stelle müssen { $needed } halten.
+ask-lethality-go-on = Noch nicht: weiter bis { $kitchen } in der dicksten Brust, der innersten Keule und dem Flügel. Nach der Tabelle müssten { $at } an der kältesten Stelle { $needed } halten.
 ask-lethality-care = Für Fleisch, mit geprüftem Thermometer; nicht für Füllung. Die Lebensmittelbehörden sagen Küchen { $kitchen } überall: im Zweifel gilt das.
 ask-come-up = Verlass dich nicht darauf. Die { $span } auf dem Weg nach oben zählen nicht als gehalten, und was zwischen { $low } und { $hot } gewachsen ist, macht Hitze nicht alles ungeschehen. War sie dort mehr als etwa zwei Stunden ohne stetige Hitze, weg damit; sonst weiter bis { $kitchen } überall.
 ask-safe = { $target } in der dicksten Brust, tief in der Keule und am Flügel.

@@ -122,6 +122,16 @@ ask-dose-share = { $place ->
    *[skin] { $volume } on the skin
 }
 ask-dose-skin = For the skin mix it with as much pepper and, for crisp skin, baking powder.
+ask-oversalt-given = { $mass } ({ $salt })
+ask-oversalt-much = Yes: about { $times } times the dose. That is { $given }, and this bird takes { $dose }.
+ask-oversalt-a-little = A little: that is { $given }, and this bird takes { $dose }. Leave it, and go easy on salt in the gravy.
+ask-oversalt-right = No, that’s about right: { $given }, and this bird takes { $dose }.
+ask-oversalt-little = No, rather little: that is { $given }, and this bird takes { $dose }.
+ask-oversalt-double = Yes, twice the salt is too much.
+ask-oversalt-fresh = Brush off now what lies on it. If you must rinse, gently and without splashing, then pat it dry and scrub the sink: rinsing spreads germs.
+ask-oversalt-soaked = It has gone in by now: brush off what still lies on it, don’t rinse.
+ask-oversalt-either = Within the first hour brush it off. If you must rinse, gently and without splashing, then pat it dry and scrub the sink: rinsing spreads germs. Later it has gone in: only brush.
+ask-oversalt-beside = No salt in gravy or stuffing. It spoils the taste and harms nobody, except people who must avoid salt.
 ask-dose-per-lb = { $volume } of { $salt } a pound of bird ({ $mass }), then 24 h or more in the fridge.
 ask-dose-per-kg = { $volume } of { $salt } a kilo of bird ({ $mass }), then 24 h or more in the fridge.
 ask-spoon-weights = { $volume } weighs: { $weights }.
@@ -187,6 +197,7 @@ ask-lethality-not-yet = Not yet: { $at } at the coldest spot needs { $needed }. 
 ask-lethality-never = No. Under { $first } no time is known to be enough. Cook it on to { $kitchen }.
 ask-lethality-instant = Yes: at { $at } in the coldest spot it is safe at once.
 ask-lethality-time = { $at } must hold for { $needed } at the coldest spot.
+ask-lethality-go-on = Not yet: on to { $kitchen }, in the thickest breast, the innermost thigh and the wing. { $at } would have to hold for { $needed } at the coldest spot, by the table.
 ask-lethality-care = For meat, with a checked thermometer; not for stuffing. Food-safety authorities tell kitchens { $kitchen } everywhere: in doubt, go by that.
 ask-come-up = Don't count on it. The { $span } on the way up don't count as held, and what grew between { $low } and { $hot } isn't all undone by heat. If it was in there for more than two hours or so without steady heat, throw it out; else on to { $kitchen } everywhere.
 ask-safe = { $target } in the thickest breast, the innermost thigh and the wing.

@@ -122,6 +122,16 @@ ask-dose-share = { $place ->
    *[skin] { $volume } en la piel
 }
 ask-dose-skin = Para la piel, mézclala con otro tanto de pimienta y, para que quede crujiente, de { -baking-powder }.
+ask-oversalt-given = { $mass } ({ $salt })
+ask-oversalt-much = Sí: unas { $times } veces lo que toca. Son { $given }, y esta ave pide { $dose }.
+ask-oversalt-a-little = Un poco: son { $given }, y esta ave pide { $dose }. Déjala así y ve con cuidado con la sal de la salsa.
+ask-oversalt-right = No, está bien: { $given }, y esta ave pide { $dose }.
+ask-oversalt-little = No, más bien poca: son { $given }, y esta ave pide { $dose }.
+ask-oversalt-double = Sí, el doble de sal es demasiado.
+ask-oversalt-fresh = Quita ya con la mano la que esté encima. Si no hay más remedio que enjuagar, despacio y sin salpicar; luego sécala y friega bien el fregadero: enjuagar reparte gérmenes.
+ask-oversalt-soaked = Ya entró: quita la que siga encima, sin enjuagar.
+ask-oversalt-either = En la primera hora, quítala con la mano. Si no hay más remedio que enjuagar, despacio y sin salpicar; luego sécala y friega bien el fregadero: enjuagar reparte gérmenes. Después ya entró: solo con la mano.
+ask-oversalt-beside = Nada de sal en la salsa ni en el relleno. Estropea el sabor y no hace daño, salvo a quien deba evitar la sal.
 ask-dose-per-lb = { $volume } de { $salt } por libra de ave ({ $mass }), y luego 24 h o más { -fridge(form: "in") }.
 ask-dose-per-kg = { $volume } de { $salt } por kilo de ave ({ $mass }), y luego 24 h o más { -fridge(form: "in") }.
 ask-spoon-weights = { $volume } pesa: { $weights }.
@@ -187,6 +197,7 @@ ask-lethality-not-yet = Aún no: { $at } en el punto más frío pide { $needed }
 ask-lethality-never = No. Por debajo de { $first } no hay tiempo que baste. Sigue hasta { $kitchen }.
 ask-lethality-instant = Sí: a { $at } en el punto más frío es seguro al momento.
 ask-lethality-time = { $at } debe mantenerse { $needed } en el punto más frío.
+ask-lethality-go-on = Aún no: sigue hasta { $kitchen } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. Según la tabla, { $at } tendrían que mantenerse { $needed } en el punto más frío.
 ask-lethality-care = Para carne y con termómetro comprobado; no para relleno. Las autoridades piden en casa { $kitchen } en todas partes: si dudas, guíate por eso.
 ask-come-up = No te fíes. Las { $span } de subida no cuentan como mantenida, y lo que creció entre { $low } y { $hot } no lo deshace todo el calor. Si estuvo ahí más de unas dos horas sin calor constante, a la basura; si no, sigue hasta { $kitchen } en todas partes.
 ask-safe = { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala.

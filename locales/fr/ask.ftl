@@ -120,6 +120,16 @@ ask-dose-share = { $place ->
    *[skin] { $volume } sur la peau
 }
 ask-dose-skin = Pour la peau, mélange-le avec autant de poivre et, pour qu’elle croustille, de { -baking-powder }.
+ask-oversalt-given = { $mass } ({ $salt })
+ask-oversalt-much = Oui : environ { $times } fois la dose. Ça fait { $given }, et il en faut { $dose } pour cette volaille.
+ask-oversalt-a-little = Un peu : ça fait { $given }, et il en faut { $dose } pour cette volaille. Laisse comme ça, et sale peu la sauce.
+ask-oversalt-right = Non, c’est à peu près ça : { $given }, et il en faut { $dose } pour cette volaille.
+ask-oversalt-little = Non, plutôt peu : ça fait { $given }, et il en faut { $dose } pour cette volaille.
+ask-oversalt-double = Oui, le double de sel, c’est trop.
+ask-oversalt-fresh = Brosse maintenant ce qui est dessus. S’il faut vraiment rincer, doucement et sans éclabousser, puis sèche et récure l’évier : rincer répand les microbes.
+ask-oversalt-soaked = Il est entré maintenant : brosse ce qui reste dessus, sans rincer.
+ask-oversalt-either = Dans la première heure, brosse-le. S’il faut vraiment rincer, doucement et sans éclabousser, puis sèche et récure l’évier : rincer répand les microbes. Plus tard il est entré : brosse seulement.
+ask-oversalt-beside = Pas de sel dans la sauce ni dans la farce. Ça gâte le goût et ne fait de mal à personne, sauf à qui doit éviter le sel.
 ask-dose-per-lb = { $volume } de { $salt } par livre de volaille ({ $mass }), puis 24 h ou plus au frigo.
 ask-dose-per-kg = { $volume } de { $salt } par kilo de volaille ({ $mass }), puis 24 h ou plus au frigo.
 ask-spoon-weights = Poids de { $volume } : { $weights }.
@@ -184,6 +194,7 @@ ask-lethality-not-yet = Pas encore : { $at } à l’endroit le plus froid deman
 ask-lethality-never = Non. Sous { $first }, aucune durée connue ne suffit. Continue la cuisson jusqu’à { $kitchen }.
 ask-lethality-instant = Oui : à { $at } à l’endroit le plus froid, c’est sûr tout de suite.
 ask-lethality-time = { $at } doit tenir { $needed } à l’endroit le plus froid.
+ask-lethality-go-on = Pas encore : continue jusqu’à { $kitchen } au plus épais de la poitrine, au plus profond de la cuisse et à l’aile. D’après la table, { $at } devraient tenir { $needed } à l’endroit le plus froid.
 ask-lethality-care = Pour la viande, avec un thermomètre vérifié ; pas pour la farce. Pour la maison, les autorités sanitaires disent { $kitchen } partout : dans le doute, c’est ça qui compte.
 ask-come-up = Ne t’y fie pas. Les { $span } de montée ne comptent pas comme un maintien, et la chaleur ne défait pas tout ce qui s’est développé entre { $low } et { $hot }. Si elle y est restée plus de deux heures environ sans chaleur régulière, jette-la ; sinon, continue jusqu’à { $kitchen } partout.
 ask-safe = { $target } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile.

@@ -128,6 +128,16 @@ ask-dose-share = { $place ->
    *[skin] { $volume } sulla pelle
 }
 ask-dose-skin = Per la pelle mescolalo con altrettanto pepe e, se la vuoi croccante, altrettanto lievito istantaneo non vanigliato.
+ask-oversalt-given = { $mass } ({ $salt })
+ask-oversalt-much = Sì: circa { $times } volte la dose. Sono { $given }, e qui ne servono { $dose }.
+ask-oversalt-a-little = Un po’: sono { $given }, e qui ne servono { $dose }. Lascialo così e sala poco la salsa.
+ask-oversalt-right = No, va bene così: { $given }, e qui ne servono { $dose }.
+ask-oversalt-little = No, anzi è poco: sono { $given }, e qui ne servono { $dose }.
+ask-oversalt-double = Sì, il doppio del sale è troppo.
+ask-oversalt-fresh = Togli subito con la mano quello che c’è sopra. Se devi proprio sciacquare, piano e senza schizzi; poi asciuga e strofina il lavello: sciacquare sparge germi.
+ask-oversalt-soaked = Ormai è entrato: togli con la mano quello che c’è ancora sopra, senza sciacquare.
+ask-oversalt-either = Nella prima ora, toglilo con la mano. Se devi proprio sciacquare, piano e senza schizzi; poi asciuga e strofina il lavello: sciacquare sparge germi. Dopo è entrato: solo con la mano.
+ask-oversalt-beside = Niente sale nella salsa né nel ripieno. Rovina il gusto e non fa male a nessuno, tranne a chi deve evitare il sale.
 ask-dose-per-lb = { $volume } di { $salt } per libbra di volatile ({ $mass }), poi 24 h o più in frigo.
 ask-dose-per-kg = { $volume } di { $salt } per chilo di volatile ({ $mass }), poi 24 h o più in frigo.
 ask-spoon-weights = { $volume } pesa: { $weights }.
@@ -192,6 +202,7 @@ ask-lethality-not-yet = Non ancora: { $at } nel punto più freddo devono durare 
 ask-lethality-never = No. Sotto { $first } non si conosce un tempo che basti. Continua la cottura fino a { $kitchen }.
 ask-lethality-instant = Sì: con { $at } nel punto più freddo è subito sicuro.
 ask-lethality-time = { $at } devono durare { $needed } nel punto più freddo.
+ask-lethality-go-on = Non ancora: avanti fino a { $kitchen } nel punto più spesso del petto, nel più interno della coscia e nell’ala. Secondo la tabella { $at } dovrebbero durare { $needed } nel punto più freddo.
 ask-lethality-care = Per la carne, con un termometro controllato; non per il ripieno. Le autorità per la sicurezza alimentare dicono alle cucine { $kitchen } dappertutto: nel dubbio, segui quello.
 ask-come-up = Non fidarti. Le { $span } di salita non contano come tenuta, e il calore non annulla tutto quello che è cresciuto tra { $low } e { $hot }. Se è rimasto lì più di due ore circa senza calore costante, buttalo; altrimenti avanti fino a { $kitchen } dappertutto.
 ask-safe = { $target } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala.

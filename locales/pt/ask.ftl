@@ -126,6 +126,16 @@ ask-dose-share = { $place ->
    *[skin] { $volume } na pele
 }
 ask-dose-skin = Na pele, misture com a mesma medida de pimenta e, para ficar crocante, de fermento em pó.
+ask-oversalt-given = { $mass } ({ $salt })
+ask-oversalt-much = Sim: umas { $times } vezes a dose. São { $given }, e essa ave pede { $dose }.
+ask-oversalt-a-little = Um pouco: são { $given }, e essa ave pede { $dose }. Deixe assim e ponha pouco sal no molho.
+ask-oversalt-right = Não, está bom: { $given }, e essa ave pede { $dose }.
+ask-oversalt-little = Não, até pouco: são { $given }, e essa ave pede { $dose }.
+ask-oversalt-double = Sim, o dobro de sal é demais.
+ask-oversalt-fresh = Tire agora com a mão o que está por cima. Se tiver mesmo que enxaguar, com cuidado e sem respingar; depois seque e esfregue a pia: enxaguar espalha germes.
+ask-oversalt-soaked = Já entrou: tire com a mão o que ainda está por cima, sem enxaguar.
+ask-oversalt-either = Na primeira hora, tire com a mão. Se tiver mesmo que enxaguar, com cuidado e sem respingar; depois seque e esfregue a pia: enxaguar espalha germes. Depois disso já entrou: só com a mão.
+ask-oversalt-beside = Nada de sal no molho nem no recheio. Estraga o gosto e não faz mal a ninguém, a não ser a quem precisa evitar sal.
 ask-dose-per-lb = { $volume } de { $salt } por libra de ave ({ $mass }), depois 24 h ou mais na geladeira.
 ask-dose-per-kg = { $volume } de { $salt } por quilo de ave ({ $mass }), depois 24 h ou mais na geladeira.
 ask-spoon-weights = { $volume } pesa: { $weights }.
@@ -189,6 +199,7 @@ ask-lethality-not-yet = Ainda não: { $at } no ponto mais frio pede { $needed }.
 ask-lethality-never = Não. Abaixo de { $first } não se conhece tempo que baste. Asse até { $kitchen }.
 ask-lethality-instant = Sim: a { $at } no ponto mais frio é seguro na hora.
 ask-lethality-time = { $at } tem que durar { $needed } no ponto mais frio.
+ask-lethality-go-on = Ainda não: siga até { $kitchen } no mais grosso do peito, no mais fundo da coxa e na asa. Pela tabela, { $at } teriam que durar { $needed } no ponto mais frio.
 ask-lethality-care = Vale para carne, com termômetro conferido; não para recheio. As autoridades sanitárias dizem às cozinhas { $kitchen } em toda parte: na dúvida, siga isso.
 ask-come-up = Não conte com isso. As { $span } subindo não valem como tempo mantido, e o calor não desfaz tudo o que cresceu entre { $low } e { $hot }. Se ficou ali mais de umas duas horas sem calor constante, jogue fora; senão, siga até { $kitchen } em toda parte.
 ask-safe = { $target } na parte mais grossa do peito, no fundo da sobrecoxa e na asa.

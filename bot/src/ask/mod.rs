@@ -11,6 +11,7 @@ mod convert;
 mod emergency;
 mod habit;
 mod line;
+mod oversalt;
 mod question;
 mod read;
 mod safety;
@@ -20,6 +21,7 @@ pub use advice::Advice;
 pub use answer::{Answer, AskBack, Choice, Value, source_line};
 pub use habit::Habit;
 pub use line::{Printed, answer_line};
+pub use oversalt::{Lain, over_salt};
 pub use question::{BirdSaid, Question, SaltSaid};
 pub use read::{NotUnderstood, read_question};
 pub use safety::fridge_too_warm;
@@ -101,6 +103,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::SaltConvert { amount, from, to } => salt::convert(amount.as_ref(), *from, *to, asker),
         Question::SaltWeigh { amount, salt } => salt::weigh(amount, *salt, asker),
         Question::SaltDose { bird, salt, strength } => salt::dose(bird, *salt, *strength, asker),
+        Question::OverSalt { .. } => over_salt(question, None, Lain::Unknown, asker),
         Question::Brine { percent, of_water, water, bird, salt } => {
             salt::brine(percent.map(|percent| (percent, *of_water)), *water, bird, *salt, asker)
         }
@@ -114,7 +117,9 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::PeopleFor { bird } => bird::people_for(bird),
         Question::Fuel { fuel, span } => bird::fuel(*fuel, *span),
         Question::ComeUp { span, temperature } => safety::come_up(*span, *temperature),
-        Question::Lethality { temperature, bare, held, kind } => safety::lethality(*temperature, *bare, *held, *kind),
+        Question::Lethality { temperature, bare, held, done, kind } => {
+            safety::lethality(*temperature, *bare, *held, *done, *kind)
+        }
         Question::SafeTemperature { stuffing, colour } => safety::safe_temperature(*stuffing, *colour, asker),
         Question::OvenTemperature { setting, smoker } => safety::oven(*setting, *smoker),
         Question::Stand => safety::stand(),

@@ -29,6 +29,15 @@ pub enum Question {
         /// Of which.
         salt: SaltSaid,
     },
+    /// Whether salt that is on a bird is too much.
+    OverSalt {
+        /// How much it is; `None`: twice what was meant.
+        amount: Option<Amount>,
+        /// Salt, where named.
+        salt: Option<SaltSaid>,
+        /// Bird.
+        bird: BirdSaid,
+    },
     /// Salt for a bird.
     SaltDose {
         /// The bird.
@@ -125,6 +134,8 @@ pub enum Question {
         bare: Option<f64>,
         /// For how long; `None` asks how long it takes.
         held: Option<TimeDelta>,
+        /// Asked whether a bird that reads it is done: yes or no is the answer, and not how long it takes.
+        done: bool,
         /// Kind.
         kind: Kind,
     },
@@ -242,7 +253,7 @@ impl Question {
     pub fn kind(&self) -> &'static str {
         match self {
             Self::SaltConvert { .. } | Self::SaltWeigh { .. } => "salt-convert",
-            Self::SaltDose { .. } => "salt-dose",
+            Self::SaltDose { .. } | Self::OverSalt { .. } => "salt-dose",
             Self::Brine { .. } => "brine",
             Self::SaltDepth { .. } => "salt-depth",
             Self::Sodium { .. } => "sodium",

@@ -4,7 +4,7 @@
 //! Order of words matters only for which salt is turned into which.
 
 use super::question::{BirdSaid, Question, SaltSaid};
-use super::{Advice, Asker, habit};
+use super::{Advice, Asker, habit, oversalt};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{Lean, Problem, When, Wish, last_at, read_peril, read_when, read_wish};
 use crate::words::Text;
@@ -72,7 +72,10 @@ pub fn read_question(text: &str, asker: &Asker) -> Result<Question, NotUnderstoo
             Ok(question)
         }
         // A mass that is no bird's is fine where no bird is meant.
-        (Some(question @ (Question::SaltConvert { .. } | Question::SaltWeigh { .. })), _) => Ok(question),
+        (
+            Some(question @ (Question::SaltConvert { .. } | Question::SaltWeigh { .. } | Question::OverSalt { .. })),
+            _,
+        ) => Ok(question),
         (Some(question @ (Question::UnitConvert { .. } | Question::OwnSalt { .. })), _) => Ok(question),
         (_, Some(problem)) => Err(NotUnderstood::Wrong(problem)),
         (Some(question), None) => Ok(question),
@@ -89,6 +92,8 @@ struct Asked<'a> {
 impl Asked<'_> {
     fn question(&self) -> Option<Question> {
         self.about_another_bird()
+            .or_else(|| self.over_salt())
+            .or_else(|| self.bones_left_out())
             .or_else(|| self.about_habits())
             .or_else(|| self.about_trouble())
             .or_else(|| self.about_salt())
@@ -115,7 +120,8 @@ impl Asked<'_> {
     }
 
     fn span(&self) -> Option<TimeDelta> {
-        let said = self.amounts(Measure::Span).find_map(|(_, amount)| amount.span());
+        let said =
+            self.amounts(Measure::Span).find_map(|(at, amount)| amount.span().filter(|_| !self.is_hour_of_day(at)));
         said.or_else(|| {
             let weeks = self.places().find_map(|at| self.s.number(at).filter(|_| self.s.is(at + 1, "unit-week")))?;
             TimeDelta::try_days((weeks * 7.0).clamp(0.0, 5000.0) as i64)
@@ -145,7 +151,20 @@ impl Asked<'_> {
         habit::asked(|meaning| self.has(meaning), numbers).map(|habit| Question::Advice(Advice::Habit(habit)))
     }
 
+    /// "I put 3 tbsp of salt on it, too much?"
+    fn over_salt(&self) -> Option<Question> {
+        oversalt::read(self.s, self.bird(), self.salts().first().map(|(_, salt)| *salt))
+    }
+
     // ---- what went wrong
+
+    /// "The bones sat out all night, can I make stock?": no stock is made of them.
+    fn bones_left_out(&self) -> Option<Question> {
+        let night = self.has("ask-overnight").then(|| TimeDelta::hours(8));
+        let span = Some(self.span().or(night)?);
+        let out = self.has("habit-carcass") && self.any(&["ask-out", "ask-left"]) && !self.has("place-fridge");
+        out.then(|| Question::LeftOut { ahead: false, span, air: self.temperature().and_then(Result::ok) })
+    }
 
     fn about_trouble(&self) -> Option<Question> {
         let frozen = self.any(&["condition-frozen", "condition-part-thawed"]);
@@ -166,7 +185,7 @@ impl Asked<'_> {
         } else if frozen && self.has("ask-help") {
             Advice::StillFrozen
         } else if self.has("ask-garage")
-            && (thawed || self.has("ask-leave") && self.has("ask-safe") || self.is_cold_out())
+            && (thawed || self.has("ask-leave") && self.has("ask-safe") || self.is_cold_out() && !self.is_weather())
             && !self.any(&["fuel-charcoal", "fuel-propane", "fryer"])
             && !self.has("food-leftovers")
         {
@@ -278,6 +297,14 @@ impl Asked<'_> {
     fn is_cold_out(&self) -> bool {
         const COLD_F: f64 = 50.0;
         self.oven_setting().is_some_and(|air| in_fahrenheit(air) <= COLD_F)
+    }
+
+    /// "34 outside": of no food.
+    fn is_weather(&self) -> bool {
+        let food = (0..self.s.len()).any(|at| self.s.of(at, "food-").is_some() || self.s.of(at, "dish-").is_some());
+        let asks = self.any(&["ask-safe", "ask-leave", "ask-left", "ask-how", "ask-how-long", "ask-keep", "ask-when"]);
+        let marked = self.places().any(|at| self.s.mark(at) == Some('?'));
+        self.has("ask-out") && !food && !asks && !marked && !self.birdish()
     }
 
     /// It smells bad, or it is asked of its smell; "smells so good" is neither.
@@ -531,6 +558,10 @@ impl Asked<'_> {
         let giblets = self.has("food-giblets") && (how_long || stored || safe);
         let since = self.has("since") && stored && safe;
         let still_good = self.has("food-leftovers") && safe && self.temperature().is_none() && !self.birdish();
+        // "A ceia fica pras 23h": a meal is set, and nothing is kept.
+        let meal = self.places().any(|at| self.s.of(at, "meal-").is_some() && !self.s.is(at, "food-leftovers"));
+        let sets_hour = meal && self.amounts(Measure::Span).any(|(at, _)| self.is_hour_of_day(at)) && !cooked;
+        let keep = keep && !sets_hour;
         if keep || age_of_food || giblets || still_good || since || cooked && stored && (how_long || safe) {
             let (food, raw_too) = self.food_and_doubt();
             return Some(Question::Keeps { food, raw_too, place: self.kept_at(), age: self.span() });
@@ -591,17 +622,27 @@ impl Asked<'_> {
         })
     }
 
+    /// "Is 70 degrees enough in the breast?", "breast at 68, done?": yes or no is the answer.
+    fn asks_done(&self) -> bool {
+        let spot = self.places().any(|at| self.s.of(at, "spot-").is_some_and(|spot| spot != "pit"));
+        let scaled = self.amounts(Measure::Temperature).next().is_some();
+        let asks = self.has("ask-done") && (spot || scaled) || self.has("ask-safe") && spot;
+        asks && self.span().is_none() && !self.has("ask-how-long")
+    }
+
     /// A temperature with a time, or with the word safe.
     fn lethality(&self) -> Option<Question> {
         if self.asks_time_by_weight() {
             return None;
         }
-        if self.wish.mass_g.is_some() || self.has("ask-into") && self.span().is_none() && !self.has("ask-safe") {
+        let turned = self.has("ask-into") && !self.has("ask-safe") && !self.asks_done();
+        if self.wish.mass_g.is_some() || turned && self.span().is_none() {
             return None;
         }
         let temperature = self.temperature()?;
         let held = self.span();
-        let asked = self.any(&["ask-safe", "ask-how-long"]);
+        let done = self.asks_done();
+        let asked = self.any(&["ask-safe", "ask-how-long"]) || done;
         let oven = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
         if !(asked || held.is_some()) {
             return None;
@@ -667,7 +708,7 @@ impl Asked<'_> {
             Ok(temperature) => (Some(temperature), None),
             Err(bare) => (None, Some(bare)),
         };
-        Some(Question::Lethality { temperature, bare, held, kind: self.kind() })
+        Some(Question::Lethality { temperature, bare, held, done, kind: self.kind() })
     }
 
     /// The temperature of meat, where the scale is told or plain.
@@ -761,6 +802,12 @@ impl Asked<'_> {
         const TO: TimeDelta = TimeDelta::hours(24);
         let hours = self.s.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour));
         hours.and_then(Amount::span).is_some_and(|span| FROM <= span && span < TO)
+    }
+
+    /// "Às 12h", "um 12h": a word that only a clock's hour follows, and whole hours.
+    fn is_hour_of_day(&self, at: usize) -> bool {
+        let told = at.checked_sub(1).is_some_and(|before| self.s.is(before, "at-clock"));
+        told && self.s.amount(at).is_some_and(|amount| amount.unit() == Some(Unit::Hour) && amount.value() <= 24.0)
     }
 
     /// "Since 4:30", "since 9 am": how long that is by now.
@@ -899,6 +946,10 @@ impl Asked<'_> {
     }
 
     fn about_units(&self) -> Option<Question> {
+        // "It's 3 degrees outside": nobody asks what that is in °F.
+        if self.is_weather() {
+            return None;
+        }
         let (at, amount) = self.places().find_map(|at| {
             let amount = self.s.amount(at)?;
             let measure = amount.measure()?;

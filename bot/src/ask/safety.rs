@@ -20,6 +20,7 @@ pub(super) fn lethality(
     temperature: Option<Temperature>,
     bare: Option<f64>,
     held: Option<TimeDelta>,
+    done: bool,
     kind: Kind,
 ) -> Result<Answer, NotUnderstood> {
     let name = "lethality";
@@ -58,6 +59,10 @@ pub(super) fn lethality(
             .with("at", at)
             .with("needed", needed)
             .with("missing", exact_span(missing)),
+        (_, None, Some(needed)) if done => Text::new("ask-lethality-go-on")
+            .with("at", at)
+            .with("needed", needed)
+            .with("kitchen", Arg::Temperature(verdict.kitchen)),
         (_, _, Some(needed)) => Text::new("ask-lethality-time").with("at", at).with("needed", needed),
         (Table::NotYet { .. }, _, None) => return Err(NotUnderstood::Unknown),
     };
@@ -74,7 +79,9 @@ pub(super) fn lethality(
         .value("enough", safe, "")
         .from(verdict.source)
         .from(source::SAFE_MINIMUM);
-    Ok(if verdict.answer == Table::Never {
+    // "Go on to 165 °F" has said by what to go.
+    let goes_on = done && held.is_none() && matches!(verdict.needed, Hold::For(_));
+    Ok(if verdict.answer == Table::Never || goes_on {
         answer
     } else {
         answer.say(Text::new("ask-lethality-care").with("kitchen", Arg::Temperature(verdict.kitchen)))

@@ -47,7 +47,7 @@ pub fn usual_grain(us_units: bool) -> Grain {
 }
 
 /// The salt named, else the person's own, else the usual one.
-fn known_or_usual(said: Option<SaltSaid>, kind: &'static str, asker: &Asker) -> Result<Salt, Box<Answer>> {
+pub(super) fn known_or_usual(said: Option<SaltSaid>, kind: &'static str, asker: &Asker) -> Result<Salt, Box<Answer>> {
     match (said, &asker.own_salt) {
         (Some(said), _) => known(said, kind, asker),
         (None, Some(own)) => Ok(Salt::Own(own.clone())),

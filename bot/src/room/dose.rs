@@ -63,7 +63,8 @@ pub(super) fn by_the_packer(order: &Order, wish: &Wish) -> Option<Text> {
         .flatten()
 }
 
-fn dry(order: &Order, strength: Strength) -> Option<Dose> {
+/// The dose of a bird that is salted dry; None where it is not.
+pub(super) fn dry(order: &Order, strength: Strength) -> Option<Dose> {
     (order.salting == Salting::Dry).then(|| dose(&order.bird, strength).ok()).flatten()
 }
 

@@ -7,7 +7,7 @@ use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
 use super::{PersonId, RoomKind, Sitting, amend, dose, help, order, own_kitchen, plan_words, spoiled};
-use crate::ask::{self, Advice, Answer, Asker, Habit, NotUnderstood, Question};
+use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Condition;
@@ -95,6 +95,8 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     }
     match read {
         Ok(Question::Advice(Advice::Habit(habit))) => !habit.is_of_safety(),
+        // Whose bird it is, and what it takes, the plan knows.
+        Ok(Question::OverSalt { .. }) => sitting.room.plan.is_none(),
         Ok(read) if read.is_of_danger() => false,
         Ok(
             Question::Keeps { age: None, .. }
@@ -240,6 +242,9 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
         sitting.answer(limit);
         return;
     }
+    if of_leftovers(ask::read_question(text, &asker).ok().as_ref()) && spoiled::says_gone(sitting) {
+        return;
+    }
     if let Ok(question @ Question::FridgeAt(at)) = ask::read_question(text, &asker)
         && waits_in_fridge(sitting)
         && ask::fridge_too_warm(Some(at)).is_some()
@@ -267,6 +272,9 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
         // What stood out in the cold for two hours is not cooked safe again, whatever it reads by now.
         sitting.answer(Text::new("room-limit-chill"));
         return;
+    }
+    if let Some(answer) = over_salt(sitting, text) {
+        return say(sitting, text, answer, How::New);
     }
     match ask::ask(text, &asker) {
         Ok(answer) => {
@@ -361,6 +369,22 @@ pub(super) fn completed(sitting: &mut Sitting<'_>, text: &str) -> bool {
     }
 }
 
+/// "I put 3 tbsp on it, too much?" of the bird that is planned: against its own dose, and how long the salt has been on it.
+fn over_salt(sitting: &Sitting<'_>, text: &str) -> Option<Answer> {
+    const GOES_IN: TimeDelta = TimeDelta::hours(1);
+    let asker = asker(sitting);
+    let question = ask::read_question(text, &asker).ok()?;
+    let Question::OverSalt { bird, .. } = &question else { return None };
+    let plan = sitting.room.plan.as_ref().filter(|_| bird.mass.is_none())?;
+    let dose = dose::dry(&plan.order(sitting.zone_or_utc())?, dose::strength(&plan.wish))?;
+    let lain = match plan.job(Step::Salt, 0).map(|job| &job.state) {
+        Some(JobState::Done { at, .. }) if sitting.now - *at >= GOES_IN => Lain::Soaked,
+        Some(JobState::Done { .. }) => Lain::Fresh,
+        _ => Lain::Unknown,
+    };
+    ask::over_salt(&question, Some(dose.total), lain, &asker).ok()
+}
+
 /// The plan's dose in the salt they have just told of, while it is still to be salted.
 fn dose_again(sitting: &Sitting<'_>, who: PersonId) -> Option<Text> {
     let plan = sitting.room.plan.as_ref()?;
@@ -368,6 +392,18 @@ fn dose_again(sitting: &Sitting<'_>, who: PersonId) -> Option<Text> {
     let order = plan.order(sitting.zone_or_utc())?;
     let own = sitting.people.get(&who)?.own_salt;
     dose::lines(&order, own, dose::strength(&plan.wish), sitting.usual_salt()).into_iter().next()
+}
+
+/// What is asked of cooked food that is kept, warmed up or cooked into something else.
+fn of_leftovers(question: Option<&Question>) -> bool {
+    match question {
+        Some(Question::Keeps { food, .. } | Question::Reheat { food }) => {
+            matches!(food, Food::Leftovers | Food::CookedInGravy | Food::Soup)
+        }
+        Some(Question::Advice(Advice::Habit(habit))) => *habit == Habit::Carcass,
+        Some(Question::Refreeze | Question::Cooling | Question::LeftOut { .. }) => true,
+        _ => false,
+    }
 }
 
 /// Until when this dinner's own leftovers keep, or that they no longer do.
