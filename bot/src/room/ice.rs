@@ -22,6 +22,8 @@ const AGAIN: [Step; 6] = [Step::Thaw, Step::Water, Step::Salt, Step::Rest, Step:
 
 /// With so long to go before it is salted or goes on it may well be frozen still.
 const SOON: TimeDelta = TimeDelta::hours(12);
+/// The same of a bird bought fresh, which nobody has planned to thaw: a night and a day in the fridge melt what ice there is. Practice.
+const SOON_BOUGHT_FRESH: TimeDelta = TimeDelta::hours(36);
 
 /// `false`: the plan has nothing more to thaw; the bird was bought fresh, or is on the heat.
 pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
@@ -37,7 +39,8 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     let waiting = |step: Step| plan.job(step, 0).filter(|job| job.state == JobState::Waiting);
     let salt = waiting(Step::Salt).filter(|_| frozen);
     let needed = salt.or_else(|| waiting(Step::Temper)).or_else(|| waiting(Step::On)).map(|job| job.at);
-    if let Some(at) = needed.filter(|at| *at > now + SOON) {
+    let soon = if frozen { SOON } else { SOON_BOUGHT_FRESH };
+    if let Some(at) = needed.filter(|at| *at > now + soon) {
         sitting.answer(Text::new("room-ice-early").with("when", Arg::DayClock(at)));
         return true;
     }
