@@ -112,3 +112,13 @@ fn other_peoples_birds_and_prices_are_no_readings_of_ours() {
     assert!(kitchen.say("Josie", "Dana's thigh is 92").contains("thigh 92"));
     assert!(kitchen.say("Josie", "thigh 93").contains("Noted"));
 }
+
+#[test]
+fn a_number_asked_about_is_no_reading() {
+    let mut kitchen = cooking();
+    kitchen.run_to("2027-11-25 13:00");
+    let said = kitchen.say("Dana", "is 160 enough in the breast?");
+    assert!(!said.contains("Noted") && said.contains("165 °F"), "{said}");
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().readings.is_empty());
+    assert!(kitchen.say("Dana", "breast 118, is that ok?").contains("Noted"));
+}

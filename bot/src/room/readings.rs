@@ -185,7 +185,9 @@ pub(super) fn only_asks(sitting: &Sitting<'_>, text: &str) -> bool {
         && !meat
         && named
         && sitting.lexicon().talk_words(text).iter().any(|word| sitting.lexicon().talk(word, "toward"));
-    begins || of_dinner || toward || (of_air || !named && asks) && super::questions::is_question(sitting, text)
+    // "Is 160 enough in the breast?"
+    let opens = text.contains('?') && sentence.has("ask-safe") && reading::opens_as_question(text, sitting.lexicon());
+    begins || opens || of_dinner || toward || (of_air || !named && asks) && super::questions::is_question(sitting, text)
 }
 
 /// Whether the speaker has told a reading that an edit may correct.
