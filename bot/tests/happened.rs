@@ -44,7 +44,7 @@ fn thawing_begun_half_a_day_early_is_no_clash() {
         assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().wish.dinner, dinner, "{said}");
     }
     let mut kitchen = planned("en-US", "2027-11-19 12:00", FROZEN, "Accept");
-    kitchen.run_to("2027-11-21 03:00");
+    kitchen.run_to("2027-11-21 06:30");
     let planned_at = at(&kitchen, Step::Thaw);
     kitchen.say("Rosa", "started thawing 3 hours early");
     assert_eq!(done(&kitchen, Step::Thaw), Some(planned_at - chrono::TimeDelta::hours(3)));
