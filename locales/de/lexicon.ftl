@@ -424,6 +424,7 @@ lexicon-talk-thawing = taut auf, taut gerade, taut im wasser, taut im kühlschra
 lexicon-talk-undone-water = wasser nicht gewechselt, wasser noch nicht gewechselt, hab das wasser nicht gewechselt, habe das wasser nicht gewechselt, wasser vergessen, das wasser vergessen, wasserwechsel vergessen, hab das wasser vergessen
 lexicon-talk-undone-salt = nicht gesalzen, noch nicht gesalzen, ungesalzen
 lexicon-talk-undone-on = nicht im ofen, noch nicht im ofen, noch nicht drin, nicht drin, noch nicht in hitze, nicht auf grill
+lexicon-talk-heat-change = ändern, ändere, ändert, stell, stellt, stelle, stellen, wechseln, wechsel, umstellen, lieber, nehmen
 lexicon-talk-what-now = was jetzt, und jetzt, was nun, und nun, was machen wir, was machen wir jetzt, was sollen wir machen, was tun, was tun wir, was mach ich jetzt, was soll ich machen
 lexicon-talk-still-down = immer noch aus, noch aus, noch immer aus, ofen ist immer noch aus, ofen immer noch aus, ofen noch aus, der ofen ist immer noch aus, der ofen ist noch aus, immer noch kein strom, noch kein strom, immer noch tot, strom ist immer noch weg, immer noch kalt, der ofen ist immer noch tot
 lexicon-talk-undone-pull = wieder rein damit, wieder reingeschoben, wieder rein geschoben, nochmal rein, noch mal rein, noch im ofen, noch drin, immer noch im ofen, immer noch drin, noch im smoker, noch auf grill, gart noch, wieder rein, wieder drin, wieder im ofen, zurück in den ofen, zurück im ofen, kommt wieder rein, wieder in den ofen, wieder drauf, wieder auf grill

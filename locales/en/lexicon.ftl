@@ -407,6 +407,7 @@ lexicon-talk-thawing = is thawing, its thawing, still thawing, thawing in water,
 lexicon-talk-undone-water = water not changed, water wasnt changed, didnt change the water, did not change the water, havent changed the water, forgot to change the water, forgot the water, missed the water
 lexicon-talk-undone-salt = not salted, unsalted
 lexicon-talk-undone-on = not on, not in, not in the oven, not in oven, isnt on, isnt in
+lexicon-talk-heat-change = change, changing, changed, set, setting, switch, switching, switched, make, bump
 lexicon-talk-what-now = what now, now what, what do we do, what do we do now, what should we do, what should we do now, what do i do, what do i do now
 lexicon-talk-still-down = still out, still off, still dead, still no power, still no heat, oven is still out, oven still out, oven is still dead, oven still dead, oven still off, oven is still off, power is still out, power still out, still nothing, its still out, its still dead, the oven is still out, the oven is still dead, the oven is still off, the power is still out
 lexicon-talk-undone-pull = back in the oven it goes, back in it goes, put it back in the oven, putting it back in, going back in, back in for, put it back in for, put back in the oven, still in the oven, still in oven, still on, still cooking, still in, back in, back in the oven, back into the oven, put it back, put it back in, put back in, goes back in, went back in, back on the smoker, back on the grill, put it back on, back in then, back to the oven

@@ -408,6 +408,7 @@ lexicon-talk-thawing = se está descongelando, estoy descongelando, descongeland
 lexicon-talk-undone-water = sin cambiar el agua, agua sin cambiar, no cambié el agua, no he cambiado el agua, olvidé cambiar el agua, se me olvidó cambiar el agua, se me olvidó el agua
 lexicon-talk-undone-salt = sin salar, no salado, no salada
 lexicon-talk-undone-on = no en horno, no está en el horno, no en el horno, sin meter
+lexicon-talk-heat-change = cambia, cambiar, cambiamos, pon, ponlo, ponemos, sube, baja, mejor
 lexicon-talk-what-now = y ahora, y ahora qué, ahora qué, qué hacemos, qué hacemos ahora, qué hago, qué hago ahora
 lexicon-talk-still-down = sigue apagado, el horno sigue apagado, horno sigue apagado, sigue sin luz, seguimos sin luz, sigue sin calentar, el horno sigue sin calentar, sigue roto, todavía no hay luz
 lexicon-talk-undone-pull = sigue en el horno, sigue en horno, sigue dentro, sigue cocinándose, sigue en ahumador, otra vez al horno, de vuelta al horno, al horno otra vez, lo he vuelto a meter, lo volví a meter, otra vez dentro, de nuevo al horno, otra vez en el horno

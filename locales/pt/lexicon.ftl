@@ -408,6 +408,7 @@ lexicon-talk-thawing = está descongelando, estou descongelando, a descongelar
 lexicon-talk-undone-water = água não trocada, não troquei a água, não troquei água, esqueci de trocar a água, esqueci a água, não foi trocada a água
 lexicon-talk-undone-salt = não salgado, não salgada, sem salgar, não salguei
 lexicon-talk-undone-on = não no forno, não está no forno, não entrou, ainda não entrou, ainda não no forno
+lexicon-talk-heat-change = muda, mudar, mudamos, troca, trocar, coloca, põe, ajusta, melhor
 lexicon-talk-what-now = e agora, e agora o que, o que a gente faz, o que fazemos, o que fazer, o que eu faço, o que a gente faz agora, o que faço agora
 lexicon-talk-still-down = continua apagado, o forno continua apagado, forno continua apagado, ainda apagado, o forno ainda tá apagado, continua sem luz, ainda sem luz, ainda sem energia, continua sem energia, continua quebrado
 lexicon-talk-undone-pull = pus de volta, voltei pro forno, ainda no forno, continua no forno, ainda no defumador, continua dentro, ainda dentro, ainda assando, continua assando, de volta ao forno, de volta no forno, voltou pro forno, voltou para o forno, coloquei de volta, botei de volta, de novo no forno

@@ -103,13 +103,25 @@ fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
     let steers = sitting.room.kind == RoomKind::Group && may::steer(sitting);
     let Some(plan) = sitting.room.plan.as_ref().filter(|_| steers) else { return false };
     let sentence = Sentence::read(text, sitting.lexicon());
-    if text.len() > SHORT || text.contains(['?', '¿']) || !is_plain(sitting, &sentence) {
+    let heats = changes_heat(sitting, text);
+    if text.len() > SHORT || text.contains(['?', '¿']) || !(heats || is_plain(sitting, &sentence)) {
         return false;
     }
     let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
     let Wish { adults, children, among, more, hot, use_by, .. } = wish;
     let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
     let mut changed = plan.wish.clone();
+    if heats {
+        let Wish { cooker, setting_c, .. } = wish.clone();
+        changed.merge(Wish { cooker, setting_c, ..Wish::default() });
+    }
+    // "The turkey is 18 lb not 14", "it's frozen, not fresh": said of the bird by name, or against what was thought.
+    let raw = plan.on_since(sitting.now).is_none() && !plan.is_off();
+    let bird = (0..sentence.len()).any(|at| sentence.of(at, "bird-").is_some() || sentence.is(at, "negation"));
+    if raw && bird {
+        let Wish { mass_g, condition, .. } = wish.clone();
+        changed.merge(Wish { mass_g, condition, ..Wish::default() });
+    }
     changed.merge(Wish { adults, children, among, more, hot, elsewhere, use_by, ..Wish::default() });
     changed.settle(&sitting.ground());
     changed.dinner = shifted(sitting, text).filter(|_| meal).or(changed.dinner);
@@ -119,6 +131,22 @@ fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
     }
     which::offer(sitting, text, Text::new("room-amend-offer").with("change", Arg::List(news)));
     true
+}
+
+/// "Change the oven to 350", "smoker at 275 instead", of a bird that is not on yet: what it is to be roasted at, and no question.
+pub(super) fn changes_heat(sitting: &Sitting<'_>, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    let asks = text.contains(['?', '¿']) || reading::begins_as_question(text, lexicon);
+    let raw = |plan: &&LivePlan| plan.on_since(sitting.now).is_none() && !plan.is_off();
+    let Some(plan) = sitting.room.plan.as_ref().filter(raw).filter(|_| !asks && text.len() <= SHORT) else {
+        return false;
+    };
+    let sentence = Sentence::read(text, lexicon);
+    let dish = |at: usize| sentence.of(at, "food-").is_some() || sentence.of(at, "dish-").is_some();
+    let (wish, _) = planning::read(sitting, text);
+    let told = wish.setting_c.is_some() && wish.cooker.is_some() && !(0..sentence.len()).any(dish);
+    let changes = || lexicon.talk_words(text).iter().any(|word| lexicon.talk(word, "heat-change"));
+    told && (wish.cooker != plan.wish.cooker || changes())
 }
 
 /// What of a wish is other than before.
@@ -173,7 +201,9 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
         let Wish { adults, children, among, more, strength, solution_percent, hot, use_by, .. } = wish;
         let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
         let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
-        let people = Wish { adults, children, among, more, ..Wish::default() };
+        let heat = changes_heat(sitting, text);
+        let (cooker, setting_c) = (wish.cooker.filter(|_| heat), wish.setting_c.filter(|_| heat));
+        let people = Wish { adults, children, among, more, cooker, setting_c, ..Wish::default() };
         return Wish { strength, solution_percent, salting, hot, elsewhere, use_by, ..people };
     }
     if !hour {

@@ -215,7 +215,8 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
     }
     let (wish, problems) = planning::read(sitting, rest);
     // "/plan dinner is an hour later", "/plan no salt" of a dinner that is planned change that one.
-    let bird = wish.kind.is_some() || wish.mass_g.is_some();
+    // "/plan 16 lb" of a bird that is planned is that one's weight.
+    let bird = wish.kind.is_some() || wish.mass_g.is_some() && sitting.room.plan.is_none();
     let begun = bird || wish.dinner.is_some() || wish.dinner_day.is_some() || sitting.room.drafts.contains_key(&who);
     let moves = moves_standing(sitting, who, &wish);
     if sitting.room.plan.is_some() && (!begun || moves) && amend::told(sitting, who, rest, true) {
@@ -392,7 +393,10 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     }
     // A question in the middle of planning is answered; the draft waits.
     let asked = questions::is_question(sitting, text) && (addressed || !questions::is_talk(sitting, text));
-    let question = asked && !planning::is_told(sitting, who, text) && !planning::dates_the_pack(sitting, text);
+    let question = asked
+        && !planning::is_told(sitting, who, text)
+        && !planning::dates_the_pack(sitting, text)
+        && !amend::changes_heat(sitting, text);
     if !question && planning::answered(sitting, who, text) {
         return;
     }
