@@ -120,20 +120,18 @@ fn of_others(sitting: &Sitting<'_>, sentence: &Sentence) -> bool {
     let ours = sitting.room.plan.as_ref().map(|plan| order::kind(&plan.wish).name());
     let same = |kind: &str| kind == "any" || ours.is_some_and(|ours| ours.starts_with(kind) || kind.starts_with(ours));
     let other = |at: usize| sentence.of(at, "bird-").is_some_and(|kind| !same(kind));
-    let bird = |name: &str| {
-        let stem = Sentence::read(name.trim_end_matches('s').trim_end_matches(['\'', '’']), sitting.lexicon());
-        stem.of(0, "bird-").is_some()
-    };
+    let bird = |name: &str| Sentence::read(name, sitting.lexicon()).of(0, "bird-").is_some();
     let here = |name: &str| {
-        let names = sitting.room.members.iter().filter_map(|who| Some(reading::fold(&sitting.people.get(who)?.name)));
-        names.into_iter().any(|known| name.trim_end_matches('s').trim_end_matches(['\'', '’']) == known)
+        let mut members = sitting.room.members.iter().filter_map(|who| sitting.people.get(who));
+        members.any(|known| reading::fold(&known.name) == name)
     };
     let thing = |at: usize| ["bird-", "spot-", "cooker-"].iter().any(|group| sentence.of(at, group).is_some());
     let unknown = |at: usize| matches!(sentence.item(at).map(|item| &item.what), Some(What::Word([])));
     let theirs = |at: usize| {
         let name = reading::fold(sentence.raw(at));
         let owner = name.ends_with('s') && name.chars().count() >= NAME && unknown(at);
-        owner && thing(at + 1) && !amend::is_empty(sitting, &name) && !here(&name) && !bird(&name)
+        let stem = name.trim_end_matches('s').trim_end_matches(['\'', '’']);
+        owner && thing(at + 1) && !amend::is_empty(sitting, &name) && !here(stem) && !bird(stem)
     };
     sentence.has("money") || (0..sentence.len()).any(|at| other(at) || theirs(at))
 }
