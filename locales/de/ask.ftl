@@ -261,6 +261,11 @@ ask-gas = { $call ->
    *[known] Keinen Schalter anfassen, keine Flamme, drinnen nicht telefonieren. Fenster auf, die auf dem Weg liegen, alle hinaus, dann von draußen { $call } oder den Gasversorger anrufen.
 }
 
+ask-sick = Erst mal nichts mit Essen: Wer sich übergibt oder Durchfall hat, bleibt aus der Küche, bis 48 h nach dem letzten Mal. Die Aufgaben macht jemand anders.
+ask-sick-made = Was seitdem gemacht wurde und nicht noch durchgegart wird: weg. Hände mit Wasser und Seife, 20 s; Gel hilft gegen Magen-Darm wenig.
+ask-cut = Drücken, bis es aufhört, unter fließendem Wasser abspülen, trocknen, wasserfestes Pflaster und Handschuh drüber. Essen mit Blut dran: weg. Messer und Brett in heißes Seifenwasser.
+ask-cut-doctor = Tief, klaffend oder blutet nach 10 min Druck noch: zum Arzt.
+
 ask-stuff-ahead = Nein: füll ihn erst kurz vor dem Garen, und locker. Trockenes und Feuchtes darf getrennt im Kühlschrank bereitstehen. In der Mitte müssen es { $target } sein.
 
 # ---- Gewohnheiten, und was schiefging

@@ -266,6 +266,11 @@ ask-gas = { $call ->
    *[known] Touch no switch, light no flame, phone nobody from in there. Open what is on your way and get everyone out, then call { $call } or the gas company from outside.
 }
 
+ask-sick = Nothing with food for now: whoever throws up or has diarrhea stays out of the kitchen until 48 h after the last of it. Someone else takes their jobs.
+ask-sick-made = What they have made since it began, and what won’t be cooked through after: out. Hands with soap and water, 20 s; gel does little against a stomach bug.
+ask-cut = Press till it stops, rinse under running water, dry, then a waterproof bandage and a glove over it. Food with blood on it: out. Knife and board into hot soapy water.
+ask-cut-doctor = Deep, gaping, or still bleeding after 10 min of pressure: a doctor.
+
 ask-stuff-ahead = No: stuff it just before it goes on, and loosely. You may have dry and wet parts ready in the fridge, apart. Its middle must reach { $target }.
 
 # ---- habits, and what went wrong

@@ -266,6 +266,11 @@ ask-gas = { $call ->
    *[known] No toques interruptores, nada de llamas, no llames desde dentro. Abre las ventanas que te queden de paso, todos fuera, y desde la calle llama al { $call } o a la compañía del gas.
 }
 
+ask-sick = Nada de comida por ahora: quien vomita o tiene diarrea no entra en la cocina hasta 48 h después de la última vez. Otra persona hace sus tareas.
+ask-sick-made = Lo que haya preparado desde que empezó y no se vaya a cocinar bien después: a la basura. Manos con agua y jabón, 20 s; el gel sirve de poco contra un virus estomacal.
+ask-cut = Aprieta hasta que pare, lava con agua corriente, seca, y encima un apósito impermeable y un guante. Comida con sangre: a la basura. Cuchillo y tabla, agua caliente y jabón.
+ask-cut-doctor = Si es profundo, abierto o sigue sangrando tras 10 min apretando: al médico.
+
 ask-stuff-ahead = No: rellénala justo antes de meterla, y sin apretar. Puedes dejar lo seco y lo húmedo listos { -fridge(form: "in") }, por separado. El centro debe llegar a { $target }.
 
 # ---- habits, and what went wrong

@@ -262,6 +262,11 @@ ask-gas = { $call ->
    *[known] Ne touche à aucun interrupteur, pas de flamme, pas d’appel à l’intérieur. Ouvre les fenêtres sur ton chemin, tout le monde dehors, puis de dehors appelle le { $call } ou le fournisseur de gaz.
 }
 
+ask-sick = Pas de cuisine pour l’instant : qui vomit ou a la diarrhée ne touche pas aux aliments jusqu’à 48 h après la dernière fois. Quelqu’un d’autre fait ses tâches.
+ask-sick-made = Ce qu’il a préparé depuis le début et qui ne sera pas bien cuit après : poubelle. Mains à l’eau et au savon, 20 s ; le gel fait peu contre une gastro.
+ask-cut = Appuie jusqu’à ce que ça s’arrête, rince à l’eau courante, sèche, puis un pansement étanche et un gant dessus. Aliments avec du sang : poubelle. Couteau et planche à l’eau chaude savonneuse.
+ask-cut-doctor = Profond, béant, ou ça saigne encore après 10 min de pression : un médecin.
+
 ask-stuff-ahead = Non : farcis-la juste avant la cuisson, et sans tasser. Tu peux avoir les ingrédients secs et humides prêts au frigo, à part. Son milieu doit atteindre { $target }.
 
 # ---- habitudes, et ce qui a mal tourné

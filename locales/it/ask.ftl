@@ -270,6 +270,11 @@ ask-gas = { $call ->
    *[known] Non toccare interruttori, niente fiamme, niente telefonate da dentro. Apri le finestre che trovi, tutti fuori, poi da fuori chiama il { $call } o l’azienda del gas.
 }
 
+ask-sick = Per ora niente cibo: chi vomita o ha la diarrea resta fuori dalla cucina fino a 48 h dopo l’ultima volta. I suoi compiti li fa qualcun altro.
+ask-sick-made = Quello che ha preparato da quando è cominciato e che poi non si cuoce bene: via. Mani con acqua e sapone, 20 s; il gel serve a poco contra un virus intestinale.
+ask-cut = Premi finché smette, sciacqua sotto acqua corrente, asciuga, poi un cerotto impermeabile e sopra un guanto. Cibo con sangue: via. Coltello e tagliere in acqua calda e sapone.
+ask-cut-doctor = Profondo, aperto, o sanguina ancora dopo 10 min di pressione: dal medico.
+
 ask-stuff-ahead = No: farcisci subito prima di cuocere, senza pressare. Ingredienti secchi e umidi possono aspettare in frigo, separati. Il centro deve arrivare a { $target }.
 
 # ---- abitudini, e quel che va storto

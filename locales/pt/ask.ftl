@@ -267,6 +267,11 @@ ask-gas = { $call ->
    *[known] Não mexa em interruptor, nada de chama, não telefone lá de dentro. Abra as janelas no caminho, todo mundo para fora, e de fora ligue para o { $call } ou para a companhia de gás.
 }
 
+ask-sick = Nada de comida por enquanto: quem vomita ou tem diarreia fica fora da cozinha até 48 h depois da última vez. Outra pessoa faz as tarefas.
+ask-sick-made = O que preparou desde o começo e não vai ser bem cozido depois: lixo. Mãos com água e sabão, 20 s; gel adianta pouco contra virose.
+ask-cut = Aperte até parar, lave em água corrente, seque, e por cima um curativo à prova d’água e uma luva. Comida com sangue: lixo. Faca e tábua em água quente com sabão.
+ask-cut-doctor = Fundo, aberto, ou ainda sangrando depois de 10 min apertando: médico.
+
 ask-stuff-ahead = Não: recheie só na hora de assar, e sem apertar. A parte seca e a úmida podem esperar prontas na geladeira, separadas. O meio tem que chegar a { $target }.
 
 # ---- hábitos, e o que deu errado

@@ -1,10 +1,10 @@
-//! Fire and gas: what to do, and whom to call where the kitchen is.
+//! Fire and gas: what to do, and whom to call where the kitchen is. A cook who is ill or bleeds.
 //!
 //! Owns the numbers to call, by zone and else by the country of a locale. Where neither tells, the words name the service.
 
 use super::Asker;
 use super::answer::Answer;
-use crate::reading::Peril;
+use crate::reading::{Peril, Unwell};
 use crate::words::{Arg, Text};
 use carvetime_core::source;
 use chrono_tz::Tz;
@@ -86,6 +86,21 @@ pub(super) fn peril(peril: Peril, asker: &Asker) -> Answer {
         .say_if(elsewhere, || Text::new("ask-fire-elsewhere"))
         .from(source)
         .from(source::EMERGENCY_NUMBERS)
+}
+
+/// Who keeps away from food, and what is done about a cut.
+pub(super) fn unwell(what: Unwell) -> Answer {
+    match what {
+        Unwell::Sick => Answer::new("sick")
+            .say(Text::new("ask-sick"))
+            .say(Text::new("ask-sick-made"))
+            .value("away", 48.0, "h")
+            .from(source::SICK_COOK)
+            .from(source::HANDS),
+        Unwell::Cut => {
+            Answer::new("cut").say(Text::new("ask-cut")).say(Text::new("ask-cut-doctor")).from(source::CUT_HAND)
+        }
+    }
 }
 
 #[cfg(test)]

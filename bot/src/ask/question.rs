@@ -1,7 +1,7 @@
 //! What can be asked. Gaps are open fields: the answer asks for what matters.
 
 use super::Advice;
-use crate::reading::Peril;
+use crate::reading::{Peril, Unwell};
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
 use carvetime_core::quantity::{Amount, Mass, SpoonSystem, Temperature, Unit, Volume};
@@ -230,6 +230,8 @@ pub enum Question {
     CharcoalIndoors,
     /// Fire or gas, now.
     Peril(Peril),
+    /// A cook who is ill, or has cut themselves.
+    Unwell(Unwell),
     /// An amount in other units.
     UnitConvert {
         /// How much.
@@ -286,6 +288,8 @@ impl Question {
             Self::CharcoalIndoors => "charcoal-indoors",
             Self::Peril(Peril::Fire) => "fire",
             Self::Peril(Peril::Gas) => "gas",
+            Self::Unwell(Unwell::Sick) => "sick",
+            Self::Unwell(Unwell::Cut) => "cut",
             Self::UnitConvert { .. } => "unit-convert",
         }
     }

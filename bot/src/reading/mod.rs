@@ -27,6 +27,7 @@ mod slip;
 mod step;
 mod suggestion;
 mod talk;
+mod unwell;
 mod when;
 mod will;
 mod wish;
@@ -63,6 +64,7 @@ pub use talk::{
     is_wordless, opens_as_question, read_language, read_report, report_among, report_beside, says_thawed,
     speaks_of_eating, tells_of_other_years,
 };
+pub use unwell::{Health, Unwell, read_unwell};
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use will::{
     Refusal, Willing, is_everything, is_plain_no, is_unwilling, read_cant, read_kind, read_refusal, read_willing,

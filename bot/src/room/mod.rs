@@ -66,6 +66,7 @@ mod stepping_down;
 mod there;
 mod tongue;
 mod undo;
+mod unwell;
 mod wanted;
 mod which;
 
@@ -112,7 +113,9 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
     match &heard.what {
         What::Said { text, reply_to, .. } if sitting.routed() => match invites::payload(text) {
             Some((_, secret)) => invites::followed(&mut sitting, secret),
-            None if !may::belongs(&sitting) || peril::told(&mut sitting, text) => {}
+            None if !may::belongs(&sitting)
+                || peril::told(&mut sitting, text)
+                || unwell::told(&mut sitting, text, true) => {}
             None => which::said(&mut sitting, text, true, reply_to.as_deref(), false),
         },
         What::Said { text, addressed, reply_to, edited } => {
@@ -120,6 +123,7 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
                 tongue::hear(&mut sitting, who, text);
             }
             if !peril::told(&mut sitting, text)
+                && !unwell::told(&mut sitting, text, *addressed)
                 && !aside::told(&mut sitting, text, *addressed || *edited || reply_to.is_some())
             {
                 which::said(&mut sitting, text, *addressed, reply_to.as_deref(), *edited);

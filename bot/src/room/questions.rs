@@ -99,7 +99,8 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         Ok(Question::OverSalt { .. }) => sitting.room.plan.is_none(),
         Ok(read) if read.is_of_danger() => false,
         Ok(
-            Question::Keeps { age: None, .. }
+            Question::Unwell(_)
+            | Question::Keeps { age: None, .. }
             | Question::Stuffing
             | Question::Wash
             | Question::HoldHot

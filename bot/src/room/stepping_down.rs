@@ -92,7 +92,8 @@ fn excuse(sitting: &mut Sitting<'_>, who: PersonId) {
     plans.flat_map(|plan| &mut plan.jobs).filter(open).for_each(|job| job.asked = None);
 }
 
-fn give_up_all(sitting: &mut Sitting<'_>, who: PersonId, head: &Text) -> bool {
+/// All that `who` has is free again, and offered under `head`. `false`: they have nothing.
+pub(super) fn give_up_all(sitting: &mut Sitting<'_>, who: PersonId, head: &Text) -> bool {
     let mut any = false;
     birds::each(sitting, |sitting| any |= give_up(sitting, who, head, |job| job.owner == Some(who)));
     any

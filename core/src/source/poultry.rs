@@ -148,6 +148,10 @@ sources! {
     PART_COOKED = "part-cooked", "USDA FSIS", "never brown or partially cook poultry to finish later", "", "", FromMemory;
     /// Signs of food poisoning that want a doctor.
     FOOD_POISONING = "food-poisoning", "CDC", "Food Poisoning Symptoms", "", "severe symptoms", FromMemory;
+    /// A cook with a stomach bug.
+    SICK_COOK = "sick-cook", "CDC", "How to Prevent Norovirus", "", "no food for others while sick and for two days after; no hand gel in place of soap", FromMemory;
+    /// A cut hand over food.
+    CUT_HAND = "cut-hand", "US FDA; NHS", "a cut is cleaned and covered, with a glove over it; a doctor where it is deep or bleeds for 10 minutes under pressure", "", "", FromMemory;
     /// Numbers to call.
     EMERGENCY_NUMBERS = "emergency-numbers", "European Union 112; United States, Canada and Mexico 911; United Kingdom 999; Brazil 193; Australia 000; New Zealand 111", "numbers of the fire services", "", "", FromMemory;
     /// Frying.

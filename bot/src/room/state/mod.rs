@@ -92,6 +92,9 @@ pub struct Room {
     /// The plan that was ended last, for as long as that may have been a mistake.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub over: Option<Box<Over>>,
+    /// When it was last said here what becomes of a cook who is ill or has cut themselves.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub unwell: Option<Moment>,
 }
 
 /// A plan that was ended.
@@ -189,6 +192,7 @@ impl Room {
             offered: None,
             changed: None,
             over: None,
+            unwell: None,
         }
     }
 }

@@ -1,0 +1,77 @@
+//! Whoever cooks is ill or has cut themselves: "I have a stomach bug, can I still make the stuffing", "Jake was throwing up last night",
+//! "I cut my finger".
+//!
+//! Owns no word: see the `talk-unwell-` entries of the lexicon. A dog that is sick, a bug of weeks ago and a film are of nobody who cooks.
+
+use super::lexicon::Lexicon;
+use super::talk::phrases;
+
+/// Longer texts tell a story.
+const LONGEST: usize = 200;
+/// As many words as a phrase has.
+const MOST_WORDS: usize = 5;
+/// A word that takes the next one back stands so near before it.
+const DENIED_WITHIN: usize = 2;
+/// As near stands who it is.
+const OWN_WITHIN: usize = 3;
+
+/// What keeps someone from food, or food from them.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Unwell {
+    /// They throw up, or have diarrhea.
+    Sick,
+    /// They bleed.
+    Cut,
+}
+
+/// What is said of somebody's health, and whether it is the speaker's own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Health {
+    /// What it is.
+    pub what: Unwell,
+    /// They say it of themselves.
+    pub own: bool,
+}
+
+/// Reads it. `None` for everything else.
+pub fn read_unwell(text: &str, lexicon: &'static Lexicon) -> Option<Health> {
+    if text.chars().count() > LONGEST {
+        return None;
+    }
+    let words = lexicon.talk_words(text);
+    let any = |group: &str| phrases(&words).any(|phrase| lexicon.talk(&phrase, group));
+    if any("unwell-other") {
+        return None;
+    }
+    let sick = places(&words, "unwell-sick", lexicon);
+    let what = if sick.is_some() {
+        Unwell::Sick
+    } else if any("unwell-cut-self") || any("unwell-cut") && any("unwell-part") {
+        Unwell::Cut
+    } else {
+        return None;
+    };
+    // "Had a bug last week, is it ok to cook?" wants its answer; told only, it is over.
+    let asks = text.contains(['?', '¿']) && what == Unwell::Sick;
+    if (any("unwell-past") || any("other-year")) && !asks {
+        return None;
+    }
+    let own = |(from, to): (usize, usize)| {
+        let near = words.get(from.saturating_sub(OWN_WITHIN)..to).unwrap_or_default();
+        phrases(near).any(|phrase| lexicon.talk(&phrase, "unwell-mine"))
+    };
+    Some(Health { what, own: sick.is_some_and(own) })
+}
+
+/// Where the first phrase of that group stands that nothing before it takes back.
+fn places(words: &[String], group: &str, lexicon: &Lexicon) -> Option<(usize, usize)> {
+    let is = |from: usize, to: usize| words.get(from..to).is_some_and(|some| lexicon.talk(&some.join(" "), group));
+    (0..words.len()).find_map(|from| {
+        let to = (from + 1..=words.len().min(from + MOST_WORDS)).rev().find(|to| is(from, *to))?;
+        let before = words.get(from.saturating_sub(DENIED_WITHIN)..from).unwrap_or_default();
+        let denied = before.iter().any(|word| lexicon.talk(word, "unwell-denied"));
+        // "He threw up 40 points".
+        let counts = words.get(to).is_some_and(|next| next.starts_with(|c: char| c.is_ascii_digit()));
+        (!denied && !counts).then_some((from, to))
+    })
+}
