@@ -21,6 +21,7 @@ feedback-button-late = { $span }
 feedback-word-all-right = alles, wie es sein soll
 feedback-noted = Fürs nächste Mal notiert: { $notes }.
 feedback-last-time = Beim letzten Mal: { $notes }.
+feedback-no-notes = Von einem früheren Essen gibt es noch keine Notizen.
 feedback-button-less-salt = Weniger Salz
 feedback-button-more-salt = Mehr Salz
 feedback-button-leftovers = Ich habe die Reste

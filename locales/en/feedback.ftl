@@ -22,6 +22,7 @@ feedback-button-late = { $span }
 feedback-word-all-right = all as it should be
 feedback-noted = Noted for next time: { $notes }.
 feedback-last-time = Last time: { $notes }.
+feedback-no-notes = No notes of an earlier dinner yet.
 feedback-button-less-salt = Less salt
 feedback-button-more-salt = More salt
 feedback-button-leftovers = I have the leftovers

@@ -21,6 +21,7 @@ feedback-button-late = { $span }
 feedback-word-all-right = todo como debía
 feedback-noted = Anotado para la próxima vez: { $notes }.
 feedback-last-time = La última vez: { $notes }.
+feedback-no-notes = Aún no hay notas de otra cena.
 feedback-button-less-salt = Menos sal
 feedback-button-more-salt = Más sal
 feedback-button-leftovers = Las sobras las tengo yo

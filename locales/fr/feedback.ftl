@@ -21,6 +21,7 @@ feedback-button-late = { $span }
 feedback-word-all-right = tout comme il faut
 feedback-noted = Noté pour la prochaine fois : { $notes }.
 feedback-last-time = La dernière fois : { $notes }.
+feedback-no-notes = Pas encore de notes d’un repas précédent.
 feedback-button-less-salt = Moins de sel
 feedback-button-more-salt = Plus de sel
 feedback-button-leftovers = J’ai les restes

@@ -21,6 +21,7 @@ feedback-button-late = { $span }
 feedback-word-all-right = tutto come doveva essere
 feedback-noted = Segnato per la prossima volta: { $notes }.
 feedback-last-time = L’ultima volta: { $notes }.
+feedback-no-notes = Ancora nessuna nota di una cena passata.
 feedback-button-less-salt = Meno sale
 feedback-button-more-salt = Più sale
 feedback-button-leftovers = Gli avanzi li ho io

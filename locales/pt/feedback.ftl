@@ -21,6 +21,7 @@ feedback-button-late = { $span }
 feedback-word-all-right = tudo como devia
 feedback-noted = Anotado para a próxima vez: { $notes }.
 feedback-last-time = Da última vez: { $notes }.
+feedback-no-notes = Ainda não há anotações de outra ceia.
 feedback-button-less-salt = Menos sal
 feedback-button-more-salt = Mais sal
 feedback-button-leftovers = As sobras estão comigo

@@ -28,6 +28,7 @@ mod step;
 mod suggestion;
 mod talk;
 mod unwell;
+mod verdict;
 mod when;
 mod will;
 mod wish;
@@ -65,6 +66,7 @@ pub use talk::{
     speaks_of_eating, tells_of_other_years,
 };
 pub use unwell::{Health, Unwell, read_unwell};
+pub use verdict::{Verdict, asks_of_last_time, read_verdict};
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use will::{
     Refusal, Willing, is_everything, is_plain_no, is_unwilling, read_cant, read_kind, read_refusal, read_willing,

@@ -1,10 +1,11 @@
-//! How it was: three taps by the host the day after, kept as notes and offered when the next dinner is planned.
+//! How it was: three taps by the host the day after, or the same in words, kept as notes and offered when the next dinner is planned.
 
 use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{CookNote, JobState, LivePlan, Room};
 use super::turn::{Bell, BellKind, Button, How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, calls};
+use crate::reading::{self, Verdict};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::clock::{at_hour, date};
 use carvetime_core::plan::{Moment, Step};
@@ -97,7 +98,7 @@ fn show(sitting: &mut Sitting<'_>, how: How) {
     sitting.say(say);
 }
 
-/// An answer of the host.
+/// A tap of the host.
 pub(super) fn rate(sitting: &mut Sitting<'_>, serial: u32, what: &str, answer: &str) {
     let minutes = answer.parse().ok().filter(|minutes| what == LATE_BY && LATE.contains(minutes));
     let known = minutes.is_some() || ASKED.iter().any(|(name, answers)| *name == what && answers.contains(&answer));
@@ -108,15 +109,56 @@ pub(super) fn rate(sitting: &mut Sitting<'_>, serial: u32, what: &str, answer: &
     if speaker != Some(plan.host) {
         return super::may::refuse(sitting);
     }
-    let (host, late) = (plan.host, late_by(plan));
-    let note = plan.feedback.get_or_insert_with(|| CookNote::new(sitting.now));
-    match minutes {
+    note(sitting, |note, late| match minutes {
         Some(_) => note.late_min = minutes,
-        None => {
-            note.set(what, answer);
-            note.late_min = late.filter(|_| note.time.as_deref() == Some("late"));
-        }
+        None => note.set(what, answer, late),
+    });
+    show(sitting, How::Edit);
+}
+
+/// "A bit too salty, and we ate 20 min late", once it was asked; "how was it last year?" at any time. `false`: neither.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
+    if reading::asks_of_last_time(text, sitting.lexicon()) {
+        return recalled(sitting, addressed);
     }
+    let speaker = sitting.speaker();
+    let asked = |plan: &&LivePlan| plan.feedback.is_some() && Some(plan.host) == speaker;
+    if sitting.room.plan.as_ref().filter(asked).is_none() {
+        return false;
+    }
+    let Some(verdict) = reading::read_verdict(text, sitting.lexicon()) else { return false };
+    let Verdict { salt, meat, time, late_by } = verdict;
+    note(sitting, |note, late| {
+        for (what, answer) in [("salt", salt), ("meat", meat), ("time", time)] {
+            if let Some(answer) = answer {
+                note.set(what, answer, late);
+            }
+        }
+        note.late_min = late_by.and_then(|by| u16::try_from(by.num_minutes()).ok()).or(note.late_min);
+    });
+    // What was tapped shows where it was asked; what was typed to the bot alone is answered below it.
+    show(sitting, if addressed { How::New } else { How::Edit });
+    true
+}
+
+/// What is kept of the last dinner; among people only where there is something.
+fn recalled(sitting: &mut Sitting<'_>, addressed: bool) -> bool {
+    let host = sitting.room.plan.as_ref().map(|plan| plan.host);
+    let found = sitting.speaker().into_iter().chain(host).find_map(|who| last_time(sitting, who).0);
+    let known = found.is_some();
+    if known || addressed {
+        sitting.answer(found.unwrap_or_else(|| Text::new("feedback-no-notes")));
+    }
+    known || addressed
+}
+
+/// Changes the host's note of the plan in hand; `change` is told how late it was marked.
+fn note(sitting: &mut Sitting<'_>, change: impl FnOnce(&mut CookNote, Option<u16>)) {
+    let now = sitting.now;
+    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let (host, late) = (plan.host, late_by(plan));
+    let note = plan.feedback.get_or_insert_with(|| CookNote::new(now));
+    change(note, late);
     let note = note.clone();
     sitting.change_person(host, |person| {
         person.notes.retain(|other| other.dinner != note.dinner);
@@ -124,7 +166,6 @@ pub(super) fn rate(sitting: &mut Sitting<'_>, serial: u32, what: &str, answer: &
         let beyond = person.notes.len().saturating_sub(MOST_NOTES);
         person.notes.drain(..beyond);
     });
-    show(sitting, How::Edit);
 }
 
 /// How long after the hour told it was ready to eat, as far as somebody marked that; to five minutes.
@@ -192,12 +233,16 @@ impl CookNote {
         }
     }
 
-    fn set(&mut self, what: &str, answer: &str) {
+    /// `late` by how many minutes it was marked.
+    fn set(&mut self, what: &str, answer: &str, late: Option<u16>) {
         let slot = match what {
             "salt" => &mut self.salt,
             "meat" => &mut self.meat,
             _ => &mut self.time,
         };
         *slot = Some(answer.to_owned());
+        if what == "time" {
+            self.late_min = late.filter(|_| answer == "late");
+        }
     }
 }

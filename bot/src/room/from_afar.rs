@@ -39,6 +39,10 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
     if plans.iter().any(|plan| !birds::is_past(plan, now)) && concerns(room, person, text) {
         return true;
     }
+    let judged = |plan: &&LivePlan| plan.feedback.is_some() && plan.host == person.id;
+    if plans.iter().any(judged) && is_verdict(room, person, text) {
+        return true;
+    }
     let cooks = |plan: &&LivePlan| !plan.is_off() && plan.on_since(now).is_some();
     if plans.iter().any(cooks) && is_of_the_heat(room, person, text, now) {
         return true;
@@ -80,6 +84,12 @@ fn is_answer(room: &Room, person: &Person, text: &str) -> bool {
     let lexicon = Lexicon::of(taste.language.as_deref().unwrap_or("en"));
     let will = reading::read_willing(text, lexicon).is_some() || reading::is_unwilling(text, lexicon);
     will || reading::read_report(text, lexicon).is_some()
+}
+
+/// "A little dry" of a host who was asked how it was.
+fn is_verdict(room: &Room, person: &Person, text: &str) -> bool {
+    let taste = person.taste.or(&room.taste);
+    reading::read_verdict(text, Lexicon::of(taste.language.as_deref().unwrap_or("en"))).is_some()
 }
 
 /// "When's dinner?", "what's my job?", "I can't make it Thursday", "did someone salt it?", from one who has no dinner of their own.

@@ -290,6 +290,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             || wanted::answered(sitting, text, reply_to)
             || reply_to.is_none() && offered::answered(sitting, text)
             || questions::completed(sitting, text)
+            || feedback::told(sitting, text, addressed)
             || retracted::told(sitting, text, addressed)
             || farewell::told(sitting, text, reply_to)
             || stepping_down::told(sitting, text, addressed, on)
