@@ -26,7 +26,7 @@ pub struct Lexicon {
     /// By their first word, longest first.
     phrases: HashMap<&'static str, Vec<Phrase>>,
     /// Words open to correction, by first letter.
-    vocabulary: HashMap<char, Vec<&'static str>>,
+    vocabulary: HashMap<char, Vec<Open>>,
     known: HashSet<&'static str>,
     /// Whole texts of the `talk-` entries, with the rest of each entry's name. See [`super::talk`].
     talk: HashMap<String, Vec<&'static str>>,
@@ -52,6 +52,31 @@ const SETTINGS: [&str; 5] = ["date-order", "decimal-comma", "elisions", "endings
 struct Phrase {
     rest: Vec<&'static str>,
     concepts: Vec<Concept>,
+}
+
+/// A word open to correction, with what shows at a glance that another is too far from it.
+#[derive(Debug)]
+struct Open {
+    word: &'static str,
+    length: usize,
+    letters: u32,
+}
+
+impl Open {
+    fn new(word: &'static str) -> Self {
+        Self { word, length: word.chars().count(), letters: letters(word) }
+    }
+
+    /// Whether a word of that length and those letters may be this one with so many slips: each changes the length by
+    /// one at most, and the set of letters by two.
+    fn may_be(&self, length: usize, letters: u32, slips: usize) -> bool {
+        self.length.abs_diff(length) <= slips && (self.letters ^ letters).count_ones() as usize <= 2 * slips
+    }
+}
+
+/// Which letters occur, some of them sharing a place.
+fn letters(word: &str) -> u32 {
+    word.chars().fold(0, |set, c| set | 1 << (u32::from(c) % u32::BITS))
 }
 
 impl Lexicon {
@@ -183,13 +208,13 @@ impl Lexicon {
         for list in phrases.values_mut() {
             list.sort_by_key(|phrase| std::cmp::Reverse(phrase.rest.len()));
         }
-        let mut vocabulary: HashMap<char, Vec<&'static str>> = HashMap::new();
+        let mut vocabulary: HashMap<char, Vec<Open>> = HashMap::new();
         for word in open.into_iter().filter(|word| word.chars().count() >= ONE_SLIP_FROM) {
             if let Some(first) = word.chars().next() {
-                vocabulary.entry(first).or_default().push(word);
+                vocabulary.entry(first).or_default().push(Open::new(word));
             }
         }
-        vocabulary.values_mut().for_each(|words| words.sort_unstable());
+        vocabulary.values_mut().for_each(|words| words.sort_unstable_by_key(|open| open.word));
         let units = UnitWords::new(unit_words, number_words, decimal);
         let shown = shown_steps(language);
         Self {
@@ -269,23 +294,24 @@ impl Lexicon {
         if !(ONE_SLIP_FROM..=24).contains(&length) || self.stems(word).any(|w| self.known.contains(w)) {
             return None;
         }
-        let allowed = if length >= TWO_SLIPS_FROM { 2 } else { 1 };
+        let forgiven = |length: usize| if length >= TWO_SLIPS_FROM { 2 } else { 1 };
+        let (allowed, letters) = (forgiven(length), letters(word));
         let mut best: Option<(usize, &'static str)> = None;
         let mut tied = false;
-        for candidate in self.vocabulary.get(&word.chars().next()?)? {
-            let other = candidate.chars().count();
-            if other.abs_diff(length) > allowed {
+        for open in self.vocabulary.get(&word.chars().next()?)? {
+            let allowed = allowed.min(forgiven(open.length));
+            if !open.may_be(length, letters, allowed) {
                 continue;
             }
+            let candidate = open.word;
             let slips = strsim::damerau_levenshtein(word, candidate);
-            let allowed = if other >= TWO_SLIPS_FROM { allowed } else { 1 };
             if slips > allowed {
                 continue;
             }
             match best {
                 Some((least, _)) if slips > least => {}
                 Some((least, kept)) if slips == least => {
-                    tied |= !self.stems(candidate).any(|w| w == kept) && !self.stems(kept).any(|w| w == *candidate);
+                    tied |= !self.stems(candidate).any(|w| w == kept) && !self.stems(kept).any(|w| w == candidate);
                 }
                 _ => {
                     best = Some((slips, candidate));
