@@ -319,6 +319,12 @@ room-log-wing-behind = Brust und Keule sind vielleicht so weit, der Flügel nich
 room-log-breast-behind = Die Keule ist so weit, die Brust nicht. Er bleibt drin, bis auch die Brust { $target } zeigt.
 room-log-stuffing-behind = Brust und Keule sind so weit, die Füllung nicht. Er bleibt drin, bis auch die Füllung { $target } zeigt.
 room-log-stuffing-unread = Brust und Keule sind so weit. Jetzt die Mitte der Füllung: der Vogel bleibt drin, bis auch sie { $target } hat.
+room-log-asked-not = Nein: { $spot ->
+    [breast] die Brust
+    [thigh] die Keule
+    [wing] der Flügel
+   *[stuffing] die Füllung
+} muss auf { $target } kommen.
 room-log-one-spot = { $target } an einer Stelle. Prüf die anderen, bevor du ihr traust: dickste Brust, tief in der Keule, innen am Flügel.
 room-log-doubt = { $spot ->
     [breast] Brust

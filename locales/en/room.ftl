@@ -336,6 +336,12 @@ room-log-wing-behind = Breast and thigh may be there, the wing isn't. It stays o
 room-log-breast-behind = The thigh is there, the breast isn't. It stays on until the breast reads { $target } too.
 room-log-stuffing-behind = Breast and thigh are there, the stuffing isn't. It stays in until the stuffing reads { $target } too.
 room-log-stuffing-unread = Breast and thigh are there. Now the middle of the stuffing: the bird stays in until that reads { $target } too.
+room-log-asked-not = No: { $spot ->
+    [breast] the breast
+    [thigh] the thigh
+    [wing] the wing
+   *[stuffing] the stuffing
+} has to reach { $target }.
 room-log-one-spot = { $target } in one spot. Check the others before you trust it: thickest breast, innermost thigh and wing.
 room-log-doubt = { $spot ->
     [breast] Breast

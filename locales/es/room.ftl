@@ -350,6 +350,12 @@ room-log-wing-behind = Pechuga y muslo puede que estén, el ala no. Sigue dentro
 room-log-breast-behind = El muslo está, la pechuga no. Sigue dentro hasta que la pechuga marque { $target } también.
 room-log-stuffing-behind = Pechuga y muslo están, el relleno no. Sigue dentro hasta que el relleno marque { $target } también.
 room-log-stuffing-unread = Pechuga y muslo ya están. Ahora el centro del relleno: el ave sigue dentro hasta que marque { $target } también.
+room-log-asked-not = No: { $spot ->
+    [breast] la pechuga
+    [thigh] el muslo
+    [wing] el ala
+   *[stuffing] el relleno
+} tiene que llegar a { $target }.
 room-log-one-spot = { $target } en un punto. Mira los demás antes de fiarte: lo más grueso de la pechuga, lo más hondo del muslo y del ala.
 room-log-doubt = ¿{ $spot ->
     [breast] Pechuga

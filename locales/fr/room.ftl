@@ -361,6 +361,12 @@ room-log-wing-behind = Poitrine et cuisse y sont peut-être, l’aile non. Ça r
 room-log-breast-behind = La cuisse y est, la poitrine non. Ça reste jusqu’à ce que la poitrine marque { $target } aussi.
 room-log-stuffing-behind = Poitrine et cuisse y sont, la farce non. Ça reste jusqu’à ce que la farce marque { $target } aussi.
 room-log-stuffing-unread = Poitrine et cuisse y sont. Maintenant le milieu de la farce : la volaille reste à cuire jusqu’à ce qu’il affiche { $target } aussi.
+room-log-asked-not = Non : { $spot ->
+    [breast] le blanc
+    [thigh] la cuisse
+    [wing] l’aile
+   *[stuffing] la farce
+} doit arriver à { $target }.
 room-log-one-spot = { $target } à un endroit. Vérifie les autres avant de t’y fier : le plus épais de la poitrine, le plus profond de la cuisse et de l’aile.
 room-log-doubt = { $spot ->
     [breast] Poitrine

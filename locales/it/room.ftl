@@ -354,6 +354,12 @@ room-log-wing-behind = Petto e sovracoscia forse ci sono, l’ala no. Resta a cu
 room-log-breast-behind = La sovracoscia c’è, il petto no. Resta a cuocere finché anche il petto segna { $target }.
 room-log-stuffing-behind = Petto e sovracoscia ci sono, il ripieno no. Resta dentro finché anche il ripieno segna { $target }.
 room-log-stuffing-unread = Petto e coscia ci sono. Ora il centro del ripieno: il volatile resta dentro finché non segna { $target } anche lì.
+room-log-asked-not = No: { $spot ->
+    [breast] il petto
+    [thigh] la coscia
+    [wing] l’ala
+   *[stuffing] il ripieno
+} deve arrivare a { $target }.
 room-log-one-spot = { $target } in un punto. Controlla gli altri prima di fidarti: petto più spesso, sovracoscia più interna e ala.
 room-log-doubt = { $spot ->
     [breast] Petto

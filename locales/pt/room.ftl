@@ -311,6 +311,12 @@ room-log-wing-behind = Peito e sobrecoxa podem ter chegado, a asa não. Fica lá
 room-log-breast-behind = A sobrecoxa chegou, o peito não. Fica lá até o peito marcar { $target } também.
 room-log-stuffing-behind = Peito e sobrecoxa chegaram, o recheio não. Fica lá até o recheio marcar { $target } também.
 room-log-stuffing-unread = Peito e coxa já estão. Agora o meio do recheio: a ave fica dentro até ele marcar { $target } também.
+room-log-asked-not = Não: { $spot ->
+    [breast] o peito
+    [thigh] a coxa
+    [wing] a asa
+   *[stuffing] o recheio
+} tem que chegar a { $target }.
 room-log-one-spot = { $target } num ponto. Confira os outros antes de confiar: a parte mais grossa do peito, o fundo da sobrecoxa e da asa.
 room-log-doubt = { $spot ->
     [breast] Peito

@@ -117,7 +117,8 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::PeopleFor { bird } => bird::people_for(bird),
         Question::Fuel { fuel, span } => bird::fuel(*fuel, *span),
         Question::ComeUp { span, temperature } => safety::come_up(*span, *temperature),
-        Question::Lethality { temperature, bare, held, done, kind } => {
+        Question::Lethality { temperature: Some(temperature), stuffing: true, .. } => safety::stuffing_at(*temperature),
+        Question::Lethality { temperature, bare, held, done, kind, .. } => {
             safety::lethality(*temperature, *bare, *held, *done, *kind)
         }
         Question::SafeTemperature { stuffing, colour } => safety::safe_temperature(*stuffing, *colour, asker),

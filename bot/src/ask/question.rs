@@ -136,6 +136,8 @@ pub enum Question {
         held: Option<TimeDelta>,
         /// Asked whether a bird that reads it is done: yes or no is the answer, and not how long it takes.
         done: bool,
+        /// Of stuffing, which the tables are not for.
+        stuffing: bool,
         /// Kind.
         kind: Kind,
     },

@@ -46,6 +46,8 @@ const COLDEST_BARE: f64 = 30.0;
 const BARE_FAHRENHEIT_FROM: f64 = 110.0;
 /// What people with a thermometer in °C ask about without its letter.
 const DONE_CELSIUS: std::ops::RangeInclusive<f64> = 55.0..=95.0;
+/// The same where they have °F.
+const DONE_FAHRENHEIT: std::ops::RangeInclusive<f64> = 130.0..=190.0;
 /// So long at one temperature is cooking, not holding.
 const SLOW: TimeDelta = TimeDelta::hours(2);
 /// Longest question read; what comes after is left unread.
@@ -628,14 +630,17 @@ impl Asked<'_> {
     /// "Is 70 degrees enough in the breast?", "breast at 68, done?": yes or no is the answer.
     fn asks_done(&self) -> bool {
         let spot = self.places().any(|at| self.s.of(at, "spot-").is_some_and(|spot| spot != "pit"));
-        let scaled = self.amounts(Measure::Temperature).next().is_some();
+        let usual = if self.asker.ground.metric { DONE_CELSIUS } else { DONE_FAHRENHEIT };
+        let told = self.temperature().and_then(Result::err).is_some_and(|bare| usual.contains(&bare));
+        let scaled = told || self.amounts(Measure::Temperature).next().is_some();
         let asks = self.has("ask-done") && (spot || scaled) || self.has("ask-safe") && spot;
         asks && self.span().is_none() && !self.has("ask-how-long")
     }
 
     /// A temperature with a time, or with the word safe.
     fn lethality(&self) -> Option<Question> {
-        if self.asks_time_by_weight() {
+        // "Is 70 dollars enough?"
+        if self.asks_time_by_weight() || self.has("money") {
             return None;
         }
         let turned = self.has("ask-into") && !self.has("ask-safe") && !self.asks_done();
@@ -711,7 +716,15 @@ impl Asked<'_> {
             Ok(temperature) => (Some(temperature), None),
             Err(bare) => (None, Some(bare)),
         };
-        Some(Question::Lethality { temperature, bare, held, done, kind: self.kind() })
+        // Whoever asks whether it is safe wants a yes or a no as well, and no minutes.
+        let done = done || held.is_none() && self.has("ask-safe") && !self.has("ask-how-long");
+        let stuffing = self.any(&["food-stuffing", "ask-stuff"]) && !self.names_meat_spot();
+        Some(Question::Lethality { temperature, bare, held, done, stuffing, kind: self.kind() })
+    }
+
+    /// Breast, thigh or wing: where the bird is measured, not its stuffing.
+    fn names_meat_spot(&self) -> bool {
+        self.any(&["spot-breast", "spot-thigh", "spot-wing"])
     }
 
     /// The temperature of meat, where the scale is told or plain.

@@ -88,6 +88,18 @@ pub(super) fn lethality(
     })
 }
 
+/// Stuffing goes by 165 °F and nothing else: no minutes make up for it.
+pub(super) fn stuffing_at(at: Temperature) -> Result<Answer, NotUnderstood> {
+    let target = fahrenheit(165.0);
+    let there = in_fahrenheit(at) >= in_fahrenheit(target) - 0.05;
+    let id = if there { "ask-lethality-stuffing" } else { "ask-lethality-stuffing-not" };
+    Ok(Answer::new("lethality")
+        .say(Text::new(id).with("target", Arg::Temperature(target)).with("at", Arg::Temperature(at)))
+        .value("temperature", in_fahrenheit(at), "°F")
+        .value("enough", if there { 1.0 } else { 0.0 }, "")
+        .from(source::TURKEY_STUFFING))
+}
+
 /// A bird that was warm for hours before it was hot: heat does not undo all that grew. Never called safe.
 pub(super) fn come_up(span: TimeDelta, temperature: Temperature) -> Result<Answer, NotUnderstood> {
     let text = Text::new("ask-come-up")

@@ -206,6 +206,21 @@ pub fn speaks_of_eating(text: &str, lexicon: &'static Lexicon) -> bool {
     phrases(&lexicon.talk_words(text)).any(|phrase| lexicon.talk(&phrase, "eat"))
 }
 
+/// "Still pink at the bone", of a bird; a ham, a dress and the sky may be.
+pub fn speaks_of_pink(text: &str, lexicon: &'static Lexicon) -> bool {
+    let words = lexicon.talk_words(text);
+    let says = |group: &str| phrases(&words).any(|phrase| lexicon.talk(&phrase, group));
+    says("pink") && !says("pink-other")
+}
+
+/// "Breast is 160, is that ok", "stuffing at 150, good?": whether a number read is enough.
+pub fn asks_whether_enough(text: &str, lexicon: &'static Lexicon) -> bool {
+    let sentence = Sentence::read(text, lexicon);
+    let words = lexicon.talk_words(text);
+    let marked = text.contains(['?', '¿']) && (sentence.has("ask-safe") || sentence.has("ask-done"));
+    marked || phrases(&words).any(|phrase| lexicon.talk(&phrase, "asks-enough"))
+}
+
 /// "Cancel the plan", "dinner's off, everyone's sick": one clause says so, and nothing else of it is asked.
 pub fn cancels(text: &str, lexicon: &'static Lexicon) -> bool {
     let asks = text.contains(['?', '¿']) || text.chars().count() > LONGEST;

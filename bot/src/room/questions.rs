@@ -98,6 +98,15 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         // Whose bird it is, and what it takes, the plan knows.
         Ok(Question::OverSalt { .. }) => sitting.room.plan.is_none(),
         Ok(read) if read.is_of_danger() => false,
+        // "Is 150 chairs enough": of no bird.
+        Ok(Question::Lethality { .. }) => {
+            let sentence = Sentence::read(text, sitting.lexicon());
+            !names_kitchen(&sentence) && !amend::is_plain(sitting, &sentence) || asks_back()
+        }
+        // "Still pink at the bone", with the bird over the heat or just off it.
+        Ok(Question::SafeTemperature { colour: true, .. }) => {
+            !(near_the_table(sitting) && reading::speaks_of_pink(text, sitting.lexicon()))
+        }
         Ok(
             Question::Unwell(_)
             | Question::Keeps { age: None, .. }
@@ -234,6 +243,16 @@ fn stands_too_long(sitting: &Sitting<'_>) -> bool {
         let waits = plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && job.state == JobState::Waiting);
         let over = |off| sitting.now - off > spans::HOT_MOST && sitting.now - off < EATEN;
         waits && !plan.held_hot && off.is_some_and(over)
+    })
+}
+
+/// Over the heat, or off it and not long eaten.
+fn near_the_table(sitting: &Sitting<'_>) -> bool {
+    const EATEN: TimeDelta = TimeDelta::hours(3);
+    let now = sitting.now;
+    sitting.room.plan.as_ref().is_some_and(|plan| {
+        let eaten = plan.wish.dinner.is_some_and(|dinner| now - dinner > EATEN);
+        !eaten && (plan.is_off() || plan.on_since(now).is_some())
     })
 }
 

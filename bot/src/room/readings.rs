@@ -89,7 +89,11 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
         }
         // A number alone only answers a question; `41` in a chat may mean anything.
         Ok(Some(log)) if !talk && (asked || log.readings.iter().any(|reading| reading.place.is_some())) => {
+            let before = sitting.says.len();
             told(sitting, &log, edited);
+            if reading::asks_whether_enough(text, sitting.lexicon()) {
+                no_first(sitting, &log, before);
+            }
             true
         }
         Err(problem @ (Problem::Reading { .. } | Problem::Future(_) | Problem::TooManyReadings)) if asked && !talk => {
@@ -97,6 +101,22 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
             true
         }
         _ => false,
+    }
+}
+
+/// A number told with "is that ok?" that isn't: the answer opens with the no, and what it has to reach. `before`: how much was said
+/// before it.
+fn no_first(sitting: &mut Sitting<'_>, log: &Log, before: usize) {
+    let short = |spot: Option<Temperature>| spot.is_some_and(|at| in_fahrenheit(at) < in_fahrenheit(super::target()));
+    let Some((spot, _)) = spots(sitting, log).named().into_iter().find(|(spot, at)| *spot != "pit" && short(*at))
+    else {
+        return;
+    };
+    let no = Text::new("room-log-asked-not")
+        .with("spot", Arg::Choice(spot))
+        .with("target", Arg::Temperature(super::target()));
+    if let Some(say) = sitting.says.get_mut(before) {
+        say.text.insert(0, no);
     }
 }
 

@@ -166,3 +166,47 @@ impl Kitchen {
         out
     }
 }
+
+/// A fresh bird planned for Thursday six o'clock in that language, over the heat since two, the clock at half past three.
+#[allow(dead_code)] // each test file takes what it needs
+pub fn over_heat(kind: RoomKind, tag: &str) -> Kitchen {
+    let (plan, accept, on) = match tag {
+        "es-ES" => (
+            "/plan pavo fresco de 5 kg, ya lo tengo, cena el jueves a las 18:00, 8 personas, horno a 180, sin sal",
+            "Aceptar",
+            "el pavo ya está en el horno",
+        ),
+        "fr-FR" => (
+            "/plan dinde fraîche de 5 kg, je l'ai déjà, repas jeudi à 18h, 8 personnes, four à 180, sans sel",
+            "Accepter",
+            "la dinde est dans le four",
+        ),
+        "de-DE" => (
+            "/plan frische Pute 5 kg, haben wir schon, Essen Donnerstag um 18 Uhr, 8 Personen, Ofen auf 180, kein Salz",
+            "Annehmen",
+            "die Pute ist im Ofen",
+        ),
+        "it-IT" => (
+            "/plan tacchino fresco 5 kg, ce l'abbiamo, cena giovedì alle 18, 8 persone, forno a 180, senza sale",
+            "Accetta",
+            "il tacchino è in forno",
+        ),
+        "pt-BR" => (
+            "/plan peru fresco de 5 kg, já temos, ceia quinta às 18h, 8 pessoas, forno a 180, sem sal",
+            "Aceitar",
+            "o peru está no forno",
+        ),
+        _ => (
+            "/plan 11 lb fresh turkey, we have it, dinner Thursday 6 pm, 8 people, oven at 350, no salt",
+            "Accept",
+            "the turkey is in the oven",
+        ),
+    };
+    let mut kitchen = Kitchen::new(kind, tag, chrono_tz::America::Chicago, "2027-11-24 10:00");
+    kitchen.say("Ana", plan);
+    kitchen.press("Ana", accept);
+    kitchen.run_to("2027-11-25 14:00");
+    kitchen.say("Ana", on);
+    kitchen.run_to("2027-11-25 15:30");
+    kitchen
+}
