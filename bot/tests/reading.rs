@@ -2,9 +2,9 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime::reading::{
-    Answer, Ground, Lean, Place, Problem, Reading, ReportKind, Scale, Shift, When, Wish, Zones, easter, is_assent,
-    is_greeting, is_thanks, is_undo, read_answer, read_dinner_time, read_log, read_report, read_shift, read_step,
-    read_wish, read_zone, settle, zone_at,
+    Answer, Ground, Lean, Lexicon, Place, Problem, Reading, ReportKind, Scale, Shift, When, Wish, Zones, easter,
+    is_assent, is_greeting, is_thanks, is_undo, read_answer, read_dinner_time, read_log, read_report, read_shift,
+    read_step, read_wish, read_zone, report_beside, settle, zone_at,
 };
 use carvetime_core::plan::{Moment, Step};
 use chrono::{NaiveDate, NaiveDateTime, TimeDelta, TimeZone, Utc};
@@ -234,6 +234,53 @@ fn readings_are_read_with_place_scale_and_time() {
     let es = ground("es");
     let log = read_log("pechuga 58,5, muslo 64 a las 18:10", &es).unwrap().unwrap();
     assert_eq!((log.readings, log.at), (vec![spot(b, 58.5, None), spot(t, 64.0, None)], Some(at("2027-11-22 18:10"))));
+}
+
+#[test]
+fn the_name_before_all_numbers_is_no_reading_of_the_air() {
+    let readings = |tag: &str, text: &str| {
+        let log = read_log(text, &ground(tag)).unwrap().unwrap();
+        log.readings.into_iter().map(|it| (it.place.unwrap(), it.value)).collect::<Vec<_>>()
+    };
+    let cold = vec![(Place::Breast, 152.0), (Place::Thigh, 165.0), (Place::Wing, 166.0)];
+    for text in [
+        "smoker bird 152 breast, 165 thigh, 166 wing",
+        "oven: 152 breast, 165 thigh, 166 wing",
+        "oven bird 152 breast 165 thigh 166 wing",
+        "oven: breast 152, thigh 165, wing 166",
+    ] {
+        assert_eq!(readings("en-US", text), cold, "{text}");
+    }
+    for (tag, text) in [
+        ("de", "Ofen: 62 Brust, 74 Keule"),
+        ("es", "horno: 62 pechuga, 74 muslo"),
+        ("fr", "four : 62 blanc, 74 cuisse"),
+        ("it", "forno: 62 petto, 74 coscia"),
+        ("pt", "forno: 62 peito, 74 coxa"),
+    ] {
+        assert_eq!(readings(tag, text), [(Place::Breast, 62.0), (Place::Thigh, 74.0)], "{text}");
+    }
+    let hot = [(Place::Pit, 350.0), (Place::Breast, 152.0), (Place::Thigh, 165.0)];
+    for text in
+        ["oven 350, 152 breast, 165 thigh", "oven at 350, breast 152, thigh 165", "350 pit 152 breast 165 thigh"]
+    {
+        assert_eq!(readings("en-US", text), hot, "{text}");
+    }
+    // An air too hot for meat is the air's, and the last place has no number yet.
+    assert_eq!(readings("en-US", "pit 225 breast 150 thigh")[0], (Place::Pit, 225.0));
+    assert_eq!(readings("en-US", "breast 150 thigh 160 wing")[0], (Place::Breast, 150.0));
+}
+
+#[test]
+fn what_is_said_behind_the_numbers_is_heard() {
+    let lexicon = Lexicon::of("en");
+    for text in ["166 174 wing 171 its off", "breast 166, thigh 174 pulled it", "166/175F took it out"] {
+        let report = report_beside(text, lexicon).unwrap();
+        assert!([report.step, report.or].contains(&Some(Step::Pull)), "{text}");
+    }
+    for text in ["breast 130 thigh 140 in the oven", "130 140 not off yet", "166 174", "130 its hot"] {
+        assert_eq!(report_beside(text, lexicon), None, "{text}");
+    }
 }
 
 #[test]

@@ -105,7 +105,11 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         Some(When::Day(_)) | None => ago(&sentence, ground, &mut taken),
     };
     numbers.retain(|n| taken.get(n.at) == Some(&false));
-    let readings = if !has_place(&sentence) { in_order(&numbers, ground.metric) } else { placed(&sentence, &numbers) };
+    let readings = if !has_place(&sentence) {
+        in_order(&numbers, ground.metric)
+    } else {
+        placed(&sentence, &numbers, ground.metric)
+    };
     let readings = readings.ok_or(Problem::TooManyReadings)?;
     if readings.is_empty() {
         return Ok(None);
@@ -203,16 +207,11 @@ fn in_order(numbers: &[Number], metric: bool) -> Option<Vec<Reading>> {
         some if some.len() <= 3 => {
             let mut all: Vec<Reading> =
                 some.iter().zip(Place::ALL).map(|(n, place)| reading(Some(*place), n)).collect();
-            // No air that cooks is cooler than boiling water: the third spot is then the wing.
-            let boiling = |scale| match scale {
-                Some(Scale::Celsius) => 100.0,
-                None if metric => 100.0,
-                _ => 212.0,
-            };
-            // And meat is about as warm in one place as in another: 47/55/143 are °C, the last of the air.
+            // No air that cooks is cooler than boiling water: the third spot is then the wing. And meat is about as warm in one place as in another: 47/55/143 are °C, the last of the air.
             let thigh = all.get(1).map_or(0.0, |thigh| thigh.value);
-            let like =
-                |third: &&mut Reading| third.value <= boiling(third.scale) && (third.value - thigh).abs() <= 30.0;
+            let like = |third: &&mut Reading| {
+                third.value <= boiling(third.scale, metric) && (third.value - thigh).abs() <= 30.0
+            };
             if let Some(third) = all.get_mut(2).filter(like) {
                 third.place = Some(Place::Wing);
             }
@@ -222,11 +221,21 @@ fn in_order(numbers: &[Number], metric: bool) -> Option<Vec<Reading>> {
     }
 }
 
+/// No air that cooks is cooler than boiling water, and no meat is hotter.
+fn boiling(scale: Option<Scale>, metric: bool) -> f64 {
+    match scale {
+        Some(Scale::Celsius) => 100.0,
+        None if metric => 100.0,
+        _ => 212.0,
+    }
+}
+
 /// Each number with the place beside it: in pairs where there is one for each, whichever of the two comes first; else behind the place
 /// if the sentence starts with one, else before it.
-fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
+fn placed(s: &Sentence, numbers: &[Number], metric: bool) -> Option<Vec<Reading>> {
     let last = numbers.last().and_then(|n| n.scale);
     let places: Vec<(usize, Place)> = (0..s.len()).filter_map(|at| Some((at, place(s, at)?))).collect();
+    let places = if is_headed(s, numbers, &places, metric) { places.get(1..)? } else { &places[..] };
     let first_place = places.first().map(|(at, _)| *at)?;
     let reading = |place, n: &Number| Reading { place: Some(place), value: n.value, scale: n.scale.or(last) };
     let unnamed = numbers.iter().take_while(|n| n.at < first_place).count();
@@ -242,7 +251,7 @@ fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
         }
         all => (Vec::new(), all, unnamed == 0),
     };
-    if let Some(pairs) = pairs(numbers, &places) {
+    if let Some(pairs) = pairs(numbers, places) {
         readings.extend(pairs.into_iter().map(|(place, n)| reading(place, n)));
         return Some(readings);
     }
@@ -256,6 +265,18 @@ fn placed(s: &Sentence, numbers: &[Number]) -> Option<Vec<Reading>> {
         readings.push(reading(*place, n));
     }
     Some(readings)
+}
+
+/// "Smoker bird: 152 breast, 165 thigh": what stands before everything is whose numbers they are, and the first is no air's. Were it
+/// read as one, each number would slide to the next place, and the cold breast be the hot thigh.
+fn is_headed(s: &Sentence, numbers: &[Number], places: &[(usize, Place)], metric: bool) -> bool {
+    let ([first, ..], [(head, Place::Pit), rest @ ..]) = (numbers, places) else { return false };
+    let before = |n: &Number, at: usize| n.at < at && !(n.at..at).any(|at| s.mark(at).is_some());
+    numbers.len() == rest.len()
+        && *head < first.at
+        && first.value <= boiling(first.scale, metric)
+        && numbers.iter().zip(rest).all(|(n, (at, _))| before(n, *at))
+        && pairs(numbers, rest).is_some()
 }
 
 /// Numbers and places two by two, in the order written. `None`: not every two of them are one of each.
