@@ -165,3 +165,13 @@ cook-odd = { $count ->
    *[other] { $count } Werte können nicht stimmen; sie zählen nicht.
 }
 cook-log-full = Ich behalte { $most } Werte für einen Vogel, und die sind voll. Ab hier lies das Thermometer selbst: { $target } überall.
+cook-not-done = Noch nicht: { $spot ->
+    [thigh] die Keule
+    [wing] der Flügel
+    [stuffing] die Füllung
+   *[breast] die Brust
+} zeigte um { $at } { $read }. Gar heißt { $target } in Brust, Keule und Flügel.
+cook-done-unread = Das weiß nur ein Thermometer: { $target } an der dicksten Stelle der Brust, innen an der Keule und am Flügel. Was zeigt es?
+cook-eat = Ja: { $target } in Brust, Keule und Flügel. Bis { $by } gegessen oder im Kühlschrank.
+cook-eat-held = Ja: { $target } in Brust, Keule und Flügel, und heiß gehalten. Einmal tranchiert sind es 2 Stunden.
+cook-eat-unread = Wenn Brust, Keule und Flügel { $target } hatten, ja. Weißt du es nicht, miss jetzt. Bis { $by } gegessen oder im Kühlschrank.

@@ -179,3 +179,13 @@ cook-odd = { $count ->
     [one] One reading can't be right; it doesn't count.
    *[other] { $count } readings can't be right; they don't count.
 }
+cook-not-done = Not yet: { $spot ->
+    [thigh] the thigh
+    [wing] the wing
+    [stuffing] the stuffing
+   *[breast] the breast
+} read { $read } at { $at }. Done is { $target } in breast, thigh and wing.
+cook-done-unread = Only a thermometer can tell: { $target } in the thickest breast, the innermost thigh and the wing. What does it read?
+cook-eat = Yes: { $target } in breast, thigh and wing. Eaten or in the fridge by { $by }.
+cook-eat-held = Yes: { $target } in breast, thigh and wing, and kept hot. Carved, it has 2 hours.
+cook-eat-unread = Once it read { $target } in breast, thigh and wing, yes. If you don’t know, measure now. Eaten or in the fridge by { $by }.

@@ -165,3 +165,13 @@ cook-odd = { $count ->
     [one] Una lectura no puede ser; no cuenta.
    *[other] { $count } lecturas no pueden ser; no cuentan.
 }
+cook-not-done = Todavía no: { $spot ->
+    [thigh] el muslo marcaba
+    [wing] el ala marcaba
+    [stuffing] el relleno marcaba
+   *[breast] la pechuga marcaba
+} { $read } a las { $at }. Hecho es { $target } en pechuga, muslo y ala.
+cook-done-unread = Solo lo dice un termómetro: { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. ¿Qué marca?
+cook-eat = Sí: { $target } en pechuga, muslo y ala. Comido o en la nevera antes de las { $by }.
+cook-eat-held = Sí: { $target } en pechuga, muslo y ala, y caliente desde entonces. Una vez trinchado, 2 horas.
+cook-eat-unread = Si marcó { $target } en pechuga, muslo y ala, sí. Si no lo sabes, mide ahora. Comido o en la nevera antes de las { $by }.

@@ -165,3 +165,13 @@ cook-odd = { $count ->
     [one] Une mesure est impossible ; elle ne compte pas.
    *[other] { $count } mesures sont impossibles ; elles ne comptent pas.
 }
+cook-not-done = Pas encore : { $spot ->
+    [thigh] la cuisse
+    [wing] l’aile
+    [stuffing] la farce
+   *[breast] la poitrine
+} marquait { $read } à { $at }. Cuit, c’est { $target } à la poitrine, à la cuisse et à l’aile.
+cook-done-unread = Seul un thermomètre le dit : { $target } au plus épais de la poitrine, au plus profond de la cuisse et à l’aile. Que marque-t-il ?
+cook-eat = Oui : { $target } à la poitrine, à la cuisse et à l’aile. Mangé ou au frigo avant { $by }.
+cook-eat-held = Oui : { $target } à la poitrine, à la cuisse et à l’aile, et gardé chaud. Une fois découpé, c’est 2 heures.
+cook-eat-unread = Si poitrine, cuisse et aile ont marqué { $target }, oui. Si tu ne sais pas, mesure maintenant. Mangé ou au frigo avant { $by }.

@@ -170,3 +170,13 @@ cook-odd = { $count ->
     [one] Una lettura non può essere giusta; non conta.
    *[other] { $count } letture non possono essere giuste; non contano.
 }
+cook-not-done = Non ancora: { $spot ->
+    [thigh] la coscia
+    [wing] l’ala
+    [stuffing] il ripieno
+   *[breast] il petto
+} segnava { $read } alle { $at }. Cotto vuol dire { $target } in petto, coscia e ala.
+cook-done-unread = Lo dice solo un termometro: { $target } nel punto più spesso del petto, all’interno della coscia e nell’ala. Quanto segna?
+cook-eat = Sì: { $target } in petto, coscia e ala. Mangiato o in frigo entro le { $by }.
+cook-eat-held = Sì: { $target } in petto, coscia e ala, e tenuto caldo. Una volta tagliato, 2 ore.
+cook-eat-unread = Se petto, coscia e ala hanno segnato { $target }, sì. Se non lo sai, misura ora. Mangiato o in frigo entro le { $by }.

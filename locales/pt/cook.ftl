@@ -165,3 +165,13 @@ cook-odd = { $count ->
    *[other] { $count } leituras não podem estar certas; não contam.
 }
 cook-log-full = Guardo { $most } leituras por ave, e não cabem mais. Daqui em diante leia você o termômetro: { $target } em toda parte.
+cook-not-done = Ainda não: { $spot ->
+    [thigh] a coxa marcava
+    [wing] a asa marcava
+    [stuffing] o recheio marcava
+   *[breast] o peito marcava
+} { $read } às { $at }. Pronto é { $target } no peito, na coxa e na asa.
+cook-done-unread = Só o termômetro diz: { $target } na parte mais grossa do peito, no fundo da coxa e na asa. Quanto marca?
+cook-eat = Sim: { $target } no peito, na coxa e na asa. Comido ou na geladeira até { $by }.
+cook-eat-held = Sim: { $target } no peito, na coxa e na asa, e mantido quente. Depois de cortado, 2 horas.
+cook-eat-unread = Se peito, coxa e asa marcaram { $target }, sim. Se não sabe, meça agora. Comido ou na geladeira até { $by }.

@@ -3,6 +3,7 @@
 //! Owns no word: the tables are the `talk-` entries of the lexicon. A text counts only as a whole, never for a word in it,
 //! so a question or a story is no report. Start at [`read_report`].
 
+use super::fold::fold;
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
 use carvetime_core::plan::Step;
@@ -62,15 +63,56 @@ pub fn opens_as_question(text: &str, lexicon: &'static Lexicon) -> bool {
 }
 
 /// "166 breast 175 thigh, pulled it", "bird in!! oven was at 350": what a clause beside numbers says of the bird going on, coming off
-/// or being cut up.
+/// or being cut up; "166 174 wing 171 its off": what is said behind the last of them of its coming off.
 pub fn report_beside(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
-    let numbers = |clause: &str| clause.contains(|c: char| c.is_ascii_digit());
-    let clauses = text.split([',', ';', '!', '.', '\n']).filter(|clause| !numbers(clause));
-    let of_heat = |report: &Report| {
-        let any = |step: Option<Step>| matches!(step, Some(Step::On | Step::Pull | Step::Carve));
+    let digit = |c: char| c.is_ascii_digit();
+    let done = |report: Report, steps: &[Step]| {
+        let any = |step: Option<Step>| step.is_some_and(|step| steps.contains(&step));
         report.kind == ReportKind::Done && (any(report.step) || any(report.or))
     };
-    clauses.filter_map(|clause| read_clause(clause, lexicon)).find(of_heat)
+    let clauses = text.split([',', ';', '!', '.', '\n']).flat_map(|clause| joined(clause, lexicon));
+    clauses.into_iter().find_map(|clause| match clause.rsplit_once(digit) {
+        None => read_clause(&clause, lexicon).filter(|report| done(*report, &[Step::On, Step::Pull, Step::Carve])),
+        // "325 in the oven" is where it was read.
+        Some((_, behind)) => {
+            let behind = behind.trim_start_matches(['°', 'F', 'C', 'f', 'c']);
+            read_clause(behind, lexicon).filter(|report| done(*report, &[Step::Pull, Step::Carve]))
+        }
+    })
+}
+
+/// "I pulled it at 160": what was done at what reading, in the words it was told in. `None`: no such number, or an hour.
+pub fn report_at_reading(text: &str, lexicon: &'static Lexicon) -> Option<(Report, String)> {
+    /// Nothing cooked reads less, on either scale.
+    const LEAST: f64 = 45.0;
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let at = words.iter().position(|word| word.starts_with(|c: char| c.is_ascii_digit()))?;
+    let told = words.get(at)?;
+    let degrees = told.trim_end_matches(|c: char| !c.is_ascii_digit());
+    degrees.parse().ok().filter(|degrees: &f64| *degrees >= LEAST)?;
+    let before = at.checked_sub(1)?;
+    words.get(before).filter(|word| Sentence::read(word, lexicon).is(0, "at"))?;
+    let unit = words.get(at + 1).is_some_and(|word| Sentence::read(word, lexicon).of(0, "unit-").is_some());
+    let rest: Vec<&str> =
+        words.iter().take(before).chain(words.iter().skip(at + 1 + usize::from(unit))).copied().collect();
+    let report = read_report(&rest.join(" "), lexicon)?;
+    let off = [report.step, report.or].into_iter().flatten().any(|step| matches!(step, Step::Pull | Step::Carve));
+    (off && report.kind == ReportKind::Done).then(|| (report, (*told).to_owned()))
+}
+
+/// The parts of a clause around "but" and "and".
+fn joined(clause: &str, lexicon: &'static Lexicon) -> Vec<String> {
+    let mut parts = vec![String::new()];
+    for word in clause.split_whitespace() {
+        match parts.last_mut() {
+            Some(part) if !lexicon.talk(&fold(word), "joins") => {
+                part.push_str(if part.is_empty() { "" } else { " " });
+                part.push_str(word);
+            }
+            _ => parts.push(String::new()),
+        }
+    }
+    parts
 }
 
 /// "Fell asleep, didn't change the water", "it's in, still a little icy inside": what one clause of a text says of a job it names,
@@ -199,6 +241,21 @@ pub(super) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon)
 /// "Can we still eat it?", "do we really need to throw it out?".
 pub fn asks_to_eat(text: &str, lexicon: &'static Lexicon) -> bool {
     text.contains(['?', '¿']) && speaks_of_eating(text, lexicon)
+}
+
+/// "It's done", "looks done to me", said of the bird.
+pub fn says_bird_done(text: &str, lexicon: &'static Lexicon) -> bool {
+    !text.contains(['?', '¿']) && is_all(text, "bird-done", lexicon)
+}
+
+/// "Yes", "yes it does", to whether a thermometer shows something now.
+pub fn says_it_reads_so(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_assent(text, lexicon) || is_all(text, "reads-so", lexicon)
+}
+
+/// "Is it done?", "can I take it out?".
+pub fn asks_to_pull(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "may-pull", lexicon)
 }
 
 /// The same without its question mark.

@@ -110,7 +110,7 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     if over {
         tell_over(sitting);
     } else if done
-        && it.step == Step::Carve
+        && (it.step == Step::Carve || it.step == Step::Chill && unsaid.is_some())
         && let Some(text) = readings::under(sitting).or_else(|| unsaid.and_then(|_| readings::unread(sitting)))
     {
         sitting.answer(text).urgency(Urgency::Safety);
@@ -175,10 +175,11 @@ fn not_before_the_fire(plan: &mut LivePlan, now: Moment) {
     }
 }
 
-/// Carved, so it is off the heat: from when that was said and asked about, else, nobody having said so, as planned, but not before it
+/// Carved or put away, so it is off the heat: from when that was said and asked about, else, nobody having said so, as planned, but not before it
 /// was last measured, nor longer ago than it stands before carving.
 fn off_as_carved(plan: &mut LivePlan, step: Step, done: bool, now: Moment) -> Option<Moment> {
-    let pull = plan.job(Step::Pull, 0).filter(|job| job.state == JobState::Waiting && done && step == Step::Carve)?;
+    let after = done && matches!(step, Step::Carve | Step::Chill);
+    let pull = plan.job(Step::Pull, 0).filter(|job| job.state == JobState::Waiting && after)?;
     let read = plan.counted().last().map(|reading| reading.at);
     let planned = [Some(pull.at), read, Some(now - spans::STAND)].into_iter().flatten().max().unwrap_or(now).min(now);
     let off = plan.off_asked.take().unwrap_or(planned);

@@ -19,6 +19,7 @@ mod calls;
 mod comings;
 mod cooled;
 mod dishes;
+mod done_yet;
 mod dose;
 mod doubted;
 mod eve;
@@ -297,6 +298,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         {
             return;
         }
+    }
+    if !edited && (addressed && done_yet::told(sitting, text) || done_yet::pulled_at(sitting, text)) {
+        return;
     }
     let dish = addressed && !edited && sitting.room.plan.is_some();
     if dish && crate::reading::is_dish_beside(text, &sitting.ground()) && dishes::told(sitting, text) {

@@ -1,0 +1,107 @@
+//! "It's done", "looks done to me", "can I take it out?", "can we eat it?": what was read last decides, and no job is marked by it.
+
+use super::sitting::Sitting;
+use super::state::{JobState, LivePlan, StoredReading};
+use super::turn::Urgency;
+use super::{alarms, forecast, jobs, readings, reports, spoiled};
+use crate::reading;
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Step, spans};
+use carvetime_core::quantity::in_fahrenheit;
+use chrono::TimeDelta;
+
+/// `false`: the words are of something else, or another answer serves as well.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    if is_answered(sitting, text) {
+        return true;
+    }
+    if readings::cooks(sitting) {
+        let says = reading::says_bird_done(text, lexicon) && !is_of_another_job(sitting);
+        return (says || reading::asks_to_pull(text, lexicon) || reading::asks_to_eat(text, lexicon))
+            && in_the_heat(sitting, says);
+    }
+    reading::asks_to_eat(text, lexicon) && off_the_heat(sitting)
+}
+
+/// "I pulled it at 160": read, and then off. `false`: no such thing was said, or no bird is on.
+pub(super) fn pulled_at(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let said = reading::report_at_reading(text, sitting.lexicon()).filter(|_| readings::cooks(sitting));
+    let Some((report, read)) = said else { return false };
+    readings::heard(sitting, &read, true, false) && reports::heard(sitting, &report)
+}
+
+/// "Yes, it does", "no", typed below "Does it read that now?".
+fn is_answered(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    const JUST_ASKED: TimeDelta = TimeDelta::minutes(5);
+    let now = sitting.now;
+    let asked = |plan: &&LivePlan| plan.off_asked.is_some_and(|at| now - at <= JUST_ASKED);
+    let Some(it) = sitting.room.plan.as_ref().filter(asked).and_then(|_| jobs::by_step(sitting, Step::Pull, None))
+    else {
+        return false;
+    };
+    let lexicon = sitting.lexicon();
+    if reading::says_it_reads_so(text, lexicon) {
+        jobs::surely_done(sitting, it);
+    } else if reading::is_plain_no(text, lexicon) {
+        jobs::later(sitting, it);
+    } else {
+        return false;
+    }
+    true
+}
+
+/// "Done" while something else is due is of that.
+fn is_of_another_job(sitting: &Sitting<'_>) -> bool {
+    jobs::due_now(sitting).is_some_and(|due| !matches!(due.step, Step::Check | Step::Pull))
+}
+
+/// Not before every spot has been read at the target; when that will be is told with it.
+fn in_the_heat(sitting: &mut Sitting<'_>, says: bool) -> bool {
+    let target = Arg::Temperature(super::target());
+    let verdict = match readings::below(sitting) {
+        Some((spot, read, at)) => Text::new("cook-not-done")
+            .with("spot", Arg::Choice(spot))
+            .with("read", Arg::Temperature(read))
+            .with("at", Arg::Clock(at)),
+        None if !says || is_read(sitting) => return false,
+        None => Text::new("cook-done-unread"),
+    };
+    let line = forecast::foresight(sitting).map(|sight| sight.line());
+    sitting.answer(verdict.with("target", target)).lines(line).urgency(Urgency::Safety);
+    true
+}
+
+/// Whole or cut up, and not yet put away.
+fn off_the_heat(sitting: &mut Sitting<'_>) -> bool {
+    let Some(plan) = sitting.room.plan.as_ref() else { return false };
+    let waits = plan.job(Step::Chill, 0).is_some_and(|job| job.state == JobState::Waiting);
+    let Some(off) = alarms::off_at(plan).filter(|_| waits && !spoiled::is_gone(plan) && !alarms::stood_too_long(plan))
+    else {
+        return false;
+    };
+    let (held, by) = (plan.held_hot, off + spans::HOT_MOST);
+    let over = !held && by < sitting.now;
+    let line = if over { None } else { readings::under(sitting) };
+    let text = line.unwrap_or_else(|| {
+        let id = match (over, is_read(sitting)) {
+            (true, _) => "room-limit-chill",
+            (false, true) if held => "cook-eat-held",
+            (false, true) => "cook-eat",
+            (false, false) => "cook-eat-unread",
+        };
+        Text::new(id).with("target", Arg::Temperature(super::target())).with("by", Arg::Clock(by))
+    });
+    sitting.answer(text).urgency(Urgency::Safety);
+    true
+}
+
+/// Breast, thigh and wing were each read at the target.
+fn is_read(sitting: &Sitting<'_>) -> bool {
+    let Some(plan) = sitting.room.plan.as_ref() else { return false };
+    let target = in_fahrenheit(super::target());
+    let counted = plan.counted();
+    let spots: [fn(&StoredReading) -> Option<f64>; 3] = [|it| it.breast_c, |it| it.thigh_c, |it| it.wing_c];
+    let hot = |celsius: f64| celsius * 1.8 + 32.0 >= target - 0.5;
+    spots.iter().all(|spot| counted.iter().filter_map(|reading| spot(reading)).any(hot))
+}

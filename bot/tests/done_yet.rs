@@ -1,0 +1,112 @@
+//! "It's done", "can I take it out?", "I pulled it at 160": the thermometer decides, and an undercooked bird never passes for done.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+#[path = "common/kitchen.rs"]
+mod kitchen;
+
+use carvetime::reading::{Lexicon, asks_to_pull, report_at_reading, says_bird_done};
+use carvetime::room::RoomKind;
+use carvetime::room::state::JobState;
+use carvetime_core::plan::Step;
+use chrono_tz::America::Chicago;
+use kitchen::Kitchen;
+
+fn cooking(language: &str) -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 10:00");
+    kitchen.say("Dana", "14 lb fresh turkey, we have it, no salt, dinner today 4 pm, 9 people, oven at 325");
+    kitchen.press("Dana", "Accept");
+    kitchen.run_to("2027-11-25 11:05");
+    kitchen.say("Dana", "it's in");
+    kitchen.run_to("2027-11-25 13:50");
+    kitchen.scene.room.taste.language = Some(language.to_owned());
+    for person in kitchen.scene.people.values_mut() {
+        person.taste.language = Some(language.to_owned());
+    }
+    kitchen
+}
+
+fn is_done(kitchen: &Kitchen, step: Step) -> bool {
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    plan.job(step, 0).is_some_and(|job| matches!(job.state, JobState::Done { .. }))
+}
+
+#[test]
+fn a_bird_said_to_be_done_is_measured_against_what_was_read() {
+    for (language, said, no) in [
+        ("en-US", "i think its done", "Not yet"),
+        ("en-US", "its done", "Not yet"),
+        ("en-US", "can i pull it, it'll carry over?", "Not yet"),
+        ("en-US", "can we eat it?", "Not yet"),
+        ("de", "ich glaub sie ist fertig", "Noch nicht"),
+        ("es", "creo que ya está", "Todavía no"),
+        ("fr", "je crois que c'est cuit", "Pas encore"),
+        ("it", "mi sa che è pronto", "Non ancora"),
+        ("pt", "acho que tá pronto", "Ainda não"),
+    ] {
+        let mut kitchen = cooking(language);
+        kitchen.say("Dana", if language == "en-US" { "breast 160 thigh 166" } else { "160F/166F" });
+        let known = kitchen.scene.room.plan.as_ref().unwrap().facts.len();
+        let answer = kitchen.say("Dana", said);
+        assert!(answer.contains(no), "{language}: {said}: {answer}");
+        assert!(!is_done(&kitchen, Step::Pull), "{said}");
+        assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().facts.len(), known, "nobody has checked anything: {said}");
+    }
+    let mut kitchen = cooking("en-US");
+    assert!(kitchen.say("Dana", "looks done to me").contains("Only a thermometer can tell"));
+}
+
+#[test]
+fn pulled_below_the_figure_it_is_asked_about_and_the_answer_may_be_typed() {
+    let mut kitchen = cooking("en-US");
+    let answer = kitchen.say("Dana", "i pulled it at 160");
+    assert!(answer.contains("Does it read that now?"), "{answer}");
+    assert!(!is_done(&kitchen, Step::Pull));
+    kitchen.say("Dana", "no");
+    assert!(!is_done(&kitchen, Step::Pull), "it stays on");
+    kitchen.say("Dana", "good enough, im taking it out");
+    assert!(!is_done(&kitchen, Step::Pull));
+    kitchen.say("Dana", "yes it does");
+    assert!(is_done(&kitchen, Step::Pull));
+
+    let mut kitchen = cooking("en-US");
+    kitchen.say("Dana", "i pulled it at 167");
+    assert!(is_done(&kitchen, Step::Pull), "nothing read is below the figure");
+}
+
+#[test]
+fn cut_up_or_put_away_underdone_it_goes_back_before_anyone_eats() {
+    for said in ["it came out at 150 in the thigh but we carved it", "everything is in the fridge"] {
+        let mut kitchen = cooking("en-US");
+        kitchen.say("Dana", "breast 150 thigh 150");
+        let answer = kitchen.say("Dana", said);
+        assert!(answer.contains("goes back into the heat"), "{said}: {answer}");
+        assert!(kitchen.say("Dana", "breast 151").contains("goes back into the heat") || said.contains("fridge"));
+    }
+}
+
+#[test]
+fn whether_it_can_be_eaten_hangs_on_breast_thigh_and_wing() {
+    let mut kitchen = cooking("en-US");
+    kitchen.say("Dana", "breast 167 thigh 175");
+    kitchen.say("Dana", "it's off");
+    let unsure = kitchen.say("Dana", "can we eat it?");
+    assert!(unsure.contains("Once it read 165"), "{unsure}");
+    kitchen.say("Dana", "wing 170");
+    let sure = kitchen.say("Dana", "can we eat it?");
+    assert!(sure.contains("Yes: 165"), "{sure}");
+    kitchen.run_to("2027-11-25 16:30");
+    let late = kitchen.say("Dana", "can we eat it?");
+    assert!(!late.contains("Yes"), "more than two hours: {late}");
+}
+
+#[test]
+fn other_words_are_no_doneness() {
+    let lexicon = Lexicon::of("en");
+    for text in ["done", "all done", "the dishes are done", "is the pie done?", "its done raining", "ready to go"] {
+        assert!(!says_bird_done(text, lexicon) && !asks_to_pull(text, lexicon), "{text}");
+    }
+    for text in ["i pulled it at 3", "we pulled in at 160 main street", "pulled it at 2:15", "dinner is at 6"] {
+        assert!(report_at_reading(text, lexicon).is_none(), "{text}");
+    }
+    assert!(report_at_reading("pulled it at 160 degrees", lexicon).is_some());
+}
