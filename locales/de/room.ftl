@@ -426,6 +426,7 @@ room-raw-over = Die Zeit des frischen Vogels im Kühlschrank ist um: jetzt garen
 room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.
 room-amended = Gut: { $known }.
 room-amend-offer = Auch im Plan: { $change }?
+room-amend-told = Laut { $name }: { $change }. Auch im Plan, { $host }?
 room-button-amend = Plan ändern
 room-not-done = Gut zu wissen: { $what } steht noch aus.
 room-water-not = Ist das Wasser noch kalt, { $cold } oder weniger? Jetzt wechseln und weiter. War es über { $limit } wärmer: wirf den Vogel weg.

@@ -14,7 +14,7 @@ lexicon-elisions = { "" }
 lexicon-half-hour = past
 
 ## Words that look like a slip of another word here and are not.
-lexicon-plain = haven, friend, friends, friday's, three, there, their, these, those, house, home, toast, mouth, winner, beast, quest, guess, toady, towel, flour, floor, could, would, other, after, about, again, never, every, table, salty, water, waters, later, eaten, easter, sunny, money, monkey, north, south, march, match, plate, place, piece, peace, sauce, source, stuff, still, grand, brand, bread, board, broad, least, beats, great, treat, large, small, whole, while, white, wheel, kitchen, ovens, overs, cover, shower, smoked, smokey, thinner, dining, diner, going, gloves, friends, friday, fried, freezer, fridge, cooler, cooker, counter, country, county, chickpea, ducts, grease, sound, round, found, wound, count, court, pints, points, paints, ground, grams, grain, gains, cause, caught, bought, brought, timber, temper, number, member, second, seconds, season, reason, mother, father, brother, sister, spoon, sport, sheet, sweet, sugar, cream, butter, better, bitter, batter, letter, thick, think, thing, things, thanks, right, light, night, might, fight, sight, weigh, height, weight, eighth, hours, honey, horse, nurse, purse, first, fresh, flesh, flash, flake, flakes, snake, shake, brine, bring, bride, dried, drive, drove, stove, store, stone, steam, cream, twice, sat at, sat down, sat there, minutes out, minute out, mins out, min out, score, scores, the line, in line, smoke break, in the house, in the uber
+lexicon-plain = haven, friend, friends, friday's, three, there, their, these, those, house, home, toast, mouth, winner, beast, quest, guess, toady, towel, flour, floor, could, would, other, after, about, again, never, every, table, salty, water, waters, later, eaten, easter, sunny, money, monkey, north, south, march, match, plate, place, piece, peace, sauce, source, stuff, still, grand, brand, bread, board, broad, least, beats, great, treat, large, small, whole, while, white, wheel, kitchen, ovens, overs, cover, shower, smoked, smokey, thinner, dining, diner, going, gloves, friends, friday, fried, freezer, fridge, cooler, cooker, counter, country, county, chickpea, ducts, grease, sound, round, found, wound, count, court, pints, points, paints, ground, grams, grain, gains, cause, caught, bought, brought, timber, temper, number, member, second, seconds, season, reason, mother, father, brother, sister, spoon, sport, sheet, sweet, sugar, cream, butter, better, bitter, batter, letter, thick, think, thing, things, thanks, right, light, night, might, fight, sight, weigh, height, weight, eighth, hours, honey, horse, nurse, purse, first, fresh, flesh, flash, flake, flakes, snake, shake, brine, bring, bride, dried, drive, drove, stove, store, stone, steam, cream, twice, sat at, sat down, sat there, minutes out, minute out, mins out, min out, score, scores, the line, in line, smoke break, in the house, in the uber, pizza, pizzas
 
 ## Numbers
 lexicon-number-0 = zero
@@ -135,11 +135,11 @@ lexicon-since = since
 lexicon-on = on, the, of
 lexicon-in = in, within
 lexicon-ago = ago
-lexicon-later = later, back, longer, delay, delayed, push, postpone
-lexicon-earlier = earlier, sooner, forward, early, too early, ahead of plan
+lexicon-later = later, back, longer, delay, delayed, push, postpone, hold dinner, hold the dinner, hold supper, hold the meal, pushed, pushed back, postponed
+lexicon-earlier = earlier, sooner, forward, early, too early, ahead of plan, moved up
 lexicon-now = now, right now, just now
 lexicon-ordinal = st, nd, rd, th
-lexicon-meal-dinner = dinner, supper, meal, eat, eating, serve, served, on the table, table, sat down, sitting down
+lexicon-meal-dinner = dinner, supper, meal, eat, eating, serve, served, on the table, table, sat down, sitting down, dinner's, dinners, hold dinner, hold the dinner, hold supper, hold the meal
 lexicon-meal-lunch = lunch, brunch
 
 ## The bird
@@ -173,7 +173,9 @@ lexicon-another = another, second, one more, 2nd, additional
 lexicon-size-big = big, bigger, biggest, large, larger, heavy, heavier
 lexicon-size-small = small, smaller, smallest, little, lighter
 lexicon-instead = instead, make it, rather, change it to, lets say, let's say, switch to, move it to
-lexicon-joining = coming too, is coming too, are coming too, coming as well, also coming, joining us, joining, is joining, are joining, tagging along, extra, more, coming, are coming
+lexicon-joining = coming too, is coming too, are coming too, coming as well, also coming, joining us, joining, is joining, are joining, tagging along, extra, more, coming, are coming, are joining us, is joining us, are also coming, is also coming, will be joining, will be joining us, are coming along, is coming along
+lexicon-leaving = less, fewer, aren't coming, arent coming, isn't coming, isnt coming, not coming, are not coming, is not coming, won't be coming, wont be coming, won't come, wont come, can't come, cant come, cannot come, can't make it, cant make it, cannot make it, couldn't make it, couldnt make it, won't make it, wont make it, not gonna make it, not going to make it, dropped out, dropping out, backed out, bailed, cancelled, canceled, called off, out sick
+lexicon-in-all = in all, in total, altogether, all told, total, that makes, makes, that makes us, makes us, making it, making us, so now, so that's, so thats, now there's, now at
 lexicon-for = for, feed, feeds, feeding, we are, we're, we'll be, we will be, family of, table of, party of, we are now, now we are, we're now, we'll be now, there will be, there are, there'll be, we're up to, we are up to, us is now
 lexicon-leftovers = leftovers, leftover, with leftovers, and leftovers, want leftovers, some leftovers
 lexicon-no-leftovers = no leftovers, without leftovers, without leftover
@@ -447,10 +449,22 @@ lexicon-talk-unwell-denied = not, no, never, nobody, nothing, didnt, isnt, wasnt
 lexicon-talk-unwell-past = last week, last weekend, last month, last summer, last winter, weeks ago, a week ago, a month ago, months ago, when i was, when we were, the other week, other day
 lexicon-talk-unwell-mine = i, im, ive, my
 lexicon-talk-cant = cant, i cant, cannot, i cannot, cant do, i cant do, cant do it, i cant do it, i cannot do it, cant do that, i cant do that, i cant do this, cant do this, cant do that one, i cant do that one, cant do this one, i cant do mine, cant do mine, i wont be able to, i wont be able to do it, wont be able to do it, not able to do it, i wont manage it, i wont manage, i wont have time, i dont have time, i dont have time for it, no time for it, someone else please, can someone else do it, can someone else please do it, someone else has to do it, someone else will have to do it, somebody else please, i cant do it anymore
+lexicon-talk-party-leaves = isnt coming, arent coming, is not coming, are not coming, not coming, wont be coming, wont come, cant come, cannot come, isnt able to come, cant make it, cannot make it, couldnt make it, wont make it, wont be able to make it, isnt going to make it, arent going to make it, isnt gonna make it, arent gonna make it, is not gonna make it, not gonna make it, not going to make it, dropped out, is out sick, cancelled, canceled, has to cancel, had to cancel, backed out, bailed, wont be there, wont be joining us, isnt joining us, isnt coming after all, is no longer coming, are no longer coming
+lexicon-talk-party-joins = is coming too, are coming too, is coming as well, are coming as well, is also coming, are also coming, is joining us, are joining us, is joining, are joining, will be joining us, will join us, is coming along, are coming along, coming too, coming as well, can come too, can come after all, is coming after all, are coming after all, wants to come too, want to come too
+lexicon-talk-party-tail = after all, anymore, any more, this year, this time, either, too, as well, now, to dinner, for dinner, sadly, sorry, unfortunately, to thanksgiving, for thanksgiving, for christmas, to christmas, on the day, btw, fyi, again, theyre sick, shes sick, hes sick
+lexicon-talk-party-lead = looks like, seems like, turns out, just heard, heard, i just heard, fyi, update, btw, news, bad news, good news, sad news, so, and, now, looks like now
+lexicon-talk-party-my = my, our, his, her, their, the
+lexicon-talk-party-and = and, n, plus, or, nor
+lexicon-talk-kin = aunt, auntie, aunty, uncle, grandma, grandmother, granny, grandpa, grandfather, granddad, grandad, nana, nan, gran, gramps, mom, mum, mama, mother, dad, papa, father, sister, brother, sis, bro, cousin, niece, nephew, son, daughter, wife, husband, boyfriend, girlfriend, fiance, fiancee, mil, fil, neighbor, neighbour, friend, roommate, boss
+lexicon-talk-kin-two = parents, grandparents
+lexicon-talk-party-thing = he, she, it, they, we, who, someone, somebody, anyone, anybody, everyone, one, that, this, rain, snow, package, packages, parcel, delivery, mail, order, groceries, food, amazon, fedex, ups, usps, doordash, uber, bus, train, plane, flight, plumber, electrician, repairman, santa, winter, christmas, help, tv, cable, power, wifi, reservation, game, movie, show, meeting, appointment, school, work, check, payment, kids, dog, cat, neither, nothing, both, half, most, some, all, people, guests, card, oven, smoker, grill
 lexicon-talk-willing = on it, im on it, i am on it, i will, i will do it, ill do it, ill do that, ill take it, ill take that, ill take that one, i got it, i got this, i got that, ive got it, ive got this, i can, i can do it, i can do that, leave it to me, count on me, happy to, id be happy to, id love to, with pleasure, of course, sure thing, sure i can, no problem, no worries, will do, yes i can, consider it done, im your man, my job, mine
 lexicon-talk-unwilling = no, nope, nah, no way, not me, no can do, no thanks, id rather not, rather not, not really, not this time, pass
 lexicon-talk-suggest = can we, could we, shall we, should we, what about, how about, lets, can you, could you, can dinner, could dinner, any chance, is it possible, would it be possible, can i move, could i move, maybe we, we could, we can, can it be, could it be, what if we, what if dinner, would it work, is it ok if we, is it ok to, ok if we, ok to move, do you mind if we, mind if we, i want to move, id like to move, i need to move, we need to move, we have to move, i have to move
 lexicon-talk-suggest-move = move dinner, move the dinner, move the meal, push dinner, push the dinner, shift dinner, make dinner, do dinner, have dinner, dinner at, dinner to
+lexicon-talk-hour-settles = works better, is better, would be better, works better for us, works better for everyone, is better for us, is better for everyone, works best, works best for us, suits us better, make it, lets make it, lets say, we said
+lexicon-talk-hour-settles-last = it is, instead
+lexicon-talk-hour-link = were, well, we will, we are, well be, now, actually, after all, gonna, going to, is, was, be, will be, it will be, has, from, sharp, for everyone, for us, turns out, change of plans, change of plan, update, heads up, fyi, news, in the end, to, at, then, instead of, not, but, and, so, moved, moving, got, gets, been, bumped, changed
 lexicon-talk-everything = all, everything, all of it, all of them, all of mine, all mine, all my jobs, my jobs, all jobs, the lot
 lexicon-talk-kind-check = temps, temp, temperatures, temperature, temp checks, temperature checks, thermometer, thermometers, probe, readings, temp watch
 lexicon-talk-meat = meat, temp, temps, temperature, temperatures, probe, thermometer, slices, pieces, leftovers, degrees, degree, deg, white, dark, f, c, fahrenheit, celsius, internal
@@ -518,6 +532,7 @@ lexicon-talk-late = late, running late, held up, delayed, stuck in traffic
 lexicon-talk-late-elsewhere = late to, late for, late at, behind schedule
 lexicon-talk-of-us = im, i am, we are, were
 lexicon-talk-other-year = last year, last thanksgiving, last christmas, last easter, last time, the year before, years ago, year ago, other years
+lexicon-talk-year-to-come = next year, next thanksgiving, next christmas, next easter, next time, year after next
 lexicon-talk-dish-add = add, also, plus
 lexicon-talk-dish-and = and, also, plus, then, making, plus also
 lexicon-talk-dish-doing = doing, making, having, want, need

@@ -466,6 +466,7 @@ room-raw-over = The fresh bird's time in the fridge is up: on the heat or into t
 room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
 room-amended = All right: { $known }.
 room-amend-offer = For the plan too: { $change }?
+room-amend-told = Going by { $name }: { $change }. For the plan too, { $host }?
 room-button-amend = Change the plan
 room-not-done = Good to know: { $what } is still to do.
 room-water-not = Is the water still cold, { $cold } or less? Change it now and go on. Warmer than that for over { $limit }: throw the bird away.

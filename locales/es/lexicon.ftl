@@ -15,7 +15,7 @@ lexicon-elisions = { "" }
 lexicon-half-hour = past
 
 ## Words that look like a slip of another word here and are not.
-lexicon-plain = sobre, sobra, cabra, pecho, hecho, techo, lecho, mucho, noche, coche, leche, carne, carga, mesa, misa, horma, fuera, fuego, juego, luego, jugo, pava, parte, partes, puerta, gracias, grasa, grano, grande, grado, gramo, medir, media, medio, miedo, menos, meses, manos, verde, tarde, tarda, carta, corta, corto, cuatro, cuarto, cuadro, cuerpo, cuento, cuanto, cuando, ciento, siento, quince, quinta, quiero, queso, hielo, suelo, vuelo, cielo, horas, honra, ahora, entra, entre, antes, tanto, canto, santo, salsa, sales, salto, saldo, sabor, saber, sacar, secar, asado, pasado, pesado, poner, comer, coser, cocer, cocina, vecina, hermana, mayor, mejor, mujer, personal, paste, pasta, tapa, tazon, razon, vaso, paso, peso, beso, queda, horno, torno, hornos, pierna, piedra, muslo, puslo, jugoso, jugosa, jugosos
+lexicon-plain = sobre, sobra, cabra, pecho, hecho, techo, lecho, mucho, noche, coche, leche, carne, carga, mesa, misa, horma, fuera, fuego, juego, luego, jugo, pava, parte, partes, puerta, gracias, grasa, grano, grande, grado, gramo, medir, media, medio, miedo, menos, meses, manos, verde, tarde, tarda, carta, corta, corto, cuatro, cuarto, cuadro, cuerpo, cuento, cuanto, cuando, ciento, siento, quince, quinta, quiero, queso, hielo, suelo, vuelo, cielo, horas, honra, ahora, entra, entre, antes, tanto, canto, santo, salsa, sales, salto, saldo, sabor, saber, sacar, secar, asado, pasado, pesado, poner, comer, coser, cocer, cocina, vecina, hermana, mayor, mejor, mujer, personal, paste, pasta, tapa, tazon, razon, vaso, paso, peso, beso, queda, horno, torno, hornos, pierna, piedra, muslo, puslo, jugoso, jugosa, jugosos, pizza, pizzas
 
 ## Números
 lexicon-number-0 = cero
@@ -136,11 +136,11 @@ lexicon-since = desde, desde el
 lexicon-on = el, la, los, de, del, para el
 lexicon-in = en, dentro de
 lexicon-ago = hace
-lexicon-later = más tarde, tarde, después, retrasa, retrasar, atrasa, atrasar, aplaza, aplazar
-lexicon-earlier = antes, más temprano, más pronto, adelanta, adelantar, de antelación, de adelanto, de anticipación
+lexicon-later = más tarde, tarde, después, retrasa, retrasar, atrasa, atrasar, aplaza, aplazar, aguanta la cena, aguantar la cena, retrasamos, atrasamos, aplazamos, se retrasa, se atrasa, se aplaza
+lexicon-earlier = antes, más temprano, más pronto, adelanta, adelantar, de antelación, de adelanto, de anticipación, adelantamos, se adelanta
 lexicon-now = ahora, ahora mismo
 lexicon-ordinal = ro, do, er
-lexicon-meal-dinner = cena, cenar, cenamos, comemos, comer, servir, mesa, cenaremos
+lexicon-meal-dinner = cena, cenar, cenamos, comemos, comer, servir, mesa, cenaremos, aguanta la cena, aguantar la cena
 lexicon-meal-lunch = comida, almuerzo, almorzar
 
 ## El ave
@@ -174,7 +174,9 @@ lexicon-another = otro, otra, segundo, uno más, una más
 lexicon-size-big = grande, mayor, más grande, pesado
 lexicon-size-small = pequeño, pequeña, chico, chica, menor, más pequeño
 lexicon-instead = mejor, en vez, en lugar, cámbialo, cambia, ponlo, pásalo, digamos, pasar a
-lexicon-joining = vienen también, viene también, también vienen, también viene, se apuntan, se apunta, se suman, se suma, de más, más
+lexicon-joining = vienen también, viene también, también vienen, también viene, se apuntan, se apunta, se suman, se suma, de más, más, vienen otros, vienen otras, van a venir también
+lexicon-leaving = menos, de menos, no vienen, no viene, no pueden venir, no puede venir, no podrán venir, no podrá venir, no van a venir, no va a venir, no van a poder venir, se caen, se cae, cancelaron, canceló, han cancelado, ha cancelado, se han caído
+lexicon-in-all = en total, en todo, así que, o sea, que hace, hacen, ya son, con eso somos
 lexicon-for = para, somos, seremos, familia de, mesa de, mesa para, ahora somos, somos ahora, al final somos, somos al final, vamos a ser, ya somos, seremos ahora
 lexicon-leftovers = sobras, con sobras, que sobre, que quede
 lexicon-no-leftovers = sin sobras, que no sobre
@@ -448,10 +450,22 @@ lexicon-talk-unwell-denied = no, nunca, nadie, nada, sin, casi
 lexicon-talk-unwell-past = la semana pasada, semana pasada, fin de semana pasado, el mes pasado, mes pasado, hace semanas, hace una semana, hace dos semanas, hace tres semanas, hace un mes, hace meses, la otra semana, el otro día, cuando era
 lexicon-talk-unwell-mine = yo, estoy, tengo, ando, estuve, vomité, pasé, he, me, llevo, mi
 lexicon-talk-cant = no puedo, yo no puedo, no puedo hacerlo, yo no puedo hacerlo, no lo puedo hacer, no voy a poder, no podré, no voy a poder hacerlo, no podré hacerlo, no puedo con eso, no me da tiempo, no me va a dar tiempo, no alcanzo, que lo haga otro, que lo haga alguien más, yo no lo puedo hacer
+lexicon-talk-party-leaves = no viene, no vienen, ya no viene, ya no vienen, no puede venir, no pueden venir, no podrá venir, no podrán venir, no va a venir, no van a venir, no va a poder venir, no van a poder venir, al final no viene, al final no vienen, no puede, no pueden, canceló, cancelaron, ha cancelado, han cancelado, se cae, no llega, no va a estar, no estará, no estarán
+lexicon-talk-party-joins = viene también, vienen también, también viene, también vienen, se apunta, se apuntan, se suma, se suman, se une, se unen, sí viene, sí vienen, al final sí viene, al final sí vienen, al final viene, al final vienen, se nos une, se nos unen, va a venir también, van a venir también
+lexicon-talk-party-tail = a la cena, a cenar, al final, este año, esta vez, tampoco, también, ya, por desgracia, lástima, en navidad
+lexicon-talk-party-lead = parece que, resulta que, por cierto, dice, me dice, aviso, mala noticia, buena noticia, que, y
+lexicon-talk-party-my = mi, mis, nuestro, nuestra, tu, su, el, la, los, las
+lexicon-talk-party-and = y, e, ni, o
+lexicon-talk-kin = tía, tío, tia, tio, abuela, abuelo, mamá, papá, madre, padre, hermana, hermano, prima, primo, sobrina, sobrino, hijo, hija, mujer, marido, esposa, esposo, novia, novio, suegra, suegro, cuñada, cuñado, nuera, yerno, vecina, vecino, amiga, amigo, abue, yaya, yayo
+lexicon-talk-kin-two = padres, abuelos, suegros
+lexicon-talk-party-thing = él, ella, ellos, ellas, quien, alguien, nadie, todos, eso, lluvia, nieve, paquete, pedido, correo, amazon, autobús, bus, tren, avión, vuelo, fontanero, plomero, electricista, invierno, luz, partido, ayuda, horno, nada, ninguno, gente, niños, repartidor, taxi, uber
 lexicon-talk-willing = voy, ya voy, yo voy, voy yo, lo hago, yo lo hago, lo hago yo, me encargo, yo me encargo, me encargo yo, cuenta conmigo, cuenten conmigo, contad conmigo, en eso estoy, estoy en ello, ya estoy en ello, puedo, yo puedo, sí puedo, puedo hacerlo, sin problema, con gusto, encantado, encantada, por supuesto, déjamelo a mí, me toca a mí, yo
 lexicon-talk-unwilling = no, mejor no, no quiero, yo no, paso, esta vez no
 lexicon-talk-suggest = podemos, podríamos, podriamos, y si, qué tal, que tal, se puede, se podría, puedes, podrías, puede ser, podría ser, sería posible, es posible, les parece, os parece, te parece, hay manera, tenemos que, quiero, quisiera, quisiéramos
 lexicon-talk-suggest-move = movamos la cena, mueve la cena, mover la cena, pasa la cena, pasemos la cena, cenemos, comamos, cena a las, mejor a las
+lexicon-talk-hour-settles = nos va mejor, me va mejor, va mejor, viene mejor, nos viene mejor, me viene mejor, queda mejor, nos queda mejor, es mejor, sería mejor, mejor, digamos, quedamos, mejor quedamos
+lexicon-talk-hour-settles-last = en su lugar, mejor
+lexicon-talk-hour-link = al final, pues, entonces, hoy, ahora, vamos, vamos a, iremos, de, la, el, que, sobre, en punto, para todos, cambio de planes, cambio de plan, aviso, nueva hora, se, nos, no, sino, pasa, pasamos, se mueve, será, va a ser, lo pasamos, la pasamos, la cambiamos, la movemos, es, a
 lexicon-talk-everything = todo, todos, todas, todo lo mío, mis tareas, todas mis tareas, mis trabajos
 lexicon-talk-kind-check = temperaturas, la temperatura, temperatura, termómetro, lecturas, mediciones
 lexicon-talk-meat = carne, temperatura, temperaturas, temp, sonda, termómetro, lonchas, rebanadas, trozos, sobras, grados, grado, f, c, fahrenheit, celsius
@@ -519,6 +533,7 @@ lexicon-talk-late = llega tarde, llegan tarde, tarde, con retraso, se retrasa, s
 lexicon-talk-late-elsewhere = tarde al, tarde a, tarde para
 lexicon-talk-of-us = estoy, estamos, yo estoy
 lexicon-talk-other-year = el año pasado, año pasado, la última vez, la navidad pasada, hace años, hace un año, otros años
+lexicon-talk-year-to-come = el año que viene, año que viene, el próximo año, próximo año, la próxima vez, próxima vez, la próxima navidad, otro año
 lexicon-talk-dish-add = añade, añadir, agrega, agregar, además, también, suma
 lexicon-talk-dish-and = y, también, además
 lexicon-talk-dish-doing = hago, hacemos, haré, quiero

@@ -491,6 +491,7 @@ room-raw-over = Le temps de la volaille fraîche au frigo est écoulé : au feu
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.
 room-amended = D’accord : { $known }.
 room-amend-offer = Aussi pour le plan : { $change } ?
+room-amend-told = D’après { $name } : { $change }. Aussi pour le plan, { $host } ?
 room-button-amend = Changer le plan
 room-not-done = Bon à savoir. Reste à faire : { $what }.
 room-water-not = L’eau est encore froide, { $cold } ou moins ? Change-la maintenant et continue. Plus tiède que ça pendant plus de { $limit } : jette la volaille.

@@ -15,7 +15,7 @@ lexicon-elisions = { "" }
 lexicon-half-hour = past
 
 ## Words that look like a slip of another word here and are not.
-lexicon-plain = sobre, sobra, cobra, cabra, peito, feito, jeito, leito, efeito, perfeito, prefeito, noite, leite, doze, doce, carne, carga, mesa, mesmo, mesma, menos, fora, fogo, jogo, logo, gente, quente, quando, quanto, quantos, conto, canto, santo, ponto, pronto, tanto, junto, gelo, pelo, belo, cedo, medo, dedo, lado, gado, nada, dado, cada, casa, caso, causa, calor, valor, color, coisa, colher, mulher, melhor, maior, menor, muito, pouco, porco, porca, porta, parte, partes, tarde, verde, grande, grano, prato, parto, perto, aperto, certo, carta, corta, corte, forte, fonte, forma, forca, norma, torno, turno, terra, tempo, templo, tempero, mim, minha, vinha, linha, sinto, cinto, quinto, queijo, beijo, deixo, deixa, deixar, peixe, dentro, centro, antes, entre, tampa, tapa, mapa, massa, passa, passo, pasta, posta, resto, rosto, gosto, gostar, agora, hora, horas, senhora, irmã, irmão, tia, sogra, avó, amigo, amiga, agua, agulha, ovelha, ordem, outro, outra, ontem, sempre, nunca, nosso, nossa, vosso, vamos, vemos, temos, tenho, venho, sonho, lenha, senha, saber, sabor, sacar, secar, secos, seca, saída, saiu, salsa, salto, saldo, sala, sabe, ficar, ficou, pegar, pagar, jogar, lugar, fechar, queimar, pimenta, manteiga, metade, verdade, cidade, unidade, quadro, quatro, cinco, cento, vento, lento, dente, mente, frente, frase, fresco, frango, morango, manga, tanga, banco, branco, branca, barco, bacon, batata, salada, assado, pesado, passado, pesar, passar, assar, usar, lavar, levar, livre, livro, litro, vidro, filtro, retiro, tirar, virar, parar, marca, marcou, março, abril, julho, junho, filho, velho, milho, molho, olho, alho
+lexicon-plain = sobre, sobra, cobra, cabra, peito, feito, jeito, leito, efeito, perfeito, prefeito, noite, leite, doze, doce, carne, carga, mesa, mesmo, mesma, menos, fora, fogo, jogo, logo, gente, quente, quando, quanto, quantos, conto, canto, santo, ponto, pronto, tanto, junto, gelo, pelo, belo, cedo, medo, dedo, lado, gado, nada, dado, cada, casa, caso, causa, calor, valor, color, coisa, colher, mulher, melhor, maior, menor, muito, pouco, porco, porca, porta, parte, partes, tarde, verde, grande, grano, prato, parto, perto, aperto, certo, carta, corta, corte, forte, fonte, forma, forca, norma, torno, turno, terra, tempo, templo, tempero, mim, minha, vinha, linha, sinto, cinto, quinto, queijo, beijo, deixo, deixa, deixar, peixe, dentro, centro, antes, entre, tampa, tapa, mapa, massa, passa, passo, pasta, posta, resto, rosto, gosto, gostar, agora, hora, horas, senhora, irmã, irmão, tia, sogra, avó, amigo, amiga, agua, agulha, ovelha, ordem, outro, outra, ontem, sempre, nunca, nosso, nossa, vosso, vamos, vemos, temos, tenho, venho, sonho, lenha, senha, saber, sabor, sacar, secar, secos, seca, saída, saiu, salsa, salto, saldo, sala, sabe, ficar, ficou, pegar, pagar, jogar, lugar, fechar, queimar, pimenta, manteiga, metade, verdade, cidade, unidade, quadro, quatro, cinco, cento, vento, lento, dente, mente, frente, frase, fresco, frango, morango, manga, tanga, banco, branco, branca, barco, bacon, batata, salada, assado, pesado, passado, pesar, passar, assar, usar, lavar, levar, livre, livro, litro, vidro, filtro, retiro, tirar, virar, parar, marca, marcou, março, abril, julho, junho, filho, velho, milho, molho, olho, alho, pizza, pizzas
 
 ## Números
 lexicon-number-0 = zero
@@ -136,11 +136,11 @@ lexicon-since = desde, desde o
 lexicon-on = o, a, no, na, de, do, da, para o, para a, pro, pra
 lexicon-in = em, dentro de, daqui a
 lexicon-ago = há, faz, atrás
-lexicon-later = mais tarde, depois, atrasa, atrasar, atrase, adia, adiar, adie
-lexicon-earlier = antes, mais cedo, adianta, adiantar, adiante, antes da hora, de antecedência, adiantado
+lexicon-later = mais tarde, depois, atrasa, atrasar, atrase, adia, adiar, adie, adiamos, adiado, segura o jantar, segurar o jantar, atrasamos
+lexicon-earlier = antes, mais cedo, adianta, adiantar, adiante, antes da hora, de antecedência, adiantado, adiantamos
 lexicon-now = agora, agora mesmo, neste momento
 lexicon-ordinal = o
-lexicon-meal-dinner = jantar, janta, ceia, jantamos, servir, mesa, na mesa, comer, comemos, cear, ceamos, ceamos
+lexicon-meal-dinner = jantar, janta, ceia, jantamos, servir, mesa, na mesa, comer, comemos, cear, ceamos, ceamos, segura o jantar, segurar o jantar
 lexicon-meal-lunch = almoço, almoçar
 
 ## A ave
@@ -174,7 +174,9 @@ lexicon-another = outro, outra, mais um, mais uma, segundo
 lexicon-size-big = grande, maior, pesado
 lexicon-size-small = pequeno, pequena, menor
 lexicon-instead = em vez, melhor, prefiro, muda, mudar, vamos dizer, passa, passar
-lexicon-joining = vêm também, vem também, também vêm, também vem, vão vir, a mais, mais
+lexicon-joining = vêm também, vem também, também vêm, também vem, vão vir, a mais, mais, vão vir também, vai vir também, vêm mais, vem mais
+lexicon-leaving = a menos, de menos, menos, não vêm, não vem, não vêm mais, não vem mais, não vão vir, não vai vir, não vão poder vir, não vai poder vir, não podem vir, não pode vir, não virão, não virá, cancelaram, cancelou, desistiram, desistiu
+lexicon-in-all = no total, ao todo, no todo, então são, dá, isso dá, agora são
 lexicon-for = para, pra, somos, seremos, somos em, família de, mesa de, mesa para, agora somos, somos agora, vamos ser, seremos agora, agora vamos ser, já somos, agora seremos
 lexicon-leftovers = sobras, com sobras, que sobre, que sobrem
 lexicon-no-leftovers = sem sobras, que não sobre
@@ -447,10 +449,22 @@ lexicon-talk-unwell-denied = não, nunca, ninguém, nada, sem, quase
 lexicon-talk-unwell-past = semana passada, na semana passada, fim de semana passado, mês passado, no mês passado, semanas atrás, uma semana atrás, há uma semana, faz uma semana, há duas semanas, há um mês, meses atrás, outro dia, quando eu era
 lexicon-talk-unwell-mine = eu, estou, tô, to, tive, tenho, peguei, vomitei, passei, meu, minha
 lexicon-talk-cant = não posso, eu não posso, não consigo, eu não consigo, não vou poder, não vou conseguir, não dá pra mim, não vai dar, não vai dar pra mim, não posso fazer, não consigo fazer, não posso fazer isso, não vou poder fazer, não vou conseguir fazer, não tenho tempo, alguém mais pode fazer
+lexicon-talk-party-leaves = não vem, não vêm, não vem mais, não vêm mais, não vai vir, não vão vir, não vai poder vir, não vão poder vir, não pode vir, não podem vir, não vai conseguir vir, não consegue vir, não conseguem vir, não virá, não virão, não vai estar, cancelou, cancelaram, desistiu, desistiram, não vai mais vir
+lexicon-talk-party-joins = vem também, vêm também, também vem, também vêm, vai vir também, vão vir também, também vai vir, também vão vir, vai se juntar a nós, vem sim, se junta a nós, se juntam a nós
+lexicon-talk-party-tail = pro jantar, para o jantar, no jantar, este ano, esse ano, dessa vez, desta vez, também, infelizmente, que pena, mais, no natal
+lexicon-talk-party-lead = parece que, pelo visto, aliás, aviso, má notícia, boa notícia, acho que, e, então
+lexicon-talk-party-my = meu, minha, meus, minhas, nosso, nossa, seu, sua, o, a, os, as
+lexicon-talk-party-and = e, nem, ou
+lexicon-talk-kin = tia, tio, avó, avô, vó, vô, vovó, vovô, mãe, pai, mamãe, papai, irmã, irmão, prima, primo, sobrinha, sobrinho, filho, filha, esposa, marido, namorada, namorado, sogra, sogro, cunhada, cunhado, vizinha, vizinho, amiga, amigo
+lexicon-talk-kin-two = pais, avós, sogros
+lexicon-talk-party-thing = ele, ela, eles, elas, quem, alguém, ninguém, todos, isso, chuva, neve, pacote, entrega, encomenda, correio, pedido, amazon, ônibus, trem, avião, voo, encanador, eletricista, inverno, luz, jogo, ajuda, forno, nada, gente, crianças, táxi, uber, entregador, dá
 lexicon-talk-willing = pode deixar, deixa comigo, eu faço, faço, faço sim, eu faço sim, faço isso, vou fazer, eu vou fazer, já vou, eu vou, com certeza, pode contar comigo, conta comigo, contem comigo, posso, posso sim, eu posso, sem problema, sem problemas, com prazer, tô nessa, eu cuido, eu cuido disso, fico com essa, eu
 lexicon-talk-unwilling = não, nao, eu não, não quero, melhor não, dessa vez não
 lexicon-talk-suggest = podemos, poderíamos, dá para, dá pra, que tal, e se, pode ser, pode, poderia, você pode, a gente pode, a gente podia, tem como, seria possível, é possível, vamos, temos que, quero, queria, será que
 lexicon-talk-suggest-move = muda o jantar, mudar o jantar, passa o jantar, passar o jantar, jantamos, jantar às, almoço às
+lexicon-talk-hour-settles = fica melhor, é melhor, seria melhor, fica melhor pra gente, fica melhor para nós, fica melhor pra nós, melhor, prefiro, vamos fazer
+lexicon-talk-hour-settles-last = melhor, no lugar
+lexicon-talk-hour-link = a gente, nós, vamos, vai, vai ser, será, foi, passou, mudou, fica, então, agora, no fim, no final, afinal, mesmo, em ponto, para todos, mudança de planos, mudou o plano, aviso, de, o, do, é, ser, não, mas, para
 lexicon-talk-everything = tudo, todos, todas, minhas tarefas, todas as minhas tarefas, tudo meu
 lexicon-talk-kind-check = temperaturas, temperatura, termômetro, medir, medições, leituras
 lexicon-talk-meat = carne, temperatura, temperaturas, temp, sonda, termômetro, termómetro, fatias, pedaços, sobras, graus, grau, f, c, fahrenheit, celsius
@@ -519,6 +533,7 @@ lexicon-talk-late = atrasado, atrasada, atrasados, atraso, vai atrasar, vão atr
 lexicon-talk-late-elsewhere = atrasado para, atrasada para, atrasado pro, atrasada pro, atraso no, atraso na
 lexicon-talk-of-us = estou, estamos, tô, eu estou, a gente está
 lexicon-talk-other-year = ano passado, no ano passado, o ano passado, da última vez, última vez, natal passado, há um ano, anos atrás, ano retrasado
+lexicon-talk-year-to-come = ano que vem, no ano que vem, próximo ano, no próximo ano, da próxima vez, próxima vez, natal que vem, outro ano
 lexicon-talk-dish-add = inclui, incluir, inclua, adiciona, adicionar, adicione, acrescenta, acrescentar, mais, também
 lexicon-talk-dish-and = e, também, mais
 lexicon-talk-dish-doing = faço, fazemos, vou, fazer, quero

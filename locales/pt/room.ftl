@@ -418,6 +418,7 @@ room-raw-over = O tempo da ave fresca na geladeira acabou: ao fogo ou ao freezer
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.
 room-amended = Certo: { $known }.
 room-amend-offer = No plano também: { $change }?
+room-amend-told = Segundo { $name }: { $change }. No plano também, { $host }?
 room-button-amend = Mudar o plano
 room-not-done = Bom saber: { $what } ainda está por fazer.
 room-water-not = A água ainda está fria, a { $cold } ou menos? Troque agora e siga. Mais morna que isso por mais de { $limit }: jogue a ave fora.

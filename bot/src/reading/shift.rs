@@ -59,7 +59,7 @@ pub fn says_an_hour(text: &str, ground: &Ground) -> bool {
     let sentence = Sentence::read(text, ground.lexicon);
     let mut taken = vec![false; sentence.len()];
     let told = by(&sentence).is_some() || read_when(&sentence, &mut taken, ground, Lean::Meal).is_some();
-    told || hour_of_amount(&sentence, 0).is_some()
+    told || hour_of_amount(&sentence, 0).is_some() || hour_told(&sentence).is_some()
 }
 
 /// A span with a direction, or with a sign.
@@ -81,10 +81,19 @@ fn by(s: &Sentence) -> Option<TimeDelta> {
     }
 }
 
+/// An hour written as hours, at the beginning or the one amount of a text: "18h", "19h au lieu de 17h", "jantar 22h então". A short one
+/// only where nothing else is said.
+fn hour_told(s: &Sentence) -> Option<(u32, u32)> {
+    let counts = |at: &usize| s.number(*at).is_some() || s.amount(*at).is_some();
+    let mut counted = (0..s.len()).filter(counts);
+    let at = counted.next().filter(|at| *at == 0 || counted.next().is_none())?;
+    hour_of_amount(s, at).filter(|(hour, _)| s.len() == 1 || *hour >= 12)
+}
+
 /// `6`, `at 6` or `18h`, nothing else: the evening.
 fn bare_hour(s: &Sentence) -> Option<When> {
     // "18h, please": so many hours are no delay.
-    if let Some((hour, minute)) = hour_of_amount(s, 0).filter(|(hour, _)| s.len() == 1 || *hour >= 12) {
+    if let Some((hour, minute)) = hour_told(s) {
         // "5.30": the evening, as of a bare "5".
         let hour = if (1..=11).contains(&hour) { hour + 12 } else { hour % 24 };
         return NaiveTime::from_hms_opt(hour, minute, 0).map(When::Hour);

@@ -1,9 +1,10 @@
-//! "Can we move dinner to 4, my shift ends at 3?": another hour is asked for; and how an answer to it begins.
+//! "Can we move dinner to 4, my shift ends at 3?": another hour is asked for; "5 works better", "dinner's pushed to 4:30": it is
+//! settled; and how an answer to it begins.
 //!
 //! Owns no word: see the `talk-` entries of the lexicon. Which hour it is tells [`super::read_shift`].
 
 use super::lexicon::Lexicon;
-use super::sentence::Sentence;
+use super::sentence::{Sentence, What};
 
 /// Longer texts tell a story.
 const LONGEST: usize = 120;
@@ -11,6 +12,15 @@ const LONGEST: usize = 120;
 const MOST_WORDS: usize = 4;
 /// A clause this short says nothing but the hour.
 const FEW: usize = 5;
+/// Longer texts say more than an hour.
+const BRIEF: usize = 60;
+
+/// An hour told as settled.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Settled {
+    /// The meal is named, or that something moves; else it may be the hour of anything.
+    pub of_meal: bool,
+}
 
 /// The clause that asks for another hour, without what is told beside it.
 ///
@@ -26,6 +36,60 @@ pub fn suggestion<'t>(text: &'t str, addressed: bool, lexicon: &'static Lexicon)
 pub fn other_suggestion<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<&'t str> {
     let few = |clause: &str| clause.split_whitespace().count() <= FEW;
     clauses(text).find(|clause| few(clause) && opens(clause, "suggest", lexicon))
+}
+
+/// "5 works better", "make it 5", "4 pm it is", "wir essen doch erst um 20 Uhr": the text tells an hour, that it is the one from now on,
+/// and nothing else. A word that means anything else ("pizza tonight at 7") makes it no such text.
+pub fn settled(text: &str, lexicon: &'static Lexicon) -> Option<Settled> {
+    if text.len() > BRIEF || text.contains(['?', '¿', '/']) {
+        return None;
+    }
+    let s = Sentence::read(text, lexicon);
+    let (mut counted, mut settles, mut of_meal) = (false, false, false);
+    let mut at = 0;
+    while at < s.len() {
+        if let Some((many, group)) = said(&s, at, lexicon) {
+            // "It is 4 pm" tells the time.
+            settles |= group == "hour-settles" || group == "hour-settles-last" && counted;
+            at += many;
+            continue;
+        }
+        match s.item(at).map(|item| &item.what) {
+            Some(What::Word(_)) => {
+                of_meal |= s.of(at, "meal-").is_some() || s.is(at, "later") || s.is(at, "earlier");
+                settles |= s.is(at, "instead");
+                is_of_a_clock(&s, at).then_some(())?;
+                counted |= s.is(at, "noon") || s.is(at, "midnight");
+            }
+            Some(What::Mark(_)) | None => {}
+            Some(What::Amount(..) | What::Digits(_)) => counted = true,
+        }
+        at += 1;
+    }
+    (counted && (settles || of_meal)).then_some(Settled { of_meal })
+}
+
+/// The longest phrase that begins there and settles an hour, or says nothing by itself.
+fn said(s: &Sentence, at: usize, lexicon: &Lexicon) -> Option<(usize, &'static str)> {
+    const GROUPS: [&str; 6] = ["hour-settles", "hour-settles-last", "hour-link", "manners", "mine-link", "filler"];
+    (1..=MOST_WORDS.min(s.len() - at)).rev().find_map(|many| {
+        // What is a number is no word.
+        if (at..at + many).any(|at| s.number(at).is_some() || s.amount(at).is_some()) {
+            return None;
+        }
+        let phrase = lexicon.talk_words(s.quote(at, at + many - 1)).join(" ");
+        let meant = (at..at + many).any(|at| is_of_a_clock(s, at)) && many == 1;
+        let group = GROUPS.into_iter().find(|group| lexicon.talk(&phrase, group))?;
+        (!meant || group.starts_with("hour-settles")).then_some((many, group))
+    })
+}
+
+/// A word of hours, days, meals and moving.
+fn is_of_a_clock(s: &Sentence, at: usize) -> bool {
+    const GROUPS: [&str; 7] = ["meal-", "part-", "number-", "day-", "weekday-", "holiday-", "unit-"];
+    const WORDS: [&str; 12] =
+        ["later", "earlier", "instead", "now", "at", "to", "on", "oclock", "past", "noon", "midnight", "minus"];
+    GROUPS.iter().any(|group| s.of(at, group).is_some()) || WORDS.iter().any(|word| s.is(at, word))
 }
 
 /// Whether an answer begins with a yes or a no: "yes ok 4 pm", "no, five stays".

@@ -357,6 +357,12 @@ pub fn tells_of_other_years(text: &str, lexicon: &'static Lexicon) -> bool {
     !asks && (1..=MOST_WORDS).any(|count| words.windows(count).any(|some| lexicon.talk(&some.join(" "), "other-year")))
 }
 
+/// "Next year let's eat at 3", "last year we were 14": whatever it says is of no dinner that is planned now.
+pub fn speaks_of_another_year(text: &str, lexicon: &'static Lexicon) -> bool {
+    let words = lexicon.talk_words(text);
+    ["other-year", "year-to-come"].iter().any(|group| phrases(&words).any(|phrase| lexicon.talk(&phrase, group)))
+}
+
 /// "undo", "take that back".
 pub fn is_undo(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "undo", lexicon)

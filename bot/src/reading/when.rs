@@ -540,6 +540,10 @@ impl Clock<'_> {
             // "sept heures moins le quart", "8 h du soir" are no spans, whatever stands before them.
             let said = said || beyond.is_some() && s.is(at + 1, "minus") || s.of(at + 1, "part-").is_some();
             let least = if beside_day { 10 * 60 } else { 13 * 60 };
+            // "For half an hour" is no hour of any clock.
+            if minutes < 60 && !raw.starts_with(|c: char| c.is_ascii_digit()) {
+                return None;
+            }
             if !said && (minutes < least || !beside_day && !raw.starts_with(|c: char| c.is_ascii_digit())) {
                 return None;
             }

@@ -5,6 +5,7 @@
 
 use super::beside;
 use super::ground::{Ground, settle};
+use super::party::{self, Turn};
 use super::problem::{
     FARTHEST_DINNER, FARTHEST_USE_BY, GUESTS, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT,
 };
@@ -41,6 +42,9 @@ pub struct Wish {
     /// The people come besides those told before.
     #[serde(skip)]
     pub more: bool,
+    /// The people are missing from those told before.
+    #[serde(skip)]
+    pub fewer: bool,
     /// Leftovers wanted.
     pub leftovers: Option<bool>,
     /// [`carvetime_core::roast::Cooker`].
@@ -128,6 +132,16 @@ impl Wish {
                 |before: Option<u16>, more: Option<u16>| more.map(|more| before.unwrap_or(0).saturating_add(more));
             newer.adults = sum(self.adults, newer.adults);
             newer.children = sum(self.children, newer.children);
+        }
+        if newer.fewer {
+            // Nobody is left over of an empty table: what can't be is not taken over.
+            let left = |before: Option<u16>, gone: Option<u16>| gone.and_then(|gone| before?.checked_sub(gone));
+            // Children nobody has told of apart were counted as people.
+            if self.children.is_none() && newer.adults.is_none() {
+                newer.adults = newer.children.take();
+            }
+            newer.adults = left(self.adults, newer.adults).filter(|left| *left > 0);
+            newer.children = left(self.children, newer.children);
         }
         // Carried hot it is cooked on the day, and cooked the day before it is carried cold: what is said last counts.
         if newer.hot == Some(true) && newer.ahead.is_none() {
@@ -490,8 +504,11 @@ impl Reader<'_> {
         }
     }
 
-    /// `11 people`, `4 adults 3 kids`, `for 11`, `we are 11`.
+    /// `11 people`, `4 adults 3 kids`, `for 11`, `we are 11`; `3 more`, `4 less people`, `aunt Carol isn't coming`.
     fn people(&mut self) {
+        if self.people_in_all() {
+            return;
+        }
         for at in self.places() {
             if self.s.is(at, "nobody") {
                 self.problems.push(Problem::Guests(0.0));
@@ -510,17 +527,19 @@ impl Reader<'_> {
             // "12 of us, 3 of them kids", "davon 3 Kinder": they are counted already.
             let among = self.children_among(at, next);
             let (next, children) = among.map_or((next, children), |at| (at, true));
-            // "3 more", "2 more kids": besides those who were told.
-            let joins = self.s.is(next, "joining");
-            let next = next + usize::from(joins);
+            // "3 more", "2 more kids", "4 less people": besides those who were told, or out of them.
+            let turns = |at: usize| self.turns(at).is_some();
+            let beside = turns(next);
+            let next = next + usize::from(beside);
             let (adults, children) = (adults || self.s.is(next, "adults"), children || self.s.is(next, "children"));
-            let before = at.checked_sub(1).is_some_and(|before| self.s.is(before, "joining"));
-            let alone = (joins || before)
-                && (next >= self.s.len() || self.s.mark(next).is_some() || self.s.is(next, "joining"));
+            let before = at.checked_sub(1).filter(|before| turns(*before) && !self.of_an_hour(*before));
+            let alone =
+                (beside || before.is_some()) && (next >= self.s.len() || self.s.mark(next).is_some() || turns(next));
             let counted = adults || children || self.s.is(next, "people") || alone;
-            let around =
-                [at.checked_sub(1), Some(next + 1)].into_iter().flatten().any(|near| self.s.is(near, "joining"));
-            self.wish.more |= counted && (joins || around);
+            let around = [beside.then(|| next - 1), before, Some(next + 1), Some(next)];
+            let turn = around.into_iter().flatten().find_map(|near| self.turns(near)).filter(|_| counted);
+            self.wish.more |= turn == Some(Turn::More);
+            self.wish.fewer |= turn == Some(Turn::Fewer);
             let fed = at > 0 && self.s.is(at - 1, "for") && self.stands_alone(next);
             if !counted && !fed {
                 continue;
@@ -540,10 +559,57 @@ impl Reader<'_> {
         // "My cousin and his 2 kids are coming too"
         let phrase = |at: usize| self.s.is(at, "joining") && self.s.raw(at).contains(' ');
         let counted = self.wish.adults.is_some() || self.wish.children.is_some();
-        self.wish.more |= counted && self.places().any(phrase);
+        self.wish.more |= counted && !self.wish.fewer && self.places().any(phrase);
+        self.wish.more &= !self.wish.fewer;
+        if !counted
+            && let Some((count, turn)) =
+                party::named(self.s.quote(0, self.s.len().saturating_sub(1)), self.ground.lexicon)
+        {
+            self.wish.adults = Some(count);
+            (self.wish.more, self.wish.fewer) = (turn == Turn::More, turn == Turn::Fewer);
+        }
         if self.wish.among && self.wish.adults.is_some() {
             self.wish.take_children_out();
         }
+    }
+
+    /// Whether the piece says that people come besides, or are missing.
+    fn turns(&self, at: usize) -> Option<Turn> {
+        let leaves = self.s.is(at, "leaving").then_some(Turn::Fewer);
+        leaves.or_else(|| self.s.is(at, "joining").then_some(Turn::More))
+    }
+
+    /// "Las 8 menos 10": a number stands before it.
+    fn of_an_hour(&self, at: usize) -> bool {
+        at.checked_sub(1).is_some_and(|before| self.s.number(before).is_some())
+    }
+
+    /// "Carol and Rick are coming too, so 11 now", "2 dropped out, we're 9": who comes or goes is counted already.
+    fn people_in_all(&mut self) -> bool {
+        if !self.places().any(|at| self.turns(at).is_some()) {
+            return false;
+        }
+        let total = |at: &usize| {
+            let (at, before) = (*at, at.checked_sub(1));
+            let all = |at: usize| self.s.is(at, "now") || self.s.is(at, "in-all");
+            let counted = usize::from(self.s.is(at + 1, "people"));
+            let fed = before.is_some_and(|before| self.s.is(before, "for")) && self.stands_alone(at + 1);
+            let turned = [Some(at + 1), Some(at + 2).filter(|_| counted > 0), before];
+            self.free(at)
+                && self.s.number(at).is_some()
+                && (all(at + 1 + counted) || before.is_some_and(|before| self.s.is(before, "in-all")) || fed)
+                && !turned.into_iter().flatten().any(|near| self.turns(near).is_some())
+        };
+        let Some(at) = self.places().find(total) else { return false };
+        let count = self.s.number(at).unwrap_or_default();
+        for other in self.places().filter(|other| self.s.number(*other).is_some()) {
+            self.take(other, other);
+        }
+        match whole_guests(count, false) {
+            Some(count) => self.wish.adults = Some(count),
+            None => self.problems.push(Problem::Guests(count)),
+        }
+        true
     }
 
     /// Where the children of whom there are as many as `at` says stand, if those are counted among the people: a word for that

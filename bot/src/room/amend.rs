@@ -3,9 +3,12 @@
 //! With a proposal open it changes the proposal; with a plan standing it changes the plan, if it still can, and can be
 //! taken back.
 
-use super::sitting::button;
+use super::sitting::{button, name};
 use super::state::{JobState, LivePlan};
-use super::{PersonId, RoomKind, Sitting, board, jobs, late, live, may, planning, proposal, spoiled, which};
+use super::{
+    PersonId, RoomKind, Sitting, board, jobs, late, live, may, moves, planning, proposal, spoiled, stepping_down,
+    wanted, which,
+};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
@@ -36,7 +39,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
         // The beginning of a plan, told in pieces.
         // "I have a stomach bug": what one has is no dinner yet.
         let only_had = Wish { at_home: None, ..wish.clone() }.is_empty();
-        let begins = addressed && text.len() <= SHORT && !only_had;
+        let begins = addressed && text.len() <= SHORT && !only_had && !wish.fewer;
         if begins {
             planning::told(sitting, who, wish, &problems);
         }
@@ -71,7 +74,9 @@ fn standing(
     problems: &[Problem],
 ) -> bool {
     let Some(plan) = &sitting.room.plan else { return false };
-    if plan.wish.dinner.is_some_and(|dinner| dinner <= sitting.now) {
+    if plan.wish.dinner.is_some_and(|dinner| dinner <= sitting.now)
+        || reading::speaks_of_another_year(text, sitting.lexicon())
+    {
         return false;
     }
     // What people say to each other changes no plan: only what is said to the bot does.
@@ -80,6 +85,11 @@ fn standing(
     }
     let changed = wished(sitting, plan, text, wish);
     if changed == plan.wish {
+        let stands = reading::settled(text, sitting.lexicon()).and_then(|_| shifted(sitting, text));
+        if let Some(dinner) = stands.filter(|at| Some(*at) == plan.wish.dinner) {
+            moves::already(sitting, dinner);
+            return true;
+        }
         let complains = problems.iter().any(|problem| !matches!(problem, Problem::LooseNumber(_)));
         if complains {
             planning::complain(sitting, who, problems);
@@ -97,20 +107,29 @@ fn standing(
     true
 }
 
-/// "14 people now", said by the host to everyone: it may be meant for the plan, so the change is offered. Only where nothing else was
-/// said, and of nothing but the table, the hour and how it is carried.
+/// "14 people now", said to everyone: it may be meant for the plan, so the change is offered to whoever may decide. Only where nothing else
+/// was said, and of nothing but the table, the hour and how it is carried; of others than the host, of the table alone.
 fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
-    let steers = sitting.room.kind == RoomKind::Group && may::steer(sitting);
-    let Some(plan) = sitting.room.plan.as_ref().filter(|_| steers) else { return false };
+    let steers = may::steer(sitting);
+    let Some(plan) = sitting.room.plan.as_ref().filter(|_| sitting.room.kind == RoomKind::Group) else { return false };
     let sentence = Sentence::read(text, sitting.lexicon());
-    let heats = changes_heat(sitting, text);
-    if text.len() > SHORT || text.contains(['?', '¿']) || !(heats || is_plain(sitting, &sentence)) {
+    let heats = steers && changes_heat(sitting, text);
+    let told = heats || is_plain(sitting, &sentence) || is_of_guests(&sentence, &wish);
+    if text.len() > SHORT || text.contains(['?', '¿']) || !told || is_of_another_day(sitting, text, &wish) {
         return false;
     }
-    let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
-    let Wish { adults, children, among, more, hot, use_by, .. } = wish;
-    let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
+    let Wish { adults, children, among, more, fewer, .. } = wish;
+    let people = Wish { adults, children, among, more, fewer, ..Wish::default() };
+    let table = counts_the_table(&sentence, &wish);
     let mut changed = plan.wish.clone();
+    changed.merge(if table || wish.adults.is_some() { people } else { Wish::default() });
+    if !steers {
+        let news = news(&plan.wish, &changed);
+        return table && !news.is_empty() && ask_host(sitting, text, news);
+    }
+    let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
+    let Wish { hot, use_by, .. } = wish;
+    let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
     if heats {
         let Wish { cooker, setting_c, .. } = wish.clone();
         changed.merge(Wish { cooker, setting_c, ..Wish::default() });
@@ -122,15 +141,54 @@ fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
         let Wish { mass_g, condition, .. } = wish.clone();
         changed.merge(Wish { mass_g, condition, ..Wish::default() });
     }
-    changed.merge(Wish { adults, children, among, more, hot, elsewhere, use_by, ..Wish::default() });
+    changed.merge(Wish { hot, elsewhere, use_by, ..Wish::default() });
     changed.settle(&sitting.ground());
     changed.dinner = shifted(sitting, text).filter(|_| meal).or(changed.dinner);
+    if let Some((_, to)) = only_dinner(&plan.wish, &changed) {
+        return wanted::offered(sitting, to);
+    }
     let news = news(&plan.wish, &changed);
     if news.is_empty() {
         return false;
     }
     which::offer(sitting, text, Text::new("room-amend-offer").with("change", Arg::List(news)));
     true
+}
+
+/// "2 more people are coming", from a helper: the host is asked.
+fn ask_host(sitting: &mut Sitting<'_>, text: &str, news: Vec<Text>) -> bool {
+    let host = sitting.room.plan.as_ref().map(|plan| plan.host);
+    let (Some(host), Some(by)) = (host, sitting.speaker()) else { return false };
+    let told = Text::new("room-amend-told")
+        .with("name", name(sitting, by))
+        .with("change", Arg::List(news))
+        .with("host", name(sitting, host));
+    which::offer_to(sitting, host, text, told);
+    true
+}
+
+/// "Aunt Carol isn't coming", "2 more people are coming, Ben and Kate": the names in it are of those who come or stay away.
+fn is_of_guests(sentence: &Sentence, wish: &Wish) -> bool {
+    const MOST_NAMES: usize = 6;
+    let turns = sentence.has("joining") || sentence.has("leaving") || wish.more || wish.fewer;
+    let unknown = |at: &usize| matches!(sentence.item(*at).map(|item| &item.what), Some(What::Word([])));
+    let counted = wish.adults.is_some() || wish.children.is_some();
+    turns && counted && (0..sentence.len()).filter(unknown).count() <= MOST_NAMES
+}
+
+/// "2 more people", "we're 12 now": a number of people that is one of the table. "Two kids are sick" may be said of any.
+fn counts_the_table(sentence: &Sentence, wish: &Wish) -> bool {
+    wish.more || wish.fewer || ["now", "in-all", "for"].iter().any(|word| sentence.has(word))
+}
+
+/// It names a day, and not that of the dinner.
+fn is_of_another_day(sitting: &Sitting<'_>, text: &str, wish: &Wish) -> bool {
+    let date = |at: Moment| at.with_timezone(&sitting.zone_or_utc()).date_naive();
+    let stands = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dinner).map(date);
+    let told = wish.dinner.map(date).or(wish.dinner_day);
+    let people = wish.adults.is_some() || wish.children.is_some();
+    people && told.is_some() && told != stands
+        || stepping_down::is_of_another_day(&sitting.room, text, sitting.lexicon())
 }
 
 /// "Change the oven to 350", "smoker at 275 instead", of a bird that is not on yet: what it is to be roasted at, and no question.
@@ -196,14 +254,14 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
         wish.kind = None;
     }
     let brief = is_brief(text);
-    let hour = brief || is_of_the_hour(&sentence);
+    let hour = is_of_this_dinner(sitting, text, &sentence, &wish);
     if !(hour || says("bird-")) {
-        let Wish { adults, children, among, more, strength, solution_percent, hot, use_by, .. } = wish;
+        let Wish { adults, children, among, more, fewer, strength, solution_percent, hot, use_by, .. } = wish;
         let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
         let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
         let heat = changes_heat(sitting, text);
         let (cooker, setting_c) = (wish.cooker.filter(|_| heat), wish.setting_c.filter(|_| heat));
-        let people = Wish { adults, children, among, more, cooker, setting_c, ..Wish::default() };
+        let people = Wish { adults, children, among, more, fewer, cooker, setting_c, ..Wish::default() };
         return Wish { strength, solution_percent, salting, hot, elsewhere, use_by, ..people };
     }
     if !hour {
@@ -216,6 +274,23 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
         wish.setting_c = None;
     }
     wish
+}
+
+/// Whether the hour in it is this dinner's: the meal is named, or little is said but the hour. "Pizza tonight at 7" is another meal, and so is
+/// "dinner with the neighbours on Friday" where this one is on Thursday and nothing is said of moving it.
+fn is_of_this_dinner(sitting: &Sitting<'_>, text: &str, sentence: &Sentence, wish: &Wish) -> bool {
+    let plain = || is_plain(sitting, sentence);
+    if reading::settled(text, sitting.lexicon()).is_some() || is_brief(text) && plain() {
+        return true;
+    }
+    if !is_of_the_hour(sentence) {
+        return false;
+    }
+    let date = |at: Moment| at.with_timezone(&sitting.zone_or_utc()).date_naive();
+    let told = wish.dinner.map(date).or(wish.dinner_day);
+    let stands = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dinner).map(date);
+    let moves = ["later", "earlier", "instead"].iter().any(|word| sentence.has(word));
+    told.is_none() || told == stands || moves || plain()
 }
 
 /// The meal is named, or that something moves.
@@ -241,9 +316,11 @@ fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Mo
     }
     // "We are 10 by now": people, however they were counted.
     let counts = (0..sentence.len()).any(|at| sentence.is(at, "for") && sentence.raw(at).contains(' '));
-    let hour = is_brief(text) && !counts || is_of_the_hour(&sentence);
+    let (wish, _) = planning::read(sitting, text);
+    let hour = (!counts || is_of_the_hour(&sentence)) && is_of_this_dinner(sitting, text, &sentence, &wish);
     // "Is it enough for 15?", "no, it's 5": what moves a dinner says that it moves, or says an hour as one.
-    let moves = is_of_the_hour(&sentence) || sentence.has("instead");
+    let settled = reading::settled(text, sitting.lexicon()).is_some();
+    let moves = is_of_the_hour(&sentence) || sentence.has("instead") || settled;
     let hour = hour && !text.contains('?') && (moves || reading::says_an_hour(text, &sitting.table_ground()));
     let shift = (hour && !bare).then(|| reading::read_shift(text, dinner, &sitting.table_ground())).flatten()?;
     // "2 hours" alone is an answer to something, and moves no dinner.

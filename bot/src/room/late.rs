@@ -100,6 +100,10 @@ pub(super) fn ask<'s>(
 ) -> &'s mut Say {
     let keep = button("room-button-late-keep", &Action::Stay(serial, minute(dinner)));
     let edition = sitting.room.plan.as_ref().map_or(0, |plan| plan.edition);
+    // One question of the hour stands at a time: the older is closed by the newer.
+    if stands_open(sitting) {
+        shut(sitting);
+    }
     // A yes in words is an answer as well.
     let wanted = Wanted { to, at: sitting.now, answered: false, passed: false };
     if let Some(plan) = sitting.room.plan.as_mut().filter(|_| matches!(outlook, Outlook::Works { .. })) {
@@ -183,6 +187,14 @@ pub(super) fn close(sitting: &mut Sitting<'_>) {
     if was_asked(sitting) {
         shut(sitting);
     }
+}
+
+/// Another hour was asked about before, and nobody has chosen.
+fn stands_open(sitting: &Sitting<'_>) -> bool {
+    let plan = sitting.room.plan.as_ref();
+    let unanswered = plan.and_then(|plan| plan.wanted).is_some_and(|wanted| !wanted.answered);
+    let last = sitting.room.offered.as_ref().and_then(|offered| offered.key.as_deref());
+    unanswered || last.is_some_and(|key| birds::unmarked(key).0 == KEY)
 }
 
 /// The question's buttons go.

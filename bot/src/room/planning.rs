@@ -87,7 +87,7 @@ pub(super) fn is_told(sitting: &Sitting<'_>, who: PersonId, text: &str) -> bool 
     let people = wish.adults.is_some() || wish.children.is_some();
     // "Horno 180": what it is set to, not whether it may be.
     let heat = planned && wish.cooker.is_some() && wish.setting_c.is_some() && text.split_whitespace().count() <= 5;
-    (heat || (open || planned && wish.more) && people)
+    (heat || (open || planned && (wish.more || wish.fewer)) && people)
         && !text.contains('?')
         && !asks.into_iter().any(|ask| sentence.has(ask))
 }

@@ -21,12 +21,32 @@ const FARTHEST: TimeDelta = TimeDelta::hours(6);
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
     let Some((serial, host, dinner)) = standing(sitting) else { return false };
     let lexicon = sitting.lexicon();
+    if reading::speaks_of_another_year(text, lexicon) {
+        return false;
+    }
     let spoken_of = sitting.room.plan.as_ref().and_then(|plan| plan.wanted);
     let open = spoken_of.is_some_and(|wanted| sitting.now - wanted.at <= TODAY);
     let clause = reading::suggestion(text, addressed, lexicon)
         .or_else(|| reading::other_suggestion(text, lexicon).filter(|clause| open && says_an_hour(sitting, clause)));
-    let Some(to) = clause.and_then(|clause| hour(sitting, clause, dinner)) else { return false };
+    let asked = clause.and_then(|clause| hour(sitting, clause, dinner));
+    let settled = || settled(sitting, text, dinner, open).filter(|_| !addressed);
+    let Some(to) = asked.or_else(settled) else { return false };
     spoiled::says_gone(sitting) || offer(sitting, to, (serial, host, dinner))
+}
+
+/// "5 works better", "dinner's pushed to 4:30", said to everyone. Where the meal is not named, only by whoever may decide, or where an hour
+/// has been asked for; and only of an hour near the dinner's. The hour that stands is no news.
+fn settled(sitting: &Sitting<'_>, text: &str, dinner: Moment, open: bool) -> Option<Moment> {
+    const NEAR: TimeDelta = TimeDelta::hours(3);
+    let told = reading::settled(text, sitting.lexicon())?;
+    let to = hour(sitting, text, dinner).filter(|to| *to != dinner)?;
+    let meant = told.of_meal || (open || may::steer(sitting)) && (to - dinner).abs() <= NEAR;
+    meant.then_some(to)
+}
+
+/// The hour as a change of the plan that was told to everyone: the same question.
+pub(super) fn offered(sitting: &mut Sitting<'_>, to: Moment) -> bool {
+    standing(sitting).is_some_and(|standing| offer(sitting, to, standing))
 }
 
 /// What dinner at that hour would mean, as a choice.

@@ -223,9 +223,14 @@ fn ask(sitting: &mut Sitting<'_>, serials: &[u32], unsure: impl FnOnce(u32, Pers
 
 /// Words that were meant for no one in particular, with what they would change: heard as told to the bot once their speaker says so.
 pub(super) fn offer(sitting: &mut Sitting<'_>, text: &str, change: Text) {
-    let (Some(who), Some(serial)) = (sitting.speaker(), sitting.room.plan.as_ref().map(|plan| plan.serial)) else {
-        return;
-    };
+    if let Some(who) = sitting.speaker() {
+        offer_to(sitting, who, text, change);
+    }
+}
+
+/// The same, where somebody else is to say whether they were meant.
+pub(super) fn offer_to(sitting: &mut Sitting<'_>, who: PersonId, text: &str, change: Text) {
+    let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
     let (text, at) = (text.to_owned(), sitting.now);
     let number = keep(sitting, |number| Unsure {
         number,
