@@ -46,6 +46,43 @@ const GAS: [(&str, &str); 7] = [
     ("fr-CA", "y'a une fuite de gaz"),
 ];
 
+const OTHERS: [(&str, &str, &str); 34] = [
+    ("en-US", "smoke coming from oven", "smoke"),
+    ("en-US", "theres smoke pouring out of the oven", "smoke"),
+    ("en-US", "the smoke detector is going off", "smoke"),
+    ("de-DE", "der Ofen qualmt", "smoke"),
+    ("es-ES", "sale humo del horno", "smoke"),
+    ("fr-FR", "de la fumée sort du four", "smoke"),
+    ("it-IT", "esce fumo dal forno", "smoke"),
+    ("pt-BR", "tá saindo fumaça do forno", "smoke"),
+    ("en-US", "carbon monoxide alarm is going off", "carbon-monoxide"),
+    ("de-DE", "der CO-Melder piept", "carbon-monoxide"),
+    ("es-ES", "suena la alarma de monóxido", "carbon-monoxide"),
+    ("fr-FR", "le détecteur de monoxyde sonne", "carbon-monoxide"),
+    ("it-IT", "è scattato l'allarme monossido", "carbon-monoxide"),
+    ("pt-BR", "o alarme de monóxido disparou", "carbon-monoxide"),
+    ("en-US", "turkey fryer is boiling over", "hot-oil"),
+    ("en-US", "oil is smoking", "hot-oil"),
+    ("de-DE", "das Öl läuft über", "hot-oil"),
+    ("es-ES", "el aceite se desborda", "hot-oil"),
+    ("fr-FR", "l'huile déborde", "hot-oil"),
+    ("it-IT", "l'olio trabocca", "hot-oil"),
+    ("pt-BR", "o óleo está transbordando", "hot-oil"),
+    ("en-US", "i burned my hand", "burn"),
+    ("de-DE", "ich hab mir die Hand verbrannt", "burn"),
+    ("es-ES", "me quemé la mano", "burn"),
+    ("fr-FR", "je me suis brûlé la main", "burn"),
+    ("it-IT", "mi sono bruciato la mano", "burn"),
+    ("pt-BR", "queimei a mão", "burn"),
+    ("en-US", "my kid is choking", "choking"),
+    ("de-DE", "er hat sich verschluckt und kriegt keine Luft", "choking"),
+    ("es-ES", "se está atragantando", "choking"),
+    ("fr-FR", "elle s'étouffe", "choking"),
+    ("it-IT", "sta soffocando", "choking"),
+    ("pt-BR", "ele tá engasgado", "choking"),
+    ("en-US", "he's choking on a bone", "choking"),
+];
+
 fn kind(tag: &str, text: &str) -> Option<&'static str> {
     let reader = Reader::new(tag, Tz::UTC, Utc::now());
     read_question(text, &Asker::of_reader(&reader)).ok().map(|question| question.kind())
@@ -58,6 +95,41 @@ fn fire_and_gas_are_known_in_every_language() {
     }
     for (tag, text) in GAS {
         assert_eq!(kind(tag, text), Some("gas"), "{tag}: {text}");
+    }
+}
+
+#[test]
+fn smoke_monoxide_oil_burns_and_choking_are_known_in_every_language() {
+    for (tag, text, what) in OTHERS {
+        assert_eq!(kind(tag, text), Some(what), "{tag}: {text}");
+    }
+    for (tag, text) in [
+        ("en-US", "smoke is coming from the smoker"),
+        ("en-US", "we smoke it at 250"),
+        ("en-US", "i burned the rolls"),
+        ("en-US", "last year i burned my hand"),
+        ("en-US", "heat the oil to 350"),
+        ("de-DE", "der Smoker raucht schön"),
+        ("fr-FR", "une brûlure de congélation, c'est grave ?"),
+        ("pt-BR", "queimei o arroz"),
+    ] {
+        let other = ["smoke", "carbon-monoxide", "hot-oil", "burn", "choking"];
+        assert!(!kind(tag, text).is_some_and(|kind| other.contains(&kind)), "{tag}: {text}");
+    }
+}
+
+#[test]
+fn whom_to_call_is_named_with_each() {
+    let voice = Voice::new();
+    for (tag, text, what) in OTHERS {
+        let reader = Reader::new(tag, Tz::UTC, Utc::now());
+        let Printed::Answer(said) = answer_line(text, &reader, &voice, false) else { panic!("{tag}: {text}") };
+        let number = match tag {
+            "en-US" => "911",
+            "pt-BR" => "193",
+            _ => "112",
+        };
+        assert!(said.contains(number), "{tag}: {what}: {said}");
     }
 }
 

@@ -262,6 +262,26 @@ ask-gas = { $call ->
     [none] Keinen Schalter anfassen, keine Flamme, drinnen nicht telefonieren. Fenster auf, die auf dem Weg liegen, alle hinaus, dann von draußen die Feuerwehr oder den Gasversorger anrufen.
    *[known] Keinen Schalter anfassen, keine Flamme, drinnen nicht telefonieren. Fenster auf, die auf dem Weg liegen, alle hinaus, dann von draußen { $call } oder den Gasversorger anrufen.
 }
+ask-kitchen-smoke = { $call ->
+    [none] Hitze aus, Ofentür zu, Fenster auf. Flammen, oder es hört nicht auf: alle hinaus und von draußen den Notruf anrufen. Wenn er kalt ist: nach getropftem Fett sehen.
+   *[known] Hitze aus, Ofentür zu, Fenster auf. Flammen, oder es hört nicht auf: alle hinaus und von draußen { $call } anrufen. Wenn er kalt ist: nach getropftem Fett sehen.
+}
+ask-carbon-monoxide = { $call ->
+    [none] Alle sofort an die frische Luft, Türen auf dem Weg auf. Dann den Notruf anrufen; niemand geht zurück, bevor die es sagen. Kopfweh, Schwindel, Übelkeit: sag es ihnen. Kohle und Grill brennen nie im Haus.
+   *[known] Alle sofort an die frische Luft, Türen auf dem Weg auf. Dann { $call } anrufen; niemand geht zurück, bevor die es sagen. Kopfweh, Schwindel, Übelkeit: sag es ihnen. Kohle und Grill brennen nie im Haus.
+}
+ask-hot-oil = { $call ->
+    [none] Brenner aus, wenn du dich dabei nicht über den Topf beugst. Alle zurück, Kinder zuerst, und kein Wasser. Flammen, oder jemand hat Öl abbekommen: den Notruf anrufen. Vor dem nächsten Versuch: abkühlen, weniger Öl.
+   *[known] Brenner aus, wenn du dich dabei nicht über den Topf beugst. Alle zurück, Kinder zuerst, und kein Wasser. Flammen, oder jemand hat Öl abbekommen: { $call } anrufen. Vor dem nächsten Versuch: abkühlen, weniger Öl.
+}
+ask-burn = { $call ->
+    [none] Sofort 20 min unter kühles fließendes Wasser; Ringe und Uhr ab, dann sauber abdecken. Kein Eis, keine Butter. Größer als eine Hand, weiß oder mit Blasen, im Gesicht oder ein Kind: Arzt, oder den Notruf anrufen.
+   *[known] Sofort 20 min unter kühles fließendes Wasser; Ringe und Uhr ab, dann sauber abdecken. Kein Eis, keine Butter. Größer als eine Hand, weiß oder mit Blasen, im Gesicht oder ein Kind: Arzt, oder { $call } anrufen.
+}
+ask-choking = { $call ->
+    [none] Kein Husten, kein Wort mehr? den Notruf anrufen. Nach vorn beugen: 5 Schläge zwischen die Schulterblätter, dann 5 Stöße über dem Nabel, im Wechsel, bis es draußen ist. Ein Baby: nie der Bauch; Schläge bäuchlings, dann 5-mal auf die Brust drücken.
+   *[known] Kein Husten, kein Wort mehr? { $call } anrufen. Nach vorn beugen: 5 Schläge zwischen die Schulterblätter, dann 5 Stöße über dem Nabel, im Wechsel, bis es draußen ist. Ein Baby: nie der Bauch; Schläge bäuchlings, dann 5-mal auf die Brust drücken.
+}
 
 ask-sick = Erst mal nichts mit Essen: Wer sich übergibt oder Durchfall hat, bleibt aus der Küche, bis 48 h nach dem letzten Mal. Die Aufgaben macht jemand anders.
 ask-sick-made = Was seitdem gemacht wurde und nicht noch durchgegart wird: weg. Hände mit Wasser und Seife, 20 s; Gel hilft gegen Magen-Darm wenig.

@@ -267,6 +267,26 @@ ask-gas = { $call ->
     [none] Touch no switch, light no flame, phone nobody from in there. Open what is on your way and get everyone out, then call the fire service or the gas company from outside.
    *[known] Touch no switch, light no flame, phone nobody from in there. Open what is on your way and get everyone out, then call { $call } or the gas company from outside.
 }
+ask-kitchen-smoke = { $call ->
+    [none] Heat off, oven door shut, windows open. Flames, or smoke that doesn’t stop: everyone out and call the emergency services from outside. Once it has cooled, look for fat that dripped.
+   *[known] Heat off, oven door shut, windows open. Flames, or smoke that doesn’t stop: everyone out and call { $call } from outside. Once it has cooled, look for fat that dripped.
+}
+ask-carbon-monoxide = { $call ->
+    [none] Everyone out into fresh air now, doors open on the way. Then call the emergency services; nobody goes back in before they say so. Headache, dizziness, nausea: tell them. Charcoal and grills never burn indoors.
+   *[known] Everyone out into fresh air now, doors open on the way. Then call { $call }; nobody goes back in before they say so. Headache, dizziness, nausea: tell them. Charcoal and grills never burn indoors.
+}
+ask-hot-oil = { $call ->
+    [none] Burner off, if you can do it without leaning over the pot. Everyone back, children first, and no water. Flames, or oil on someone: call the emergency services. Before it goes on again: cool, and less oil.
+   *[known] Burner off, if you can do it without leaning over the pot. Everyone back, children first, and no water. Flames, or oil on someone: call { $call }. Before it goes on again: cool, and less oil.
+}
+ask-burn = { $call ->
+    [none] Cool running water on it, 20 min, at once; rings and watch off, then a clean cover. No ice, no butter. Larger than a hand, white or blistered, on the face, or a child: a doctor, or call the emergency services.
+   *[known] Cool running water on it, 20 min, at once; rings and watch off, then a clean cover. No ice, no butter. Larger than a hand, white or blistered, on the face, or a child: a doctor, or call { $call }.
+}
+ask-choking = { $call ->
+    [none] Can’t cough or speak? Call the emergency services. Bend them forward: 5 blows between the shoulder blades, then 5 thrusts above the navel, in turn until it’s out. A baby: never the belly; face down for the blows, then 5 pushes on the chest.
+   *[known] Can’t cough or speak? Call { $call }. Bend them forward: 5 blows between the shoulder blades, then 5 thrusts above the navel, in turn until it’s out. A baby: never the belly; face down for the blows, then 5 pushes on the chest.
+}
 
 ask-sick = Nothing with food for now: whoever throws up or has diarrhea stays out of the kitchen until 48 h after the last of it. Someone else takes their jobs.
 ask-sick-made = What they have made since it began, and what won’t be cooked through after: out. Hands with soap and water, 20 s; gel does little against a stomach bug.

@@ -267,6 +267,26 @@ ask-gas = { $call ->
     [none] No toques interruptores, nada de llamas, no llames desde dentro. Abre las ventanas que te queden de paso, todos fuera, y desde la calle llama a los bomberos o a la compañía del gas.
    *[known] No toques interruptores, nada de llamas, no llames desde dentro. Abre las ventanas que te queden de paso, todos fuera, y desde la calle llama al { $call } o a la compañía del gas.
 }
+ask-kitchen-smoke = { $call ->
+    [none] Apaga, puerta del horno cerrada, ventanas abiertas. Si hay llamas o el humo no para: todos fuera y desde la calle llama a emergencias. Ya frío, busca grasa que haya goteado.
+   *[known] Apaga, puerta del horno cerrada, ventanas abiertas. Si hay llamas o el humo no para: todos fuera y desde la calle llama al { $call }. Ya frío, busca grasa que haya goteado.
+}
+ask-carbon-monoxide = { $call ->
+    [none] Todos fuera al aire libre ya, puertas abiertas al pasar. Luego llama a emergencias; nadie vuelve a entrar hasta que lo digan. Dolor de cabeza, mareo, náuseas: díselo. Carbón y parrillas nunca arden dentro de casa.
+   *[known] Todos fuera al aire libre ya, puertas abiertas al pasar. Luego llama al { $call }; nadie vuelve a entrar hasta que lo digan. Dolor de cabeza, mareo, náuseas: díselo. Carbón y parrillas nunca arden dentro de casa.
+}
+ask-hot-oil = { $call ->
+    [none] Apaga el quemador, si puedes sin inclinarte sobre la olla. Todos atrás, primero los niños, y nada de agua. Llamas, o aceite encima de alguien: llama a emergencias. Antes de seguir: que enfríe, y menos aceite.
+   *[known] Apaga el quemador, si puedes sin inclinarte sobre la olla. Todos atrás, primero los niños, y nada de agua. Llamas, o aceite encima de alguien: llama al { $call }. Antes de seguir: que enfríe, y menos aceite.
+}
+ask-burn = { $call ->
+    [none] Agua corriente fresca encima, 20 min, ya; fuera anillos y reloj, y luego tápalo limpio. Ni hielo ni mantequilla. Mayor que una mano, blanca o con ampollas, en la cara, o un niño: médico, o llama a emergencias.
+   *[known] Agua corriente fresca encima, 20 min, ya; fuera anillos y reloj, y luego tápalo limpio. Ni hielo ni mantequilla. Mayor que una mano, blanca o con ampollas, en la cara, o un niño: médico, o llama al { $call }.
+}
+ask-choking = { $call ->
+    [none] ¿No puede toser ni hablar? Llama a emergencias. Inclínale hacia delante: 5 golpes entre los omóplatos y 5 compresiones sobre el ombligo, alternando hasta que salga. Un bebé: nunca el vientre; golpes boca abajo y 5 compresiones en el pecho.
+   *[known] ¿No puede toser ni hablar? Llama al { $call }. Inclínale hacia delante: 5 golpes entre los omóplatos y 5 compresiones sobre el ombligo, alternando hasta que salga. Un bebé: nunca el vientre; golpes boca abajo y 5 compresiones en el pecho.
+}
 
 ask-sick = Nada de comida por ahora: quien vomita o tiene diarrea no entra en la cocina hasta 48 h después de la última vez. Otra persona hace sus tareas.
 ask-sick-made = Lo que haya preparado desde que empezó y no se vaya a cocinar bien después: a la basura. Manos con agua y jabón, 20 s; el gel sirve de poco contra un virus estomacal.

@@ -263,6 +263,26 @@ ask-gas = { $call ->
     [none] Ne touche à aucun interrupteur, pas de flamme, pas d’appel à l’intérieur. Ouvre les fenêtres sur ton chemin, tout le monde dehors, puis de dehors appelle les pompiers ou le fournisseur de gaz.
    *[known] Ne touche à aucun interrupteur, pas de flamme, pas d’appel à l’intérieur. Ouvre les fenêtres sur ton chemin, tout le monde dehors, puis de dehors appelle le { $call } ou le fournisseur de gaz.
 }
+ask-kitchen-smoke = { $call ->
+    [none] Coupe la chaleur, porte du four fermée, fenêtres ouvertes. Des flammes, ou la fumée ne cesse pas : tout le monde dehors et de dehors appelle les secours. Une fois froid, cherche la graisse qui a coulé.
+   *[known] Coupe la chaleur, porte du four fermée, fenêtres ouvertes. Des flammes, ou la fumée ne cesse pas : tout le monde dehors et de dehors appelle le { $call }. Une fois froid, cherche la graisse qui a coulé.
+}
+ask-carbon-monoxide = { $call ->
+    [none] Tout le monde dehors à l’air libre, tout de suite, portes ouvertes au passage. Puis appelle les secours ; personne ne rentre avant leur accord. Mal de tête, vertiges, nausées : dis-le. Charbon et barbecue ne brûlent jamais dedans.
+   *[known] Tout le monde dehors à l’air libre, tout de suite, portes ouvertes au passage. Puis appelle le { $call } ; personne ne rentre avant leur accord. Mal de tête, vertiges, nausées : dis-le. Charbon et barbecue ne brûlent jamais dedans.
+}
+ask-hot-oil = { $call ->
+    [none] Coupe le brûleur, si tu peux sans te pencher au-dessus. Tout le monde recule, les enfants d’abord, et pas d’eau. Des flammes, ou de l’huile sur quelqu’un : appelle les secours. Avant de reprendre : laisser refroidir, et moins d’huile.
+   *[known] Coupe le brûleur, si tu peux sans te pencher au-dessus. Tout le monde recule, les enfants d’abord, et pas d’eau. Des flammes, ou de l’huile sur quelqu’un : appelle le { $call }. Avant de reprendre : laisser refroidir, et moins d’huile.
+}
+ask-burn = { $call ->
+    [none] Eau fraîche du robinet dessus, 20 min, tout de suite ; bagues et montre ôtées, puis un linge propre. Ni glace ni beurre. Plus grande qu’une main, blanche ou avec des cloques, au visage, ou un enfant : médecin, ou appelle les secours.
+   *[known] Eau fraîche du robinet dessus, 20 min, tout de suite ; bagues et montre ôtées, puis un linge propre. Ni glace ni beurre. Plus grande qu’une main, blanche ou avec des cloques, au visage, ou un enfant : médecin, ou appelle le { $call }.
+}
+ask-choking = { $call ->
+    [none] Ni toux ni parole ? Appelle les secours. Penche la personne en avant : 5 claques entre les omoplates, puis 5 poussées au-dessus du nombril, en alternant jusqu’à ce que ça sorte. Un bébé : jamais le ventre ; les claques à plat ventre, puis 5 poussées sur la poitrine.
+   *[known] Ni toux ni parole ? Appelle le { $call }. Penche la personne en avant : 5 claques entre les omoplates, puis 5 poussées au-dessus du nombril, en alternant jusqu’à ce que ça sorte. Un bébé : jamais le ventre ; les claques à plat ventre, puis 5 poussées sur la poitrine.
+}
 
 ask-sick = Pas de cuisine pour l’instant : qui vomit ou a la diarrhée ne touche pas aux aliments jusqu’à 48 h après la dernière fois. Quelqu’un d’autre fait ses tâches.
 ask-sick-made = Ce qu’il a préparé depuis le début et qui ne sera pas bien cuit après : poubelle. Mains à l’eau et au savon, 20 s ; le gel fait peu contre une gastro.

@@ -271,6 +271,26 @@ ask-gas = { $call ->
     [none] Non toccare interruttori, niente fiamme, niente telefonate da dentro. Apri le finestre che trovi, tutti fuori, poi da fuori chiama i vigili del fuoco o l’azienda del gas.
    *[known] Non toccare interruttori, niente fiamme, niente telefonate da dentro. Apri le finestre che trovi, tutti fuori, poi da fuori chiama il { $call } o l’azienda del gas.
 }
+ask-kitchen-smoke = { $call ->
+    [none] Spegni, sportello del forno chiuso, finestre aperte. Fiamme, o fumo che non smette: tutti fuori e da fuori chiama i soccorsi. Quando è freddo, cerca il grasso colato.
+   *[known] Spegni, sportello del forno chiuso, finestre aperte. Fiamme, o fumo che non smette: tutti fuori e da fuori chiama il { $call }. Quando è freddo, cerca il grasso colato.
+}
+ask-carbon-monoxide = { $call ->
+    [none] Tutti fuori all’aria, subito, porte aperte passando. Poi chiama i soccorsi; nessuno rientra finché non lo dicono loro. Mal di testa, vertigini, nausea: dillo. Carbone e griglia non bruciano mai in casa.
+   *[known] Tutti fuori all’aria, subito, porte aperte passando. Poi chiama il { $call }; nessuno rientra finché non lo dicono loro. Mal di testa, vertigini, nausea: dillo. Carbone e griglia non bruciano mai in casa.
+}
+ask-hot-oil = { $call ->
+    [none] Spegni il fornello, se ci riesci senza sporgerti sulla pentola. Tutti indietro, prima i bambini, e niente acqua. Fiamme, o olio addosso a qualcuno: chiama i soccorsi. Prima di ricominciare: freddo, e meno olio.
+   *[known] Spegni il fornello, se ci riesci senza sporgerti sulla pentola. Tutti indietro, prima i bambini, e niente acqua. Fiamme, o olio addosso a qualcuno: chiama il { $call }. Prima di ricominciare: freddo, e meno olio.
+}
+ask-burn = { $call ->
+    [none] Acqua corrente fresca sopra, 20 min, subito; via anelli e orologio, poi coprila con un panno pulito. Niente ghiaccio, niente burro. Più grande di una mano, bianca o con vesciche, sul viso, o un bambino: medico, o chiama i soccorsi.
+   *[known] Acqua corrente fresca sopra, 20 min, subito; via anelli e orologio, poi coprila con un panno pulito. Niente ghiaccio, niente burro. Più grande di una mano, bianca o con vesciche, sul viso, o un bambino: medico, o chiama il { $call }.
+}
+ask-choking = { $call ->
+    [none] Non tossisce e non parla? Chiama i soccorsi. Piegato in avanti: 5 colpi tra le scapole, poi 5 spinte sopra l’ombelico, a turno finché esce. Un neonato: mai la pancia; colpi a faccia in giù, poi 5 spinte sul petto.
+   *[known] Non tossisce e non parla? Chiama il { $call }. Piegato in avanti: 5 colpi tra le scapole, poi 5 spinte sopra l’ombelico, a turno finché esce. Un neonato: mai la pancia; colpi a faccia in giù, poi 5 spinte sul petto.
+}
 
 ask-sick = Per ora niente cibo: chi vomita o ha la diarrea resta fuori dalla cucina fino a 48 h dopo l’ultima volta. I suoi compiti li fa qualcun altro.
 ask-sick-made = Quello che ha preparato da quando è cominciato e che poi non si cuoce bene: via. Mani con acqua e sapone, 20 s; il gel serve a poco contra un virus intestinale.

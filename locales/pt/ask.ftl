@@ -268,6 +268,26 @@ ask-gas = { $call ->
     [none] Não mexa em interruptor, nada de chama, não telefone lá de dentro. Abra as janelas no caminho, todo mundo para fora, e de fora ligue para os bombeiros ou para a companhia de gás.
    *[known] Não mexa em interruptor, nada de chama, não telefone lá de dentro. Abra as janelas no caminho, todo mundo para fora, e de fora ligue para o { $call } ou para a companhia de gás.
 }
+ask-kitchen-smoke = { $call ->
+    [none] Desligue, porta do forno fechada, janelas abertas. Chamas, ou fumaça que não para: todo mundo para fora e de fora ligue para a emergência. Depois de frio, procure gordura que pingou.
+   *[known] Desligue, porta do forno fechada, janelas abertas. Chamas, ou fumaça que não para: todo mundo para fora e de fora ligue para o { $call }. Depois de frio, procure gordura que pingou.
+}
+ask-carbon-monoxide = { $call ->
+    [none] Todo mundo para fora, ao ar livre, já, portas abertas no caminho. Depois ligue para a emergência; ninguém volta antes de eles dizerem. Dor de cabeça, tontura, enjoo: avise. Carvão e churrasqueira nunca dentro de casa.
+   *[known] Todo mundo para fora, ao ar livre, já, portas abertas no caminho. Depois ligue para o { $call }; ninguém volta antes de eles dizerem. Dor de cabeça, tontura, enjoo: avise. Carvão e churrasqueira nunca dentro de casa.
+}
+ask-hot-oil = { $call ->
+    [none] Apague o fogo, se der sem se debruçar na panela. Todo mundo para trás, crianças primeiro, e nada de água. Chamas, ou óleo em alguém: ligue para a emergência. Antes de recomeçar: deixe esfriar, e menos óleo.
+   *[known] Apague o fogo, se der sem se debruçar na panela. Todo mundo para trás, crianças primeiro, e nada de água. Chamas, ou óleo em alguém: ligue para o { $call }. Antes de recomeçar: deixe esfriar, e menos óleo.
+}
+ask-burn = { $call ->
+    [none] Água corrente fresca em cima, 20 min, já; tire anéis e relógio, depois cubra com pano limpo. Nem gelo nem manteiga. Maior que uma mão, branca ou com bolhas, no rosto, ou criança: médico, ou ligue para a emergência.
+   *[known] Água corrente fresca em cima, 20 min, já; tire anéis e relógio, depois cubra com pano limpo. Nem gelo nem manteiga. Maior que uma mão, branca ou com bolhas, no rosto, ou criança: médico, ou ligue para o { $call }.
+}
+ask-choking = { $call ->
+    [none] Não tosse nem fala? Ligue para a emergência. Incline a pessoa para a frente: 5 pancadas entre as escápulas, depois 5 compressões acima do umbigo, alternando até sair. Bebê: nunca a barriga; pancadas de bruços, depois 5 compressões no peito.
+   *[known] Não tosse nem fala? Ligue para o { $call }. Incline a pessoa para a frente: 5 pancadas entre as escápulas, depois 5 compressões acima do umbigo, alternando até sair. Bebê: nunca a barriga; pancadas de bruços, depois 5 compressões no peito.
+}
 
 ask-sick = Nada de comida por enquanto: quem vomita ou tem diarreia fica fora da cozinha até 48 h depois da última vez. Outra pessoa faz as tarefas.
 ask-sick-made = O que preparou desde o começo e não vai ser bem cozido depois: lixo. Mãos com água e sabão, 20 s; gel adianta pouco contra virose.

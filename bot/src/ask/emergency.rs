@@ -1,4 +1,4 @@
-//! Fire and gas: what to do, and whom to call where the kitchen is. A cook who is ill or bleeds.
+//! Fire, gas and what else is dangerous at once: what to do, and whom to call where the kitchen is. A cook who is ill or bleeds.
 //!
 //! Owns the numbers to call, by zone and else by the country of a locale. Where neither tells, the words name the service.
 
@@ -79,6 +79,13 @@ pub(super) fn peril(peril: Peril, asker: &Asker) -> Answer {
     let (kind, text, source) = match peril {
         Peril::Fire => ("fire", Text::new("ask-fire").with("call", call), source::OVEN_FIRE),
         Peril::Gas => ("gas", Text::new("ask-gas").with("call", call), source::GAS_SMELL),
+        Peril::CarbonMonoxide => {
+            ("carbon-monoxide", Text::new("ask-carbon-monoxide").with("call", call), source::CARBON_MONOXIDE)
+        }
+        Peril::HotOil => ("hot-oil", Text::new("ask-hot-oil").with("call", call), source::FRYING),
+        Peril::Choking => ("choking", Text::new("ask-choking").with("call", call), source::CHOKING),
+        Peril::Burn => ("burn", Text::new("ask-burn").with("call", call), source::BURN),
+        Peril::Smoke => ("smoke", Text::new("ask-kitchen-smoke").with("call", call), source::OVEN_FIRE),
     };
     let elsewhere = peril == Peril::Fire;
     Answer::new(kind)

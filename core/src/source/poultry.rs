@@ -142,6 +142,12 @@ sources! {
     OVEN_FIRE = "oven-fire", "Pennsylvania Office of the State Fire Commissioner", "Kitchen Fire Safety", "", "oven off, door shut, no water on grease; lid on a pan", Seen;
     /// A smell of gas.
     GAS_SMELL = "gas-smell", "Pennsylvania Public Utility Commission", "Gas Emergencies", "", "out at once, no switches, no flame, no call from inside", Seen;
+    /// An alarm for carbon monoxide.
+    CARBON_MONOXIDE = "carbon-monoxide", "US CPSC; CDC", "out into fresh air at once, call from there, nobody back in before the service says so", "", "", FromMemory;
+    /// A burn or scald.
+    BURN = "burn", "NHS", "Burns and scalds", "", "cool running water for 20 minutes, no ice, no butter", FromMemory;
+    /// Someone who chokes.
+    CHOKING = "choking", "American Red Cross; NHS", "five back blows, five abdominal thrusts; for a baby chest thrusts", "", "", FromMemory;
     /// A fridge without power, or too warm.
     POWER_OUTAGE = "power-outage", "USDA FSIS", "food safety in a power outage", "quoted by a news agency, 2012-08-28", "4 h unopened; above 40 °F for 2 h: discard; ice crystals or 40 °F: fine", SeenSecondary;
     /// Never cooked in two goes.
