@@ -178,7 +178,7 @@ lexicon-form-pieces = in teilen, teile, zerlegt, in stücken, stücke, zerteilt
 lexicon-stuffed = gefüllt, mit füllung, füllung im vogel
 lexicon-unstuffed = ungefüllt, nicht gefüllt, ohne füllung, keine füllung, füllung extra, füllung separat, füllung daneben
 lexicon-solution = salzlake, lösung, salzlösung, enthält bis zu, enthält, zugesetzt, gespritzt, injiziert, mariniert
-lexicon-basted = selbstbegießend, injiziert
+lexicon-basted = selbstbegießend, injiziert, gespritzt, schon gespritzt
 lexicon-salted-already = vorgesalzen, schon gesalzen, bereits gesalzen, ist schon gesalzen, koscheres geflügel, gewürzt gekauft, vorgewürzt
 
 ## Wer isst
@@ -437,6 +437,9 @@ lexicon-talk-still-down = immer noch aus, noch aus, noch immer aus, ofen ist imm
 lexicon-talk-undone-pull = wieder rein damit, wieder reingeschoben, wieder rein geschoben, nochmal rein, noch mal rein, noch im ofen, noch drin, immer noch im ofen, immer noch drin, noch im smoker, noch auf grill, gart noch, wieder rein, wieder drin, wieder im ofen, zurück in den ofen, zurück im ofen, kommt wieder rein, wieder in den ofen, wieder drauf, wieder auf grill
 lexicon-talk-undone-chill = steht noch draußen, stehen noch draußen, noch draußen, noch auf tisch, steht noch auf tisch, stehen noch auf tisch, auf dem tisch vergessen, draußen vergessen, stehen gelassen, stehen lassen, vergessen wegzustellen, vergessen in den kühlschrank zu stellen, hab ihn stehen lassen
 lexicon-talk-did-buy = gekauft, besorgt, geholt, eingekauft, zu hause, zuhause, daheim
+lexicon-talk-weight-link = wiegt, er wiegt, sie wiegt, hat, mit, rund, etwa, ca, genau, auf dem etikett steht, etikett, am ende, schwer, gewicht
+lexicon-talk-packer-salted = vorgesalzen, schon vorgesalzen, bereits vorgesalzen, schon gelakt, schon eingelegt, schon in lake eingelegt, bereits eingelegt, vorgelakt, gespritzt, schon gespritzt, injiziert, schon injiziert, ab werk gesalzen, gesalzen gekauft, gewürzt gekauft, vorgewürzt, schon vorgewürzt, schon mariniert, bereits mariniert, mariniert gekauft, selbstbegießend
+lexicon-talk-packer-told = nicht salzen, bitte nicht salzen, ihn nicht salzen, sie nicht salzen, die pute nicht salzen, kein salz, ohne salz, brauchst nicht zu salzen, braucht kein salz, muss nicht gesalzen werden, auf der packung steht, auf dem etikett steht, laut etikett, laut packung, vom laden, der vogel, die pute, weil, denn, schon, übrigens
 lexicon-talk-did-thaw = taut, taut auf, am auftauen, auftauen angefangen, aufgetaut, aus gefrierfach, aus gefrierfach geholt, aus truhe geholt, aus truhe, aus gefriertruhe geholt, im kühlschrank, in kühlschrank gelegt, in kühlschrank gestellt, liegt im kühlschrank, im wasser, im kalten wasser, in kaltem wasser, liegt im wasser, in wasser gelegt, in spüle, liegt im kühlschrank zum auftauen, taut im kühlschrank, zum auftauen im kühlschrank, im kühlschrank zum auftauen, zum auftauen in kühlschrank gelegt, in kühlschrank zum auftauen gelegt, auftauen im wasser angefangen, auftauen im wasser gestartet, taut im wasser, taut in spüle, taut im kalten wasser, im wasser zum auftauen
 lexicon-talk-did-water = wasser gewechselt, gewechselt, wasser neu, frisches wasser, neues wasser, wasser getauscht
 lexicon-talk-did-salt = gesalzen, eingesalzen, salz drauf, mit salz eingerieben, salz ist drauf, in lake, in lake gelegt, liegt in lake, gewürzt, eingerieben
@@ -528,7 +531,7 @@ lexicon-talk-kind-carve = tranchieren, aufschneiden, messer
 lexicon-talk-kind-water = wasserwechsel, wasser
 lexicon-talk-kind-buy = einkauf, einkaufen, einkäufe
 lexicon-talk-who-does-what = wer macht was, wer macht denn was, wer hat was, wer übernimmt was, wer ist wofür zuständig
-lexicon-talk-cancel = absagen, abgesagt, das essen fällt aus, essen fällt aus, fällt aus, wir sagen ab, plan beenden, beende den plan, plan löschen, lösch den plan, plan abbrechen, brich den plan ab, alles absagen, essen ist abgesagt
+lexicon-talk-cancel = absagen, abgesagt, das essen fällt aus, essen fällt aus, fällt aus, wir sagen ab, plan beenden, beende den plan, plan löschen, lösch den plan, plan abbrechen, brich den plan ab, alles absagen, essen ist abgesagt, essen absagen, das essen absagen, sag das essen ab, sagt das essen ab, wir sagen alles ab, wir sagen das essen ab, alles abblasen, blas alles ab, wir blasen alles ab, wir blasen das essen ab, essen wird abgesagt, das essen wird abgesagt, das essen ist abgesagt, doch kein essen, wir müssen absagen, wir müssen das essen absagen, lass uns absagen
 lexicon-talk-who = wer, wer ist, wer macht, wer hat, wer will, wer kann, wer wird
 lexicon-talk-asked-pull = holt ihn raus, nimmt ihn raus
 lexicon-talk-asked-on = schiebt ihn rein, macht ihn rein

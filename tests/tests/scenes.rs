@@ -54,6 +54,7 @@ scenes! {
     whoever_sleeps_through_a_job_that_moved_is_let_sleep => "quiet-hours",
     the_bot_is_removed_and_back => "removed-and-back",
     numbers_asked_for_privately_are_heard_in_the_group => "numbers-privately",
+    the_host_changes_the_plan_privately => "hosts-words-privately",
     the_drive_crosses_a_time_zone => "drive-across-zones",
     a_bird_is_carried_hot => "hot-drive",
     two_cooks_with_a_bird_each_are_called_for_their_own => "two-birds-two-cooks",

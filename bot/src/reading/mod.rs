@@ -6,6 +6,7 @@
 mod air;
 mod aside;
 mod beside;
+mod bought;
 pub mod command;
 mod csv;
 mod dish;
@@ -37,6 +38,7 @@ pub mod zone;
 
 pub use air::{Air, Since, read_air, read_heat_back, says_heat_failed};
 pub use aside::{asks_of_other_things, names_the_bird};
+pub use bought::{read_bought, says_packer_salted};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
 pub use dish::{

@@ -141,7 +141,9 @@ fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
         let Wish { mass_g, condition, .. } = wish.clone();
         changed.merge(Wish { mass_g, condition, ..Wish::default() });
     }
-    changed.merge(Wish { hot, elsewhere, use_by, ..Wish::default() });
+    let unsalted = raw && (0..sentence.len()).any(|at| sentence.of(at, "salting-") == Some("none"));
+    let salting = wish.salting.clone().filter(|_| unsalted);
+    changed.merge(Wish { hot, elsewhere, use_by, salting, ..Wish::default() });
     changed.settle(&sitting.ground());
     changed.dinner = shifted(sitting, text).filter(|_| meal).or(changed.dinner);
     if let Some((_, to)) = only_dinner(&plan.wish, &changed) {
@@ -152,6 +154,19 @@ fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
         return false;
     }
     which::offer(sitting, text, Text::new("room-amend-offer").with("change", Arg::List(news)));
+    true
+}
+
+/// Changes the plan to that wish: at once where whoever may decide tells the bot, else it is offered to them. `false`: nothing changes.
+pub(super) fn to(sitting: &mut Sitting<'_>, text: &str, wish: Wish, addressed: bool) -> bool {
+    let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.wish != wish) else { return false };
+    let news = news(&plan.wish, &wish);
+    match (may::steer(sitting), addressed) {
+        (true, true) => apply(sitting, wish),
+        (true, false) => which::offer(sitting, text, Text::new("room-amend-offer").with("change", Arg::List(news))),
+        (false, true) => may::refuse(sitting),
+        (false, false) => return ask_host(sitting, text, news),
+    }
     true
 }
 
@@ -208,7 +223,7 @@ pub(super) fn changes_heat(sitting: &Sitting<'_>, text: &str) -> bool {
 }
 
 /// What of a wish is other than before.
-fn news(before: &Wish, wish: &Wish) -> Vec<Text> {
+pub(super) fn news(before: &Wish, wish: &Wish) -> Vec<Text> {
     let known = proposal::known(before);
     let carried = wish.hot.filter(|hot| *hot != before.hot.unwrap_or(false));
     let carried = carried.map(|hot| Text::new(if hot { "room-change-hot" } else { "room-change-cold" }));

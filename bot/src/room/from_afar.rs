@@ -12,6 +12,7 @@ use super::stepping_down;
 use super::turn::{How, To, Urgency};
 use crate::ask::{self, Asker, Question};
 use crate::reading::command::{Address, read_command};
+use crate::reading::sentence::Sentence;
 use crate::reading::{self, Ground, Lexicon, read_log};
 use carvetime_core::plan::{Moment, Step};
 
@@ -37,6 +38,10 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
         return true;
     }
     if plans.iter().any(|plan| !birds::is_past(plan, now)) && concerns(room, person, text) {
+        return true;
+    }
+    if plans.iter().any(|plan| plan.host == person.id && !birds::is_past(plan, now)) && changes(room, person, text, now)
+    {
         return true;
     }
     let judged = |plan: &&LivePlan| plan.feedback.is_some() && plan.host == person.id;
@@ -112,6 +117,33 @@ fn concerns(room: &Room, person: &Person, text: &str) -> bool {
             || reading::asks_for_another(text, lexicon).is_some()
     };
     of_hours() || of_jobs() || of_hands()
+}
+
+/// "We're 12 now", "8 pm works better", "cancel dinner", from the host: the plan is theirs to change, or to end after a yes.
+fn changes(room: &Room, person: &Person, text: &str, now: Moment) -> bool {
+    const SHORT: usize = 60;
+    const LATELY: chrono::TimeDelta = chrono::TimeDelta::minutes(5);
+    let reader = person.reader(room, now);
+    let metric = reader.units == crate::words::UnitSystem::Metric;
+    let ground = Ground::new(&reader.locale, metric, reader.zone, now);
+    let asked = room
+        .stop_asked
+        .as_ref()
+        .is_some_and(|asked| asked.by == person.id && !asked.passed && now - asked.at <= LATELY);
+    if asked && is_answer(room, person, text) || reading::cancels(text, ground.lexicon) {
+        return true;
+    }
+    if text.len() > SHORT || text.contains(['?', '¿']) {
+        return false;
+    }
+    let (told, _) = reading::read_wish(text, &ground);
+    let people = told.adults.is_some() || told.children.is_some();
+    let sentence = Sentence::read(text, ground.lexicon);
+    // "Wir sind jetzt 12": not "for 12", which may be a dinner of their own.
+    let we_are = (0..sentence.len()).any(|at| sentence.is(at, "for") && sentence.raw(at).contains([' ', '\'', '’']));
+    let of_now = told.more || told.fewer || we_are || sentence.has("now") || sentence.has("in-all");
+    let alone = reading::Wish { adults: None, children: None, among: false, more: false, fewer: false, ..told };
+    people && of_now && alone.is_empty() || reading::settled(text, ground.lexicon).is_some()
 }
 
 /// Nothing that person says privately is heard in `room` any more.

@@ -15,6 +15,7 @@ mod behind;
 mod bells;
 mod birds;
 mod board;
+mod bought;
 mod calls;
 mod comings;
 mod cooled;
@@ -394,7 +395,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if addressed && (hands::told(sitting, text) || sitting.room.plan.is_some() && dishes::told(sitting, text)) {
         return;
     }
-    if reports::told(sitting, text) {
+    if bought::told(sitting, text) || bought::is_salted(sitting, text, addressed) || reports::told(sitting, text) {
         return;
     }
     if addressed && planning::another(sitting, who, text) {

@@ -1,0 +1,55 @@
+//! What is told of the bird as it came from the shop: "bought it, it's 15 lb", "it's already brined".
+//!
+//! The weight told with the purchase is the plan's from then on. A bird the packer has salted is salted no more: of whoever may decide a
+//! change at once or offered, of anyone else the host is asked, as with every change of the plan.
+
+use super::state::{JobState, LivePlan};
+use super::{Sitting, amend, planning, reports};
+use crate::reading::{self, Wish};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::Step;
+
+/// Weights nearer than this part of each other are the same.
+const SAME: f64 = 0.01;
+
+/// "Got the bird, 7.2 kg". `false`: no purchase with a weight, or no such job is left.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let waits = |plan: &&LivePlan| plan.job(Step::Buy, 0).is_some_and(|job| job.state == JobState::Waiting);
+    let Some(before) = sitting.room.plan.as_ref().filter(waits).map(|plan| plan.wish.clone()) else { return false };
+    let Some((report, grams)) = reading::read_bought(text, sitting.lexicon()) else { return false };
+    // What no bird weighs has been left out there.
+    let Some(mass) = planning::read(sitting, text).0.mass_g.filter(|mass| (mass - grams).abs() < 1.0) else {
+        return false;
+    };
+    let same = before.mass_g.is_some_and(|known| (known - mass).abs() <= known * SAME);
+    let told = Wish { mass_g: Some(mass), ..before.clone() };
+    let news = if same { Vec::new() } else { amend::news(&before, &told) };
+    if let Some(plan) = sitting.room.plan.as_mut().filter(|_| !same) {
+        plan.wish = told;
+    }
+    let said = sitting.says.len();
+    let heard = reports::heard(sitting, &report);
+    if let Some(say) = sitting.says.get_mut(said).filter(|_| !news.is_empty()) {
+        let place = say.text.len().min(1);
+        say.text.insert(place, Text::new("room-amended").with("known", Arg::List(news)));
+    }
+    heard
+}
+
+/// "It's already brined", before anyone was called to salt it. `false`: it is no word of the packer's salt, or it comes too late.
+pub(super) fn is_salted(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
+    let now = sitting.now;
+    let ahead = |plan: &&LivePlan| {
+        let job = plan.job(Step::Salt, 0);
+        job.is_some_and(|job| job.state == JobState::Waiting && job.calls == 0 && job.at > now)
+    };
+    let Some(plan) = sitting.room.plan.as_ref().filter(ahead) else { return false };
+    if !reading::says_packer_salted(text, sitting.lexicon()) {
+        return false;
+    }
+    let (Wish { salting, solution_percent, .. }, _) = planning::read(sitting, text);
+    let salting = salting.filter(|_| solution_percent.is_some()).or(Some("none".to_owned()));
+    let mut wish = plan.wish.clone();
+    wish.merge(Wish { salting, solution_percent, ..Wish::default() });
+    amend::to(sitting, text, wish, addressed)
+}
