@@ -341,13 +341,24 @@ fn the_question_which_bird_can_be_answered_in_words() {
 }
 
 #[test]
-fn numbers_of_two_birds_in_one_message_are_not_guessed() {
+fn numbers_of_two_birds_in_one_message_go_to_each_where_the_names_are_clear() {
+    for text in [
+        "turkey 90, duck 75",
+        "Rosa's breast 90, Tom's breast 75",
+        "breast 90 thigh 95 on rosas, breast 75 thigh 80 on the duck",
+        "big one 90 breast, duck 75",
+        "Tom's duck reads 75 80, rosas 90",
+    ] {
+        let mut kitchen = both_on();
+        kitchen.say("Li", text);
+        assert_eq!((breast(&kitchen, ROSA), breast(&kitchen, TOM)), (vec![90.0], vec![75.0]), "{text}");
+    }
     let mut kitchen = both_on();
-    for text in
-        ["turkey 90, duck 75", "Rosa's breast 90, Tom's breast 75", "breast 90 in the oven, thigh 75 in the smoker"]
+    let said = kitchen.say("Tom", "breast 90 in the oven, thigh 75 in the smoker");
+    assert!(said.contains("One bird at a time"), "{said}");
+    for text in ["Tom's is 20 degrees ahead of the big one", "Tom owes me 120, Rosa 115", "Rosa and Tom, see you at 5"]
     {
-        let said = kitchen.say("Tom", text);
-        assert!(said.contains("One bird at a time"), "{text}: {said}");
+        assert_eq!(kitchen.among("Li", text), 0, "{text}");
     }
     assert_eq!((breast(&kitchen, ROSA), breast(&kitchen, TOM)), (vec![], vec![]));
 }

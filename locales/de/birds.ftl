@@ -53,3 +53,4 @@ birds-beside = Auch in diesem Chat: { $birds }.
 birds-which = Welcher Vogel? „{ $text }“
 birds-each = Ein Vogel nach dem anderen: schick erst die Zahlen vom einen, dann die vom anderen.
 birds-which-gone = Was du gesagt hast, habe ich nicht mehr. Sagst du es noch mal, mit dem Namen vom Vogel?
+birds-moved = Hierher statt zu „{ $bird }“: { $parts }.

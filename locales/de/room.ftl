@@ -301,6 +301,10 @@ room-forgotten = Gelöscht.
 
 # ---- Messwerte
 room-log-how = Sag mir, was die Thermometer zeigen: „Brust 53, Keule 61, Garraum 168“. Die Zeit kann dabeistehen: „um 14:05“.
+room-frozen-on = Lass ihn in der Hitze: es dauert bis zu halb so lang dazu.{ $smoker ->
+    [yes] {" "}Ein Smoker ist dafür zu langsam: stell ihn in einen Ofen bei { $oven }.
+   *[no] {""}
+}{" "}Innereien raus, sobald sie sich lösen, und heraus erst bei { $target } überall.
 room-log-noted = Notiert: { $parts }.
 room-log-spot = { $spot ->
     [breast] Brust { $temperature }

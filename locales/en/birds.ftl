@@ -40,3 +40,4 @@ birds-beside = Also in this chat: { $birds }.
 birds-which = Which bird? “{ $text }”
 birds-each = One bird at a time: send the numbers of one, then those of the other.
 birds-which-gone = I no longer have what you said. Say it again, with the bird's name?
+birds-moved = Moved here from { $bird }: { $parts }.

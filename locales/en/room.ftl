@@ -318,6 +318,10 @@ room-forgotten = Deleted.
 
 # ---- readings
 room-log-how = Tell me what the thermometers say: “{ units-example-log }”. A time may follow: “at 2:05 pm”.
+room-frozen-on = Leave it in the heat: it takes up to half as long again.{ $smoker ->
+    [yes] {" "}A smoker is too slow for that: move it to an oven at { $oven }.
+   *[no] {""}
+}{" "}Giblets out once they come loose, and off only at { $target } everywhere.
 room-log-noted = Noted: { $parts }.
 room-log-spot = { $spot ->
     [breast] breast { $temperature }

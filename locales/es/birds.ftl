@@ -38,3 +38,4 @@ birds-beside = También en este chat: { $birds }.
 birds-which = ¿Qué ave? «{ $text }»
 birds-each = Un ave cada vez: mándame los números de una y luego los de la otra.
 birds-which-gone = Ya no tengo lo que dijiste. ¿Me lo repites, con el nombre del ave?
+birds-moved = Anotado aquí y no en «{ $bird }»: { $parts }.

@@ -332,6 +332,10 @@ room-forgotten = Borrado.
 
 # ---- lecturas
 room-log-how = Dime lo que marcan los termómetros: «{ units-example-log }». Puedes añadir la hora: «a las 14:05».
+room-frozen-on = Déjala en el calor: tarda hasta la mitad más.{ $smoker ->
+    [yes] {" "}Un ahumador es demasiado lento para eso: pásala a un horno a { $oven }.
+   *[no] {""}
+}{" "}Saca { -giblets(form: "the") } cuando se suelten, y fuera solo a { $target } en todas partes.
 room-log-noted = Anotado: { $parts }.
 room-log-spot = { $spot ->
     [breast] pechuga { $temperature }

@@ -53,3 +53,4 @@ birds-beside = Aussi dans cette discussion : { $birds }.
 birds-which = Quelle volaille ? « { $text } »
 birds-each = Une volaille à la fois : envoie les chiffres de l’une, puis ceux de l’autre.
 birds-which-gone = Je n’ai plus ce que tu as dit. Redis-le, avec le nom de la volaille ?
+birds-moved = Noté ici plutôt que pour « { $bird } » : { $parts }.

@@ -343,6 +343,10 @@ room-forgotten = Effacé.
 
 # ---- mesures
 room-log-how = Dis-moi ce que marquent les thermomètres : « poitrine 53, cuisse 61, air 168 ». L’heure peut suivre : « à 14:05 ».
+room-frozen-on = Laisse-la au chaud : il faut jusqu’à moitié plus de temps.{ $smoker ->
+    [yes] {" "}Un fumoir est trop lent pour ça : passe-la dans un four à { $oven }.
+   *[no] {""}
+}{" "}Retire les abats dès qu’ils se détachent, et ne la sors qu’à { $target } partout.
 room-log-noted = Noté : { $parts }.
 room-log-spot = { $spot ->
     [breast] poitrine { $temperature }

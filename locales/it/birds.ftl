@@ -38,3 +38,4 @@ birds-beside = In questa chat anche: { $birds }.
 birds-which = Quale volatile? “{ $text }”
 birds-each = Uno alla volta: manda i numeri di uno, poi quelli dell’altro.
 birds-which-gone = Non ho più quello che hai detto. Lo ripeti, con il nome del volatile?
+birds-moved = Segnato qui e non per «{ $bird }»: { $parts }.

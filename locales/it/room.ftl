@@ -336,6 +336,10 @@ room-forgotten = Cancellato.
 
 # ---- letture
 room-log-how = Dimmi che cosa segnano i termometri: “petto 53, sovracoscia 61, camera 168”. Puoi aggiungere l’ora: “alle 14:05”.
+room-frozen-on = Lascialo al caldo: ci vuole fino a metà tempo in più.{ $smoker ->
+    [yes] {" "}Un affumicatore è troppo lento per questo: spostalo in un forno a { $oven }.
+   *[no] {""}
+}{" "}Togli le frattaglie appena si staccano, e fuori solo a { $target } dappertutto.
 room-log-noted = Segnato: { $parts }.
 room-log-spot = { $spot ->
     [breast] petto { $temperature }

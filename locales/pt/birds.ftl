@@ -53,3 +53,4 @@ birds-beside = Também aqui: { $birds }.
 birds-which = Qual ave? “{ $text }”
 birds-each = Uma ave de cada vez: mande os números de uma, depois os da outra.
 birds-which-gone = Já não tenho o que você disse. Diga de novo, com o nome da ave?
+birds-moved = Anotado aqui e não em “{ $bird }”: { $parts }.

@@ -293,6 +293,10 @@ room-forgotten = Apagado.
 
 # ---- leituras
 room-log-how = Me diga o que os termômetros marcam: “peito 53, sobrecoxa 61, ar 168”. A hora pode vir junto: “às 14:05”.
+room-frozen-on = Deixe no calor: leva até metade a mais do tempo.{ $smoker ->
+    [yes] {" "}Um defumador é lento demais para isso: passe para um forno a { $oven }.
+   *[no] {""}
+}{" "}Tire os miúdos quando se soltarem, e só tire com { $target } em toda parte.
 room-log-noted = Anotado: { $parts }.
 room-log-spot = { $spot ->
     [breast] peito { $temperature }

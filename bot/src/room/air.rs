@@ -55,6 +55,10 @@ fn fails(sitting: &mut Sitting<'_>, text: &str) {
     if let Some(plan) = sitting.room.plan.as_mut().filter(cooking) {
         plan.down_since.get_or_insert(now);
         board::refresh(sitting);
+        // Beside another bird it is said which has no heat.
+        if !sitting.room.others.is_empty() {
+            sitting.answer(no_heat::clock(now, now)).urgency(Urgency::Safety);
+        }
     }
 }
 

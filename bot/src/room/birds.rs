@@ -8,7 +8,7 @@ use super::action::Action;
 use super::sitting::{Sitting, labelled};
 use super::state::{JobState, LivePlan, Room};
 use super::turn::{Bell, BellKind, Button, How, Say, To};
-use super::{PersonId, RoomKind, bells, board, dishes, heat, may, order, owners};
+use super::{PersonId, RoomKind, bells, board, dishes, heat, late, may, order, owners};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Schedule, Step};
 use carvetime_core::quantity::{grams, in_celsius};
@@ -89,7 +89,7 @@ impl Sitting<'_> {
             heat::put_name(say, plan);
         }
         let key = say.key.as_deref().unwrap_or_default();
-        if !self.about && key != "board" || is_of_no_plan(key) {
+        if !self.about && !is_of_the_plan(say) || is_of_no_plan(key) {
             return;
         }
         // With a name it can be replied to.
@@ -116,6 +116,11 @@ impl Sitting<'_> {
 /// Messages that belong to a person or to the room whatever is planned.
 fn is_of_no_plan(key: &str) -> bool {
     ["draft-", "question-", "which-", "start", "settings", "forget"].iter().any(|own| key.starts_with(own))
+}
+
+/// What is of the plan in hand whatever was heard: its board, its dinner's other hour.
+fn is_of_the_plan(say: &Say) -> bool {
+    matches!(say.key.as_deref(), Some("board" | late::KEY | "stop" | "hotter"))
 }
 
 /// Buttons that answer a question and name no plan themselves.

@@ -79,6 +79,14 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edite
     true
 }
 
+/// Whether [`told`] hears the words of the plan in hand.
+pub(super) fn would(sitting: &Sitting<'_>, text: &str, addressed: bool) -> bool {
+    let Some(meat) = reading::read_meat(text, &sitting.ground()) else { return false };
+    let Some(plan) = &sitting.room.plan else { return false };
+    let rests = meat.tells && rests(plan, &meat, sitting.now);
+    stage(plan, &meat, sitting.now).is_some() && meat.rest.is_none() && (meat.plain || meat.asks || addressed || rests)
+}
+
 /// It rests off the heat, is carried, or cools in the fridge, and that is what a number so hot or cold is likely of.
 fn rests(plan: &LivePlan, meat: &Meat, now: Moment) -> bool {
     /// Longer ago people talk of something else.

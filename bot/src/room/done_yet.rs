@@ -73,7 +73,7 @@ fn in_the_heat(sitting: &mut Sitting<'_>, says: bool) -> bool {
 }
 
 /// Whole or cut up, and not yet put away.
-fn off_the_heat(sitting: &mut Sitting<'_>) -> bool {
+pub(super) fn off_the_heat(sitting: &mut Sitting<'_>) -> bool {
     let Some(plan) = sitting.room.plan.as_ref() else { return false };
     let waits = plan.job(Step::Chill, 0).is_some_and(|job| job.state == JobState::Waiting);
     let Some(off) = alarms::off_at(plan).filter(|_| waits && !spoiled::is_gone(plan) && !alarms::stood_too_long(plan))

@@ -10,6 +10,9 @@ use crate::reading;
 use crate::words::{Arg, Text};
 use chrono::TimeDelta;
 
+/// A bare yes is one to the question within this time.
+const LATELY: TimeDelta = TimeDelta::minutes(5);
+
 /// `/stop`.
 pub(super) fn stop(sitting: &mut Sitting<'_>) {
     let Some(plan) = &sitting.room.plan else {
@@ -25,15 +28,14 @@ pub(super) fn stop(sitting: &mut Sitting<'_>) {
         text = text.with("dinner", Arg::DayClock(dinner));
     }
     ask(sitting, "stop", text);
-    let at = sitting.now;
-    sitting.room.stop_asked = sitting.speaker().map(|by| AskedBack { by, at, passed: false });
+    let (at, serial) = (sitting.now, sitting.room.plan.as_ref().map(|plan| plan.serial));
+    sitting.room.stop_asked = sitting.speaker().map(|by| AskedBack { by, at, passed: false, serial });
 }
 
 /// "Cancel the plan", "dinner's off": asked first, like `/stop`; and the yes or no to that, typed. `false`: the words are neither.
 ///
 /// A bare yes is one to it as the next they say, with nothing asked by others in between, or in reply to it: the plan hangs on it.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, reply_to: Option<&str>) -> bool {
-    const LATELY: TimeDelta = TimeDelta::minutes(5);
     const REPLIED: TimeDelta = TimeDelta::hours(1);
     let Some(who) = sitting.speaker().filter(|_| sitting.room.plan.is_some()) else { return false };
     let lexicon = sitting.lexicon();
@@ -59,6 +61,17 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, reply_to: Option<&str>
         stop(sitting);
     }
     cancels
+}
+
+/// The plan that the speaker was just asked about, where the words are the yes or no to that.
+pub(super) fn is_answer(sitting: &Sitting<'_>, text: &str) -> Option<u32> {
+    let open =
+        |asked: &&AskedBack| Some(asked.by) == sitting.speaker() && !asked.passed && sitting.now - asked.at <= LATELY;
+    let asked = sitting.room.stop_asked.as_ref().filter(open)?;
+    let answers =
+        reading::read_willing(text, sitting.lexicon()).is_some() || reading::is_unwilling(text, sitting.lexicon());
+    let stands = |serial: &u32| sitting.room.plans().iter().any(|plan| plan.serial == *serial);
+    asked.serial.filter(|serial| answers && stands(serial))
 }
 
 /// `/forget`.

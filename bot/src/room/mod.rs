@@ -10,6 +10,7 @@ mod alarms;
 mod amend;
 mod aside;
 mod asked_of_jobs;
+mod asked_which;
 mod back_on;
 mod behind;
 mod bells;
@@ -23,6 +24,7 @@ mod dishes;
 mod done_yet;
 mod dose;
 mod doubted;
+mod each_its_own;
 mod eve;
 mod export;
 mod farewell;
@@ -41,7 +43,9 @@ mod late;
 mod live;
 mod logs;
 mod may;
+mod misplaced;
 mod moves;
+mod naming;
 mod no_heat;
 mod offered;
 mod offering;
@@ -288,7 +292,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited {
         let on = reply_to.and_then(|key| replied_job(sitting, key));
         if hands::replied(sitting, text, addressed, reply_to)
-            || which::agreed(sitting, text, addressed, reply_to)
+            || asked_which::agreed(sitting, text, addressed, reply_to)
             || wanted::answered(sitting, text, reply_to)
             || reply_to.is_none() && offered::answered(sitting, text)
             || questions::completed(sitting, text)
@@ -370,7 +374,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if crate::reading::asks_what_is_next(text, sitting.lexicon()) {
             return board::repost(sitting);
         }
-        if jobs::when(sitting, text) {
+        if jobs::when(sitting, text) || sitting.room.kind == RoomKind::Group && jobs::who(sitting, text) {
             return;
         }
     }
@@ -502,7 +506,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Accept(who) => planning::accept(sitting, who),
         Action::Beside(who) => planning::beside(sitting, who),
         Action::Instead(who, serial) => planning::instead(sitting, who, serial),
-        Action::Bird(_, number, serial) => which::told(sitting, number, serial),
+        Action::Bird(_, number, serial) => asked_which::told(sitting, number, serial),
         Action::Change(who) => planning::change(sitting, who),
         Action::Back(who) => planning::back(sitting, who),
         Action::WhyDraft(who) => planning::why(sitting, who),

@@ -3,7 +3,7 @@
 
 use super::state::LivePlan;
 use super::turn::{Bell, BellKind, Urgency};
-use super::{Sitting, questions, readings};
+use super::{Sitting, done_yet, questions, readings};
 use crate::ask::Advice;
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
@@ -57,7 +57,7 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, kind: &BellKind) {
 }
 
 /// How long it has been without heat, and what follows.
-fn clock(since: Moment, now: Moment) -> Text {
+pub(super) fn clock(since: Moment, now: Moment) -> Text {
     let over = now - since >= spans::HOT_MOST;
     Text::new(if over { "room-no-heat-over" } else { "room-no-heat" })
         .with("since", Arg::Clock(since))
@@ -91,6 +91,26 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if !reading::asks_to_eat(text, lexicon) || (0..sentence.len()).any(other) {
         return false;
     }
+    eaten(sitting)
+}
+
+/// "Is bens bird safe?": a bird and its safety, and nothing measured.
+pub(super) fn asks_if_safe(sitting: &Sitting<'_>, text: &str) -> bool {
+    let numbers = text.contains(|c: char| c.is_ascii_digit());
+    let lexicon = sitting.lexicon();
+    let sentence = Sentence::read(text, lexicon);
+    let asks = text.contains(['?', '¿']) || reading::opens_as_question(text, lexicon);
+    let of_food = |at: usize| ["food-", "dish-", "place-"].iter().any(|group| sentence.of(at, group).is_some());
+    !numbers && asks && sentence.has("ask-safe") && !(0..sentence.len()).any(of_food)
+}
+
+/// Whether the bird in hand can be eaten: not while it cooks; off the heat, by when. `false`: neither.
+pub(super) fn eaten(sitting: &mut Sitting<'_>) -> bool {
+    let now = sitting.now;
+    let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.on_since(now).is_some() && !plan.is_off()) else {
+        return done_yet::off_the_heat(sitting);
+    };
+    let down = since(plan, now);
     let not_yet = Text::new("room-eat-cooking").with("target", Arg::Temperature(super::target()));
     let why = down.map(|since| clock(since, now)).or_else(|| readings::under(sitting));
     sitting.answer(not_yet).lines(why).urgency(Urgency::Safety);

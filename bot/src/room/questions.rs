@@ -339,7 +339,7 @@ fn say(sitting: &mut Sitting<'_>, text: &str, answer: Answer, how: How) {
             Ok(Question::Keeps { food: Food::Leftovers, age: None, .. })
         );
     let own_leftovers = if leftovers { leftovers_of(sitting) } else { None };
-    let asked = AskedBack { by: who, at: sitting.now, passed: false };
+    let asked = AskedBack { by: who, at: sitting.now, passed: false, serial: None };
     let others = sitting.room.asked_back.filter(|asked| asked.by != who);
     sitting.room.asked_back = answer.ask_back.as_ref().map(|_| asked).or(others);
     let keep = text.len() <= LONGEST_KEPT && (answer.ask_back.is_some() || !answer.sources.is_empty());

@@ -124,13 +124,23 @@ fn no_first(sitting: &mut Sitting<'_>, log: &Log, before: usize) {
 /// something else, of the weather or of the dial.
 fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     let sentence = Sentence::read(text, sitting.lexicon());
-    let named = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some());
+    let named =
+        (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some() || of_its_breast(sitting, &sentence, at));
     let addressed = matches!(&sitting.heard.what, super::What::Said { addressed: true, .. });
     let elsewhere = ["ask-out", "heat-set", "people"].iter().any(|concept| sentence.has(concept));
     let day = |at: usize| ["weekday-", "month-"].iter().any(|day| sentence.of(at, day).is_some());
     let dated = (0..sentence.len()).any(day);
     let among = sitting.room.kind == RoomKind::Group && !addressed;
     among && (of_others(sitting, &sentence) || !named && (elsewhere || dated || !amend::is_plain(sitting, &sentence)))
+}
+
+/// "Ben's turkey breast 120": the breast of the turkey, and no other food.
+fn of_its_breast(sitting: &Sitting<'_>, sentence: &Sentence, at: usize) -> bool {
+    let before = at.checked_sub(1).map(|before| reading::fold(sentence.raw(before))).unwrap_or_default();
+    let owner = before.trim_end_matches('s').trim_end_matches(['\'', '’']);
+    let mut hosts = sitting.room.plans().into_iter().filter_map(|plan| sitting.people.get(&plan.host));
+    sentence.is(at, "bird-turkey-breast")
+        && hosts.any(|host| [owner, &before].contains(&reading::fold(&host.name).as_str()))
 }
 
 /// "Kellys turkey is 166", "the chicken in the fryer is at 160", "leg is 150 dollars": another bird than ours, or none.
@@ -249,6 +259,11 @@ fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
     };
     let reading = doubted::mends(sitting, who, &reading).unwrap_or(reading);
     doubted::judge(sitting, who, reading);
+}
+
+/// Readings that are of the plan in hand for sure, whatever else the words may be.
+pub(super) fn noted(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
+    told(sitting, log, edited);
 }
 
 /// Puts each number in its place and on its scale. A number alone is the breast's.

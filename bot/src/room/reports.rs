@@ -12,6 +12,7 @@ use crate::reading::{self, Happened, Report, ReportKind};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::quantity::fahrenheit;
+use carvetime_core::roast::{Cooker, OVEN_AUTHORITY_F};
 use chrono::TimeDelta;
 
 /// Words that report on a job. `false`: they do not, or there is no plan.
@@ -57,6 +58,9 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     let ice = report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw);
     if ice && (report.partly || !thaw_is_open(sitting)) {
         // Thawed, as far as anyone had said, and it is not.
+        if frozen_over_the_heat(sitting) {
+            return true;
+        }
         if !ice::found(sitting) {
             questions::advise(sitting, Advice::StillFrozen);
         }
@@ -79,6 +83,22 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
             sitting.answer(Text::new("room-ok"));
         }
     }
+    true
+}
+
+/// Ice in the middle of a bird that is over the heat: it stays there, for no cold water takes a bird that is half cooked. `false`: it is not
+/// on. Source: [`carvetime_core::source::BIG_THAW`].
+fn frozen_over_the_heat(sitting: &mut Sitting<'_>) -> bool {
+    let now = sitting.now;
+    let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.on_since(now).is_some() && !plan.is_off()) else {
+        return false;
+    };
+    let smoked = plan.wish.cooker.as_deref() == Some(Cooker::Smoker.name());
+    let text = Text::new("room-frozen-on")
+        .with("smoker", Arg::Choice(if smoked { "yes" } else { "no" }))
+        .with("oven", Arg::Temperature(fahrenheit(OVEN_AUTHORITY_F)))
+        .with("target", Arg::Temperature(super::target()));
+    sitting.answer(text).urgency(Urgency::Safety);
     true
 }
 

@@ -6,7 +6,7 @@
 use super::action::Action;
 use super::state::{AskedBack, Over};
 use super::turn::{Say, To};
-use super::{PersonId, RoomKind, Sitting, What, board, late, may, undo, which};
+use super::{PersonId, RoomKind, Sitting, What, asked_which, board, late, may, undo};
 use crate::reading::{self, Retraction};
 use crate::words::{Arg, Text};
 use chrono::TimeDelta;
@@ -52,7 +52,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
 
 /// The question that lies open goes, with its buttons.
 fn closes(sitting: &mut Sitting<'_>, who: PersonId) -> bool {
-    if which::declined(sitting, who) {
+    if asked_which::declined(sitting, who) {
         return true;
     }
     let open = sitting.room.offered.clone().filter(|open| sitting.now - open.at <= UNDONE_WITHIN);
@@ -144,7 +144,7 @@ pub(super) fn note(sitting: &mut Sitting<'_>) {
     };
     let who = sitting.speaker();
     if made(before) != made(&sitting.room) && who.is_some() {
-        sitting.room.changed = who.map(|by| AskedBack { by, at: now, passed: false });
+        sitting.room.changed = who.map(|by| AskedBack { by, at: now, passed: false, serial: None });
     }
     let What::Said { text, edited: false, .. } = &sitting.heard.what else { return };
     let Some(who) = who.filter(|_| !text.trim_start().starts_with('/') && !sitting.routed()) else { return };

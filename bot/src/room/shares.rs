@@ -71,6 +71,13 @@ fn volunteered(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
     true
 }
 
+/// The first job [`volunteered`] takes for the speaker, if it does.
+pub(super) fn volunteers(sitting: &Sitting<'_>, text: &str, addressed: bool) -> Option<Step> {
+    let taken = reading::read_takings(text, sitting.lexicon());
+    let sure = addressed || taken.iter().all(|(_, plain)| *plain);
+    taken.first().map(|(step, _)| *step).filter(|_| sure && sitting.room.kind == RoomKind::Group)
+}
+
 /// "Can someone else carve?": one's own is free again and offered; of another's it is said who has it.
 fn passed_on(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
     let Some((step, plain)) = reading::asks_for_another(text, sitting.lexicon()) else { return false };

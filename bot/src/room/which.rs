@@ -5,31 +5,27 @@
 //! that leaves two, the one who spoke is asked, and what they said waits. With one plan in the room nothing here is looked at.
 
 use super::action::Action;
+pub(super) use super::asked_which::{offer, offer_to};
 use super::heard::Document;
 use super::state::{LivePlan, Unsure};
-use super::turn::{How, Say, To};
-use super::{BellKind, PersonId, Sitting, amend, birds, calls, jobs, logs, may, moves, planning, readings, reports};
+use super::{
+    BellKind, PersonId, Sitting, alarms, amend, asked_which, birds, calls, cooled, done_yet, each_its_own, farewell,
+    jobs, logs, may, misplaced, naming, no_heat, planning, readings, reports, shares,
+};
 use crate::reading::command::{Address, read_command};
-use crate::reading::sentence::Sentence;
-use crate::reading::{self, Problem, Report, fold};
-use crate::words::{Arg, Text};
-use carvetime_core::bird::Kind;
+use crate::reading::{self, Place, Problem, Report, ReportKind};
+use crate::words::Text;
 use carvetime_core::plan::{Moment, Step};
-use carvetime_core::quantity::in_grams;
-use carvetime_core::roast::Cooker;
-use chrono::{DateTime, TimeDelta, Utc};
-
-/// Birds within this part of each other's weight are not told apart by it.
-const SAME_WEIGHT: f64 = 0.03;
-/// As much as waits for an answer; the oldest makes room.
-const MOST_UNSURE: usize = 8;
-/// What was said so long ago is not acted on any more.
-const KEPT: TimeDelta = TimeDelta::hours(12);
+use chrono::{DateTime, Utc};
 
 /// What is said of a bird, as far as it matters for which.
 enum Topic {
     /// Thermometer readings; a number alone answers a question.
-    Readings { bare: bool, edited: bool },
+    Readings { bare: bool, edited: bool, of: Of },
+    /// A number of meat that may be off the heat.
+    Cooled,
+    /// The heat has failed, or is back.
+    Heat { back: bool, fire: bool },
     /// A job done or not done.
     Report(Report),
     /// A job to take, or to hand back.
@@ -42,8 +38,23 @@ enum Topic {
     Amend,
     /// A look at it.
     Look,
+    /// Who has a job, when it is due, whether it is done.
+    Asked(Option<Step>),
     /// No plan in particular.
     Free,
+}
+
+/// What the readings can only be of.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Of {
+    /// A bird, over the heat or just off it.
+    Bird,
+    /// One that is kept hot.
+    Kept,
+    /// The air around one.
+    Air,
+    /// The air over coals or in a smoker.
+    Pit,
 }
 
 /// Which plan.
@@ -67,31 +78,84 @@ pub(super) fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply
         sitting.about = true;
         return super::said(sitting, text, addressed, bare, edited);
     }
-    let named = names(sitting, text);
-    if let Some((number, serial)) = named.as_deref().and_then(|named| answers(sitting, text, named)) {
-        return told(sitting, number, serial);
+    if let Some(serial) = farewell::is_answer(sitting, text) {
+        about(sitting, serial);
+        return super::said(sitting, text, addressed, bare, edited);
     }
-    if let Some(asked) = answers_both(sitting, text) {
+    // "Mine!" takes a job on.
+    let willing = reading::read_willing(text, sitting.lexicon()).is_some();
+    let named = naming::names(sitting, text).filter(|_| !willing);
+    if let Some((number, serial)) = asked_which::answers(sitting, text) {
+        return asked_which::told(sitting, number, serial);
+    }
+    if let Some(asked) = asked_which::answers_both(sitting, text) {
+        if asked.reads(sitting) {
+            // No two birds read the same.
+            sitting.answer(Text::new("birds-each"));
+            return;
+        }
         for serial in all(sitting) {
             if !sitting.room.unsure.iter().any(|unsure| unsure.number == asked.number) {
                 sitting.room.unsure.push(asked.clone());
             }
-            told(sitting, asked.number, serial);
+            asked_which::told(sitting, asked.number, serial);
         }
         return;
     }
-    let several = named.is_none() && names_several(sitting, text);
-    let (topic, text) = topic(sitting, text, addressed, edited, named.is_some());
+    if !edited && misplaced::moved(sitting, text) {
+        return;
+    }
+    if let Some(logs) = each_its_own::read(sitting, text).filter(|logs| logs.iter().all(|(it, _)| cooks(sitting, *it)))
+    {
+        for (serial, log) in logs {
+            about(sitting, serial);
+            readings::noted(sitting, &log, edited);
+        }
+        return;
+    }
+    let alone = each_its_own::at_a_number(sitting, text).zip(named.as_deref());
+    if let Some((log, [serial])) = alone.filter(|(_, named)| matches!(named, [one] if cooks(sitting, *one))) {
+        about(sitting, *serial);
+        return readings::noted(sitting, &log, edited);
+    }
+    let parts: Vec<&str> = text.split_whitespace().collect();
+    let mentions = naming::mentions(sitting, &parts);
+    // "Tom is done" is said of Tom.
+    let bird = text.contains(['?', '¿']) || mentions.iter().any(|mention| mention.sure);
+    if let Some([serial]) = named.as_deref().filter(|_| bird && !edited) {
+        let serial = *serial;
+        let words = naming::unnamed(sitting, text);
+        let hand = sitting.room.plan.as_ref().map(|plan| plan.serial);
+        about(sitting, serial);
+        // "Bens is done", "is the duck safe?": with its name it is of that bird, whoever it is said to.
+        if done_yet::told(sitting, &words) || no_heat::asks_if_safe(sitting, text) && no_heat::eaten(sitting) {
+            return;
+        }
+        sitting.hold(hand);
+        sitting.about = false;
+    }
+    if !edited && of_both(sitting, text) {
+        return;
+    }
+    let several = named.is_none() && naming::names_several(sitting, text);
+    let day = naming::of_the_day(sitting, text);
+    let (topic, text) = topic(sitting, text, addressed, edited, (named.is_some(), day.is_some()));
+    let addressed = addressed || matches!(topic, Topic::Cooled) && named.is_some();
+    let people = mentions.iter().any(|mention| !mention.sure);
+    if several && people && !naming::names_a_spot(sitting, &text) {
+        // "Ben owes me 20, Marta 15"
+        return;
+    }
     if several && (matches!(topic, Topic::Readings { .. }) || reads_twice(sitting, &text)) {
         // Whose number is whose is not for guessing.
         sitting.answer(Text::new("birds-each"));
         return;
     }
-    let serials = match which(sitting, &topic, named) {
+    let serials = match which(sitting, &topic, named, day) {
         Which::One(serial) => vec![serial],
         Which::Each(serials) => serials,
         Which::Unclear(serials) => {
-            return ask(sitting, &serials, |number, by, at| Unsure {
+            return asked_which::ask(sitting, &serials, |number, by, at| Unsure {
                 number,
                 by,
                 at,
@@ -110,6 +174,25 @@ pub(super) fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply
     }
 }
 
+/// "Both are in", "got both birds": done with each. What comes off or is put away is told bird by bird: its hours count from then. `false`:
+/// the words say nothing of both.
+fn of_both(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let report = naming::without_both(sitting, text).and_then(|rest| reading::read_report(&rest, sitting.lexicon()));
+    let early = [Step::Buy, Step::Thaw, Step::Salt, Step::Temper, Step::Fire, Step::On];
+    let fits = |report: &Report| {
+        let steps = [report.step, report.or];
+        report.kind == ReportKind::Done && steps.into_iter().flatten().all(|step| early.contains(&step))
+    };
+    let Some(report) = report.filter(|report| report.step.is_some() && fits(report)) else { return false };
+    let serials = all(sitting);
+    let meant = those(sitting, &serials, |sitting| reports::means(sitting, &report));
+    for serial in &meant {
+        about(sitting, *serial);
+        reports::heard(sitting, &report);
+    }
+    !meant.is_empty()
+}
+
 /// A button.
 pub(super) fn pressed(sitting: &mut Sitting<'_>, data: &str) {
     let (bare, marked) = birds::unmarked(data);
@@ -124,7 +207,7 @@ pub(super) fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         None if asked => sitting.hold(None),
         None if sitting.room.others.is_empty() => sitting.about = true,
         None => {
-            if let Which::One(serial) = which(sitting, &Topic::Free, None) {
+            if let Which::One(serial) = which(sitting, &Topic::Free, None, None) {
                 sitting.hold(Some(serial));
             }
         }
@@ -138,10 +221,10 @@ pub(super) fn sent(sitting: &mut Sitting<'_>, name: &str, content: &Document) {
         sitting.about = true;
         return logs::sent(sitting, name, content);
     }
-    match (which(sitting, &Topic::Readings { bare: false, edited: false }, None), content) {
+    match (which(sitting, &Topic::Readings { bare: false, edited: false, of: Of::Bird }, None, None), content) {
         // What waits is kept thinned: a file may be large.
         (Which::Unclear(serials), Document::Text(text)) => match reading::read_table(text) {
-            Ok(table) => ask(sitting, &serials, |number, by, at| Unsure {
+            Ok(table) => asked_which::ask(sitting, &serials, |number, by, at| Unsure {
                 number,
                 by,
                 at,
@@ -185,181 +268,56 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
 }
 
 /// The turn is about that plan.
-fn about(sitting: &mut Sitting<'_>, serial: u32) {
+pub(super) fn about(sitting: &mut Sitting<'_>, serial: u32) {
     sitting.hold(Some(serial));
     sitting.about = true;
 }
 
-fn has(sitting: &Sitting<'_>, serial: u32) -> bool {
+pub(super) fn has(sitting: &Sitting<'_>, serial: u32) -> bool {
     sitting.room.plans().iter().any(|plan| plan.serial == serial)
-}
-
-// ---- asking
-
-fn ask(sitting: &mut Sitting<'_>, serials: &[u32], unsure: impl FnOnce(u32, PersonId, Moment) -> Unsure) {
-    let Some(who) = sitting.speaker() else { return sitting.notice(Text::new("room-need-person")) };
-    let now = sitting.now;
-    let mut quoted = String::new();
-    let number = keep(sitting, |number| {
-        let unsure = unsure(number, who, now);
-        quoted = moves::clip(unsure.log.as_deref().unwrap_or(&unsure.text));
-        unsure
-    });
-    let buttons: Vec<_> = sitting
-        .room
-        .plans()
-        .iter()
-        .filter(|plan| serials.contains(&plan.serial))
-        .filter_map(|plan| {
-            let label = birds::label(sitting, plan)?;
-            Some(super::sitting::labelled(label, &Action::Bird(who, number, plan.serial)))
-        })
-        .collect();
-    let say = sitting.answer(Text::new("birds-which").with("text", Arg::Verbatim(quoted))).key(key(number));
-    for button in buttons {
-        say.row([button]);
-    }
-}
-
-/// Words that were meant for no one in particular, with what they would change: heard as told to the bot once their speaker says so.
-pub(super) fn offer(sitting: &mut Sitting<'_>, text: &str, change: Text) {
-    if let Some(who) = sitting.speaker() {
-        offer_to(sitting, who, text, change);
-    }
-}
-
-/// The same, where somebody else is to say whether they were meant.
-pub(super) fn offer_to(sitting: &mut Sitting<'_>, who: PersonId, text: &str, change: Text) {
-    let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
-    let (text, at) = (text.to_owned(), sitting.now);
-    let number = keep(sitting, |number| Unsure {
-        number,
-        by: who,
-        at,
-        text,
-        log: None,
-        addressed: true,
-        edited: false,
-        passed: false,
-    });
-    let yes = super::sitting::button("room-button-amend", &Action::Bird(who, number, serial));
-    sitting.answer(change).key(key(number)).row([yes]);
-}
-
-/// "Yes", typed by whom a change was just offered to, instead of the button. `false`: none was.
-pub(super) fn agreed(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Option<&str>) -> bool {
-    // Beside another bird what lies open may be which of them was meant.
-    let serial = sitting.room.plan.as_ref().filter(|_| sitting.room.others.is_empty()).map(|plan| plan.serial);
-    let (Some(who), Some(serial)) = (sitting.speaker(), serial) else { return false };
-    if sitting.room.drafts.contains_key(&who) || reading::read_willing(text, sitting.lexicon()).is_none() {
-        return false;
-    }
-    let Some(number) = offered(sitting, who, addressed, reply_to) else { return false };
-    told(sitting, number, serial);
-    true
-}
-
-/// What was offered to that person, as far as a bare yes or no is to it: the next they say, or a reply to it.
-fn offered(sitting: &Sitting<'_>, who: PersonId, addressed: bool, reply_to: Option<&str>) -> Option<u32> {
-    const LATELY: chrono::TimeDelta = chrono::TimeDelta::minutes(5);
-    let now = sitting.now;
-    let open = |unsure: &&Unsure| {
-        let fresh = !addressed && !unsure.passed && now - unsure.at <= LATELY;
-        unsure.by == who && unsure.log.is_none() && (fresh || reply_to == Some(key(unsure.number).as_str()))
-    };
-    sitting.room.unsure.iter().rev().find(open).map(|unsure| unsure.number)
-}
-
-/// "No, leave it", of the one a change was just offered to: it goes. `false`: none was.
-pub(super) fn declined(sitting: &mut Sitting<'_>, who: PersonId) -> bool {
-    let Some(number) = offered(sitting, who, false, None) else { return false };
-    sitting.room.unsure.retain(|unsure| unsure.number != number);
-    sitting.answer(Text::new("room-kept-going")).key(key(number)).how(How::Edit);
-    true
-}
-
-/// Keeps what waits for an answer; its number.
-fn keep(sitting: &mut Sitting<'_>, unsure: impl FnOnce(u32) -> Unsure) -> u32 {
-    sitting.room.unsure_made = sitting.room.unsure_made.wrapping_add(1);
-    let number = sitting.room.unsure_made;
-    let now = sitting.now;
-    let waiting = &mut sitting.room.unsure;
-    waiting.retain(|old| now - old.at <= KEPT);
-    if waiting.len() >= MOST_UNSURE {
-        waiting.remove(0);
-    }
-    waiting.push(unsure(number));
-    number
-}
-
-fn key(number: u32) -> String {
-    format!("which-{number}")
-}
-
-/// "The duck", from one who was asked which: the question, and the plan.
-fn answers(sitting: &Sitting<'_>, text: &str, named: &[u32]) -> Option<(u32, u32)> {
-    let speaker = sitting.speaker();
-    let [serial] = *named else { return None };
-    let asked = sitting.room.unsure.iter().rev().find(|unsure| Some(unsure.by) == speaker)?;
-    // "The small one": what stands around the name says nothing.
-    let rest = unnamed(sitting, text);
-    let says = |part: &&str| {
-        let sentence = Sentence::read(part, sitting.lexicon());
-        let article = sentence.is(0, "number-1") || sentence.is(0, "number-article");
-        !article && !sitting.lexicon().talk(&word(part), "dish-link")
-    };
-    let only = !text.trim_start().starts_with('/') && rest.split_whitespace().filter(says).count() <= 1;
-    only.then_some((asked.number, serial))
-}
-
-/// "Both", from one who was asked which.
-fn answers_both(sitting: &Sitting<'_>, text: &str) -> Option<Unsure> {
-    let speaker = sitting.speaker();
-    let asked = sitting.room.unsure.iter().rev().find(|unsure| Some(unsure.by) == speaker && unsure.log.is_none())?;
-    let words = sitting.lexicon().talk_words(text).join(" ");
-    sitting.lexicon().talk(&words, "both").then(|| asked.clone())
-}
-
-/// Told which: what was said is heard now, as of when it was said.
-pub(super) fn told(sitting: &mut Sitting<'_>, number: u32, serial: u32) {
-    let now = sitting.now;
-    let place = sitting.room.unsure.iter().position(|unsure| unsure.number == number && now - unsure.at <= KEPT);
-    let Some(place) = place.filter(|_| has(sitting, serial)) else {
-        return sitting.notice(Text::new("birds-which-gone"));
-    };
-    let unsure = sitting.room.unsure.remove(place);
-    let room = To::Room(sitting.room.id);
-    sitting.say(Say::of(room, Vec::new())).key(key(number)).how(How::Close);
-    about(sitting, serial);
-    sitting.now = unsure.at;
-    match unsure.log {
-        Some(name) => logs::sent(sitting, &name, &Document::Text(unsure.text)),
-        None => super::said(sitting, &unsure.text, unsure.addressed, None, unsure.edited),
-    }
-    sitting.now = now;
 }
 
 // ---- what it is about
 
 /// What the words are about, and the words as they are to be read: the name of a bird may hide the rest.
-fn topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: bool, named: bool) -> (Topic, String) {
+fn topic(
+    sitting: &mut Sitting<'_>,
+    text: &str,
+    addressed: bool,
+    edited: bool,
+    (named, dated): (bool, bool),
+) -> (Topic, String) {
     let Address::Command(command) = read_command(text, None) else {
         let plain = text.trim();
-        let bare = named.then(|| unnamed(sitting, plain));
-        let sizeless = named.then(|| without_size(sitting, plain));
-        for words in [Some(plain.to_owned()), sizeless, bare].into_iter().flatten() {
-            let topic = plain_topic(sitting, &words, addressed, edited);
+        let bare = named.then(|| naming::unnamed(sitting, plain));
+        let sizeless = named.then(|| naming::without_size(sitting, plain));
+        for words in [sizeless, Some(plain.to_owned()), bare].into_iter().flatten() {
+            let topic = match plain_topic(sitting, &words, addressed, edited) {
+                // "The small one dropped to 138": with its name no other number is meant.
+                Topic::Free if named && any(sitting, |sitting| cooled::would(sitting, &words, true)) => Topic::Cooled,
+                topic => topic,
+            };
             if !matches!(topic, Topic::Free) {
+                return (topic, words);
+            }
+        }
+        // "I'll carve on Friday"
+        if dated {
+            let words = naming::without_day(sitting, plain);
+            let topic = plain_topic(sitting, &words, addressed, edited);
+            if matches!(topic, Topic::Asked(_) | Topic::Look | Topic::Job { .. }) {
                 return (topic, words);
             }
         }
         return (Topic::Free, plain.to_owned());
     };
     let name = command.name.to_ascii_lowercase();
-    let rest = if named { unnamed(sitting, command.rest) } else { command.rest.to_owned() };
+    let rest = if named { naming::unnamed(sitting, command.rest) } else { command.rest.to_owned() };
+    let rest =
+        if dated && matches!(name.as_str(), "take" | "drop") { naming::without_day(sitting, &rest) } else { rest };
     let topic = match name.as_str() {
         // Whoever logs a number need not have been asked for it.
-        "log" => return (Topic::Readings { bare: false, edited }, text.to_owned()),
+        "log" => return (Topic::Readings { bare: false, edited, of: Of::Bird }, text.to_owned()),
         "when" | "board" => Topic::Look,
         "move" | "stop" => Topic::Steer,
         "undo" => Topic::Undo,
@@ -371,20 +329,40 @@ fn topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: bool, n
 
 /// What words without a command are about, in the order in which they are read ([`super::plainly`]).
 fn plain_topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: bool) -> Topic {
+    if !edited {
+        if reading::cancels(text, sitting.lexicon()) {
+            return Topic::Steer;
+        }
+        let back = reading::read_heat_back(text, &sitting.ground()).is_some();
+        let of_air = || reading::read_air(text, &sitting.ground()).is_some();
+        if back || reading::says_heat_failed(text, &sitting.ground()) || of_air() {
+            let fire = sitting.lexicon().talk_words(text).iter().any(|word| sitting.lexicon().talk(word, "of-a-fire"));
+            return Topic::Heat { back, fire };
+        }
+    }
     let bare = any(sitting, |sitting| jobs::is_asked_for_readings(sitting) || edited && readings::corrects(sitting));
     if any(sitting, readings::expected)
         && let Ok(Some(log)) = reading::read_log(text, &sitting.ground())
         && (bare || log.readings.iter().any(|reading| reading.place.is_some()))
     {
         let bare = log.readings.iter().all(|reading| reading.place.is_none());
-        return Topic::Readings { bare, edited };
+        return Topic::Readings { bare, edited, of: of(sitting, text, &log) };
+    }
+    if any(sitting, |sitting| cooled::would(sitting, text, addressed)) {
+        return Topic::Cooled;
     }
     if edited || planning::is_wish(sitting, text, addressed) {
         return Topic::Free;
     }
     let lexicon = sitting.lexicon();
-    if addressed && (reading::asks_when(text, lexicon) || reading::asks_what_is_next(text, lexicon)) {
+    if reading::asks_when(text, lexicon) || reading::asks_what_is_next(text, lexicon) {
         return Topic::Look;
+    }
+    if let Some(step) = asks(sitting, text) {
+        return Topic::Asked(step);
+    }
+    if let Some(step) = shares::volunteers(sitting, text, addressed) {
+        return Topic::Job { step: Some((step, None)), take: true };
     }
     if let Some(report) = reading::read_report(text, lexicon) {
         return Topic::Report(report);
@@ -397,6 +375,34 @@ fn plain_topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: b
         return Topic::Amend;
     }
     if reading::is_undo(text, sitting.lexicon()) { Topic::Undo } else { Topic::Free }
+}
+
+/// What the numbers can only be of.
+fn of(sitting: &Sitting<'_>, text: &str, log: &reading::Log) -> Of {
+    let lexicon = sitting.lexicon();
+    let words = lexicon.talk_words(text);
+    let says = |group: &str| words.iter().any(|word| lexicon.talk(word, group));
+    match () {
+        () if log.readings.iter().any(|reading| reading.place != Some(Place::Pit)) => {
+            if says("kept") {
+                Of::Kept
+            } else {
+                Of::Bird
+            }
+        }
+        () if says("of-a-fire") => Of::Pit,
+        () => Of::Air,
+    }
+}
+
+/// "Who carves?", "when do I salt it?", "what do I have to do?": the job asked for, if it is one.
+fn asks(sitting: &Sitting<'_>, text: &str) -> Option<Option<Step>> {
+    let lexicon = sitting.lexicon();
+    let step = reading::asks_who(text, lexicon)
+        .or_else(|| reading::asks_when_step(text, lexicon).into_iter().next())
+        .or_else(|| reading::asks_whether_done(text, lexicon).map(|(step, _)| step));
+    let all = || reading::asks_own_jobs(text, lexicon).is_some() || reading::asks_who_does_what(text, lexicon);
+    step.map(Some).or_else(|| all().then_some(None))
 }
 
 /// Whether it holds for some plan.
@@ -421,8 +427,10 @@ fn those(sitting: &mut Sitting<'_>, serials: &[u32], test: impl Fn(&Sitting<'_>)
 }
 
 /// The plan meant.
-fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>) -> Which {
-    let mut left = named.unwrap_or_else(|| all(sitting));
+fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>, day: Option<u32>) -> Which {
+    let dated = matches!(topic, Topic::Asked(_) | Topic::Look | Topic::Job { .. });
+    let day = day.filter(|_| dated && named.is_none()).map(|day| vec![day]);
+    let mut left = named.or(day).unwrap_or_else(|| all(sitting));
     // Each narrows what is left, unless it would leave nothing.
     let mut keep = |sitting: &mut Sitting<'_>, test: &dyn Fn(&Sitting<'_>) -> bool| {
         let kept = those(sitting, &left, test);
@@ -435,16 +443,44 @@ fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>) -> W
         keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| !birds::is_past(plan, sitting.now)));
     }
     match topic {
-        Topic::Readings { bare, edited } => {
+        Topic::Readings { bare, edited, of } => {
             if *edited {
                 keep(sitting, &readings::corrects);
             }
             keep(sitting, &readings::expected);
-            keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| is_on(plan, sitting.now)));
+            match of {
+                Of::Kept => keep(sitting, &|sitting| hand(sitting).is_some_and(rests)),
+                Of::Bird => {
+                    keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| is_on(plan, sitting.now) || rests(plan)))
+                }
+                Of::Pit | Of::Air => {
+                    keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| is_on(plan, sitting.now)))
+                }
+            }
+            if *of == Of::Pit {
+                keep(sitting, &|sitting| hand(sitting).is_some_and(naming::is_smoked));
+            }
+            // Who has only the one that rests means that one.
+            keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| Some(plan.host) == speaker));
+            // A bird that is kept hot has a thermometer in it as the one over the heat has: then the words don't tell.
+            keep(sitting, &|sitting| {
+                hand(sitting).is_some_and(|plan| is_on(plan, sitting.now) || rests(plan) && plan.held_hot)
+            });
             if *bare {
                 keep(sitting, &jobs::is_asked_for_readings);
             }
         }
+        Topic::Cooled => keep(sitting, &|sitting| hand(sitting).is_some_and(LivePlan::is_off)),
+        Topic::Heat { back, fire } => {
+            if *back {
+                keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| plan.down_since.is_some()));
+            }
+            if *fire {
+                keep(sitting, &|sitting| hand(sitting).is_some_and(naming::is_smoked));
+            }
+            keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| is_on(plan, sitting.now)));
+        }
+        Topic::Asked(Some(step)) => keep(sitting, &|sitting| jobs::by_step(sitting, *step, None).is_some()),
         Topic::Report(report) => keep(sitting, &|sitting| reports::means(sitting, report)),
         Topic::Job { step: Some((step, nth)), take } => {
             keep(sitting, &|sitting| jobs::by_step(sitting, *step, *nth).is_some());
@@ -461,10 +497,13 @@ fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>) -> W
             keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| !plan.history.is_empty()));
         }
         Topic::Steer => keep(sitting, &may::steer),
-        Topic::Job { step: None, .. } | Topic::Amend | Topic::Look | Topic::Free => {}
+        Topic::Job { step: None, .. } | Topic::Asked(None) | Topic::Amend | Topic::Look | Topic::Free => {}
     }
-    keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| Some(plan.host) == speaker));
+    if !matches!(topic, Topic::Asked(_)) {
+        keep(sitting, &|sitting| hand(sitting).is_some_and(|plan| Some(plan.host) == speaker));
+    }
     match topic {
+        Topic::Asked(Some(_)) => {}
         Topic::Job { step: Some((step, nth)), take: true } => {
             keep(sitting, &|sitting| owner_of(sitting, *step, *nth) == Some(None));
         }
@@ -475,7 +514,7 @@ fn which(sitting: &mut Sitting<'_>, topic: &Topic, named: Option<Vec<u32>>) -> W
     match (left.as_slice(), topic) {
         ([one], _) => Which::One(*one),
         ([first, ..], Topic::Free) => Which::One(*first),
-        (_, Topic::Look) => Which::Each(left),
+        (_, Topic::Look | Topic::Asked(_) | Topic::Heat { .. }) => Which::Each(left),
         _ => Which::Unclear(left),
     }
 }
@@ -490,138 +529,27 @@ fn owner_of(sitting: &Sitting<'_>, step: Step, nth: Option<u8>) -> Option<Option
     Some(hand(sitting)?.job(it.step, it.nth)?.owner)
 }
 
+/// Whether a thermometer may be in the bird of that plan.
+fn cooks(sitting: &Sitting<'_>, serial: u32) -> bool {
+    let plans = sitting.room.plans();
+    plans
+        .iter()
+        .any(|plan| plan.serial == serial && plan.on_since(sitting.now).is_some() && (!plan.is_off() || rests(plan)))
+}
+
+/// Off the heat and whole, as far as anyone has said.
+fn rests(plan: &LivePlan) -> bool {
+    let carved = plan.facts.iter().any(|fact| fact.done && fact.step == Step::Carve.name());
+    alarms::off_at(plan).is_some() && !carved
+}
+
 /// Over the heat now.
 fn is_on(plan: &LivePlan, now: Moment) -> bool {
     plan.on_since(now).is_some() && !plan.is_off()
-}
-
-// ---- names
-
-/// The plans the words name, if they tell some from others: by host, by bird, by cooker.
-fn names(sitting: &Sitting<'_>, text: &str) -> Option<Vec<u32>> {
-    let mut left = all(sitting);
-    let all = left.len();
-    for named in named_by(sitting, text) {
-        if !named.is_empty() {
-            left.retain(|serial| named.contains(serial));
-        }
-    }
-    // "Tom put Rosa's on" names both, "Tom's goose" may name neither: then the words tell nothing.
-    (!left.is_empty() && left.len() < all).then_some(left)
-}
-
-/// Whether the words tell of several birds, each by its name: "turkey 150, duck 140".
-fn names_several(sitting: &Sitting<'_>, text: &str) -> bool {
-    let alike = |of: fn(&LivePlan) -> String, serials: &[u32]| {
-        let plans = sitting.room.plans();
-        let mut kinds = plans.iter().filter(|plan| serials.contains(&plan.serial)).map(|plan| of(plan));
-        let first = kinds.next();
-        kinds.all(|kind| Some(kind) == first)
-    };
-    let [by_host, by_bird, by_cooker, by_size] = named_by(sitting, text);
-    let host: fn(&LivePlan) -> String = |plan| plan.host.0.to_string();
-    let bird: fn(&LivePlan) -> String = |plan| super::order::kind(&plan.wish).name().into();
-    let cooker: fn(&LivePlan) -> String = |plan| is_smoked(plan).to_string();
-    !alike(host, &by_host) || !alike(bird, &by_bird) || !alike(cooker, &by_cooker) || by_size.len() > 1
 }
 
 /// Two numbers for one place: no one bird has them.
 fn reads_twice(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let twice = matches!(reading::read_log(text, &sitting.ground()), Err(Problem::TooManyReadings));
     twice && any(sitting, readings::expected)
-}
-
-/// The plans whose host, whose bird, whose cooker, whose size is named.
-fn named_by(sitting: &Sitting<'_>, text: &str) -> [Vec<u32>; 4] {
-    let words: Vec<String> = text.split_whitespace().map(word).collect();
-    let sentence = Sentence::read(&words.join(" "), sitting.lexicon());
-    let by_host = |plan: &LivePlan| words.iter().any(|word| is_name_of(sitting, plan.host, word));
-    // "Turkey breast 148": the breast of the turkey, unless one of the birds is a breast.
-    let breast_alone = sitting.room.plans().iter().any(|plan| super::order::kind(&plan.wish) == Kind::TurkeyBreast);
-    let by_bird = |plan: &LivePlan| {
-        let kind = super::order::kind(&plan.wish);
-        let whole = kind == Kind::Turkey && !breast_alone;
-        (0..sentence.len())
-            .filter_map(|at| sentence.of(at, "bird-"))
-            .any(|named| named == kind.name() || whole && named == Kind::TurkeyBreast.name())
-    };
-    let by_cooker = |plan: &LivePlan| (0..sentence.len()).any(|at| cooks_in(&sentence, at, plan));
-    let [lightest, heaviest] = by_weight(sitting);
-    let by_size = |plan: &LivePlan| {
-        let named = |concept: &str, serial: Option<u32>| serial == Some(plan.serial) && sentence.has(concept);
-        let mass = |at: usize| sentence.amount(at).and_then(|amount| amount.mass()).map(in_grams);
-        let weighs = |told: f64| plan.wish.mass_g.is_some_and(|mass| (told - mass).abs() < mass * SAME_WEIGHT);
-        named("size-small", lightest) || named("size-big", heaviest) || (0..sentence.len()).filter_map(mass).any(weighs)
-    };
-    [&by_host as &dyn Fn(&LivePlan) -> bool, &by_bird, &by_cooker, &by_size].map(|by| {
-        let plans = sitting.room.plans();
-        plans.iter().filter(|plan| by(plan)).map(|plan| plan.serial).collect()
-    })
-}
-
-/// The lightest and the heaviest bird, where they differ.
-fn by_weight(sitting: &Sitting<'_>) -> [Option<u32>; 2] {
-    let plans = sitting.room.plans();
-    let mut masses: Vec<(f64, u32)> = plans.iter().filter_map(|plan| Some((plan.wish.mass_g?, plan.serial))).collect();
-    masses.sort_by(|one, other| one.0.total_cmp(&other.0));
-    match (masses.first(), masses.last()) {
-        (Some(light), Some(heavy)) if heavy.0 > light.0 * (1.0 + SAME_WEIGHT) => [Some(light.1), Some(heavy.1)],
-        _ => [None, None],
-    }
-}
-
-fn is_smoked(plan: &LivePlan) -> bool {
-    plan.wish.cooker.as_deref() == Some(Cooker::Smoker.name())
-}
-
-/// Whether the piece names the cooker of the plan. "Pit" is the air of any of them.
-fn cooks_in(sentence: &Sentence, at: usize, plan: &LivePlan) -> bool {
-    let named = sentence.of(at, "cooker-").filter(|_| fold(sentence.raw(at)) != reading::Place::Pit.name());
-    named.is_some_and(|cooker| is_smoked(plan) == (cooker == Cooker::Smoker.name()))
-}
-
-/// A word as names are compared: folded, without signs around it or the ending of a genitive.
-fn word(text: &str) -> String {
-    let folded = fold(text);
-    let bare = folded.trim_matches(|c: char| !c.is_alphanumeric());
-    bare.strip_suffix("'s").unwrap_or(bare).to_owned()
-}
-
-/// Whether a word names a person: the first part of their name, or their handle.
-fn is_name_of(sitting: &Sitting<'_>, person: PersonId, told: &str) -> bool {
-    let Some(person) = sitting.people.get(&person) else { return false };
-    let first = person.name.split_whitespace().map(word).find(|part| !part.is_empty());
-    let handle = person.username.as_deref().map(word);
-    // "Rosas": a genitive without its sign.
-    [first, handle].into_iter().flatten().any(|name| told == name || told.strip_suffix('s') == Some(name.as_str()))
-}
-
-/// The words without "the big one": "big one in the oven" is in the oven.
-fn without_size(sitting: &Sitting<'_>, text: &str) -> String {
-    let parts: Vec<&str> = text.split_whitespace().collect();
-    let is = |at: usize, what: &dyn Fn(&Sentence) -> bool| {
-        parts.get(at).is_some_and(|part| what(&Sentence::read(&word(part), sitting.lexicon())))
-    };
-    let size = |at: usize| is(at, &|told| told.len() == 1 && told.of(0, "size-").is_some());
-    let one = |at: usize| is(at, &|told| told.is(0, "number-1"));
-    let kept = (0..parts.len()).filter(|at| !(size(*at) || *at > 0 && size(at - 1) && one(*at)));
-    kept.filter_map(|at| parts.get(at).copied()).collect::<Vec<_>>().join(" ")
-}
-
-/// The words without those that only say which bird.
-fn unnamed(sitting: &Sitting<'_>, text: &str) -> String {
-    let hosts: Vec<PersonId> = sitting.room.plans().iter().map(|plan| plan.host).collect();
-    let names = |part: &str| {
-        let told = word(part);
-        let sentence = Sentence::read(&told, sitting.lexicon());
-        let of = |group: &str| sentence.of(0, group).is_some();
-        let bird = sentence.len() == 1 && (of("bird-") || of("cooker-") || of("size-"));
-        bird || hosts.iter().any(|host| is_name_of(sitting, *host, &told))
-    };
-    let parts: Vec<&str> = text.split_whitespace().collect();
-    let naming: Vec<bool> = parts.iter().map(|part| names(part)).collect();
-    // "Pato de Tom": what stands between two of them goes with them.
-    let between = |at: usize| at > 0 && naming.get(at - 1) == Some(&true) && naming.get(at + 1) == Some(&true);
-    let kept = (0..parts.len()).filter(|at| !(naming.get(*at) == Some(&true) || between(*at)));
-    kept.filter_map(|at| parts.get(at).copied()).collect::<Vec<_>>().join(" ")
 }

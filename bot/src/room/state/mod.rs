@@ -145,6 +145,9 @@ pub struct AskedBack {
     /// Something else was said since: a bare yes may be to that.
     #[serde(default, skip_serializing_if = "is_false")]
     pub passed: bool,
+    /// The plan it is about, where there are several.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub serial: Option<u32>,
 }
 
 /// What is stored only where it holds.
