@@ -1,5 +1,7 @@
 # Beilagen neben dem Vogel.
 dish-added = Dazu: { $what }, { $when }.
+dish-changed = Geändert: { $what }, { $takes }, { $when }.
+dish-changed-at = Geändert: { $what }, { $takes } bei { $setting }, { $when }.
 dish-there = { $name } steht schon im Plan, { $when }.
 dish-button-another = Noch eins
 dish-hot-through = In der Mitte { $target }, bevor es gegessen wird.

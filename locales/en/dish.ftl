@@ -1,5 +1,7 @@
 # Dishes beside the bird.
 dish-added = Added: { $what }, { $when }.
+dish-changed = Changed: { $what }, { $takes }, { $when }.
+dish-changed-at = Changed: { $what }, { $takes } at { $setting }, { $when }.
 dish-there = { $name } is on the plan already, { $when }.
 dish-button-another = One more
 dish-hot-through = { $target } in the middle before it's eaten.

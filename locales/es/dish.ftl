@@ -1,5 +1,7 @@
 # Platos junto al ave.
 dish-added = Añadido: { $what }, { $when }.
+dish-changed = Cambiado: { $what }, { $takes }, { $when }.
+dish-changed-at = Cambiado: { $what }, { $takes } a { $setting }, { $when }.
 dish-there = { $name } ya está en el plan, { $when }.
 dish-button-another = Uno más
 dish-hot-through = { $target } en el centro antes de comerlo.

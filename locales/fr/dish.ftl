@@ -1,5 +1,7 @@
 # Les plats à côté de la volaille.
 dish-added = Ajouté : { $what }, { $when }.
+dish-changed = Changé : { $what }, { $takes }, { $when }.
+dish-changed-at = Changé : { $what }, { $takes } à { $setting }, { $when }.
 dish-there = { $name } est déjà au plan, { $when }.
 dish-button-another = Encore un
 dish-hot-through = { $target } au milieu avant d’y goûter.

@@ -1,5 +1,7 @@
 # I contorni e il resto della tavola.
 dish-added = Aggiunto: { $what }, { $when }.
+dish-changed = Cambiato: { $what }, { $takes }, { $when }.
+dish-changed-at = Cambiato: { $what }, { $takes } a { $setting }, { $when }.
 dish-there = { $name } è già nel piano, { $when }.
 dish-button-another = Un altro
 dish-hot-through = { $target } al centro prima di mangiarlo.

@@ -1,5 +1,7 @@
 # Pratos ao lado da ave.
 dish-added = Incluído: { $what }, { $when }.
+dish-changed = Mudado: { $what }, { $takes }, { $when }.
+dish-changed-at = Mudado: { $what }, { $takes } a { $setting }, { $when }.
 dish-there = { $name } já está no plano, { $when }.
 dish-button-another = Mais um
 dish-hot-through = { $target } no meio antes de ser comido.

@@ -13,7 +13,7 @@ use std::ops::RangeInclusive;
 /// Longest name kept, in characters.
 const LONGEST_NAME: usize = 40;
 /// Shortest and longest time over which a dish is planned, minutes.
-const MINUTES: RangeInclusive<i64> = 1..=720;
+pub const DISH_MINUTES: RangeInclusive<i64> = 1..=720;
 /// Shortest and longest time a dish is planned to wait in the fridge, minutes: cooked, it keeps three days.
 const COLD_MINUTES: RangeInclusive<i64> = 15..=2880;
 /// Shelves a fridge may have.
@@ -85,9 +85,18 @@ pub fn read_dish(text: &str, ground: &Ground) -> Option<Result<DishOrder, DishPr
         return Some(if name.is_empty() { Err(DishProblem::NoName) } else { Ok(DishOrder::Remove(name)) });
     }
     if ground.lexicon.talk(&verb, "dish-add") {
-        return Some(read_added(rest, ground));
+        // "Metti il forno a 180" sets the oven.
+        return Some(read_added(rest, ground))
+            .filter(|read| !matches!(read, Err(DishProblem::NoName) if is_heat_only(rest, ground)));
     }
-    beside(&verb, rest, ground).map(Ok)
+    beside(&verb, rest, ground).or_else(|| super::read_brought(text, ground)).map(Ok)
+}
+
+/// A heat and its setting, and no time that a dish would take.
+fn is_heat_only(text: &str, ground: &Ground) -> bool {
+    let s = Sentence::read(text, ground.lexicon);
+    let timed = (0..s.len()).any(|at| s.amount(at).is_some_and(|amount| amount.span().is_some()));
+    !timed && (0..s.len()).any(|at| heat(&s, at).is_some())
 }
 
 /// "Add stuffing 45 min at 375, sweet potatoes 1 hr at 400 and green beans 30 min": a text for each, where each has its own time.
@@ -117,10 +126,11 @@ pub fn each_dish(text: &str, ground: &Ground) -> Vec<String> {
     parts.into_iter().map(|part| format!("{verb} {part}")).collect()
 }
 
-/// Whether a text tells of one more dish without a word that adds one: "and rolls 15 min at 375".
+/// Whether a text tells of one more dish without a word that adds one: "and rolls 15 min at 375", "I'll bring rolls, 15 min at 375".
 pub fn is_dish_beside(text: &str, ground: &Ground) -> bool {
     let Some((verb, rest)) = text.trim().split_once(char::is_whitespace) else { return false };
     beside(&super::fold(verb.trim_matches([':', ','])), rest, ground).is_some()
+        || super::read_brought(text, ground).is_some()
 }
 
 /// Whether a text adds a dish with its heat and its time, and says so: "add rolls in the oven 15 min at 375".
@@ -133,6 +143,11 @@ fn beside(verb: &str, rest: &str, ground: &Ground) -> Option<DishOrder> {
     if !ground.lexicon.talk(verb, "dish-and") || rest.contains('?') {
         return None;
     }
+    told_whole(rest, ground)
+}
+
+/// A dish with its heat and its time, where nothing of the bird is named.
+pub(super) fn told_whole(rest: &str, ground: &Ground) -> Option<DishOrder> {
     let s = Sentence::read(rest, ground.lexicon);
     let of_bird = |at: usize| s.of(at, "bird-").is_some() || s.of(at, "spot-").is_some_and(|spot| spot != "pit");
     let of_table = |at: usize| s.of(at, "meal-").is_some() || s.is(at, "people");
@@ -187,7 +202,7 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
     let fridge = (end..s.len()).any(|at| s.is(at, FRIDGE));
     // What is only put in the fridge takes no time to speak of.
     let takes = takes.or(fridge.then_some(0)).ok_or_else(|| DishProblem::NoTime(name.clone()))?;
-    if !(MINUTES.contains(&takes) || fridge && takes == 0) {
+    if !(DISH_MINUTES.contains(&takes) || fridge && takes == 0) {
         return Err(DishProblem::Time(name));
     }
     if cold.is_some_and(|cold| !COLD_MINUTES.contains(&cold)) {
@@ -257,6 +272,11 @@ pub fn read_shelves(text: &str, lexicon: &'static Lexicon) -> Option<u8> {
     SHELVES.contains(&(told as u32)).then_some(told as u8)
 }
 
+/// What a dish is called that these words name.
+pub(super) fn name(text: &str, ground: &Ground) -> String {
+    clip(without_article(text.trim(), ground))
+}
+
 /// "the gravy" is gravy, "de la purée" purée, "l'ail" ail.
 fn without_article<'a>(text: &'a str, ground: &Ground) -> &'a str {
     let mut text = text;
@@ -278,15 +298,20 @@ fn without_article<'a>(text: &'a str, ground: &Ground) -> &'a str {
     }
 }
 
-fn heat(s: &Sentence, at: usize) -> Option<&'static str> {
+pub(super) fn heat(s: &Sentence, at: usize) -> Option<&'static str> {
     if s.is(at, "heat-stove") {
         return Some("stove");
     }
     Some(if s.of(at, "cooker-")? == "smoker" { "smoker" } else { "oven" })
 }
 
+/// Whether an oven is set so for a dish.
+pub fn is_dish_setting(setting: Temperature) -> bool {
+    SETTING_F.contains(&in_fahrenheit(setting))
+}
+
 /// A temperature, or a bare number that can only be one.
-fn setting(s: &Sentence, at: usize, ground: &Ground) -> Option<Temperature> {
+pub(super) fn setting(s: &Sentence, at: usize, ground: &Ground) -> Option<Temperature> {
     if let Some(temperature) = s.amount(at).and_then(|amount| amount.temperature()) {
         return Some(temperature);
     }

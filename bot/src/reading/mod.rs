@@ -7,6 +7,7 @@ mod air;
 mod aside;
 mod beside;
 mod bought;
+mod bringing;
 pub mod command;
 mod csv;
 mod dish;
@@ -39,10 +40,12 @@ pub mod zone;
 pub use air::{Air, Since, read_air, read_heat_back, says_heat_failed};
 pub use aside::{asks_of_other_things, names_the_bird};
 pub use bought::{read_bought, says_packer_salted};
+pub use bringing::{DishChange, read_brought, read_dish_change, read_dropped};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
 pub use dish::{
-    DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, is_dish_order, read_dish, read_shelves,
+    DISH_MINUTES, DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, is_dish_order, is_dish_setting,
+    read_dish, read_shelves,
 };
 pub use fold::fold;
 pub use ground::{Ground, settle};

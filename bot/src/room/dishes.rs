@@ -5,13 +5,15 @@
 use super::action::{Action, JobRef};
 use super::live;
 use super::sitting::{button, labelled};
-use super::state::LivePlan;
+use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{FileContent, How, Say};
-use super::{Sitting, board, jobs, plan_words, proposal};
-use crate::reading::{DishOrder, DishProblem, Ground, When, WishDish, each_dish, fold, read_dish, read_shelves};
+use super::{RoomKind, Sitting, board, jobs, may, plan_words, proposal};
+use crate::reading::{
+    self, DishChange, DishOrder, DishProblem, Ground, When, WishDish, each_dish, fold, read_dish, read_shelves,
+};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Cold, ColdPlace, Conflict, DISH_HALVES, MOST_DISHES, Moment, Schedule, Step, clock, spans};
-use carvetime_core::quantity::{celsius, fahrenheit};
+use carvetime_core::quantity::{celsius, fahrenheit, in_celsius};
 use chrono::{NaiveTime, TimeDelta};
 
 /// Hour from which a dish is in the fridge on a day that was told alone.
@@ -65,6 +67,72 @@ fn told_one(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
+/// "I'll bring green bean casserole, needs 30 min at 350": anyone may, and says it to everyone. `false`: no dish with its heat and its time.
+pub(super) fn brought(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    reading::read_brought(text, &sitting.ground()).is_some() && told_one(sitting, text)
+}
+
+/// "No stuffing after all", "stuffing takes 60 min": of a dish that stands by that very name. `false`: the words are of none.
+pub(super) fn retold(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let steers = may::steer(sitting);
+    let dropped = reading::read_dropped(text, &sitting.ground());
+    if let Some(name) = dropped.filter(|name| steers && names(sitting).iter().any(|known| fold(known) == fold(name))) {
+        remove(sitting, &name);
+        return true;
+    }
+    let Some(place) = named(sitting, text) else { return false };
+    let dishes = sitting.room.plan.as_ref().map(|plan| plan.wish.dishes.clone()).unwrap_or_default();
+    let Some(dish) = dishes.get(usize::from(place)).cloned().flatten() else { return false };
+    let rest = fold(text).replacen(&fold(&dish.name), "", 1);
+    let Some(change) = reading::read_dish_change(&rest, &sitting.ground()) else { return false };
+    let waits = |job: &LiveJob| job.step() == Some(Step::Dish) && job.nth == place && job.state == JobState::Waiting;
+    let plan = sitting.room.plan.as_ref();
+    let Some(at) = plan.and_then(|plan| plan.jobs.iter().find(|job| waits(job))).map(|job| job.at) else {
+        return false;
+    };
+    let among = matches!(&sitting.heard.what, super::What::Said { addressed: false, reply_to: None, .. });
+    if among && sitting.room.kind == RoomKind::Group && !change.said {
+        return false;
+    }
+    changed(sitting, dishes, (place, dish), &change, at)
+}
+
+/// The dish with what is told of it, in the one solver; an hour is the plan's to find, and told.
+fn changed(
+    sitting: &mut Sitting<'_>,
+    mut dishes: Vec<Option<WishDish>>,
+    (place, dish): (u8, WishDish),
+    change: &DishChange,
+    at: Moment,
+) -> bool {
+    let mut told = dish.clone();
+    told.minutes = change.minutes.unwrap_or(dish.minutes);
+    told.setting_c = change.setting.map(in_celsius).or(dish.setting_c);
+    let set = change.setting.and(Some("oven")).filter(|_| dish.heat.is_none() || dish.heat.as_deref() == Some("stove"));
+    told.heat = change.heat.or(set).map(str::to_owned).or(dish.heat.clone());
+    let nothing = told == dish;
+    if nothing && change.hour {
+        let what = Arg::from(plan_words::step_name(Step::Dish, place));
+        sitting.answer(Text::new("room-when-step").with("what", what).with("when", Arg::DayClock(at)));
+        return true;
+    }
+    let takes = i64::from(told.minutes);
+    if !reading::DISH_MINUTES.contains(&takes) {
+        sitting.answer(complaint(DishProblem::Time(told.name)));
+        return true;
+    }
+    if let Some(setting) = change.setting.filter(|setting| !reading::is_dish_setting(*setting)) {
+        sitting.answer(complaint(DishProblem::Setting(setting)));
+        return true;
+    }
+    if let Some(slot) = dishes.get_mut(usize::from(place)) {
+        *slot = Some(told);
+    }
+    let id = if change.setting.is_some() { "dish-changed-at" } else { "dish-changed" };
+    add(sitting, dishes, usize::from(place), id);
+    true
+}
+
 /// Puts a dish where there is a place for it, under a name nothing else on the table has.
 fn put(sitting: &mut Sitting<'_>, mut dishes: Vec<Option<WishDish>>, mut dish: WishDish) {
     let free = dishes.iter().position(Option::is_none).unwrap_or(dishes.len());
@@ -79,7 +147,7 @@ fn put(sitting: &mut Sitting<'_>, mut dishes: Vec<Option<WishDish>>, mut dish: W
     if let Some(slot) = dishes.get_mut(free) {
         *slot = Some(dish);
     }
-    add(sitting, dishes, free);
+    add(sitting, dishes, free, "dish-added");
 }
 
 /// The name itself, or with the first number that makes it one of its own: "rice 2".
@@ -163,7 +231,8 @@ pub(super) fn shelves_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     true
 }
 
-fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize) {
+/// `id`: how it is said.
+fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize, id: &'static str) {
     let light = sitting.light();
     let standing = sitting.room.plan.as_ref().and_then(|plan| plan.solve(&light));
     if let Some(Err(conflict)) = standing {
@@ -177,7 +246,7 @@ fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize) {
         Some(Ok(schedule)) => {
             let shifts = adopt(sitting, dishes, &schedule);
             let nth = u8::try_from(place).unwrap_or(0);
-            say_added(sitting, nth, &schedule, &shifts);
+            say_added(sitting, nth, &schedule, &shifts, id);
         }
         Some(Err(conflict)) => {
             plan.adding = Some(dishes);
@@ -267,14 +336,21 @@ fn moved(shifts: &[live::Shift]) -> Vec<Text> {
     head.into_iter().chain(jobs::shift_lines(shifts)).collect()
 }
 
-fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule, shifts: &[live::Shift]) {
+fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule, shifts: &[live::Shift], id: &'static str) {
     let Some(plan) = &sitting.room.plan else { return };
     let undo = super::undo::newest(plan);
     let hot = plan.wish.dishes.get(usize::from(nth)).and_then(Option::as_ref).is_some_and(|dish| dish.hot_through);
     let Some(job) = schedule.job(Step::Dish, nth) else { return };
-    let text = Text::new("dish-added")
+    let mut text = Text::new(id)
         .with("what", Arg::from(plan_words::step_name(Step::Dish, nth)))
         .with("when", Arg::DayClock(job.at));
+    if id != "dish-added" {
+        text = text.with("takes", Arg::Span(job.lasts));
+    }
+    let dish = plan.wish.dishes.get(usize::from(nth)).and_then(Option::as_ref);
+    if let Some(setting) = dish.and_then(|dish| dish.setting_c).filter(|_| id == "dish-changed-at") {
+        text = text.with("setting", Arg::Temperature(celsius(setting)));
+    }
     let mut lines: Vec<Text> = Vec::new();
     lines.extend(hot.then(|| Text::new("dish-hot-through").with("target", Arg::Temperature(super::target()))));
     if let Some(order) = plan.order(sitting.zone_or_utc())

@@ -307,8 +307,12 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited && (addressed && done_yet::told(sitting, text) || done_yet::pulled_at(sitting, text)) {
         return;
     }
-    let dish = addressed && !edited && sitting.room.plan.is_some();
-    if dish && crate::reading::is_dish_beside(text, &sitting.ground()) && dishes::told(sitting, text) {
+    let dish = !edited && sitting.room.plan.is_some();
+    if dish
+        && (addressed && crate::reading::is_dish_beside(text, &sitting.ground()) && dishes::told(sitting, text)
+            || dishes::brought(sitting, text)
+            || addressed && dishes::retold(sitting, text))
+    {
         return;
     }
     if !edited && (air::was_otherwise(sitting, text) || heat::sets_heat(sitting, text)) {

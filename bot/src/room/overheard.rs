@@ -43,9 +43,10 @@ fn asks(sitting: &mut Sitting<'_>, text: &str) -> bool {
     jobs::who(sitting, text) || text.contains(['?', '¿']) && jobs::when(sitting, text)
 }
 
-/// "Add mac and cheese in the oven 45 min at 350", by whoever may change the plan.
+/// "Add mac and cheese in the oven 45 min at 350", by whoever may change the plan; "no stuffing after all", "stuffing takes 60 min".
 fn adds(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    may::steer(sitting) && reading::is_dish_order(text, &sitting.ground()) && dishes::told(sitting, text)
+    let order = may::steer(sitting) && reading::is_dish_order(text, &sitting.ground());
+    order && dishes::told(sitting, text) || dishes::retold(sitting, text)
 }
 
 /// "It's in, at 325": the number is the air's.
