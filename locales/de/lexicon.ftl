@@ -304,6 +304,7 @@ lexicon-ask-deep = wie tief, wie weit, dringt, eindringen, dringt ein, tiefe
 lexicon-ask-safe = sicher, ok, okay, in ordnung, noch gut, gut, genug, reicht, reicht das, gefährlich, schlimm, schlecht, krank, darf ich, darf man, kann ich, kann man, soll ich, sollte ich, muss ich, muss man, noch essbar, noch essen, unbedenklich, geht das noch, darf das, kann das noch, stimmt das, ist das wahr
 lexicon-ask-done = gar, durch, durchgegart, fertig, reichen, reicht, reicht das, genug
 lexicon-ask-too-much = zu viel, zuviel, zu viele, viel zu viel
+lexicon-ask-plenty = genug, reicht, reicht das
 lexicon-ask-double-salt = doppelt so viel salz, doppelt soviel salz, die doppelte menge salz, doppelte menge salz, das doppelte an salz, doppelte salz, salz verdoppelt, doppelt salz
 lexicon-people-out = wir sind draußen, ich bin draußen, kinder sind draußen
 lexicon-wished-well = guten morgen, guten abend, guten tag, gute nacht

@@ -287,6 +287,7 @@ lexicon-ask-deep = how deep, how far, penetrate, penetrates, depth
 lexicon-ask-safe = safe, ok, okay, fine, enough, good to eat, still good, bad, dangerous, sick, can i, may i, should i, do i need to, do i have to, must i, all right, alright, good, should i do, shall i, is it true, is that true
 lexicon-ask-done = done, is done, cooked, enough, ready
 lexicon-ask-too-much = too much, too many, way too much
+lexicon-ask-plenty = enough
 lexicon-ask-double-salt = double the salt, twice the salt, twice as much salt, double salt, doubled the salt, twice the amount of salt, double the amount of salt, salt twice as much
 lexicon-people-out = everyone outside, everybody outside, everyone is outside, everyone's outside, kids are outside, we're outside, we are outside, i'm outside, i am outside, kids outside
 lexicon-wished-well = good morning, good evening, good afternoon, good night

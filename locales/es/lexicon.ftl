@@ -288,6 +288,7 @@ lexicon-ask-deep = qué tan profundo, hasta dónde, cuánto penetra, penetra, pr
 lexicon-ask-safe = seguro, segura, es seguro, está bien, vale, bastante, basta, suficiente, peligroso, malo, se puede, puedo, debo, hay que, hace falta, bien, ok, es peligroso, es verdad, es cierto
 lexicon-ask-done = hecho, hecha, listo, lista, ya está, bastan, basta, cocido, cocida, suficiente, suficientes
 lexicon-ask-too-much = demasiado, demasiada, demasiadas, es demasiado, es mucho, mucho, mucha
+lexicon-ask-plenty = suficiente, bastante, basta
 lexicon-ask-double-salt = el doble de sal, doble de sal, sal de más, el doble de la sal, sal al doble
 lexicon-people-out = todo el mundo fuera, todo el mundo afuera, estamos fuera, estamos afuera, estoy fuera, estoy afuera
 lexicon-wished-well = buenos días, buen día, buenas tardes, buenas noches

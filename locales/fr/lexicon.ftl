@@ -289,6 +289,7 @@ lexicon-ask-deep = profondeur, profond, profondément, quelle profondeur, à que
 lexicon-ask-safe = assez pour, suffit pour, suffisant pour, suffisante pour, ça suffit pour, elle est cuite, est cuite, est-elle cuite, il est cuit, est-il cuit, est-ce cuit, c'est cuit, est-ce que c'est cuit, c'est sûr, cest sûr, est-ce sûr, est-ce que c'est sûr, est sûr, sont sûrs, sûre, sûres, sans danger, sans risque, sécuritaire, sécurité, c'est bon, cest bon, est-ce bon, ok, okay, ça va, ça passe, bon, bonne, encore bon, encore bonne, bons, bonnes, dangereux, dangereuse, risqué, risquée, malade, malades, je peux, je peux encore, peux, puis-je, peut-on, on peut, peut, je dois, dois, dois-je, doit-on, faut-il, il faut, faut, est-ce qu'il faut, suffit, suffisant, assez, grave, mauvais, mauvaise, comestible, mangeable, correct, foutu, foutue, fichu, fichue, à jeter, jeter, ça suffit, c'est vrai, est-ce vrai
 lexicon-ask-done = cuit, cuite, est cuite, c'est cuit, suffit, ça suffit, suffisent, assez, prêt, prête, c'est prêt
 lexicon-ask-too-much = trop, c'est trop, de trop, est-ce trop, est-ce que c'est trop
+lexicon-ask-plenty = assez, suffit, ça suffit, suffisant
 lexicon-ask-double-salt = le double de sel, double de sel, deux fois trop de sel, deux fois plus de sel, doublé le sel, le double du sel
 lexicon-people-out = tout le monde dehors, tout le monde est dehors, on est dehors, nous sommes dehors, je suis dehors, les enfants sont dehors
 lexicon-wished-well = bonne journée, bonne soirée, bonne nuit, bonne fête

@@ -378,6 +378,7 @@ lexicon-ask-deep = quanto in profondità, quanto a fondo, fin dove, fino a dove,
 lexicon-ask-safe = è pronto, è cotto, è pronta, è cotta, si può mangiare, posso mangiare, sicuro, sicura, sicuri, è sicuro, sicurezza, va bene, vanno bene, ok, ancora buono, ancora buona, ancora buoni, buono, buona, basta, sufficiente, pericoloso, pericolosa, fa male, posso, si può, possiamo, devo, bisogna, occorre, dovrei, serve, è ok, mangiabile, commestibile, mi sento male, va buttato, lo butto, da buttare, rischio, rischioso, è vero
 lexicon-ask-done = pronto, pronta, è pronto, è pronta, cotto, cotta, è cotto, è cotta, bastano, basta, sufficienti, sufficiente
 lexicon-ask-too-much = troppo, troppi, troppa, troppe, è troppo, sono troppi, sono troppe
+lexicon-ask-plenty = basta, sufficiente
 lexicon-ask-double-salt = il doppio del sale, doppio del sale, il doppio di sale, doppio di sale, sale doppio, doppia dose di sale
 lexicon-people-out = siamo fuori, siamo tutti fuori, sono fuori casa, i bambini sono fuori, bambini fuori
 lexicon-wished-well = buon giorno, buona sera, buona giornata, buona serata, buona notte

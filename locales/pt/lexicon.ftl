@@ -288,6 +288,7 @@ lexicon-ask-deep = quão fundo, até onde, quanto penetra, penetra, profundidade
 lexicon-ask-safe = seguro, segura, é seguro, tudo bem, tá bom, está bom, basta, suficiente, perigoso, perigosa, faz mal, ruim, posso, pode, devo, tem que, precisa, tenho que, ok, bom, boa, ainda dá, é verdade
 lexicon-ask-done = pronto, pronta, tá pronto, basta, bastam, chega, suficiente, assado, assada, cozido, cozida, tá bom, está bom
 lexicon-ask-too-much = demais, é demais, é muito, muito, muita, foi muito
+lexicon-ask-plenty = suficiente, basta, chega
 lexicon-ask-double-salt = sal em dobro, o dobro de sal, o dobro do sal, dobro de sal, dobro do sal, sal dobrado, duas vezes o sal
 lexicon-people-out = todo mundo fora, todo mundo lá fora, tá todo mundo fora, estamos fora, estou fora, tô fora, tô lá fora, estamos lá fora
 lexicon-wished-well = bom dia, boa tarde, boa noite, boa ceia

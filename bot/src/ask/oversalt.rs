@@ -36,23 +36,24 @@ pub enum Lain {
 /// The question, where the words ask whether salt told by its amount is too much, or tell that it was twice as much.
 pub(super) fn read(s: &Sentence, bird: BirdSaid, salt: Option<SaltSaid>) -> Option<Question> {
     if s.has("ask-double-salt") {
-        return Some(Question::OverSalt { amount: None, salt, bird });
+        return Some(Question::OverSalt { amount: None, enough: false, salt, bird });
     }
     let named = salt.is_some() || ["salt-any", "habit-salted-twice", "habit-salty"].iter().any(|salted| s.has(salted));
     let asked = ["ask-too-much", "habit-salted-twice", "habit-salty"].iter().any(|much| s.has(much));
-    if !named || !asked {
+    let enough = !asked && s.has("ask-plenty");
+    if !named || !(asked || enough) {
         return None;
     }
     let amounts = || (0..s.len()).filter_map(|at| s.amount(at));
     let volume = amounts().find(|amount| amount.measure() == Some(Measure::Volume));
     let light = |amount: &&Amount| amount.mass().is_some_and(|mass| in_grams(mass) < MOST_G);
     let amount = volume.or_else(|| amounts().find(light))?.clone();
-    Some(Question::OverSalt { amount: Some(amount), salt, bird })
+    Some(Question::OverSalt { amount: Some(amount), enough, salt, bird })
 }
 
 /// Whether that is too much for a bird that takes `dose`, of the one told if None.
 pub fn over_salt(question: &Question, dose: Option<Mass>, lain: Lain, asker: &Asker) -> Result<Answer, NotUnderstood> {
-    let Question::OverSalt { amount, salt, bird } = question else { return Err(NotUnderstood::Unknown) };
+    let Question::OverSalt { amount, enough, salt, bird } = question else { return Err(NotUnderstood::Unknown) };
     let kind = question.kind();
     let Some(amount) = amount else {
         return Ok(too_much(Answer::new(kind).say(Text::new("ask-oversalt-double")).value("times", 2.0, ""), lain));
@@ -70,8 +71,11 @@ pub fn over_salt(question: &Question, dose: Option<Mass>, lain: Lain, asker: &As
     };
     let times = in_grams(mass) / in_grams(dose).max(0.1);
     let id = match times {
+        _ if times >= MUCH && *enough => "ask-salt-enough-much",
         _ if times >= MUCH => "ask-oversalt-much",
+        _ if times >= A_LITTLE && *enough => "ask-salt-enough-a-little",
         _ if times >= A_LITTLE => "ask-oversalt-a-little",
+        _ if times >= LITTLE && *enough => "ask-salt-enough-right",
         _ if times >= LITTLE => "ask-oversalt-right",
         _ => "ask-oversalt-little",
     };

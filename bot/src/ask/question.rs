@@ -33,6 +33,8 @@ pub enum Question {
     OverSalt {
         /// How much it is; `None`: twice what was meant.
         amount: Option<Amount>,
+        /// Asked whether it is enough, and not whether it is too much.
+        enough: bool,
         /// Salt, where named.
         salt: Option<SaltSaid>,
         /// Bird.

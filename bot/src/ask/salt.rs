@@ -200,6 +200,7 @@ pub(super) fn per(kilogram: bool, salt: Option<SaltSaid>, asker: &Asker) -> Resu
                 .with("salt", salt_arg(&salt))
                 .with("mass", Arg::Grams(mass)),
         )
+        .say(Text::new("ask-dose-rest").with("longest", Arg::Span(Dose::longest_rest())))
         .value("mass", in_grams(mass), "g")
         .value_cut("volume", in_milliliters(salt.volume_of(mass)) / teaspoon, "tsp")
         .from(source::DRY_SALTING);

@@ -62,6 +62,7 @@ mod raw;
 mod readings;
 mod reports;
 mod retracted;
+mod salted;
 mod scales;
 mod settings;
 mod shares;

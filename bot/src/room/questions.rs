@@ -6,7 +6,7 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
-use super::{PersonId, RoomKind, Sitting, amend, dose, help, order, own_kitchen, plan_words, spoiled};
+use super::{PersonId, RoomKind, Sitting, amend, dose, help, order, own_kitchen, plan_words, salted, spoiled};
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
 use crate::words::{Arg, Text};
@@ -293,14 +293,15 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
         sitting.answer(Text::new("room-limit-chill"));
         return;
     }
-    if let Some(answer) = over_salt(sitting, text) {
+    let own = ask::read_question(text, &asker).ok().and_then(|question| salted::asked(sitting, &question, &asker));
+    if let Some(answer) = own.or_else(|| over_salt(sitting, text)) {
         return say(sitting, text, answer, How::New);
     }
     match ask::ask(text, &asker) {
         Ok(answer) => {
             // A weight that is asked back may be known: from the plan, or from the one being made.
             let lacks_weight = answer.ask_back.as_ref().is_some_and(|back| back.choices.is_empty());
-            let whole = lacks_weight.then(|| own_bird(sitting)).flatten().map(|bird| format!("{text} {bird}"));
+            let whole = lacks_weight.then(|| own_bird(sitting, text)).flatten().map(|bird| format!("{text} {bird}"));
             match whole.and_then(|whole| Some((ask::ask(&whole, &asker).ok()?, whole))) {
                 Some((answer, whole)) if answer.ask_back.is_none() => say(sitting, &whole, answer, How::New),
                 _ => say(sitting, text, answer, How::New),
@@ -312,11 +313,13 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
     }
 }
 
-/// The bird of this room's plan or of the speaker's draft, in words every language's reader knows.
-fn own_bird(sitting: &Sitting<'_>) -> Option<String> {
+/// The bird of this room's plan or of the speaker's draft, in words every language's reader knows. `None`: the text names another.
+fn own_bird(sitting: &Sitting<'_>, text: &str) -> Option<String> {
     let drafted = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who)).map(|draft| &draft.wish);
     let wish = sitting.room.plan.as_ref().map(|plan| &plan.wish).or(drafted)?;
-    let kind = order::kind(wish).name().replace('-', " ");
+    let kind = order::kind(wish).name();
+    let named = super::planning::read(sitting, text).0.kind;
+    let kind = Some(kind).filter(|kind| named.is_none_or(|named| named == *kind))?.replace('-', " ");
     // Cut to whole grams, 14 lb would come back a hair lighter, and feed fewer.
     Some(format!("{} g {kind}", (wish.mass_g? - 0.05).ceil()))
 }
@@ -396,7 +399,9 @@ fn over_salt(sitting: &Sitting<'_>, text: &str) -> Option<Answer> {
     let question = ask::read_question(text, &asker).ok()?;
     let Question::OverSalt { bird, .. } = &question else { return None };
     let plan = sitting.room.plan.as_ref().filter(|_| bird.mass.is_none())?;
-    let dose = dose::dry(&plan.order(sitting.zone_or_utc())?, dose::strength(&plan.wish))?;
+    let (order, strength) = (plan.order(sitting.zone_or_utc())?, dose::strength(&plan.wish));
+    // Where the plan salts nothing, it takes what a bird like it takes.
+    let dose = dose::dry(&order, strength).or_else(|| salt::dose(&order.bird, strength).ok())?;
     let lain = match plan.job(Step::Salt, 0).map(|job| &job.state) {
         Some(JobState::Done { at, .. }) if sitting.now - *at >= GOES_IN => Lain::Soaked,
         Some(JobState::Done { .. }) => Lain::Fresh,

@@ -6,7 +6,7 @@ use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::{JobState, StoredReading};
 use super::turn::{How, Urgency};
-use super::{PersonId, Sitting, back_on, board, ice, jobs, plan_words, planning, questions, undo};
+use super::{PersonId, Sitting, back_on, board, ice, jobs, plan_words, planning, questions, salted, undo};
 use crate::ask::Advice;
 use crate::reading::{self, Happened, Report, ReportKind};
 use crate::words::{Arg, Text};
@@ -73,7 +73,7 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         (Some(it), ReportKind::Done) if is_too_soon(sitting, it) && early(sitting, report) => {}
         (Some(it), ReportKind::Done) => jobs::done(sitting, it),
         (Some(it), ReportKind::NotDone) => not_done(sitting, it),
-        (None, ReportKind::Done) if early(sitting, report) => {}
+        (None, ReportKind::Done) if early(sitting, report) || salted::twice(sitting, report) => {}
         (None, ReportKind::NotDone) if marked(sitting, report) => {}
         (None, ReportKind::NotDone) => {
             sitting.answer(Text::new("room-not-yet"));
@@ -213,6 +213,9 @@ fn is_cooked(sitting: &Sitting<'_>) -> bool {
 fn early(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     let of_report = || report.step.and_then(|step| jobs::by_step(sitting, step, None));
     let Some(it) = job(sitting, report).or_else(of_report) else { return false };
+    if salted::early(sitting, it) {
+        return true;
+    }
     let Some(at) = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth)).map(|job| job.at) else {
         return false;
     };
