@@ -247,6 +247,7 @@ ask-oven-smoker = Ein Smoker läuft bei { $low } bis { $high }, mit ganz aufgeta
 ask-hold = Halt ihn bei { $hot } oder mehr; darunter höchstens { $limit }, dann in den Kühlschrank.
 ask-wash = Nein, nicht waschen: bei { $share } % derer, die es taten, waren danach Keime in der Spüle. Trocken tupfen, Hände 20 s waschen.
 ask-counter-thaw = Nie auf der Arbeitsplatte, auch nicht in warmem Wasser: außen verdirbt er, während innen noch Eis ist. Kühlschrank, oder kaltes Wasser, alle { $every } gewechselt.
+ask-warm-thaw = Weg damit: außen war er über { $limit } lauwarm, während es innen noch taute, und Garen macht das nicht gut. Der nächste taut im Kühlschrank, oder in kaltem Wasser, alle { $every } gewechselt.
 ask-stuffing = Am sichersten neben dem Vogel gebacken. Im Vogel: locker füllen, erst kurz vor dem Garen, und keinen, der gefroren ist, geräuchert oder frittiert wird.
 ask-stuffing-target = Auch in ihrer Mitte müssen es { $target } sein.
 ask-fry-frozen = Nein: nie einen Vogel frittieren, der gefroren oder halb gefroren ist. Das Öl kocht über und brennt. Erst ganz auftauen.

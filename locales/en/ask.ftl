@@ -252,6 +252,7 @@ ask-oven-smoker = A smoker runs at { $low } to { $high }, with the bird thawed t
 ask-hold = Keep it at { $hot } or hotter; under that, { $limit } at most, then into the fridge.
 ask-wash = No, don't wash it: of people who did, { $share } % had bacteria in the sink afterwards. Pat it dry, wash your hands 20 s.
 ask-counter-thaw = Never on the counter, nor in warm water: the outside spoils while the middle is ice. Fridge, or cold water changed every { $every }.
+ask-warm-thaw = Throw it away: it was warm outside for more than { $limit } while the middle thawed, and cooking doesn’t undo that. The next one thaws in the fridge, or in cold water changed every { $every }.
 ask-stuffing = Safest baked beside the bird. In it: stuff loosely, just before it goes on, and not a bird that is frozen, smoked or fried.
 ask-stuffing-target = Its middle must reach { $target } too.
 ask-fry-frozen = No: never fry a bird that is frozen or partly frozen. The oil boils over and burns. Thaw it through first.

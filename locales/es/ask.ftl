@@ -252,6 +252,7 @@ ask-oven-smoker = Un ahumador va de { $low } a { $high }, con el ave descongelad
 ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego { -fridge(form: "to") }.
 ask-wash = No la laves: de quienes la lavaron, el { $share } % acabó con bacterias en el fregadero. Sécala y lávate las manos 20 s.
 ask-counter-thaw = Nunca en { -counter } ni en agua tibia: por fuera se estropea y por dentro sigue helada. { -fridge(form: "Title") }, o agua fría cambiada cada { $every }.
+ask-warm-thaw = A la basura: por fuera estuvo templada más de { $limit } mientras el centro se descongelaba, y cocinarla no lo arregla. La próxima, { -fridge(form: "in") } o en agua fría cambiada cada { $every }.
 ask-stuffing = Lo más seguro, al horno aparte. Dentro: sin apretarlo, justo antes de meter el ave, y nunca en un ave congelada, ahumada o frita.
 ask-stuffing-target = El centro también debe llegar a { $target }.
 ask-fry-frozen = No: nunca frías un ave congelada ni a medio descongelar. El aceite rebosa y quema. Primero, descongelada del todo.

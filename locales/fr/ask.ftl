@@ -248,6 +248,7 @@ ask-oven-smoker = Un fumoir tourne entre { $low } et { $high }, avec une volaill
 ask-hold = Garde à { $hot } ou plus ; en dessous, { $limit } au plus, puis au frigo.
 ask-wash = Non, ne la lave pas : chez ceux qui l’ont fait, { $share } % avaient ensuite des bactéries dans l’évier. Éponge-la, lave-toi les mains 20 s.
 ask-counter-thaw = Jamais sur { -counter }, ni dans l’eau tiède : l’extérieur se gâte pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every }.
+ask-warm-thaw = Poubelle : l’extérieur a été tiède plus de { $limit } pendant que le cœur dégelait, et la cuisson n’y change rien. La prochaine, au frigo ou dans l’eau froide changée toutes les { $every }.
 ask-stuffing = Le plus sûr : la cuire à côté de la volaille. Dedans : sans tasser, juste avant la cuisson, et pas dans une volaille congelée, fumée ou frite.
 ask-stuffing-target = Son milieu doit atteindre { $target } aussi.
 ask-fry-frozen = Non : ne fais jamais frire une volaille congelée, même en partie. L’huile déborde et prend feu. Décongèle-la d’abord à cœur.

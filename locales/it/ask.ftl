@@ -256,6 +256,7 @@ ask-oven-smoker = Un affumicatore lavora da { $low } a { $high }, con il volatil
 ask-hold = Tienilo a { $hot } o più; sotto, { $limit } al massimo, poi in frigo.
 ask-wash = No, non lavarlo: tra chi l’ha fatto, il { $share } % aveva poi batteri nel lavello. Asciugalo tamponando, e lavati le mani per 20 s.
 ask-counter-thaw = Mai sul piano di lavoro, né in acqua calda: l’esterno si guasta mentre il cuore è ghiaccio. In frigo, o in acqua fredda cambiata ogni { $every }.
+ask-warm-thaw = Buttalo: fuori è stato tiepido più di { $limit } mentre il cuore si scongelava, e la cottura non rimedia. Il prossimo in frigo, o in acqua fredda cambiata ogni { $every }.
 ask-stuffing = La cosa più sicura è cuocerlo a parte. Dentro: farcisci senza pressare, subito prima di cuocere, e mai un volatile congelato, affumicato o fritto.
 ask-stuffing-target = Anche il centro del ripieno deve arrivare a { $target }.
 ask-fry-frozen = No: mai friggere un volatile congelato o congelato in parte. L’olio trabocca e prende fuoco. Prima scongelalo fino al cuore.

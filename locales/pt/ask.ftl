@@ -253,6 +253,7 @@ ask-oven-smoker = Um defumador vai de { $low } a { $high }, com a ave toda desco
 ask-hold = Mantenha a { $hot } ou mais; abaixo disso, no máximo { $limit }, e depois geladeira.
 ask-wash = Não, não lave: de quem lavou, { $share } % ficaram com bactérias na pia. Seque com papel, lave as mãos 20 s.
 ask-counter-thaw = Nunca na bancada, nem em água morna: por fora estraga enquanto o meio ainda é gelo. Geladeira, ou água fria trocada a cada { $every }.
+ask-warm-thaw = Lixo: por fora ficou morna mais de { $limit } enquanto o meio descongelava, e cozinhar não desfaz isso. A próxima, na geladeira ou em água fria trocada a cada { $every }.
 ask-stuffing = O mais seguro é assar ao lado da ave. Dentro: recheie sem apertar, só na hora de assar, e nunca ave congelada, defumada ou frita.
 ask-stuffing-target = O meio dele também tem que chegar a { $target }.
 ask-fry-frozen = Não: nunca frite uma ave congelada ou meio congelada. O óleo transborda e pega fogo. Primeiro descongele por inteiro.

@@ -27,7 +27,7 @@ pub use read::{NotUnderstood, read_question};
 pub use safety::fridge_too_warm;
 pub use salt::usual_grain;
 
-use crate::reading::Ground;
+use crate::reading::{Ground, WarmThaw};
 use crate::words::{Reader, UnitSystem};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::{SpoonSystem, Temperature};
@@ -132,6 +132,8 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::HoldHot => safety::hold_hot(asker),
         Question::Wash => safety::wash(),
         Question::CounterThaw => safety::counter_thaw(),
+        Question::WarmThaw(WarmThaw::Kitchen) => safety::warm_thaw(),
+        Question::WarmThaw(WarmThaw::Outside) => advice::advice(Advice::GarageThaw, asker),
         Question::Stuffing => safety::stuffing(),
         Question::Fry { bird, frozen } => advice::fry(bird, *frozen),
         Question::Advice(about) => advice::advice(*about, asker),

@@ -1,7 +1,7 @@
 //! What can be asked. Gaps are open fields: the answer asks for what matters.
 
 use super::Advice;
-use crate::reading::{Peril, Unwell};
+use crate::reading::{Peril, Unwell, WarmThaw};
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
 use carvetime_core::quantity::{Amount, Mass, SpoonSystem, Temperature, Unit, Volume};
@@ -194,6 +194,8 @@ pub enum Question {
     Wash,
     /// Whether to thaw on the counter.
     CounterThaw,
+    /// It has thawed where it should not.
+    WarmThaw(WarmThaw),
     /// Whether and how to stuff.
     Stuffing,
     /// Whether and how to fry.
@@ -281,6 +283,8 @@ impl Question {
             Self::HoldHot => "hold",
             Self::Wash => "wash",
             Self::CounterThaw => "counter-thaw",
+            Self::WarmThaw(WarmThaw::Kitchen) => "warm-thaw",
+            Self::WarmThaw(WarmThaw::Outside) => Advice::GarageThaw.kind(),
             Self::Stuffing => "stuffing",
             Self::Fry { .. } => "fry",
             Self::Advice(about) => about.kind(),

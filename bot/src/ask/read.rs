@@ -6,7 +6,9 @@
 use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit, oversalt};
 use crate::reading::sentence::{Sentence, What};
-use crate::reading::{Lean, Problem, When, Wish, last_at, read_peril, read_unwell, read_when, read_wish};
+use crate::reading::{
+    Lean, Problem, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish,
+};
 use crate::words::Text;
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
@@ -64,6 +66,9 @@ pub fn read_question(text: &str, asker: &Asker) -> Result<Question, NotUnderstoo
     }
     if let Some(health) = read_unwell(&text, asker.ground.lexicon) {
         return Ok(Question::Unwell(health.what));
+    }
+    if let Some((place, _)) = read_warm_thaw(&text, asker.ground.lexicon) {
+        return Ok(Question::WarmThaw(place));
     }
     let sentence = Sentence::read(&text, asker.ground.lexicon);
     let (wish, problems) = read_wish(&text, &asker.ground);

@@ -366,6 +366,13 @@ pub(super) fn counter_thaw() -> Result<Answer, NotUnderstood> {
     told("counter-thaw", vec![text], &[source::BIG_THAW])
 }
 
+/// Thawed in the warm for hours: what has happened is no matter of advice any more.
+pub(super) fn warm_thaw() -> Result<Answer, NotUnderstood> {
+    let limit = rules::US_TWO_HOUR_RULE.time().map_or(TimeDelta::hours(2), |time| time.high);
+    let text = Text::new("ask-warm-thaw").with("limit", Arg::Span(limit)).with("every", Arg::Span(WATER_CHANGE_EVERY));
+    told("warm-thaw", vec![text], &[source::BIG_THAW, rules::US_TWO_HOUR_RULE.source])
+}
+
 pub(super) fn stuffing() -> Result<Answer, NotUnderstood> {
     let texts = vec![Text::new("ask-stuffing"), Text::new("ask-stuffing-target").with("target", degrees(165.0))];
     told("stuffing", texts, &[source::TURKEY_STUFFING, source::COUNTDOWN])

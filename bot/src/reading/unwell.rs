@@ -53,7 +53,7 @@ pub fn read_unwell(text: &str, lexicon: &'static Lexicon) -> Option<Health> {
     };
     // "Had a bug last week, is it ok to cook?" wants its answer; told only, it is over.
     let asks = text.contains(['?', '¿']) && what == Unwell::Sick;
-    if (any("unwell-past") || any("other-year")) && !asks {
+    if (any("weeks-ago") || any("other-year")) && !asks {
         return None;
     }
     let own = |(from, to): (usize, usize)| {

@@ -75,6 +75,7 @@ mod tongue;
 mod undo;
 mod unwell;
 mod wanted;
+mod warm_thaw;
 mod which;
 
 pub mod action;
@@ -323,6 +324,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if readings::expected(sitting) && (scales::disagree(sitting, text) || !edited && behind::told(sitting, text)) {
+        return;
+    }
+    if !edited && warm_thaw::told(sitting, text, addressed) {
         return;
     }
     if !edited && (spoiled::asked(sitting, text) || no_heat::asked(sitting, text))

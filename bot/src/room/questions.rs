@@ -109,6 +109,7 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         }
         Ok(
             Question::Unwell(_)
+            | Question::WarmThaw(_)
             | Question::Keeps { age: None, .. }
             | Question::Stuffing
             | Question::Wash

@@ -41,8 +41,7 @@ pub(super) fn twice(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     }
     let now = sitting.now;
     let plan = sitting.room.plan.as_ref().filter(|plan| plan.on_since(now).is_none() && !plan.is_off());
-    let Some(JobState::Done { by, at }) = plan.and_then(|plan| plan.job(Step::Salt, 0)).map(|job| job.state.clone())
-    else {
+    let Some(JobState::Done { by, at }) = plan.and_then(|plan| plan.job(Step::Salt, 0)).map(|job| job.state) else {
         return false;
     };
     let same = by == sitting.speaker();
