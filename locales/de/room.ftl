@@ -439,6 +439,7 @@ room-button-amend = Plan ändern
 room-not-done = Gut zu wissen: { $what } steht noch aus.
 room-water-not = Ist das Wasser noch kalt, { $cold } oder weniger? Jetzt wechseln und weiter. War es über { $limit } wärmer: wirf den Vogel weg.
 room-thaw-early = Das ist früh: in kaltem Wasser ist der Vogel bis { $thawed } aufgetaut, gegart wird er { $on }. Aufgetaut: raus aus dem Wasser, in den Kühlschrank bei höchstens { $cold }. Oder jetzt aufhören: in den Kühlschrank, „Rückgängig“, und ab { $water } ins Wasser.
+room-thaw-water = In kaltem Wasser ist der Vogel bis { $thawed } aufgetaut: Wasser alle { $every } wechseln. Dann raus, in den Kühlschrank bei höchstens { $cold }, gegart wird { $on }. Lieber wie geplant? Jetzt in den Kühlschrank, und „Rückgängig“.
 room-thaw-long = Er ist seit { $thawed } aufgetaut. Wasser noch { $cold } oder weniger? Jetzt in den Kühlschrank. War es über { $limit } wärmer: wirf den Vogel weg.
 room-thaw-out = Jetzt ist er aufgetaut: raus aus dem Wasser, in einer Schale in den Kühlschrank, höchstens { $cold }. Kein Wasser mehr. Noch Eis innen? Wasser wechseln und weiter. Gegart wird er { $on }.
 room-ok = Gut.

@@ -412,6 +412,7 @@ lexicon-talk-undone-thaw = still frozen, still frozen solid, frozen solid, rock 
 lexicon-talk-icy = inside, ice, icy, in the middle, in middle, middle, half, partly, partially, center, centre, cavity
 lexicon-talk-thawed = thawed, is thawed, its thawed, defrosted, is defrosted, fully thawed, all thawed, completely thawed, thawed out, done thawing, finished thawing, thawed already, fully defrosted, completely defrosted
 lexicon-talk-thawing = is thawing, its thawing, still thawing, thawing in water, thawing in the fridge
+lexicon-talk-thaw-water = in water, in the water, in cold water, cold water, water thaw, in the sink, in sink
 lexicon-talk-thaw-warm = on the counter, on counter, counter, countertop, on the countertop, in the sink, in sink, sink, on the table, on the kitchen table, at room temp, at room temperature, on the stove, in the kitchen
 lexicon-talk-thaw-unsure = in the garage, in garage, garage, on the porch, porch, on the back porch, back porch, in the shed, on the balcony, balcony, on the deck, outside, in the car, in the trunk, in my trunk, in the truck, in the basement, in my car, in the back of the car
 lexicon-talk-thaw-word = thaw, thaws, thawed, thawing, defrost, defrosted, defrosting, to thaw, to defrost, thaw out, thawing out, thawed out

@@ -479,6 +479,7 @@ room-button-amend = Change the plan
 room-not-done = Good to know: { $what } is still to do.
 room-water-not = Is the water still cold, { $cold } or less? Change it now and go on. Warmer than that for over { $limit }: throw the bird away.
 room-thaw-early = That’s early: in cold water it’s thawed by { $thawed }, and goes on { $on }. Once thawed: out of the water, into the fridge at { $cold } or less. Or stop now: into the fridge, “Undo”, and water from { $water }.
+room-thaw-water = In cold water it’s thawed by { $thawed }: change the water every { $every }. Then out of it, into the fridge at { $cold } or less; it goes on { $on }. Rather as planned? Into the fridge now, and “Undo”.
 room-thaw-long = It’s been thawed since { $thawed }. Water still { $cold } or less? Into the fridge with it now. Warmer than that for over { $limit }: throw the bird away.
 room-thaw-out = By now it’s thawed: out of the water and into the fridge, { $cold } or less, in a dish. No more water. Still ice inside? Change the water and go on. It goes on { $on }.
 room-ok = Good.

@@ -492,6 +492,7 @@ room-button-amend = Cambiar el plan
 room-not-done = Bueno es saberlo: { $what } sigue pendiente.
 room-water-not = ¿El agua sigue fría, a { $cold } o menos? Cámbiala ya y sigue. Si estuvo más templada más de { $limit }: tira el ave.
 room-thaw-early = Es pronto: en agua fría se descongela hacia { $thawed } y se asa { $on }. Ya descongelado: fuera del agua y { -fridge(form: "to") }, a { $cold } o menos. O para ahora: { -fridge(form: "to") }, «Deshacer», y al agua desde { $water }.
+room-thaw-water = En agua fría se descongela hacia { $thawed }: cambia el agua cada { $every }. Luego fuera del agua y { -fridge(form: "to") }, a { $cold } o menos; se asa { $on }. ¿Mejor como estaba? Ahora { -fridge(form: "to") }, y «Deshacer».
 room-thaw-long = Está descongelado desde { $thawed }. ¿El agua sigue a { $cold } o menos? { -fridge(form: "To") } ya. Si estuvo más templada más de { $limit }: tira el ave.
 room-thaw-out = Ya está descongelado: fuera del agua y { -fridge(form: "to") } en una fuente, a { $cold } o menos. No más agua. ¿Queda hielo dentro? Cambia el agua y sigue. Se asa { $on }.
 room-ok = Bien.

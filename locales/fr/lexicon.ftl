@@ -414,6 +414,7 @@ lexicon-talk-undone-thaw = encore congelé, encore congelée, toujours congelé,
 lexicon-talk-icy = dedans, intérieur, glace, glaçons, milieu, moitié, coeur, cœur
 lexicon-talk-thawed = décongelé, décongelée, dégelé, dégelée, elle est décongelée, il est décongelé, complètement décongelée, complètement décongelé, bien décongelée, bien décongelé
 lexicon-talk-thawing = elle décongèle, il décongèle, ça décongèle, dinde décongèle, poulet décongèle, oie décongèle, canard décongèle, la décongèle, le décongèle, qui décongèle, elle dégèle, il dégèle, ça dégèle
+lexicon-talk-thaw-water = dans l'eau, eau froide, dans l'eau froide, dans l'évier, à l'eau froide
 lexicon-talk-thaw-warm = dans l'évier, évier, sur le plan de travail, plan de travail, sur le comptoir, comptoir, sur la table, à température ambiante, à l'air libre, dans la cuisine
 lexicon-talk-thaw-unsure = dans le garage, garage, au garage, sur le balcon, balcon, sur la terrasse, terrasse, dehors, dans la voiture, dans le coffre, dans le char, à la cave, dans la cave, au sous-sol, dans le cabanon, dans la véranda
 lexicon-talk-thaw-word = décongeler, décongelé, décongelée, décongèle, décongelait, dégeler, dégelé, dégelée, dégèle, à décongeler, à dégeler, se décongeler

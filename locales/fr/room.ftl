@@ -504,6 +504,7 @@ room-button-amend = Changer le plan
 room-not-done = Bon à savoir. Reste à faire : { $what }.
 room-water-not = L’eau est encore froide, { $cold } ou moins ? Change-la maintenant et continue. Plus tiède que ça pendant plus de { $limit } : jette la volaille.
 room-thaw-early = C’est tôt : dans l’eau froide, elle est décongelée vers { $thawed } et va à la cuisson { $on }. Décongelée : hors de l’eau, au frigo à { $cold } ou moins. Ou arrête maintenant : au frigo, « Annuler », et à l’eau à partir de { $water }.
+room-thaw-water = Dans l’eau froide, elle est décongelée vers { $thawed } : change l’eau toutes les { $every }. Puis hors de l’eau, au frigo à { $cold } ou moins, et à la cuisson { $on }. Plutôt comme prévu ? Au frigo maintenant, et « Annuler ».
 room-thaw-long = Elle est décongelée depuis { $thawed }. L’eau est encore à { $cold } ou moins ? Au frigo maintenant. Plus tiède pendant plus de { $limit } : jette la volaille.
 room-thaw-out = Elle est décongelée : hors de l’eau et au frigo dans un plat, à { $cold } ou moins. Plus d’eau. Encore de la glace dedans ? Change l’eau et continue. Elle va à la cuisson { $on }.
 room-ok = Bien.

@@ -497,6 +497,7 @@ room-button-amend = Cambia il piano
 room-not-done = Buono a sapersi: è ancora da fare { $what }.
 room-water-not = L’acqua è ancora fredda, { $cold } o meno? Cambiala ora e vai avanti. Più tiepida per oltre { $limit }: butta il volatile.
 room-thaw-early = È presto: in acqua fredda si scongela entro { $thawed } e va in cottura { $on }. Scongelato: fuori dall’acqua e in frigo, a { $cold } o meno. O smetti ora: in frigo, «Annulla», e in acqua da { $water }.
+room-thaw-water = In acqua fredda si scongela entro { $thawed }: cambia l’acqua ogni { $every }. Poi fuori dall’acqua, in frigo a { $cold } o meno, e va in cottura { $on }. Meglio come previsto? In frigo ora, e «Annulla».
 room-thaw-long = È scongelato da { $thawed }. L’acqua è ancora a { $cold } o meno? In frigo adesso. Più tiepida per oltre { $limit }: butta il volatile.
 room-thaw-out = Ormai è scongelato: fuori dall’acqua e in frigo in una teglia, a { $cold } o meno. Basta acqua. Ancora ghiaccio dentro? Cambia l’acqua e vai avanti. Va in cottura { $on }.
 room-ok = Bene.

@@ -431,6 +431,7 @@ room-button-amend = Mudar o plano
 room-not-done = Bom saber: { $what } ainda está por fazer.
 room-water-not = A água ainda está fria, a { $cold } ou menos? Troque agora e siga. Mais morna que isso por mais de { $limit }: jogue a ave fora.
 room-thaw-early = É cedo: na água fria descongela até { $thawed } e assa { $on }. Descongelado: fora da água e na geladeira, a { $cold } ou menos. Ou pare agora: geladeira, “Desfazer”, e água a partir de { $water }.
+room-thaw-water = Na água fria descongela até { $thawed }: troque a água a cada { $every }. Depois fora da água, na geladeira, a { $cold } ou menos, e assa { $on }. Melhor como estava? Na geladeira já, e “Desfazer”.
 room-thaw-long = Está descongelado desde { $thawed }. A água ainda está a { $cold } ou menos? Para a geladeira já. Mais morna por mais de { $limit }: jogue a ave fora.
 room-thaw-out = Já descongelou: fora da água e na geladeira numa travessa, a { $cold } ou menos. Chega de água. Ainda há gelo dentro? Troque a água e siga. Assa { $on }.
 room-ok = Bom.

@@ -75,7 +75,7 @@ pub use talk::{
 };
 pub use unwell::{Health, Unwell, read_unwell};
 pub use verdict::{Verdict, asks_of_last_time, read_verdict};
-pub use warm_thaw::{WarmThaw, read_warm_thaw};
+pub use warm_thaw::{WarmThaw, names_water, read_warm_thaw};
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use will::{
     Refusal, Willing, is_everything, is_plain_no, is_unwilling, read_cant, read_kind, read_refusal, read_willing,

@@ -26,6 +26,11 @@ pub enum WarmThaw {
     Outside,
 }
 
+/// "Put it in cold water": it thaws in water.
+pub fn names_water(text: &str, lexicon: &'static Lexicon) -> bool {
+    phrases(&lexicon.talk_words(text)).any(|phrase| lexicon.talk(&phrase, "thaw-water"))
+}
+
 /// Reads it, and whether thawing is named: without it, a bird that is planned has to be meant.
 pub fn read_warm_thaw(text: &str, lexicon: &'static Lexicon) -> Option<(WarmThaw, bool)> {
     if text.chars().count() > LONGEST || begins_as_question(text, lexicon) || tells_of_other_years(text, lexicon) {

@@ -7,13 +7,14 @@ use super::live::{self, Light};
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::Urgency;
-use super::{Sitting, board, jobs, order, undo};
+use super::{Sitting, What, board, jobs, order, undo};
+use crate::reading::{self, Lexicon};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Condition;
 use carvetime_core::plan::{Change as PlanChange, Conflict, Moment, Salting, Step, Thawing, spans};
 use carvetime_core::quantity::fahrenheit;
 use carvetime_core::roast::Cooker;
-use carvetime_core::thaw::WATER_CHANGE_EVERY;
+use carvetime_core::thaw::{WATER_CHANGE_EVERY, cold_water};
 use chrono::TimeDelta;
 use chrono_tz::Tz;
 
@@ -151,7 +152,12 @@ pub(super) fn told_early(sitting: &mut Sitting<'_>, planned: &LiveJob) {
     let Some((thawed, on)) = waits_from(plan, zone).zip(plan.job(Step::On, 0).map(|job| job.at)) else { return };
     let undo = undo::newest(plan);
     let cold = Arg::Temperature(fahrenheit(40.0));
-    let text = if thawed <= now {
+    // No water thaw takes a day: the fridge was to do it.
+    let in_fridge = planned.lasts_min >= TimeDelta::days(1).num_minutes();
+    let text = if in_fridge && thawed > now {
+        let text = Text::new("room-thaw-water").with("thawed", Arg::DayClock(thawed)).with("cold", cold);
+        text.with("on", Arg::DayClock(on)).with("every", Arg::Span(WATER_CHANGE_EVERY))
+    } else if thawed <= now {
         let text = Text::new("room-thaw-long").with("thawed", Arg::DayClock(thawed)).with("cold", cold);
         text.with("limit", Arg::Span(spans::ROOM_MOST))
     } else {
@@ -159,6 +165,19 @@ pub(super) fn told_early(sitting: &mut Sitting<'_>, planned: &LiveJob) {
         text.with("on", Arg::DayClock(on)).with("water", Arg::DayClock(planned.at))
     };
     sitting.answer(text).urgency(Urgency::Safety).row([button("room-button-undo", &undo)]);
+}
+
+/// "Put it in cold water", where the fridge was to thaw it: the water is changed every half hour, whatever was planned.
+pub(super) fn in_water(plan: &mut LivePlan, zone: Tz, heard: &What, lexicon: &'static Lexicon) {
+    let in_fridge = plan.wish.thawing.as_deref().is_none_or(|thawing| thawing == Thawing::Fridge.name());
+    let What::Said { text, .. } = heard else { return };
+    if in_fridge && reading::names_water(text, lexicon) {
+        plan.wish.thawing = Some(Thawing::ColdWater.name().to_owned());
+        let lasts = plan.order(zone).and_then(|order| cold_water(&order.bird)).map(|water| water.thaw.time.high);
+        if let Some((job, lasts)) = plan.job_mut(Step::Thaw, 0).zip(lasts) {
+            job.lasts_min = lasts.num_minutes();
+        }
+    }
 }
 
 /// The last change of water is none: by then it is thawed, and waits in the fridge.

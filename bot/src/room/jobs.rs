@@ -87,8 +87,12 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     if let Some(who) = by {
         super::stepping_down::is_back(sitting, who);
     }
+    let (lexicon, zone) = (sitting.lexicon(), sitting.zone_or_utc());
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     plan.remember(if done { "done" } else { "skipped" }, Some(it.step), by, now);
+    if done && it.step == Step::Thaw {
+        ice::in_water(plan, zone, &sitting.heard.what, lexicon);
+    }
     // Measured already, so it went on as planned, however late that is said.
     let at = if it.step == Step::On && plan.is_read_since(job.at) { job.at.min(when) } else { when };
     // Carved when its two hours were over, whether its coming off was said before or is only counted now.
