@@ -281,3 +281,47 @@ fn both_are_in_counts_for_each() {
     kitchen.say("Li", "both are off");
     assert!(!is_done(&plan(&kitchen, ROSA), "pull") && !is_done(&plan(&kitchen, TOM), "pull"));
 }
+
+#[test]
+fn how_long_a_bird_takes_is_told_of_the_one_that_is_planned() {
+    for text in ["how long does the duck take?", "when's Tom's done?", "how long does Toms bird need"] {
+        let mut kitchen = both_on("en-US");
+        let said = kitchen.say("Li", text);
+        assert!(said.contains("Tom's duck: ") && !said.contains("oven at 325"), "{text}: {said}");
+    }
+    let mut kitchen = both_on("en-US");
+    let said = kitchen.say("Li", "how long does a 12 lb turkey take at 350?");
+    assert!(said.contains("350 °F"), "{said}");
+}
+
+#[test]
+fn one_oven_has_one_setting() {
+    let second = |wish: &str| {
+        let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-24 08:00");
+        kitchen.say("Rosa", "/plan 14 lb fresh turkey, dinner Thursday 5 pm, 11 people, oven at 325");
+        kitchen.press("Rosa", "Accept");
+        kitchen.say("Tom", wish)
+    };
+    let said = second("/plan 6 lb fresh duck, dinner Thursday 5 pm, 4 people, oven at 350");
+    assert!(said.contains("Rosa's turkey is in an oven at 325 °F then. If it’s the same one"), "{said}");
+    let said = second("/plan 6 lb fresh duck, dinner Thursday 5 pm, 4 people, oven at 325");
+    assert!(!said.contains("same one"), "{said}");
+    let said = second("/plan 6 lb fresh duck, dinner Thursday 5 pm, 4 people, smoker at 300");
+    assert!(!said.contains("same one"), "{said}");
+}
+
+#[test]
+fn more_heat_for_one_is_more_for_what_shares_its_oven() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-24 08:00");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, dinner Thursday 5 pm, 11 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Tom", "/plan 6 lb fresh duck, dinner Thursday 5 pm, 4 people, oven at 325");
+    kitchen.press("Tom", "One more bird");
+    kitchen.run_to("2027-11-25 12:30");
+    kitchen.say("Rosa", "it's on");
+    kitchen.run_to("2027-11-25 14:00");
+    kitchen.say("Tom", "the duck is on");
+    kitchen.run_to("2027-11-25 15:30");
+    let said = kitchen.say("Rosa", "breast 95 thigh 100");
+    assert!(said.contains("[Heat to") && said.contains("In the same oven as Tom's duck?"), "{said}");
+}

@@ -41,6 +41,8 @@ birds-standing = Hier schon geplant: { $birds }. { $replaces ->
 }
 birds-same-heat = Dann ist auch dein Vogel mit { $mass } in derselben Hitze. Nebeneinander: Luft um beide, jeder dauert etwas länger, und in jeden ein Thermometer.
 birds-other-heat = Dann ist auch dein Vogel mit { $mass } in derselben Hitze, bei { $setting }. Beide brauchen eine Temperatur, oder einer kommt vor dem anderen dran.
+birds-one-oven = { $bird } ist dann im Ofen bei { $setting }. Ist es derselbe: eine Temperatur für beide, oder einer nach dem anderen.
+birds-hotter = Im selben Ofen wie { $birds }? Dann wird es auch dort heißer: miss früher nach.
 birds-full = Hier schon geplant: { $birds }. Mehr behalte ich in einem Chat nicht im Blick{ $replaces ->
     [yes] ; dieser könnte nur an die Stelle von einem kommen.
    *[no] .

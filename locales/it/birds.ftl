@@ -26,6 +26,8 @@ birds-standing = Qui c’è già un piano per: { $birds }. { $replaces ->
 }
 birds-same-heat = A quell’ora c’è anche il tuo volatile da { $mass } nello stesso calore. Fianco a fianco: aria intorno a entrambi, un po’ più di tempo per ciascuno e un termometro in ciascuno.
 birds-other-heat = A quell’ora c’è anche il tuo volatile da { $mass } nello stesso calore, a { $setting }. Serve una sola temperatura per tutti e due, oppure uno prima dell’altro.
+birds-one-oven = { $bird } sarà allora in un forno a { $setting }. Se è lo stesso: una temperatura per tutti e due, o uno prima dell’altro.
+birds-hotter = Nello stesso forno di { $birds }? Allora scalda di più anche lì: misura prima.
 birds-full = Qui c’è già un piano per: { $birds }. In una chat di più non ne seguo{ $replaces ->
     [yes] ; questo potrebbe solo prendere un posto.
    *[no] .

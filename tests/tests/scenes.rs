@@ -58,6 +58,7 @@ scenes! {
     the_drive_crosses_a_time_zone => "drive-across-zones",
     a_bird_is_carried_hot => "hot-drive",
     two_cooks_with_a_bird_each_are_called_for_their_own => "two-birds-two-cooks",
+    what_is_said_privately_goes_to_the_bird_it_names => "two-birds-and-one-alone",
     the_whole_table_shares_the_heat => "whole-table",
     second_thoughts_are_asked_and_named => "second-thoughts",
     whoever_blocks_the_bot_is_called_in_the_group => "owner-blocks",

@@ -130,7 +130,8 @@ impl Engine {
         Ok(heard)
     }
 
-    /// The group whose private call these words answer, or whose plan they are of. Who plans a bird of their own with the bot speaks of that one.
+    /// The group whose private call these words answer, or whose plan they are of. Who plans a bird of their own with the bot speaks of that one, unless
+    /// they name another.
     fn answered_from_afar(&self, heard: &Heard, now: DateTime<Utc>) -> Result<Option<RoomId>, BookError> {
         let (What::Said { edited: false, .. }, RoomKind::Private, Some(by)) = (&heard.what, heard.kind, &heard.by)
         else {
@@ -147,12 +148,23 @@ impl Engine {
             return Ok(None);
         }
         let own = self.drafted.room(heard.room)?;
-        if own.is_some_and(|own| own.plan.is_some() || own.drafts.contains_key(&by.id)) {
+        if own.as_ref().is_some_and(|own| own.drafts.contains_key(&by.id)) {
             return Ok(None);
         }
+        let own = own.filter(|own| own.plan.is_some());
         for group in [person.called_from, person.shares_in].into_iter().flatten() {
-            let room = self.drafted.room(self.drafted.now_at(group)?)?;
-            if let Some(room) = room.filter(|room| crate::room::is_answered(room, &person, &heard.what, now)) {
+            let Some(room) = self.drafted.room(self.drafted.now_at(group)?)? else { continue };
+            let meant = match &own {
+                Some(own) => {
+                    let mut owners = Vec::new();
+                    for plan in room.plans() {
+                        owners.extend(self.drafted.person(plan.host)?);
+                    }
+                    crate::room::is_of_a_groups_bird(&room, own, &owners, &person, &heard.what, now)
+                }
+                None => crate::room::is_answered(&room, &person, &heard.what, now),
+            };
+            if meant {
                 return Ok(Some(room.id));
             }
         }

@@ -259,7 +259,17 @@ pub(super) fn choice(sitting: &mut Sitting<'_>, who: PersonId) -> Option<(Text, 
     Some((Text::new(id).with("birds", Arg::List(standing)).with("replaces", Arg::Choice(replaces)), buttons))
 }
 
-/// What is to be said where another bird of theirs has the same cooker at the time.
+/// What is said with more heat that is offered, while another bird is in an oven: it may be the same one.
+pub(super) fn hotter_too(sitting: &Sitting<'_>) -> Option<Text> {
+    let hand = sitting.room.plan.as_ref()?;
+    let oven = |plan: &LivePlan| plan.wish.cooker.as_deref() != Some(Cooker::Smoker.name());
+    let on = |plan: &LivePlan| plan.on_since(sitting.now).is_some() && !plan.is_off();
+    let beside = sitting.room.others.iter().filter(|plan| oven(hand) && oven(plan) && on(plan));
+    let birds: Vec<Text> = beside.filter_map(|plan| label(sitting, plan)).collect();
+    (!birds.is_empty()).then(|| Text::new("birds-hotter").with("birds", Arg::List(birds)))
+}
+
+/// What is to be said where another bird of theirs has the same cooker at the time, or one of somebody else's an oven at another setting.
 pub(super) fn same_heat(sitting: &Sitting<'_>, who: PersonId, order: &Order, schedule: &Schedule) -> Vec<Text> {
     let new = |step: Step| schedule.jobs.iter().find(|job| job.step == step).map(|job| job.at);
     let (Some(on), Some(off)) = (new(Step::On), new(Step::Pull)) else { return Vec::new() };
@@ -267,11 +277,20 @@ pub(super) fn same_heat(sitting: &Sitting<'_>, who: PersonId, order: &Order, sch
         let other = plan.order(order.zone)?;
         let times = (plan.job(Step::On, 0)?.at, plan.job(Step::Pull, 0)?.at);
         let waits = plan.job(Step::Pull, 0)?.state == JobState::Waiting;
-        if plan.host != who || other.heat.cooker != order.heat.cooker || !waits || times.1 <= on || off <= times.0 {
+        let apart = (in_celsius(other.heat.setting) - in_celsius(order.heat.setting)).abs();
+        let oven = |cooker: Cooker| cooker != Cooker::Smoker;
+        if !waits || times.1 <= on || off <= times.0 {
+            return None;
+        }
+        // Two people may have an oven each, or one between them.
+        if plan.host != who && oven(other.heat.cooker) && oven(order.heat.cooker) && apart >= SAME_SETTING_C {
+            let text = Text::new("birds-one-oven").with("setting", Arg::Temperature(other.heat.setting));
+            return Some(text.with("bird", Arg::from(label(sitting, plan).unwrap_or_else(|| whose(sitting, plan)))));
+        }
+        if plan.host != who || other.heat.cooker != order.heat.cooker {
             return None;
         }
         let mass = Arg::Mass(other.bird.mass.get());
-        let apart = (in_celsius(other.heat.setting) - in_celsius(order.heat.setting)).abs();
         Some(if apart < SAME_SETTING_C {
             Text::new("birds-same-heat").with("mass", mass)
         } else {

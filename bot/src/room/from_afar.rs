@@ -8,12 +8,12 @@ use super::birds::{self, unmarked};
 use super::heard::{PersonId, RoomId, RoomKind, What};
 use super::sitting::Sitting;
 use super::state::{LivePlan, Person, Room};
-use super::stepping_down;
 use super::turn::{How, To, Urgency};
+use super::{order, stepping_down};
 use crate::ask::{self, Asker, Question};
 use crate::reading::command::{Address, read_command};
 use crate::reading::sentence::Sentence;
-use crate::reading::{self, Ground, Lexicon, read_log};
+use crate::reading::{self, Ground, Lexicon, fold, read_log};
 use carvetime_core::plan::{Moment, Step};
 
 /// Whether `what`, said privately by `person`, answers a call that `room` made there, or is of its plan.
@@ -56,6 +56,61 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
     let ahead = |plan: &&LivePlan| !birds::is_past(plan, now);
     plans.iter().any(|plan| look(&plan)) && is_reading(room, person, text, now)
         || plans.iter().any(ahead) && is_of_the_bird(room, person, text, now)
+}
+
+/// Whether `what`, said privately by one who plans a bird of their own there, is of the group's: its owner is named, or its kind and none
+/// of theirs is that; or it is a reading, theirs in the group is over the heat, and none in private is. `people`: the owners.
+pub fn is_of_a_groups_bird(
+    room: &Room,
+    own: &Room,
+    people: &[Person],
+    person: &Person,
+    what: &What,
+    now: Moment,
+) -> bool {
+    let What::Said { text, reply_to: None, .. } = what else { return false };
+    if room.kind != RoomKind::Group || room.gone || !room.members.contains(&person.id) {
+        return false;
+    }
+    let theirs: Vec<&LivePlan> = room.plans().into_iter().filter(|plan| !birds::is_past(plan, now)).collect();
+    let lexicon = person.reader(room, now).locale.as_str().to_owned();
+    let lexicon = Lexicon::of(&lexicon);
+    let says = reading::cancels(text, lexicon)
+        || is_of_the_heat(room, person, text, now)
+        || is_of_the_bird(room, person, text, now)
+        || concerns(room, person, text);
+    if theirs.is_empty() || !says {
+        return false;
+    }
+    let sentence = Sentence::read(text, lexicon);
+    let kinds: Vec<&str> = (0..sentence.len()).filter_map(|at| sentence.of(at, "bird-")).collect();
+    let is_kind = |plan: &&LivePlan| {
+        let kind = order::kind(&plan.wish).name();
+        // "Turkey breast 160" is read in the breast of a turkey.
+        kinds.iter().any(|told| *told == kind || told.starts_with(kind))
+    };
+    let own_kind = own.plans().iter().any(is_kind);
+    let whose = |plan: &&LivePlan| {
+        let owner = people.iter().find(|known| known.id == plan.host && known.id != person.id);
+        owner.is_some_and(|owner| names_as_owner(text, &owner.name))
+    };
+    if theirs.iter().any(whose) || !own_kind && theirs.iter().any(is_kind) {
+        return true;
+    }
+    let cooks = |plan: &&LivePlan| !plan.is_off() && plan.on_since(now).is_some();
+    let unnamed = kinds.iter().all(|kind| *kind == "any");
+    let on = theirs.iter().filter(|plan| plan.host == person.id).any(cooks);
+    unnamed && on && !own.plans().iter().any(cooks) && is_reading(room, person, text, now)
+}
+
+/// "Ben's turkey", "bens": with the ending that says whose something is.
+fn names_as_owner(text: &str, name: &str) -> bool {
+    let Some(first) = name.split_whitespace().next().map(fold) else { return false };
+    text.split_whitespace().any(|part| {
+        let told = fold(part);
+        let told = told.trim_matches(|c: char| !c.is_alphanumeric());
+        told.strip_suffix('s').is_some_and(|stem| stem.trim_end_matches(['\'', '’']) == first)
+    })
 }
 
 /// Readings, a dead oven or its return, and whether the bird can be eaten, while it cooks.
@@ -101,6 +156,10 @@ fn is_verdict(room: &Room, person: &Person, text: &str) -> bool {
 fn concerns(room: &Room, person: &Person, text: &str) -> bool {
     let taste = person.taste.or(&room.taste);
     let lexicon = Lexicon::of(taste.language.as_deref().unwrap_or("en"));
+    let looks = match read_command(text, None) {
+        Address::Command(command) => ["board", "when"].iter().any(|look| command.name.eq_ignore_ascii_case(look)),
+        Address::Plain(_) | Address::Other => false,
+    };
     let of_hours = || reading::asks_when(text, lexicon) || !reading::asks_when_step(text, lexicon).is_empty();
     let of_jobs = || {
         reading::asks_what_is_next(text, lexicon)
@@ -116,7 +175,7 @@ fn concerns(room: &Room, person: &Person, text: &str) -> bool {
             || !reading::read_takings(text, lexicon).is_empty()
             || reading::asks_for_another(text, lexicon).is_some()
     };
-    of_hours() || of_jobs() || of_hands()
+    looks || of_hours() || of_jobs() || of_hands()
 }
 
 /// "We're 12 now", "8 pm works better", "cancel dinner", from the host: the plan is theirs to change, or to end after a yes.

@@ -86,7 +86,7 @@ pub mod state;
 pub mod turn;
 
 pub use forecast::why_wide;
-pub use from_afar::is_answered;
+pub use from_afar::{is_answered, is_of_a_groups_bird};
 pub use heard::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
 pub use invites::{LINK, payload};
 pub use turn::{Bell, BellKind, Button, How, Say, To, Turn, Urgency};

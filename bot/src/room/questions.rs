@@ -140,6 +140,14 @@ pub(super) fn is_question(sitting: &Sitting<'_>, text: &str) -> bool {
     ask::read_question(text, &asker(sitting)).is_ok() || of_thawing(sitting, text, false).is_some()
 }
 
+/// "How long does the duck take?", of a bird whose weight and heat are not told: of one that is planned they are known.
+pub(super) fn asks_how_long(sitting: &Sitting<'_>, text: &str) -> bool {
+    let asked = || ask::read_question(text, &Asker::of_reader(&sitting.reader()));
+    // "The duck is in the oven" is read as one, too.
+    let asks = Sentence::read(text, sitting.lexicon()).has("ask-how-long");
+    asks && matches!(asked(), Ok(Question::RoastTime { bird, heat: None }) if bird.mass.is_none())
+}
+
 /// "I can do hot water right?", "microwave it?", where a frozen bird is planned and nothing else is understood of it: it is the thaw
 /// that is meant. Among people only from the one who is planning, or to the bot.
 fn of_thawing(sitting: &Sitting<'_>, text: &str, addressed: bool) -> Option<Question> {

@@ -8,8 +8,8 @@ use super::sitting::{button, labelled};
 use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent};
 use super::{
-    PersonId, RoomKind, Sitting, alarms, amend, board, doubted, hot_road, jobs, late, may, moves, order, plan_words,
-    spoiled,
+    PersonId, RoomKind, Sitting, alarms, amend, birds, board, doubted, hot_road, jobs, late, may, moves, order,
+    plan_words, spoiled,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Log, Place, Problem, Scale};
@@ -392,6 +392,10 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
             }
             let news = if sight.falling().is_some() { News::default() } else { news(sitting, sight) };
             lines.extend(news.lines);
+            let hotter = |button: &Button| matches!(Action::read(&button.data), Some(Action::Hotter(..)));
+            if news.rows.iter().flatten().any(hotter) {
+                lines.extend(birds::hotter_too(sitting));
+            }
             rows.extend(news.rows);
             if sight.is_done() && below(sitting).is_none() {
                 rows.extend(pull_now(sitting));

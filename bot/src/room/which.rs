@@ -10,7 +10,7 @@ use super::heard::Document;
 use super::state::{LivePlan, Unsure};
 use super::{
     BellKind, PersonId, Sitting, alarms, amend, asked_which, birds, calls, cooled, done_yet, each_its_own, farewell,
-    jobs, logs, may, misplaced, naming, no_heat, planning, readings, reports, shares,
+    jobs, logs, may, misplaced, naming, no_heat, planning, questions, readings, reports, shares,
 };
 use crate::reading::command::{Address, read_command};
 use crate::reading::{self, Place, Problem, Report, ReportKind};
@@ -121,7 +121,7 @@ pub(super) fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply
     let parts: Vec<&str> = text.split_whitespace().collect();
     let mentions = naming::mentions(sitting, &parts);
     // "Tom is done" is said of Tom.
-    let bird = text.contains(['?', '¿']) || mentions.iter().any(|mention| mention.sure);
+    let bird = !text.starts_with('/') && (text.contains(['?', '¿']) || mentions.iter().any(|mention| mention.sure));
     if let Some([serial]) = named.as_deref().filter(|_| bird && !edited) {
         let serial = *serial;
         let words = naming::unnamed(sitting, text);
@@ -130,6 +130,9 @@ pub(super) fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply
         // "Bens is done", "is the duck safe?": with its name it is of that bird, whoever it is said to.
         if done_yet::told(sitting, &words) || no_heat::asks_if_safe(sitting, text) && no_heat::eaten(sitting) {
             return;
+        }
+        if questions::asks_how_long(sitting, text) {
+            return readings::when(sitting);
         }
         sitting.hold(hand);
         sitting.about = false;
@@ -368,7 +371,7 @@ fn plain_topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: b
         return Topic::Report(report);
     }
     let planning = sitting.speaker().is_some_and(|who| sitting.room.drafts.contains_key(&who));
-    if planning || !addressed || super::questions::is_question(sitting, text) {
+    if planning || !addressed || questions::is_question(sitting, text) {
         return Topic::Free;
     }
     if any(sitting, |sitting| amend::would(sitting, text)) {
