@@ -50,6 +50,11 @@ fn the_host_alone_changes_how_many_come() {
             ("carol and rick are coming too so we're 11 now", 11),
             ("we're 12 now", 12),
             ("2 kids arent coming", 6),
+            ("2 of us are sick and can't come", 6),
+            ("my sister and her 2 kids aren't coming", 5),
+            ("one more person is coming", 9),
+            ("+2 for dinner", 10),
+            ("dinner for 6", 6),
         ],
         &[
             ("4 personas menos", 4),
@@ -230,10 +235,24 @@ fn other_meals_and_other_hours_move_nothing() {
         }
     }
     let mut kitchen = planned(RoomKind::Group, "en-US");
-    for text in ["it is 6 pm", "it's 6 now", "7 works better", "game is at 6", "6 pm"] {
+    for text in [
+        "it is 6 pm",
+        "it's 6 now",
+        "7 works better",
+        "game is at 6",
+        "6 pm",
+        "set the table at 6",
+        "make it 6 dozen rolls",
+    ] {
         assert_eq!(kitchen.among("Rosa", text), 0, "{text}");
     }
     assert_eq!(kitchen.among("Tom", "6 works better"), 0, "of whatever that is");
+    let before = plan(&kitchen).wish.dinner;
+    for text in ["table for 6", "dinner for 6 people", "+6 for dinner"] {
+        kitchen.among("Rosa", text);
+        agree(&mut kitchen, "Rosa");
+        assert_eq!(plan(&kitchen).wish.dinner, before, "{text}: people, and no hour");
+    }
 }
 
 #[test]

@@ -62,11 +62,20 @@ pub fn settled(text: &str, lexicon: &'static Lexicon) -> Option<Settled> {
                 counted |= s.is(at, "noon") || s.is(at, "midnight");
             }
             Some(What::Mark(_)) | None => {}
+            // "Table for 6", "+2 for dinner": people.
+            Some(What::Amount(..) | What::Digits(_)) if of_people(&s, at) => return None,
             Some(What::Amount(..) | What::Digits(_)) => counted = true,
         }
         at += 1;
     }
     (counted && (settles || of_meal)).then_some(Settled { of_meal })
+}
+
+/// A bare number behind a word for people, or behind a sign.
+fn of_people(s: &Sentence, at: usize) -> bool {
+    let before = |concept: &str| at > 0 && s.is(at - 1, concept);
+    let signed = at > 0 && matches!(s.mark(at - 1), Some('+' | '-')) || before("number-plus") || before("minus");
+    s.number(at).is_some() && (before("for") || signed)
 }
 
 /// The longest phrase that begins there and settles an hour, or says nothing by itself.

@@ -332,6 +332,11 @@ fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Mo
     // "We are 10 by now": people, however they were counted.
     let counts = (0..sentence.len()).any(|at| sentence.is(at, "for") && sentence.raw(at).contains(' '));
     let (wish, _) = planning::read(sitting, text);
+    // "Table for 6", "+2 for dinner": the one number of it counts people.
+    let numbers = (0..sentence.len()).filter(|at| sentence.number(*at).is_some() || sentence.amount(*at).is_some());
+    if (wish.adults.is_some() || wish.children.is_some()) && numbers.count() == 1 {
+        return None;
+    }
     let hour = (!counts || is_of_the_hour(&sentence)) && is_of_this_dinner(sitting, text, &sentence, &wish);
     // "Is it enough for 15?", "no, it's 5": what moves a dinner says that it moves, or says an hour as one.
     let settled = reading::settled(text, sitting.lexicon()).is_some();
