@@ -210,7 +210,7 @@ impl Asked<'_> {
             Advice::Smell
         } else if self.has("ask-where") && self.has("ask-thermometer") {
             Advice::Thermometer
-        } else if self.has("ask-thermometer") && self.asks_which_thermometer() {
+        } else if self.has("ask-no-thermometer") || self.has("ask-thermometer") && self.asks_which_thermometer() {
             Advice::WhichThermometer
         } else if self.has("place-fridge") && self.has("ask-no-room") {
             Advice::NoRoom

@@ -216,6 +216,12 @@ pub fn says_thawed(text: &str, lexicon: &'static Lexicon) -> bool {
     said("thawed") && !said("thawing")
 }
 
+/// "I forgot to thaw it", "it was in the freezer all along".
+pub fn says_never_thawed(text: &str, lexicon: &'static Lexicon) -> bool {
+    !text.contains(['?', '¿'])
+        && text.split([',', ';', '.', '!', '\n']).any(|clause| is_all(clause, "never-thawed", lexicon))
+}
+
 /// "When do we eat?", "how much longer?", "are we gonna make it by 4?".
 pub fn asks_when(text: &str, lexicon: &'static Lexicon) -> bool {
     // Whatever hour is hoped for, the forecast answers.
@@ -228,7 +234,12 @@ pub fn asks_when(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(&asked, "when", lexicon)
 }
 
-/// "What's next?".
+/// "Why these times?", "why so early?".
+pub fn asks_why_these_times(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "why-times", lexicon)
+}
+
+/// "What's next?", "what's the plan?".
 pub fn asks_what_is_next(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "next", lexicon)
 }
@@ -251,6 +262,11 @@ pub fn says_bird_done(text: &str, lexicon: &'static Lexicon) -> bool {
 /// "Yes", "yes it does", to whether a thermometer shows something now.
 pub fn says_it_reads_so(text: &str, lexicon: &'static Lexicon) -> bool {
     is_assent(text, lexicon) || is_all(text, "reads-so", lexicon)
+}
+
+/// "Yes", and no mere "ok".
+pub fn is_plain_yes(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "plain-yes", lexicon)
 }
 
 /// "Is it done?", "can I take it out?".

@@ -465,7 +465,10 @@ impl Clock<'_> {
         if let Some(found) = self.spoken_hour(at, first) {
             return Some(found);
         }
-        let (hour, mut minute, last, written) = self.digits_of_hour(first, said, beside_day)?;
+        // "For 4 hours" is no hour of the clock, "about 20 bucks" no evening.
+        let loosely = s.is(at, "at-loosely");
+        let spelled = loosely && s.amount(first).is_some_and(|amount| amount.unit() == Some(Unit::Hour));
+        let (hour, mut minute, last, written) = self.digits_of_hour(first, said && !spelled, beside_day)?;
         let (half, mut last) = match s.of(last + 1, "part-") {
             Some("morning") => (Half::Morning, last + 1),
             Some(_) => (Half::Afternoon, last + 1),
@@ -488,7 +491,10 @@ impl Clock<'_> {
             (minute, last) = (more, last + 1);
         }
         let counted = said && half == Half::Open && written == Written::Bare && !self.nothing_counted(last + 1);
-        if !sure || counted { None } else { spot(hour, minute, half, last) }
+        let meal = || (0..s.len()).any(|at| s.of(at, "meal-").is_some());
+        let open = matches!(half, Half::Open | Half::Exact);
+        let vague = loosely && open && written == Written::Bare && !self.hour_may_end(last + 1) && !meal();
+        if !sure || counted || vague { None } else { spot(hour, minute, half, last) }
     }
 
     /// Nothing that a bare number would count stands at `at`.

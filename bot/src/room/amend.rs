@@ -7,7 +7,7 @@ use super::sitting::{button, name};
 use super::state::{JobState, LivePlan};
 use super::{
     PersonId, RoomKind, Sitting, board, jobs, late, live, may, moves, planning, proposal, spoiled, stepping_down,
-    wanted, which,
+    stray, wanted, which,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
@@ -27,6 +27,11 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
         if !addressed && !is_of_the_hour(&Sentence::read(text, sitting.lexicon())) && wish.adults.is_none() {
             return false;
         }
+        let told = !wish.is_empty();
+        let wish = stray::without(sitting, who, text, wish);
+        if told && wish.is_empty() {
+            return false;
+        }
         // "make it 6 instead": a number that means nothing else is the hour.
         let loose = problems.iter().all(|problem| matches!(problem, Problem::LooseNumber(_)));
         if wish.is_empty() && loose {
@@ -37,6 +42,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
     }
     if sitting.room.plan.is_none() {
         // The beginning of a plan, told in pieces.
+        let wish = stray::without(sitting, who, text, wish);
         // "I have a stomach bug": what one has is no dinner yet.
         let only_had = Wish { at_home: None, ..wish.clone() }.is_empty();
         let begins = addressed && text.len() <= SHORT && !only_had && !wish.fewer;

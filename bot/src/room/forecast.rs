@@ -245,13 +245,31 @@ impl Foresight {
         Text::new("cook-spot")
             .with("spot", Arg::Choice(name))
             .with("reached", Arg::Choice(if spot.reached { "yes" } else { "no" }))
-            .with("now", Arg::Temperature(spot.now))
+            .with("now", Arg::Temperature(self.warmest(name, spot.now)))
             .with("about", self.clock(rounded(at, at - self.now < NEAR)))
+    }
+
+    /// What a spot is at by now, and no less than it read a while ago: over the heat it warms, and whoever typed it knows.
+    fn warmest(&self, name: &str, now: Temperature) -> Temperature {
+        const LATELY: TimeDelta = TimeDelta::hours(1);
+        let lately = |reading: &&Reading| self.now - (self.on + reading.at) <= LATELY;
+        let read = self.readings.iter().rev().find_map(|reading| {
+            let spot = if name == heat::Place::Breast.name() { reading.breast } else { reading.thigh };
+            spot.filter(|_| lately(&reading))
+        });
+        read.filter(|read| *read > now && self.falling().is_none()).unwrap_or(now)
     }
 
     /// Why the interval is as wide as it is.
     fn doubts(&self) -> impl Iterator<Item = Text> + '_ {
-        let told = |doubt: &&Doubt| !matches!(doubt, Doubt::NoReadings | Doubt::Endless);
+        // Before the first reading nobody has missed one, wide as the interval is for it.
+        let first = self.readings.iter().find(|reading| reading.breast.or(reading.thigh).is_some());
+        let first = first.map(|reading| reading.at.num_minutes());
+        let told = move |doubt: &&Doubt| match doubt {
+            Doubt::NoReadings | Doubt::Endless => false,
+            Doubt::Gap(length) => Some(length.num_minutes()) != first,
+            _ => true,
+        };
         self.outlook.doubts.iter().filter(told).map(why_wide)
     }
 }

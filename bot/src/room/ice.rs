@@ -28,8 +28,8 @@ const SOON_BOUGHT_FRESH: TimeDelta = TimeDelta::hours(36);
 
 /// `false`: the plan has nothing more to thaw; the bird was bought fresh, or is on the heat.
 pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
-    let (now, by, zone, light) = (sitting.now, sitting.speaker(), sitting.zone_or_utc(), sitting.light());
-    let Some(plan) = sitting.room.plan.as_mut() else { return false };
+    let (now, zone) = (sitting.now, sitting.zone_or_utc());
+    let Some(plan) = sitting.room.plan.as_ref() else { return false };
     // Said to be thawed, and it is not.
     let was_frozen = plan.jobs.iter().any(|job| job.step() == Some(Step::Thaw));
     let frozen = plan.order(zone).is_some_and(|order| order.bird.condition != Condition::Fresh || was_frozen);
@@ -48,6 +48,37 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     if !frozen {
         return false;
     }
+    again(sitting, Condition::PartThawed)
+}
+
+/// It never left the freezer, whoever thought it had: it thaws from now on, the slow way if that still works. `false`: its thawing was not
+/// due yet, or there is nothing to thaw.
+pub(super) fn never(sitting: &mut Sitting<'_>) -> bool {
+    let now = sitting.now;
+    let Some(plan) = &sitting.room.plan else { return false };
+    let thaw = plan.jobs.iter().find(|job| job.step() == Some(Step::Thaw));
+    let begun = thaw.is_some_and(|job| matches!(job.state, JobState::Done { .. }) || job.at <= now);
+    if !begun || plan.on_since(now).is_some() || plan.job(Step::On, 0).is_none() {
+        return false;
+    }
+    again(sitting, Condition::Frozen)
+}
+
+/// It goes into the oven before its thaw was over: it takes as long as a frozen one does, and nobody is called to thaw it.
+pub(super) fn goes_on_frozen(plan: &mut LivePlan, zone: Option<Tz>, now: Moment) {
+    /// With less of it to go the middle is soft enough.
+    const NEARLY: TimeDelta = TimeDelta::hours(1);
+    let oven = plan.order(zone.unwrap_or(Tz::UTC)).is_some_and(|order| order.heat.cooker != Cooker::Smoker);
+    let thaws = |job: &LiveJob| matches!(job.step(), Some(Step::Thaw | Step::Water)) && job.at - now > NEARLY;
+    if oven && plan.ahead(now).any(thaws) {
+        plan.wish.thawing = Some(Thawing::CookFrozen.name().to_owned());
+    }
+}
+
+/// The thaw and what hangs on it begin anew, with a bird in that condition.
+fn again(sitting: &mut Sitting<'_>, condition: Condition) -> bool {
+    let (now, by, light) = (sitting.now, sitting.speaker(), sitting.light());
+    let Some(plan) = sitting.room.plan.as_mut() else { return false };
     plan.remember("mended", None, by, now);
     let before = plan.jobs.clone();
     let is_salted =
@@ -55,18 +86,21 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     if plan.jobs.iter().any(is_salted) {
         plan.wish.salting = Some(Salting::None.name().to_owned());
     }
-    plan.wish.condition = Some(Condition::PartThawed.name().to_owned());
+    plan.wish.condition = Some(condition.name().to_owned());
     plan.wish.at_home = Some(true);
-    let again = |step: Option<Step>| step.is_some_and(|step| AGAIN.contains(&step));
-    plan.facts.retain(|fact| !again(Step::from_name(&fact.step)));
+    let anew = |step: Option<Step>| step.is_some_and(|step| AGAIN.contains(&step));
+    plan.facts.retain(|fact| !anew(Step::from_name(&fact.step)));
     // To be done anew, by whoever had it.
-    for job in plan.jobs.iter_mut().filter(|job| !is_salted(job) && again(job.step())) {
+    for job in plan.jobs.iter_mut().filter(|job| !is_salted(job) && anew(job.step())) {
         job.state = JobState::Waiting;
         (job.calls, job.offered, job.denied) = (0, 0, false);
         (job.call_at, job.told, job.asked) = (None, None, None);
         (job.rungs, job.reached, job.called_in) = Default::default();
     }
-    let thawing = best(plan, &light);
+    let thawing = match condition {
+        Condition::Frozen => slowest(plan, &light).unwrap_or_else(|| best(plan, &light)),
+        _ => best(plan, &light),
+    };
     plan.wish.thawing = Some(thawing.name().to_owned());
     let undo = undo::newest(plan);
     let solved = sitting.resolve();
@@ -74,11 +108,21 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     let mut shifts = live::shifts(&before, plan);
     shifts.retain(|(step, ..)| *step != Step::Thaw);
     let at = |step| plan.job(step, 0).map(|job| job.at).filter(|at| *at > now);
+    let looked = condition == Condition::PartThawed;
     let text = match (thawing, at(Step::Thaw), at(Step::On)) {
-        (Thawing::CookFrozen, _, Some(on)) => Text::new("room-ice-roast").with("when", Arg::DayClock(on)),
-        (Thawing::CookFrozen, ..) => Text::new("room-ice-roast-now"),
-        (_, Some(water), _) => Text::new("room-ice").with("when", Arg::DayClock(water)),
-        _ => Text::new("room-ice-now"),
+        (Thawing::CookFrozen, _, Some(on)) => {
+            Text::new(if looked { "room-ice-roast" } else { "room-never-roast" }).with("when", Arg::DayClock(on))
+        }
+        (Thawing::CookFrozen, ..) => Text::new(if looked { "room-ice-roast-now" } else { "room-never-roast-now" }),
+        (Thawing::Fridge, ..) => Text::new("room-never-fridge"),
+        (Thawing::FridgeThenWater, ..) => {
+            let water = plan.job(Step::Thaw, 1).map_or(now, |job| job.at);
+            Text::new("room-never-both").with("when", Arg::DayClock(water))
+        }
+        (_, Some(water), _) => {
+            Text::new(if looked { "room-ice" } else { "room-never-water" }).with("when", Arg::DayClock(water))
+        }
+        _ => Text::new(if looked { "room-ice-now" } else { "room-never-water-now" }),
     };
     let done = Text::new("room-ice-done").with("target", Arg::Temperature(super::target()));
     let done = (thawing == Thawing::CookFrozen).then_some(done);
@@ -215,6 +259,15 @@ fn soaked_since(plan: &LivePlan, light: &Light, now: Moment) -> Option<(u8, Mome
     let thaw = plan.jobs.iter().filter(|job| job.step() == Some(Step::Thaw)).max_by_key(|job| job.nth)?;
     let begun = plan.facts.iter().find(|fact| fact.done && fact.step == Step::Thaw.name() && fact.nth == thaw.nth)?.at;
     Some((thaw.nth, begun - (end - now).max(TimeDelta::zero())))
+}
+
+/// The slowest way to thaw it that still brings it to the table as planned.
+fn slowest(plan: &LivePlan, light: &Light) -> Option<Thawing> {
+    [Thawing::Fridge, Thawing::FridgeThenWater, Thawing::ColdWater].into_iter().find(|thawing| {
+        let mut tried = plan.clone();
+        tried.wish.thawing = Some(thawing.name().to_owned());
+        matches!(tried.solve(light), Some(Ok(_)))
+    })
 }
 
 /// Cold water, unless it leaves no time and an oven may have the bird as it is: whatever feeds people sooner.

@@ -103,6 +103,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     if done && it.step == Step::Fire {
         not_before_the_fire(plan, now);
     }
+    if done && it.step == Step::On {
+        ice::goes_on_frozen(plan, sitting.before.room.taste.zone(), now);
+    }
     plan.record(it.step, it.nth, at, done, by);
     let too_late = done && it.step == Step::Chill && when > job.latest + CHILL_GRACE;
     let ended = if too_late { spoiled::end(plan, it.nth, now) } else { None };

@@ -70,6 +70,7 @@ mod sitting;
 mod slips;
 mod spoiled;
 mod stepping_down;
+mod stray;
 mod there;
 mod tongue;
 mod undo;
@@ -376,6 +377,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         plan(sitting, text);
         return questions::size_first(sitting, text);
     }
+    if addressed && crate::reading::asks_why_these_times(text, sitting.lexicon()) && why(sitting, who) {
+        return;
+    }
     if addressed && sitting.room.plan.is_some() {
         if crate::reading::asks_when(text, sitting.lexicon()) {
             return readings::when(sitting);
@@ -442,7 +446,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         }
         let nods = crate::reading::is_wordless(text) && crate::reading::read_willing(text, lexicon).is_some();
         if crate::reading::is_assent(text, lexicon) || nods && planning::is_proposed(sitting, who) {
-            return reports::agreed(sitting, who);
+            return reports::agreed(sitting, who, text);
         }
         if crate::reading::is_thanks(text, lexicon) {
             sitting.answer(Text::new("room-welcome"));
@@ -473,6 +477,16 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if question && addressed && planning::read(sitting, text).0.solution_percent.is_some() {
         amend::solution(sitting, who, text);
     }
+}
+
+/// Of the proposal that lies open, else of the plan. `false`: there is neither.
+fn why(sitting: &mut Sitting<'_>, who: PersonId) -> bool {
+    if sitting.room.drafts.contains_key(&who) {
+        planning::why(sitting, who);
+        return true;
+    }
+    let serial = sitting.room.plan.as_ref().map(|plan| plan.serial);
+    serial.inspect(|serial| jobs::why(sitting, *serial)).is_some()
 }
 
 /// "We had 14 people last year", said among people: of no dinner of theirs now, and nobody was asked.

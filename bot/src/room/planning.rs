@@ -9,6 +9,7 @@ use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
 use super::{
     PersonId, RoomKind, Sitting, birds, board, calls, dishes, eve, feedback, may, own_kitchen, plan_words, proposal,
+    questions, stray,
 };
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
@@ -63,7 +64,8 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> 
     if asks_what(sitting, text) {
         return false;
     }
-    let (mut wish, mut problems) = read(sitting, text);
+    let (wish, mut problems) = read(sitting, text);
+    let mut wish = stray::without(sitting, who, text, wish);
     let read_already = wish.clone();
     bare_answer(sitting, question, text, &mut wish);
     if wish != read_already {
@@ -138,7 +140,12 @@ fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut
     let sentence = Sentence::read(text, sitting.lexicon());
     let number = (0..sentence.len()).find_map(|at| sentence.number(at)).filter(|n| n.fract() == 0.0);
     match question {
-        Question::Size if wish.mass_g.is_none() && wish.adults.is_none() => {
+        // "The breast is 175" counts nobody.
+        Question::Size
+            if wish.mass_g.is_none()
+                && wish.adults.is_none()
+                && !(0..sentence.len()).any(|at| is_of_bird(&sentence, at)) =>
+        {
             wish.adults = number.filter(|n| (1.0..=200.0).contains(n)).map(|n| n as u16);
         }
         Question::Drive if wish.drive_min.is_none() => {
@@ -156,6 +163,10 @@ fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut
     }
 }
 
+fn is_of_bird(sentence: &Sentence, at: usize) -> bool {
+    sentence.of(at, "spot-").is_some() || sentence.of(at, "bird-").is_some()
+}
+
 /// Whether a sentence without a command is plainly a wish: it names a dinner and something of the bird, or a good part of both.
 pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str, addressed: bool) -> bool {
     let (wish, _) = read(sitting, text);
@@ -165,6 +176,8 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str, addressed: bool) -> boo
     // "The turkey is in the fridge since Saturday, is that ok?" plans nothing.
     let safe = Sentence::read(text, sitting.lexicon()).has("ask-safe");
     let asks = (text.contains('?') || safe) && wish.mass_g.is_none() && wish.dinner.is_none();
+    // "My turkey is still frozen inside on Thanksgiving morning, help".
+    let asks = asks || !(wish.mass_g.is_some() || guests) && questions::is_answerable(sitting, text);
     // Of a dinner that is planned, hour and guests alone are news.
     let planned =
         sitting.room.plan.is_some() && sitting.speaker().is_none_or(|who| !sitting.room.drafts.contains_key(&who));
@@ -368,7 +381,9 @@ fn refuse(sitting: &mut Sitting<'_>, who: PersonId, why: Text) {
 
 /// "325" to a proposal: no clock, no table and no bird has such a number, an oven does.
 pub(super) fn heated(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
-    let Ok(setting) = text.trim().parse::<f64>() else { return false };
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let at = usize::from(sentence.is(0, "at"));
+    let Some(setting) = sentence.number(at).filter(|_| sentence.len() == at + 1) else { return false };
     let fahrenheit = (200.0..=600.0).contains(&setting) && !(sitting.ground().metric && setting <= 290.0);
     let celsius = (100.0..=290.0).contains(&setting) && !fahrenheit;
     let Some(draft) = sitting.room.drafts.get_mut(&who).filter(|_| fahrenheit || celsius) else { return false };
@@ -612,6 +627,16 @@ pub(super) fn why(sitting: &mut Sitting<'_>, who: PersonId) {
         let text = proposal::reasons(&schedule);
         let say = sitting.answer(Text::new("room-why"));
         say.lines(text);
+    }
+}
+
+/// What lies proposed to `who`, if it works.
+pub(super) fn proposed(sitting: &Sitting<'_>, who: PersonId) -> Option<(Order, Wish, Schedule)> {
+    let draft = sitting.room.drafts.get(&who).filter(|draft| draft.asked.is_none())?;
+    let wish = draft.suggestion.as_ref().unwrap_or(&draft.wish);
+    match solve(wish, sitting.zone_or_utc(), sitting.now) {
+        Ok(Some(Solved::Works(order, schedule))) => Some((order, wish.clone(), *schedule)),
+        _ => None,
     }
 }
 

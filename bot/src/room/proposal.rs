@@ -155,18 +155,20 @@ pub(super) fn cautions(schedule: &Schedule) -> Vec<Text> {
     other.chain(night_line).collect()
 }
 
-/// "What do I need to buy?": what the plan that stands needs in the house. `false`: nobody asked, or no plan holds.
+/// "What do I need to buy?": what the plan that stands, or the one proposed, needs in the house. `false`: nobody asked, or no plan holds.
 pub(super) fn asked_needs(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if !Sentence::read(text, sitting.lexicon()).has("ask-shopping") {
         return false;
     }
     let (light, usual) = (sitting.light(), sitting.usual_salt());
-    let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.on_since(sitting.now).is_none() && !plan.is_off())
-    else {
-        return false;
+    let proposed = sitting.speaker().and_then(|who| super::planning::proposed(sitting, who));
+    let standing = || {
+        let plan = sitting.room.plan.as_ref().filter(|plan| plan.on_since(sitting.now).is_none() && !plan.is_off())?;
+        let (order, schedule) = plan.order(light.zone).zip(plan.solve(&light)?.ok())?;
+        Some((order, plan.wish.clone(), schedule))
     };
-    let Some((order, Ok(schedule))) = plan.order(light.zone).zip(plan.solve(&light)) else { return false };
-    let things = needs(&order, &plan.wish, &schedule, usual);
+    let Some((order, wish, schedule)) = proposed.or_else(standing) else { return false };
+    let things = needs(&order, &wish, &schedule, usual);
     if things.is_empty() {
         return false;
     }

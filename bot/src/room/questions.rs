@@ -148,6 +148,11 @@ pub(super) fn asks_how_long(sitting: &Sitting<'_>, text: &str) -> bool {
     asks && matches!(asked(), Ok(Question::RoastTime { bird, heat: None }) if bird.mass.is_none())
 }
 
+/// Whether the text is a question that can be answered without anything being asked back.
+pub(super) fn is_answerable(sitting: &Sitting<'_>, text: &str) -> bool {
+    ask::ask(text, &asker(sitting)).is_ok_and(|answer| answer.ask_back.is_none())
+}
+
 /// "I can do hot water right?", "microwave it?", where a frozen bird is planned and nothing else is understood of it: it is the thaw
 /// that is meant. Among people only from the one who is planning, or to the bot.
 fn of_thawing(sitting: &Sitting<'_>, text: &str, addressed: bool) -> Option<Question> {

@@ -20,6 +20,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if sitting.room.plan.is_none() {
         return false;
     }
+    if reading::says_never_thawed(text, sitting.lexicon()) && ice::never(sitting) {
+        return true;
+    }
     if reading::says_thawed(text, sitting.lexicon()) && ice::gone(sitting) {
         return true;
     }
@@ -269,7 +272,7 @@ fn not_done(sitting: &mut Sitting<'_>, it: JobRef) {
 }
 
 /// "ok": yes to a proposal that lies open, else no more than a nod.
-pub(super) fn agreed(sitting: &mut Sitting<'_>, who: PersonId) {
+pub(super) fn agreed(sitting: &mut Sitting<'_>, who: PersonId, text: &str) {
     if planning::is_proposed(sitting, who) {
         return planning::accept(sitting, who);
     }
@@ -283,6 +286,8 @@ pub(super) fn agreed(sitting: &mut Sitting<'_>, who: PersonId) {
     let due = jobs::due_now(sitting).filter(|it| it.step != Step::Check);
     sitting.answer(match due {
         Some(it) => Text::new("room-ok-due").with("what", Arg::from(plan_words::step_name(it.step, it.nth))),
+        // Nothing was asked, and whoever says yes believes that something was done.
+        None if reading::is_plain_yes(text, sitting.lexicon()) => Text::new("room-yes-what"),
         None => Text::new("room-ok"),
     });
 }
