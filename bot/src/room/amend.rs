@@ -96,11 +96,19 @@ fn standing(
             moves::already(sitting, dinner);
             return true;
         }
-        let complains = problems.iter().any(|problem| !matches!(problem, Problem::LooseNumber(_)));
-        if complains {
-            planning::complain(sitting, who, problems);
+        // "My thermometer reads 5 degrees low" sets no oven.
+        let sentence = Sentence::read(text, sitting.lexicon());
+        let heats = (0..sentence.len()).any(|at| sentence.of(at, "cooker-").is_some() || sentence.is(at, "spot-pit"));
+        let of_plan = |problem: &&Problem| match problem {
+            Problem::LooseNumber(_) => false,
+            Problem::Setting(_) => heats || is_brief(text),
+            _ => true,
+        };
+        let complains: Vec<Problem> = problems.iter().filter(of_plan).cloned().collect();
+        if !complains.is_empty() {
+            planning::complain(sitting, who, &complains);
         }
-        return complains;
+        return !complains.is_empty();
     }
     if spoiled::says_gone(sitting) {
         return true;

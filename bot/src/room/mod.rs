@@ -419,7 +419,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     // A question in the middle of planning is answered; the draft waits.
-    let asked = questions::is_question(sitting, text) && (addressed || !questions::is_talk(sitting, text));
+    // "Ok cool" asks nothing of chilling.
+    let nods = crate::reading::is_assent(text, sitting.lexicon());
+    let asked = !nods && questions::is_question(sitting, text) && (addressed || !questions::is_talk(sitting, text));
     let question = asked
         && !planning::is_told(sitting, who, text)
         && !planning::dates_the_pack(sitting, text)
