@@ -85,20 +85,30 @@ pub enum Command {
     },
 }
 
+/// What `TZ` names, as far as it is a zone's name: `America/Chicago`, `:America/Chicago`, and no rule like `CST6CDT,M3.2.0`.
+fn of_environment() -> Option<Tz> {
+    let name = std::env::var("TZ").ok()?;
+    name.strip_prefix(':').unwrap_or(&name).parse().ok()
+}
+
+fn of_system() -> Option<Tz> {
+    iana_time_zone::get_timezone().ok()?.parse().ok()
+}
+
 impl Common {
     /// The language tag: the flag's, else the system's, else English.
     pub fn tag(&self) -> String {
         self.locale.clone().or_else(sys_locale::get_locale).unwrap_or_else(|| "en-US".to_owned())
     }
 
-    /// The zone of the kitchen: the flag's, else the system's, else UTC.
+    /// The zone of the kitchen: the flag's, else the one `TZ` names, else the system's, else UTC.
     ///
     /// # Errors
     /// The sentence for a flag that names no zone.
     pub fn zone(&self) -> Result<Tz, Text> {
         match &self.zone {
             Some(name) => name.parse().map_err(|_| Text::new("cli-no-zone").with("given", Arg::Verbatim(name.clone()))),
-            None => Ok(iana_time_zone::get_timezone().ok().and_then(|name| name.parse().ok()).unwrap_or(Tz::UTC)),
+            None => Ok(of_environment().or_else(of_system).unwrap_or(Tz::UTC)),
         }
     }
 

@@ -44,6 +44,21 @@ fn a_pipe_is_answered_to_its_end_with_status_0() {
 }
 
 #[test]
+fn the_kitchens_zone_is_the_one_the_environment_names() {
+    let told_with = |tz: &str, flags: &[&str]| {
+        let dir = tempfile::tempdir().unwrap();
+        let args = [&["--locale", "en-US"], flags, &["chat"]].concat();
+        let mut child = command(dir.path(), &args).env("TZ", tz).spawn().unwrap();
+        let _ = child.stdin.take().unwrap().write_all(b"/settings\n");
+        told(&child.wait_with_output().unwrap()).1
+    };
+    assert!(told_with("Asia/Tokyo", &[]).contains("Asia/Tokyo"));
+    assert!(told_with(":America/Lima", &[]).contains("America/Lima"));
+    assert!(told_with("Asia/Tokyo", &["--zone", "Europe/Rome"]).contains("Europe/Rome"), "the flag goes first");
+    assert!(told_with("CST6CDT,M3.2.0,M11.1.0", &[]).contains("Time zone"), "a rule is no name");
+}
+
+#[test]
 fn a_question_is_answered_as_text_or_as_one_line_of_json() {
     let dir = tempfile::tempdir().unwrap();
     let ask = |more: &[&str]| {
