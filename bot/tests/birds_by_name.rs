@@ -295,6 +295,15 @@ fn how_long_a_bird_takes_is_told_of_the_one_that_is_planned() {
 }
 
 #[test]
+fn the_weather_asks_for_no_bird() {
+    let mut kitchen = both_on("en-US");
+    kitchen.run_to("2027-11-25 15:20");
+    for text in ["its 40 degrees out", "both are great", "Toms car is in the driveway", "the other one is better"] {
+        assert_eq!(kitchen.among("Li", text), 0, "{text}");
+    }
+}
+
+#[test]
 fn one_oven_has_one_setting() {
     let second = |wish: &str| {
         let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-24 08:00");

@@ -122,7 +122,7 @@ fn no_first(sitting: &mut Sitting<'_>, log: &Log, before: usize) {
 
 /// "24-17 cowboys", "120/80, my blood pressure", "it's 28 out": numbers said to everyone in a group, no spot named, beside words of
 /// something else, of the weather or of the dial.
-fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
+pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     let sentence = Sentence::read(text, sitting.lexicon());
     let named =
         (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some() || of_its_breast(sitting, &sentence, at));

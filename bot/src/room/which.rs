@@ -347,6 +347,7 @@ fn plain_topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: b
     if any(sitting, readings::expected)
         && let Ok(Some(log)) = reading::read_log(text, &sitting.ground())
         && (bare || log.readings.iter().any(|reading| reading.place.is_some()))
+        && any(sitting, |sitting| !readings::is_talk(sitting, text))
     {
         let bare = log.readings.iter().all(|reading| reading.place.is_none());
         return Topic::Readings { bare, edited, of: of(sitting, text, &log) };
