@@ -5,7 +5,7 @@
 use super::ground::Ground;
 use super::log::{Scale, numbers};
 use super::sentence::Sentence;
-use super::talk::begins_as_question;
+use super::talk::{begins_as_question, tells_of_past_weeks};
 use super::when::{Lean, When, last_at, read_when};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::{celsius, fahrenheit, in_celsius};
@@ -81,7 +81,8 @@ pub fn read_air(text: &str, ground: &Ground) -> Option<Air> {
 pub fn says_heat_failed(text: &str, ground: &Ground) -> bool {
     let sentence = Sentence::read(text, ground.lexicon);
     let asks = begins_as_question(text, ground.lexicon) || text.contains('¿');
-    sentence.has("ask-oven-down") && !sentence.has("nearly-out") && !asks
+    let over = tells_of_past_weeks(text, ground.lexicon);
+    sentence.has("ask-oven-down") && !sentence.has("nearly-out") && !asks && !over
 }
 
 /// "It's back", "power is back": heat again, and what it is set to, °C, where that is said. Longer texts tell a story.

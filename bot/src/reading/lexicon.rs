@@ -323,7 +323,7 @@ impl Lexicon {
     }
 
     /// Whether the folded word, or what it is a slip of, occurs in any table.
-    pub(super) fn knows(&self, word: &str) -> bool {
+    pub(crate) fn knows(&self, word: &str) -> bool {
         self.stems(word).any(|stem| self.known.contains(stem)) || self.corrected(word).is_some()
     }
 

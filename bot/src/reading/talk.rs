@@ -118,8 +118,38 @@ fn joined(clause: &str, lexicon: &'static Lexicon) -> Vec<String> {
 /// "Fell asleep, didn't change the water", "it's in, still a little icy inside": what one clause of a text says of a job it names,
 /// where the rest says nothing that is understood.
 pub fn report_among(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
-    let clauses = text.split([',', ';', '!', '.', '\n']);
-    clauses.filter_map(|clause| read_clause(clause, lexicon)).find(|report| report.step.is_some())
+    let clauses = || text.split([',', ';', '!', '.', '\n']);
+    // "Bought it, the new TV": what it is stands behind it.
+    if clauses().skip(1).any(|clause| names_a_thing(clause, lexicon)) {
+        return None;
+    }
+    clauses().filter_map(|clause| read_clause(clause, lexicon)).find(|report| report.step.is_some())
+}
+
+/// "The new TV": a few words behind an article that name something no kitchen has.
+fn names_a_thing(clause: &str, lexicon: &'static Lexicon) -> bool {
+    const MOST: usize = 4;
+    let words = lexicon.talk_words(clause);
+    let article = words.first().is_some_and(|first| lexicon.talk(first, "article"));
+    article && words.len() <= MOST && words.last().is_some_and(|last| !lexicon.knows(last))
+}
+
+/// "Took it out of the oven because it was so brown": it came off the heat, in a story.
+pub fn tells_of_pulling(text: &str, lexicon: &'static Lexicon) -> bool {
+    const LONGEST: usize = 120;
+    let asks = text.contains(['?', '¿']) || begins_as_question(text, lexicon);
+    let words = lexicon.talk_words(text);
+    let told = phrases(&words).any(|phrase| lexicon.talk(&phrase, "told-pulled"));
+    told && !asks
+        && text.chars().count() <= LONGEST
+        && !is_ahead(&words, lexicon)
+        && !tells_of_past_weeks(text, lexicon)
+}
+
+/// "My oven died last week": over, and of no dinner now.
+pub fn tells_of_past_weeks(text: &str, lexicon: &'static Lexicon) -> bool {
+    let words = lexicon.talk_words(text);
+    phrases(&words).any(|phrase| ["weeks-ago", "other-year"].iter().any(|group| lexicon.talk(&phrase, group)))
 }
 
 fn read_clause(text: &str, lexicon: &'static Lexicon) -> Option<Report> {

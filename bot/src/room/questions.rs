@@ -10,7 +10,7 @@ use super::{PersonId, RoomKind, Sitting, amend, dose, help, order, own_kitchen, 
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
 use crate::words::{Arg, Text};
-use carvetime_core::bird::Condition;
+use carvetime_core::bird::{Condition, Kind};
 use carvetime_core::plan::clock::date;
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::safety::Food;
@@ -83,10 +83,27 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     {
         return true;
     }
+    // "My oven died last week", "chicken in the fryer" beside a turkey: of nothing that cooks here.
+    let planned = sitting.room.plan.as_ref().map(|plan| order::kind(&plan.wish));
+    let past =
+        matches!(read, Ok(Question::Advice(Advice::OvenDown))) && reading::tells_of_past_weeks(text, sitting.lexicon());
+    let fried = matches!(&read, Ok(Question::Fry { bird, frozen: false }) if bird.kind != Kind::Turkey
+        && planned.is_some_and(|planned| planned != bird.kind));
+    if !asks && (past || fried) {
+        return true;
+    }
     if asks {
         // "How long is the line at the store?": nothing of a kitchen is named in it, and other things are.
         let sentence = Sentence::read(text, sitting.lexicon());
         let of_food = |read: &Question| !read.is_of_danger() && !matches!(read, Question::Advice(_));
+        // "Is it raining?"
+        let asks_of_it = ["ask-safe", "ask-how", "ask-help", "habit-must"].iter().any(|ask| sentence.has(ask));
+        if matches!(read, Ok(Question::Advice(Advice::Habit(Habit::Weather))))
+            && !asks_of_it
+            && !names_kitchen(&sentence)
+        {
+            return true;
+        }
         // "How hot is it outside?"
         if matches!(read, Ok(Question::SafeTemperature { .. })) && sentence.has("ask-out") {
             return true;

@@ -120,6 +120,28 @@ fn no_first(sitting: &mut Sitting<'_>, log: &Log, before: usize) {
     }
 }
 
+/// As many pieces as anyone asks for: no meat over heat reads less.
+const MOST_PIECES: f64 = 12.0;
+
+/// "2 thighs for me", "a wing and one leg": pieces that are counted, and nothing is read.
+fn counts_portions(sentence: &Sentence) -> bool {
+    let few = |at: usize| sentence.number(at).is_some_and(|n| n <= MOST_PIECES);
+    let spot = |at: usize| sentence.of(at, "spot-").is_some_and(|spot| spot != "pit");
+    let measured = |at: usize| sentence.amount(at).is_some_and(|amount| amount.unit().is_some());
+    let many = (0..sentence.len()).any(|at| sentence.number(at).is_some() && !few(at) || measured(at));
+    !many && (0..sentence.len()).any(|at| few(at) && spot(at + 1))
+}
+
+/// "3rd and 15 at the 35", "pit stop at exit 165".
+fn counts_downs(sitting: &Sitting<'_>, text: &str) -> bool {
+    let down = |word: &String| {
+        let ends = ["st", "nd", "rd", "th"].iter().find_map(|end| word.strip_suffix(end));
+        ends.and_then(|n| n.parse::<u8>().ok()).is_some_and(|n| f64::from(n) <= MOST_PIECES)
+    };
+    let road = |word: &String| sitting.lexicon().talk(word, "on-the-road");
+    sitting.lexicon().talk_words(text).iter().any(|word| down(word) || road(word))
+}
+
 /// "24-17 cowboys", "120/80, my blood pressure", "it's 28 out": numbers said to everyone in a group, no spot named, beside words of
 /// something else, of the weather or of the dial.
 pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
@@ -131,7 +153,11 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     let day = |at: usize| ["weekday-", "month-"].iter().any(|day| sentence.of(at, day).is_some());
     let dated = (0..sentence.len()).any(day);
     let among = sitting.room.kind == RoomKind::Group && !addressed;
-    among && (of_others(sitting, &sentence) || !named && (elsewhere || dated || !amend::is_plain(sitting, &sentence)))
+    among
+        && (counts_portions(&sentence)
+            || counts_downs(sitting, text)
+            || of_others(sitting, &sentence)
+            || !named && (elsewhere || dated || !amend::is_plain(sitting, &sentence)))
 }
 
 /// "Ben's turkey breast 120": the breast of the turkey, and no other food.

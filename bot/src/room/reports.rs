@@ -30,8 +30,20 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         // "Forgot it out of the fridge last night" is no job forgotten: it is a bird to throw away.
         Some(report) if report.kind == ReportKind::NotDone && questions::tells_of_hours_out(sitting, text) => false,
         Some(report) => heard(sitting, &report),
-        None => happened(sitting, text),
+        None => happened(sitting, text) || off_in_a_story(sitting, text),
     }
+}
+
+/// "Took it out of the oven, it was so brown", with a bird on as far as anyone has said: asked about. `false`: it tells of nothing like it,
+/// or of what else was in the oven.
+fn off_in_a_story(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let sentence = reading::sentence::Sentence::read(text, sitting.lexicon());
+    let dish = (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
+    let other = dish || ["habit-dog", "aside-drink"].iter().any(|thing| sentence.has(thing));
+    if other || !super::readings::cooks(sitting) || !reading::tells_of_pulling(text, sitting.lexicon()) {
+        return false;
+    }
+    early(sitting, &Report { step: Some(Step::Pull), or: None, kind: ReportKind::Done, partly: false })
 }
 
 /// "Started thawing 3 hours ago", "bird went in at 11": done then. `false`: no job of this plan, or no time.

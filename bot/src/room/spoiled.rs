@@ -2,8 +2,9 @@
 
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
-use super::{Moment, Sitting, board, plan_words, undo};
-use crate::reading;
+use super::turn::Urgency;
+use super::{Moment, Sitting, alarms, board, plan_words, undo};
+use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
 
@@ -78,7 +79,34 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
 
 /// "Do we really need to throw it out?", "can we eat it?", of what was thrown away: it was. `false`: nobody asks so, or it wasn't.
 pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    reading::asks_to_eat(text, sitting.lexicon()) && says_gone(sitting)
+    let freezes = freezes(sitting, text);
+    if !freezes && !reading::asks_to_eat(text, sitting.lexicon()) {
+        return false;
+    }
+    if says_gone(sitting) {
+        return true;
+    }
+    // Stood out too long, as it was told, and nobody has thrown it away yet.
+    let condemned = freezes && sitting.room.plan.as_ref().is_some_and(|plan| is_condemned(plan, sitting.now));
+    if condemned {
+        sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
+    }
+    condemned
+}
+
+/// Its two hours were over, as it was told, or its hour for the fridge is.
+fn is_condemned(plan: &LivePlan, now: Moment) -> bool {
+    let late = |job: &LiveJob| job.step() == Some(Step::Chill) && job.state == JobState::Waiting && now > job.latest;
+    alarms::stood_too_long(plan) || plan.is_off() && plan.jobs.iter().any(late)
+}
+
+/// "Can we freeze it?", and nothing else is named.
+fn freezes(sitting: &Sitting<'_>, text: &str) -> bool {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let cold = sentence.has("place-freezer") || sentence.has("ask-refreeze");
+    let dish = (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
+    let known = sitting.lexicon().talk_words(text).iter().all(|word| sitting.lexicon().knows(word));
+    cold && text.contains(['?', '¿']) && known && !dish && !sentence.has("aside-drink")
 }
 
 /// What was thrown away is neither moved nor asked for again: says so. `false`: it wasn't.
