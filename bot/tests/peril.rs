@@ -46,10 +46,11 @@ const GAS: [(&str, &str); 7] = [
     ("fr-CA", "y'a une fuite de gaz"),
 ];
 
-const OTHERS: [(&str, &str, &str); 34] = [
+const OTHERS: [(&str, &str, &str); 35] = [
     ("en-US", "smoke coming from oven", "smoke"),
     ("en-US", "theres smoke pouring out of the oven", "smoke"),
     ("en-US", "the smoke detector is going off", "smoke"),
+    ("en-US", "the fire alarm went off", "smoke"),
     ("de-DE", "der Ofen qualmt", "smoke"),
     ("es-ES", "sale humo del horno", "smoke"),
     ("fr-FR", "de la fumée sort du four", "smoke"),
@@ -112,6 +113,7 @@ fn smoke_monoxide_oil_burns_and_choking_are_known_in_every_language() {
         ("de-DE", "der Smoker raucht schön"),
         ("fr-FR", "une brûlure de congélation, c'est grave ?"),
         ("pt-BR", "queimei o arroz"),
+        ("en-US", "my alarm is going off at 6"),
     ] {
         let other = ["smoke", "carbon-monoxide", "hot-oil", "burn", "choking"];
         assert!(!kind(tag, text).is_some_and(|kind| other.contains(&kind)), "{tag}: {text}");

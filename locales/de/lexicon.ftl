@@ -370,6 +370,7 @@ lexicon-ask-oven-down = ofen kaputt, ofen ist kaputt, ofen geht nicht, ofen geht
 lexicon-peril-fire = flammen, in flammen, brennt im ofen, brennt im backofen, im ofen brennt, im backofen brennt, ofen brennt, backofen brennt, fett brennt, fettbrand, feuer gefangen, fängt feuer, feuer im ofen, feuer im backofen, brennt lichterloh, küche brennt, hilfe es brennt, die küche brennt
 lexicon-peril-gas = riecht nach gas, rieche gas, gasgeruch, nach gas, stinkt nach gas, gas tritt aus, gasleck, gas strömt aus
 lexicon-peril-smoke = rauch aus ofen, rauch kommt aus ofen, rauch aus dem ofen, es kommt rauch aus dem ofen, rauch kommt aus dem ofen, ofen qualmt, der ofen qualmt, qualmt aus dem ofen, backofen qualmt, ofen raucht, backofen raucht, küche voller rauch, küche ist voller rauch, alles voller rauch, rauchmelder geht los, rauchmelder ging los, rauchmelder piept, rauchmelder schlägt an, rauchmelder geht
+lexicon-peril-alarm = alarm geht los, alarm ging los, alarm piept, melder geht los, melder piept
 lexicon-peril-carbon-monoxide = kohlenmonoxid, kohlenmonoxidmelder, co melder, co-melder, co warner, co-warner, co alarm
 lexicon-peril-hot-oil = öl läuft über, das öl läuft über, öl kocht über, fritteuse kocht über, fritteuse läuft über, öl raucht, öl qualmt, fett läuft über, fett kocht über
 lexicon-peril-burn = hand verbrannt, finger verbrannt, arm verbrannt, mich verbrannt, hat sich verbrannt, verbrüht, hand verbrüht, mich verbrüht, heißes fett auf die hand, heißes öl auf die hand

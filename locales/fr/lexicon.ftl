@@ -355,6 +355,7 @@ lexicon-ask-oven-down = four en panne, four est en panne, four cassé, four est 
 lexicon-peril-fire = flamme, flammes, en flammes, a pris feu, pris feu, prend feu, le feu a pris, feu a pris, en feu, au feu, est en feu, feu dans le four, feu dans la cuisine, y a le feu, il y a le feu, incendie, graisse en feu, feu de graisse, feu de friture
 lexicon-peril-gas = sent le gaz, sens le gaz, odeur de gaz, fuite de gaz, pue le gaz, gaz qui fuit
 lexicon-peril-smoke = fumée sort du four, de la fumée sort du four, fumée qui sort du four, fumée du four, le four fume, four fume, four qui fume, cuisine pleine de fumée, la cuisine est pleine de fumée, détecteur de fumée sonne, détecteur de fumée, alarme incendie, alarme de fumée
+lexicon-peril-alarm = alarme sonne, alarme s'est déclenchée, détecteur sonne
 lexicon-peril-carbon-monoxide = monoxyde de carbone, monoxyde, détecteur de monoxyde, alarme de monoxyde, détecteur co
 lexicon-peril-hot-oil = l'huile déborde, huile déborde, la friteuse déborde, friteuse déborde, l'huile fume, huile fume, huile qui fume
 lexicon-peril-burn = brûlé la main, brûlé le doigt, brûlé le bras, me suis brûlé, me suis brûlée, s'est brûlé, s'est brûlée, ébouillanté, ébouillantée

@@ -444,6 +444,7 @@ lexicon-ask-oven-down = forno rotto, il forno è rotto, forno è rotto, si è ro
 lexicon-peril-fire = fiamme, in fiamme, ha preso fuoco, preso fuoco, prende fuoco, sta prendendo fuoco, prendendo fuoco, va a fuoco, sta andando a fuoco, andato a fuoco, a fuoco il forno, incendio, fuoco nel forno, c'è fuoco nel forno, il forno brucia, brucia il forno, grasso brucia, il grasso brucia
 lexicon-peril-gas = odore di gas, puzza di gas, puzza di gas, sa di gas, sento gas, sento odore di gas, fuga di gas, perdita di gas, perde gas, esce gas
 lexicon-peril-smoke = esce fumo dal forno, fumo dal forno, fumo che esce dal forno, il forno fa fumo, forno fa fumo, il forno fuma, forno fuma, cucina piena di fumo, la cucina è piena di fumo, casa piena di fumo, allarme fumo, rilevatore di fumo, allarme antincendio
+lexicon-peril-alarm = allarme suona, allarme sta suonando, allarme è scattato
 lexicon-peril-carbon-monoxide = monossido di carbonio, monossido, allarme monossido, rilevatore di monossido
 lexicon-peril-hot-oil = l'olio trabocca, olio trabocca, olio che trabocca, la friggitrice trabocca, l'olio fuma, olio fuma, olio che fuma
 lexicon-peril-burn = bruciato la mano, bruciata la mano, bruciato il dito, bruciata il dito, mi sono bruciato, mi sono bruciata, mi sono scottato, mi sono scottata, si è bruciato, si è bruciata, si è scottato, si è scottata, ustione, scottatura

@@ -354,6 +354,7 @@ lexicon-ask-oven-down = forno quebrou, o forno quebrou, quebrou o forno, forno q
 lexicon-peril-fire = em chamas, há chamas, tem chamas, tem chama, saindo chamas, saindo chama, chamas no forno, chama no forno, pegou fogo, pegando fogo, está pegando fogo, fogo no forno, tem fogo no forno, incêndio, incendiou, labaredas, gordura em chamas, óleo pegou fogo, está a arder, fogo na cozinha
 lexicon-peril-gas = cheiro de gás, cheiro a gás, cheirando a gás, cheirando gás, cheira a gás, vazamento de gás, vazando gás, gás vazando, fuga de gás, sentindo gás, sinto cheiro de gás
 lexicon-peril-smoke = saindo fumaça do forno, fumaça saindo do forno, fumaça do forno, forno está fumaçando, forno fumaçando, forno soltando fumaça, cozinha cheia de fumaça, casa cheia de fumaça, alarme de fumaça, detector de fumaça
+lexicon-peril-alarm = alarme está tocando, alarme tocando, alarme disparou
 lexicon-peril-carbon-monoxide = monóxido de carbono, monóxido, alarme de monóxido, detector de monóxido
 lexicon-peril-hot-oil = óleo transbordando, óleo transbordou, o óleo está transbordando, óleo está transbordando, fritadeira transbordando, óleo fumaçando, óleo está fumaçando, óleo soltando fumaça
 lexicon-peril-burn = queimei a mão, queimei o dedo, queimei o braço, me queimei, se queimou, queimou a mão

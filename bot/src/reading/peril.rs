@@ -41,7 +41,10 @@ pub fn read_peril(text: &str, lexicon: &'static Lexicon) -> Option<Peril> {
     let denied = |at: usize| at.checked_sub(1).is_some_and(|before| sentence.is(before, "negation"));
     let said = |concept: &str| (0..sentence.len()).any(|at| sentence.is(at, concept) && !denied(at));
     let fire = said("peril-fire");
+    // The alarm behind the word that is a smoker elsewhere.
+    let alarm = |at: usize| sentence.is(at, "cooker-smoker") && sentence.is(at + 1, "peril-alarm");
     let other = OTHERS.into_iter().find(|(concept, _)| said(concept)).map(|(_, peril)| peril);
+    let other = other.or_else(|| (0..sentence.len()).any(alarm).then_some(Peril::Smoke));
     if !fire && other.is_none() || tells_of_other_years(text, lexicon) {
         return None;
     }
