@@ -74,6 +74,52 @@ fn pulled_below_the_figure_it_is_asked_about_and_the_answer_may_be_typed() {
 }
 
 #[test]
+fn out_too_cold_it_goes_back_whether_no_or_a_number_is_the_answer() {
+    for answer in ["no", "no it doesn't", "breast 151"] {
+        let mut kitchen = cooking("en-US");
+        kitchen.say("Dana", "breast 150 thigh 160");
+        assert!(kitchen.say("Dana", "pulled it").contains("Does it read that now?"));
+        let said = kitchen.say("Dana", answer);
+        assert!(said.contains("back into the heat"), "{answer}: {said}");
+        assert!(!is_done(&kitchen, Step::Pull));
+    }
+    let mut kitchen = cooking("en-US");
+    kitchen.say("Dana", "breast 110 thigh 120");
+    kitchen.say("Dana", "pulled it");
+    assert!(kitchen.say("Dana", "yes").contains("What does it read?"), "from so far below a word is too little");
+    assert!(!is_done(&kitchen, Step::Pull));
+}
+
+#[test]
+fn read_hot_everywhere_it_may_come_off_and_be_eaten() {
+    let mut kitchen = cooking("en-US");
+    kitchen.say("Dana", "breast 166 thigh 172 wing 170");
+    for asked in ["can we eat it?", "can we serve it", "is it done?"] {
+        let said = kitchen.say("Dana", asked);
+        assert!(said.contains("off it comes") && !said.contains("Not yet"), "{asked}: {said}");
+    }
+}
+
+#[test]
+fn what_was_thrown_away_stays_thrown_away_until_that_is_undone() {
+    let mut kitchen = cooking("en-US");
+    kitchen.say("Dana", "breast 90 thigh 100");
+    kitchen.say("Dana", "power is out");
+    kitchen.run_to("2027-11-25 16:00");
+    let gone = kitchen.say("Dana", "power is back");
+    assert!(gone.contains("Throw it away"), "{gone}");
+    let after = kitchen.say("Dana", "breast 104");
+    assert!(after.contains("Throw it away") && !after.contains("About"), "{after}");
+    let hot = kitchen.say("Dana", "breast 167 thigh 175 wing 170");
+    assert!(!hot.contains("off it comes"), "{hot}");
+    for _ in 0..3 {
+        kitchen.say("Dana", "undo");
+    }
+    let undone = kitchen.say("Dana", "breast 104");
+    assert!(!undone.contains("Throw it away"), "{undone}");
+}
+
+#[test]
 fn cut_up_or_put_away_underdone_it_goes_back_before_anyone_eats() {
     for said in ["it came out at 150 in the thigh but we carved it", "everything is in the fridge"] {
         let mut kitchen = cooking("en-US");

@@ -73,6 +73,7 @@ fn other_peoples_hours_and_days_move_no_draft() {
         "the breast is 175 did i ruin it",
         "turkey meat looks gray",
         "whole street is dark",
+        "turkeys are 1.89 a pound now, robbery",
     ] {
         let mut kitchen = drafted();
         kitchen.say("Ann", text);

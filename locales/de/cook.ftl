@@ -175,3 +175,4 @@ cook-done-unread = Das weiß nur ein Thermometer: { $target } an der dicksten St
 cook-eat = Ja: { $target } in Brust, Keule und Flügel. Bis { $by } gegessen oder im Kühlschrank.
 cook-eat-held = Ja: { $target } in Brust, Keule und Flügel, und heiß gehalten. Einmal tranchiert sind es 2 Stunden.
 cook-eat-unread = Wenn Brust, Keule und Flügel { $target } hatten, ja. Weißt du es nicht, miss jetzt. Bis { $by } gegessen oder im Kühlschrank.
+cook-back-in = Dann zurück in den Ofen, bis Brust, Keule und Flügel { $target } haben.

@@ -189,3 +189,4 @@ cook-done-unread = Only a thermometer can tell: { $target } in the thickest brea
 cook-eat = Yes: { $target } in breast, thigh and wing. Eaten or in the fridge by { $by }.
 cook-eat-held = Yes: { $target } in breast, thigh and wing, and kept hot. Carved, it has 2 hours.
 cook-eat-unread = Once it read { $target } in breast, thigh and wing, yes. If you don’t know, measure now. Eaten or in the fridge by { $by }.
+cook-back-in = Then back into the heat, until { $target } in breast, thigh and wing.

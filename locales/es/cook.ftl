@@ -175,3 +175,4 @@ cook-done-unread = Solo lo dice un termómetro: { $target } en lo más grueso de
 cook-eat = Sí: { $target } en pechuga, muslo y ala. Comido o en la nevera antes de las { $by }.
 cook-eat-held = Sí: { $target } en pechuga, muslo y ala, y caliente desde entonces. Una vez trinchado, 2 horas.
 cook-eat-unread = Si marcó { $target } en pechuga, muslo y ala, sí. Si no lo sabes, mide ahora. Comido o en la nevera antes de las { $by }.
+cook-back-in = Entonces otra vez al calor, hasta { $target } en pechuga, muslo y ala.

@@ -175,3 +175,4 @@ cook-done-unread = Seul un thermomètre le dit : { $target } au plus épais de 
 cook-eat = Oui : { $target } à la poitrine, à la cuisse et à l’aile. Mangé ou au frigo avant { $by }.
 cook-eat-held = Oui : { $target } à la poitrine, à la cuisse et à l’aile, et gardé chaud. Une fois découpé, c’est 2 heures.
 cook-eat-unread = Si poitrine, cuisse et aile ont marqué { $target }, oui. Si tu ne sais pas, mesure maintenant. Mangé ou au frigo avant { $by }.
+cook-back-in = Alors elle retourne cuire, jusqu’à { $target } à la poitrine, à la cuisse et à l’aile.

@@ -180,3 +180,4 @@ cook-done-unread = Lo dice solo un termometro: { $target } nel punto più spesso
 cook-eat = Sì: { $target } in petto, coscia e ala. Mangiato o in frigo entro le { $by }.
 cook-eat-held = Sì: { $target } in petto, coscia e ala, e tenuto caldo. Una volta tagliato, 2 ore.
 cook-eat-unread = Se petto, coscia e ala hanno segnato { $target }, sì. Se non lo sai, misura ora. Mangiato o in frigo entro le { $by }.
+cook-back-in = Allora torna in cottura, fino a { $target } in petto, coscia e ala.

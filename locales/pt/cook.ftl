@@ -175,3 +175,4 @@ cook-done-unread = Só o termômetro diz: { $target } na parte mais grossa do pe
 cook-eat = Sim: { $target } no peito, na coxa e na asa. Comido ou na geladeira até { $by }.
 cook-eat-held = Sim: { $target } no peito, na coxa e na asa, e mantido quente. Depois de cortado, 2 horas.
 cook-eat-unread = Se peito, coxa e asa marcaram { $target }, sim. Se não sabe, meça agora. Comido ou na geladeira até { $by }.
+cook-back-in = Então volta para o calor, até { $target } no peito, na coxa e na asa.

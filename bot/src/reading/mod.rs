@@ -71,8 +71,8 @@ pub use talk::{
     asks_who_does_what, asks_why_these_times, begins_as_question, cancels, is_assent, is_discard, is_doubting,
     is_greeting, is_help, is_laughter, is_plain_yes, is_thanks, is_thrown_away, is_undo, is_wordless,
     opens_as_question, read_language, read_report, report_among, report_at_reading, report_beside, says_bird_done,
-    says_it_reads_so, says_never_thawed, says_thawed, speaks_of_another_year, speaks_of_eating, speaks_of_pink,
-    tells_of_other_years, tells_of_past_weeks, tells_of_pulling,
+    says_it_reads_less, says_it_reads_so, says_never_thawed, says_thawed, speaks_of_another_year, speaks_of_eating,
+    speaks_of_pink, tells_of_other_years, tells_of_past_weeks, tells_of_pulling,
 };
 pub use unwell::{Health, Unwell, read_unwell};
 pub use verdict::{Verdict, asks_of_last_time, read_verdict};

@@ -209,6 +209,8 @@ fn report(told: &[String], lexicon: &'static Lexicon) -> Option<Report> {
         let (first, last) = short.split_at(at);
         Some((named(first, &["talk-did-"])?, named(last, &["talk-did-"])?))
     });
+    // "We pulled in at 5" is a car's, and no bird comes off and goes on in one word.
+    let both = both.filter(|((first, _), (last, _))| (*first, *last) != (Step::Pull, Step::On));
     if let Some(((first, or), (last, last_or))) = both {
         let meant = [Some(first), or].into_iter().flatten().find(|step| *step == last || Some(*step) == last_or);
         let or = if meant.is_none() { last_or } else { None };
@@ -281,7 +283,9 @@ pub(super) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon)
 
 /// "Can we still eat it?", "do we really need to throw it out?".
 pub fn asks_to_eat(text: &str, lexicon: &'static Lexicon) -> bool {
-    text.contains(['?', '¿']) && speaks_of_eating(text, lexicon)
+    let numbers = text.contains(|c: char| c.is_ascii_digit());
+    let asks = text.contains(['?', '¿']) || !numbers && begins_as_question(text, lexicon);
+    asks && speaks_of_eating(text, lexicon)
 }
 
 /// "It's done", "looks done to me", said of the bird.
@@ -292,6 +296,11 @@ pub fn says_bird_done(text: &str, lexicon: &'static Lexicon) -> bool {
 /// "Yes", "yes it does", to whether a thermometer shows something now.
 pub fn says_it_reads_so(text: &str, lexicon: &'static Lexicon) -> bool {
     is_assent(text, lexicon) || is_all(text, "reads-so", lexicon)
+}
+
+/// "No it doesn't", "not yet", to the same.
+pub fn says_it_reads_less(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "reads-less", lexicon)
 }
 
 /// "Yes", and no mere "ok".

@@ -426,7 +426,10 @@ impl Reader<'_> {
         }
         let mass = self.places().filter(|at| self.free(*at)).find_map(|at| {
             let amount = self.s.amount(at).filter(|amount| amount.measure() == Some(Measure::Mass))?;
-            Some((at, amount.mass()?))
+            // "1.89 a pound" is what it costs.
+            let article = self.s.raw(at).starts_with(char::is_alphabetic);
+            let price = article && at.checked_sub(1).is_some_and(|before| self.s.number(before).is_some());
+            Some((at, amount.mass()?)).filter(|_| !price)
         });
         if let Some((at, mass)) = mass {
             let grams = in_grams(mass) * self.sign(at);

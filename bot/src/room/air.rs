@@ -3,7 +3,7 @@
 //! The forecast is told what the bird has had since it was last known; what it has not had is never counted as cooking. Start at
 //! [`was_otherwise`].
 
-use super::alarms::LOWEST_PIT_F;
+use super::alarms::{LOWEST_PIT_F, RAW_OVER};
 use super::sitting::button;
 use super::state::{LivePlan, StoredReading, WasSet};
 use super::turn::Urgency;
@@ -121,6 +121,9 @@ fn noted(was_c: Option<f64>, from: Moment, on: Moment) -> Text {
 /// A raw bird without heat for two hours: no hour is told for it.
 fn thrown_away(sitting: &mut Sitting<'_>, noted: Text) -> bool {
     let _no_hour = sitting.solve_again();
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        plan.alarms.push(RAW_OVER.to_owned());
+    }
     let undo = sitting.room.plan.as_ref().map(|plan| button("room-button-undo", &undo::newest(plan)));
     let raw = Text::new("cook-air-raw").with("limit", Arg::Span(spans::HOT_MOST));
     sitting.answer_all(vec![noted, raw]).urgency(Urgency::Safety).row(undo);

@@ -196,9 +196,12 @@ fn low_runs(readings: &[Reading], too_low: impl Fn(Temperature) -> bool) -> Vec<
     runs
 }
 
+/// It stood raw without heat for its two hours, and was said to be thrown away.
+pub(super) const RAW_OVER: &str = "raw-over";
+
 /// Whether the meat stood without heat for longer than is safe.
 pub(super) fn stood_too_long(plan: &LivePlan) -> bool {
-    plan.alarms.iter().any(|name| ["zone-over", "falling-over"].contains(&name.as_str()))
+    plan.alarms.iter().any(|name| ["zone-over", "falling-over", RAW_OVER].contains(&name.as_str()))
 }
 
 /// When to ask about a bird that waits off the heat: before its two hours are over, if it is still to be carved.

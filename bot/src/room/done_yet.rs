@@ -10,6 +10,9 @@ use carvetime_core::plan::{Step, spans};
 use carvetime_core::quantity::in_fahrenheit;
 use chrono::TimeDelta;
 
+/// Read so cold, it is not taken for hot on a typed yes. Common practice, no source.
+const FAR_BELOW_F: f64 = 150.0;
+
 /// `false`: the words are of something else, or another answer serves as well.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let lexicon = sitting.lexicon();
@@ -42,13 +45,25 @@ fn is_answered(sitting: &mut Sitting<'_>, text: &str) -> bool {
     };
     let lexicon = sitting.lexicon();
     if reading::says_it_reads_so(text, lexicon) {
-        jobs::surely_done(sitting, it);
-    } else if reading::is_plain_no(text, lexicon) {
+        // From so far below a word is too little.
+        if readings::below(sitting).is_some_and(|(_, read, _)| in_fahrenheit(read) < FAR_BELOW_F) {
+            let text = Text::new("cook-done-unread").with("target", Arg::Temperature(super::target()));
+            sitting.answer(text).urgency(Urgency::Safety);
+        } else {
+            jobs::surely_done(sitting, it);
+        }
+    } else if reading::is_plain_no(text, lexicon) || reading::says_it_reads_less(text, lexicon) {
+        sitting.answer(back_in()).urgency(Urgency::Safety);
         jobs::later(sitting, it);
     } else {
         return false;
     }
     true
+}
+
+/// Out of the heat too early, it goes back.
+pub(super) fn back_in() -> Text {
+    Text::new("cook-back-in").with("target", Arg::Temperature(super::target()))
 }
 
 /// "Done" while something else is due is of that.
@@ -57,14 +72,18 @@ fn is_of_another_job(sitting: &Sitting<'_>) -> bool {
 }
 
 /// Not before every spot has been read at the target; when that will be is told with it.
-fn in_the_heat(sitting: &mut Sitting<'_>, says: bool) -> bool {
+pub(super) fn in_the_heat(sitting: &mut Sitting<'_>, says: bool) -> bool {
     let target = Arg::Temperature(super::target());
     let verdict = match readings::below(sitting) {
         Some((spot, read, at)) => Text::new("cook-not-done")
             .with("spot", Arg::Choice(spot))
             .with("read", Arg::Temperature(read))
             .with("at", Arg::Clock(at)),
-        None if !says || is_read(sitting) => return false,
+        None if is_read(sitting) => {
+            let over = sitting.room.plan.as_ref().is_some_and(alarms::stood_too_long);
+            Text::new(if over { "room-log-too-long" } else { "room-log-all" })
+        }
+        None if !says => return false,
         None => Text::new("cook-done-unread"),
     };
     let line = forecast::foresight(sitting).map(|sight| sight.line());
@@ -97,7 +116,7 @@ pub(super) fn off_the_heat(sitting: &mut Sitting<'_>) -> bool {
 }
 
 /// Breast, thigh and wing were each read at the target.
-fn is_read(sitting: &Sitting<'_>) -> bool {
+pub(super) fn is_read(sitting: &Sitting<'_>) -> bool {
     let Some(plan) = sitting.room.plan.as_ref() else { return false };
     let target = in_fahrenheit(super::target());
     let counted = plan.counted();

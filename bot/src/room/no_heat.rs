@@ -111,6 +111,9 @@ pub(super) fn eaten(sitting: &mut Sitting<'_>) -> bool {
         return done_yet::off_the_heat(sitting);
     };
     let down = since(plan, now);
+    if down.is_none() && done_yet::is_read(sitting) && readings::below(sitting).is_none() {
+        return done_yet::in_the_heat(sitting, true);
+    }
     let not_yet = Text::new("room-eat-cooking").with("target", Arg::Temperature(super::target()));
     let why = down.map(|since| clock(since, now)).or_else(|| readings::under(sitting));
     sitting.answer(not_yet).lines(why).urgency(Urgency::Safety);

@@ -6,7 +6,7 @@ use super::forecast::{self, Foresight, Standing};
 use super::live::Solved;
 use super::sitting::{button, labelled};
 use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
-use super::turn::{Button, File, FileContent};
+use super::turn::{Button, File, FileContent, Urgency};
 use super::{
     PersonId, RoomKind, Sitting, alarms, amend, birds, board, doubted, hot_road, jobs, late, may, moves, order,
     plan_words, spoiled,
@@ -157,7 +157,33 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         && (counts_portions(&sentence)
             || counts_downs(sitting, text)
             || of_others(sitting, &sentence)
+            || is_of_elsewhere(sitting, text)
+            || !named && is_unlike(sitting, text)
             || !named && (elsewhere || dated || !amend::is_plain(sitting, &sentence)))
+}
+
+/// "Bob says breast 155 at his place", "my blood pressure was 142 over 90".
+fn is_of_elsewhere(sitting: &Sitting<'_>, text: &str) -> bool {
+    let words = sitting.lexicon().talk_words(text);
+    (1..=3).any(|count| words.windows(count).any(|some| sitting.lexicon().talk(&some.join(" "), "elsewhere")))
+}
+
+/// "141-138", "102/98", "mine is 142 over 90": two numbers without a name that this bird can't have, or that are written as scores are.
+fn is_unlike(sitting: &Sitting<'_>, text: &str) -> bool {
+    /// No bird cools by so much over the heat, nor is its breast so much hotter than its thigh.
+    const MOST: f64 = 15.0;
+    let score = text.split_whitespace().any(|word| {
+        let number = |part: &str| !part.is_empty() && part.bytes().all(|b| b.is_ascii_digit());
+        word.split_once(['-', '–']).is_some_and(|(one, other)| number(one) && number(other))
+    });
+    let Ok(Some(log)) = reading::read_log(text, &sitting.ground()) else { return score };
+    let Some(plan) = sitting.room.plan.as_ref().filter(|_| log.readings.len() == 2) else { return score };
+    let told = spots(sitting, &log);
+    let last = Spots::last_of(&plan.readings);
+    let hotter = |one: Option<Temperature>, other: Option<Temperature>| {
+        one.zip(other).is_some_and(|(one, other)| in_fahrenheit(one) - in_fahrenheit(other) > MOST)
+    };
+    score || hotter(told.breast, told.thigh) || hotter(last.breast, told.breast) || hotter(last.thigh, told.thigh)
 }
 
 /// "Ben's turkey breast 120": the breast of the turkey, and no other food.
@@ -284,7 +310,20 @@ fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
         replaces: corrected,
     };
     let reading = doubted::mends(sitting, who, &reading).unwrap_or(reading);
+    let asked = plan_asks_off(sitting);
     doubted::judge(sitting, who, reading);
+    // "Does it read that now?" is answered by what it reads.
+    let short = |spot: Option<Temperature>| spot.is_some_and(|at| in_fahrenheit(at) < in_fahrenheit(super::target()));
+    if asked && (short(spots.breast) || short(spots.thigh) || short(spots.wing)) {
+        sitting.answer(super::done_yet::back_in()).urgency(Urgency::Safety);
+    }
+}
+
+/// Whether it came off too cold, as far as was read, and was asked about a moment ago.
+fn plan_asks_off(sitting: &Sitting<'_>) -> bool {
+    const JUST_ASKED: TimeDelta = TimeDelta::minutes(10);
+    let asked = sitting.room.plan.as_ref().and_then(|plan| plan.off_asked);
+    asked.is_some_and(|at| sitting.now - at <= JUST_ASKED)
 }
 
 /// Readings that are of the plan in hand for sure, whatever else the words may be.
@@ -394,6 +433,13 @@ fn hold_broken(sitting: &mut Sitting<'_>, spots: &Spots) -> Option<Text> {
 pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = Text>, spots: &Spots) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     let undo = super::undo::newest(plan);
+    // No number undoes hours without heat, and no hour is told for what is thrown away.
+    if !plan.is_off() && plan.alarms.iter().any(|name| name == alarms::RAW_OVER) {
+        let raw = Text::new("cook-air-raw").with("limit", Arg::Span(spans::HOT_MOST));
+        let lines: Vec<Text> = noted.into_iter().chain([raw]).collect();
+        sitting.answer_all(lines).urgency(Urgency::Safety).row([button("room-button-undo", &undo)]);
+        return;
+    }
     // A bird that is carried hot has a clock of its own.
     let carried = hot_road::meaning(sitting, spots).is_some();
     let hold = if carried { None } else { hold_broken(sitting, spots) };

@@ -15,6 +15,9 @@ use carvetime_core::quantity::fahrenheit;
 use carvetime_core::roast::{Cooker, OVEN_AUTHORITY_F};
 use chrono::TimeDelta;
 
+/// A bird that is to go on or come off so much later has not.
+const FAR: TimeDelta = TimeDelta::hours(8);
+
 /// Words that report on a job. `false`: they do not, or there is no plan.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if sitting.room.plan.is_none() {
@@ -60,6 +63,11 @@ fn happened(sitting: &mut Sitting<'_>, text: &str) -> bool {
         Happened::At(at) => at,
         Happened::Early(span) => planned - span,
     };
+    // On Monday no bird of Thursday's is on, whatever was said of an hour.
+    let cooks = matches!(it.step, Step::On | Step::Pull | Step::Carve);
+    if cooks && near.is_none() && planned - sitting.now > FAR && early(sitting, &report) {
+        return true;
+    }
     jobs::done_at(sitting, it, at.min(sitting.now));
     true
 }

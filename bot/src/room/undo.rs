@@ -4,6 +4,7 @@
 //! food. Where something later shows that it was done, it stays, with the reason.
 
 use super::action::Action;
+use super::alarms::RAW_OVER;
 use super::sitting::{button, name};
 use super::state::{Change, JobState, LiveJob, LivePlan};
 use super::turn::{How, Say};
@@ -260,6 +261,10 @@ fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> Live
     plan.wish = change.wish.clone();
     plan.facts = change.facts.clone();
     plan.readings.truncate(change.readings);
+    // What was thrown away for hours without heat had them.
+    if change.was_set.as_ref() != Some(&plan.was_set) {
+        plan.alarms.retain(|name| name != RAW_OVER);
+    }
     match &change.was_set {
         Some(was_set) => plan.was_set.clone_from(was_set),
         None => plan.was_set.retain(|was| was.until < change.at),
