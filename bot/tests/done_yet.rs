@@ -146,6 +146,15 @@ fn whether_it_can_be_eaten_hangs_on_breast_thigh_and_wing() {
 }
 
 #[test]
+fn ice_in_a_bird_that_is_off_goes_back_into_the_oven_and_not_into_water() {
+    let mut kitchen = cooking("en-US");
+    kitchen.say("Dana", "breast 167 thigh 175 wing 170");
+    kitchen.say("Dana", "it's off");
+    let said = kitchen.say("Dana", "its still frozen inside");
+    assert!(said.contains("Back into the oven") && !said.contains("water now"), "{said}");
+}
+
+#[test]
 fn other_words_are_no_doneness() {
     let lexicon = Lexicon::of("en");
     for text in ["done", "all done", "the dishes are done", "is the pie done?", "its done raining", "ready to go"] {

@@ -46,11 +46,13 @@ const GAS: [(&str, &str); 7] = [
     ("fr-CA", "y'a une fuite de gaz"),
 ];
 
-const OTHERS: [(&str, &str, &str); 35] = [
+const OTHERS: [(&str, &str, &str); 37] = [
     ("en-US", "smoke coming from oven", "smoke"),
     ("en-US", "theres smoke pouring out of the oven", "smoke"),
     ("en-US", "the smoke detector is going off", "smoke"),
     ("en-US", "the fire alarm went off", "smoke"),
+    ("en-US", "hot oil splashed on jake", "burn"),
+    ("en-US", "someone's choking", "choking"),
     ("de-DE", "der Ofen qualmt", "smoke"),
     ("es-ES", "sale humo del horno", "smoke"),
     ("fr-FR", "de la fumée sort du four", "smoke"),

@@ -7,7 +7,7 @@ use super::sitting::button;
 use super::state::{JobState, StoredReading};
 use super::turn::{How, Urgency};
 use super::{PersonId, Sitting, back_on, board, ice, jobs, plan_words, planning, questions, salted, undo};
-use crate::ask::Advice;
+use crate::ask::{Advice, Habit};
 use crate::reading::{self, Happened, Report, ReportKind};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Step, spans};
@@ -82,6 +82,12 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     if ice && (report.partly || !thaw_is_open(sitting)) {
         // Thawed, as far as anyone had said, and it is not.
         if frozen_over_the_heat(sitting) {
+            return true;
+        }
+        // Cooked and cut up, no water helps it: it goes back.
+        let off = sitting.room.plan.as_ref().and_then(super::alarms::off_at);
+        if off.is_some_and(|off| sitting.now - off < FAR) {
+            questions::advise(sitting, Advice::Habit(Habit::RawInside));
             return true;
         }
         if !ice::found(sitting) {
