@@ -283,9 +283,7 @@ pub(super) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon)
 
 /// "Can we still eat it?", "do we really need to throw it out?".
 pub fn asks_to_eat(text: &str, lexicon: &'static Lexicon) -> bool {
-    let numbers = text.contains(|c: char| c.is_ascii_digit());
-    let asks = text.contains(['?', '¿']) || !numbers && begins_as_question(text, lexicon);
-    asks && speaks_of_eating(text, lexicon)
+    text.contains(['?', '¿']) && speaks_of_eating(text, lexicon)
 }
 
 /// "It's done", "looks done to me", said of the bird.

@@ -4,7 +4,7 @@ use super::sitting::Sitting;
 use super::state::{JobState, LivePlan, StoredReading};
 use super::turn::Urgency;
 use super::{alarms, forecast, jobs, readings, reports, spoiled};
-use crate::reading;
+use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::quantity::in_fahrenheit;
@@ -19,12 +19,23 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if is_answered(sitting, text) {
         return true;
     }
+    let eat = asks_to_eat(sitting, text);
     if readings::cooks(sitting) {
         let says = reading::says_bird_done(text, lexicon) && !is_of_another_job(sitting);
-        return (says || reading::asks_to_pull(text, lexicon) || reading::asks_to_eat(text, lexicon))
-            && in_the_heat(sitting, says);
+        return (says || reading::asks_to_pull(text, lexicon) || eat) && in_the_heat(sitting, says);
     }
-    reading::asks_to_eat(text, lexicon) && off_the_heat(sitting)
+    eat && off_the_heat(sitting)
+}
+
+/// "Can we serve it", with or without its question mark, of the bird: no dish, no leftovers and no hour are named.
+fn asks_to_eat(sitting: &Sitting<'_>, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    let sentence = Sentence::read(text, lexicon);
+    let other = |at: usize| sentence.of(at, "food-").is_some() || sentence.of(at, "dish-").is_some();
+    let numbers = text.contains(|c: char| c.is_ascii_digit());
+    let asks = reading::asks_to_eat(text, lexicon)
+        || !numbers && reading::begins_as_question(text, lexicon) && reading::speaks_of_eating(text, lexicon);
+    asks && !(0..sentence.len()).any(other)
 }
 
 /// "I pulled it at 160": read, and then off. `false`: no such thing was said, or no bird is on.
