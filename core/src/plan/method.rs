@@ -108,7 +108,11 @@ pub(super) fn in_water_since(past: Past<'_>, nth: u8) -> Option<Moment> {
 fn soonest_in_fridge(order: &Order, past: Past<'_>, now: Moment) -> Moment {
     let awake = clock::sociable(order.zone, now, now, now + TimeDelta::days(1));
     let to_buy = !order.at_home && past.passed(Step::Buy, 0).is_none() && !past.skipped(Step::Buy, 0);
-    if to_buy && !past.overtaken(Step::Buy, 0) { awake + spans::BRING_HOME } else { awake }
+    if to_buy && !past.overtaken(Step::Buy, 0) {
+        return awake + spans::BRING_HOME;
+    }
+    // Just bought, it is still on its way home.
+    past.done(Step::Buy, 0).map_or(awake, |bought| awake.max(bought + spans::BRING_HOME))
 }
 
 /// Time in cold water after `spent` of `fridge` in the fridge: the part that is left, of the whole time in water, and
