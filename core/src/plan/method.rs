@@ -75,7 +75,7 @@ pub(super) fn thaw_of(order: &Order, past: Past<'_>, now: Moment, cooking: &Spre
                 // Nobody said that it was in the fridge: then nothing has thawed there.
                 (Some(_), None) => TimeDelta::zero(),
                 (None, started) => {
-                    let by = place::wanted_on(order, cooking) - spans::AT_ONCE;
+                    let by = place::wanted_on(order, cooking).min(place::last_on(order, cooking)) - spans::AT_ONCE;
                     let fits = longest_in_fridge(by - start, fridge.time.high, water.time.high);
                     if started.is_some() { fits.max(now - start) } else { fits.min(fridge.time.high) }
                 }

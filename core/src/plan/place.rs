@@ -80,6 +80,21 @@ pub(super) fn wanted_on(order: &Order, cooking: &Spread) -> Moment {
     clock::floor(on, ROUND)
 }
 
+/// When the bird must go on at the latest, everything after it as short as it goes.
+pub(super) fn last_on(order: &Order, cooking: &Spread) -> Moment {
+    let drive = order.carry.map(|carry| carry.drive);
+    let off_to_table = match order.way() {
+        Way::Here => spans::STAND_LEAST + spans::CARVING_LEAST,
+        Way::Hot => spans::PACKING + drive.unwrap_or_default() + spans::UNPACKING + spans::CARVING_LEAST,
+        Way::Ahead => {
+            let road = drive.map_or(TimeDelta::zero(), |drive| spans::PACKING + drive + spans::UNPACKING);
+            let cold = spans::STAND_LEAST + spans::CARVING_LEAST + spans::COLD_THROUGH;
+            cold + road + spans::REHEATING_LEAST
+        }
+    };
+    order.dinner - cooking.p90 - off_to_table
+}
+
 /// A window as moments; unbounded sides end at now and at dinner.
 fn bounds(network: &Network<'_>, window: Window) -> (Moment, Moment) {
     let earliest = window.earliest.map_or(network.now, |at| network.moment(at));

@@ -525,9 +525,9 @@ impl Loopback {
         self.fault(Rule::nth(nth, Fault::After(Arc::new(hook))));
     }
 
-    /// No rules.
-    pub fn heal(&self) {
-        self.world().faults.clear();
+    /// No rules. How many were still waiting for their call: what one that was met does may be under way.
+    pub fn heal(&self) -> usize {
+        self.world().faults.clear()
     }
 
     /// The server answers nothing but 401 (`false`), or works again.

@@ -76,8 +76,9 @@ impl Faults {
         self.rules.push(rule);
     }
 
-    pub(super) fn clear(&mut self) {
-        self.rules.clear();
+    /// Takes back what has met no call yet, and tells how many rules that were.
+    pub(super) fn clear(&mut self) -> usize {
+        std::mem::take(&mut self.rules).len()
     }
 
     /// The fault this call of `method` meets; counts it.
