@@ -6,7 +6,7 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::room::action::{Action, JobRef};
+use carvetime::room::action::{Action, JobRef, Mark};
 use carvetime::room::{Heard, PersonId, RoomKind, Scene, Speaker, To, Turn, What, decide};
 use carvetime_core::plan::Step;
 use chrono_tz::America::Chicago;
@@ -148,6 +148,18 @@ fn crowded_smoker() -> Kitchen {
     kitchen
 }
 
+/// The data of the button. Which way out it offers is the room's to say: that of the first such button there.
+fn offered(kitchen: &Kitchen, action: &Action) -> String {
+    let data = action.data();
+    if !matches!(action, Action::Mend(..) | Action::Seat(..) | Action::Shift(..)) {
+        return data;
+    }
+    let verb = data.split_once('.').expect("a verb").0;
+    let all = kitchen.said.iter().flat_map(|say| say.buttons.iter().flatten());
+    let found = all.map(|button| button.data.clone()).find(|data| data.split('.').next() == Some(verb));
+    found.unwrap_or_else(|| panic!("no button {verb}"))
+}
+
 /// Tom's last reading is doubted.
 fn doubtful_cook() -> Kitchen {
     let mut kitchen = table();
@@ -179,7 +191,7 @@ fn buttons() -> Vec<(Action, &'static str)> {
         (Action::WhyDraft(TOM), "RRARRR"),
         (Action::Discard(TOM), "RRDRRR"),
         (Action::Pick(TOM, "salting".into(), "none".into()), "RRDRRR"),
-        (Action::Offer(TOM, 0), "RRARRR"),
+        (Action::Offer(TOM, Mark(0)), "RRARRR"),
         // What is seen to be done anyone may say.
         (Action::Done(free), "DDDDRR"),
         (Action::Done(rosas), "DDDDRR"),
@@ -203,13 +215,13 @@ fn buttons() -> Vec<(Action, &'static str)> {
         (Action::Giving(1), "AAAARR"),
         (Action::Jobs(1), "AAAARR"),
         // The plan as a whole. The newest change is Rosa's.
-        (Action::Mend(1, 0), "DDRRRR"),
-        (Action::Seat(1, 0), "DDDDRR"),
+        (Action::Mend(1, Mark(0)), "DDRRRR"),
+        (Action::Seat(1, Mark(0)), "DDDDRR"),
         (Action::Another(1, 0), "DDDDRR"),
         (Action::Undo(1, 2), "DDRRRR"),
         (Action::Dinner(1, minute), "DDRRRR"),
         (Action::Stay(1, minute), "AARRRR"),
-        (Action::Shift(1, minute - 2 * 24 * 60, 0, 1), "DDRRRR"),
+        (Action::Shift(1, 0, Mark(0), 1), "DDRRRR"),
         (Action::Hotter(1, 350), "DDRRRR"),
         (Action::Yes("stop".into(), ROSA), "DRRRRR"),
         (Action::Yes("stop".into(), TOM), "RRRRRR"),
@@ -261,15 +273,18 @@ fn every_button_does_for_everyone_what_it_may() {
     let (table, frozen, crowded, doubtful) = (table(), frozen_bird(), crowded_smoker(), doubtful_cook());
     let mut with_rice = self::table();
     with_rice.say("Rosa", "/plan add rice on the stove 20 min");
+    let mut sooner = self::table();
+    sooner.say("Rosa", "/move Tuesday 5 pm");
     for (action, expected) in buttons() {
         let kitchen = match action {
             Action::Mend(..) => &frozen,
             Action::Seat(..) => &crowded,
+            Action::Shift(..) => &sooner,
             Action::Another(..) => &with_rice,
             Action::Meant(_) => &doubtful,
             _ => &table,
         };
-        let pressed = What::Pressed { press: "p".into(), data: action.data(), on: None };
+        let pressed = What::Pressed { press: "p".into(), data: offered(kitchen, &action), on: None };
         assert_eq!(row(kitchen, &pressed), expected, "{action:?}");
     }
 }
@@ -281,6 +296,24 @@ fn every_command_does_for_everyone_what_it_may() {
         let said = What::Said { text: text.into(), addressed: true, reply_to: None, edited: false };
         assert_eq!(row(&kitchen, &said), expected, "{text}");
     }
+}
+
+#[test]
+fn whoever_presses_in_a_public_group_without_being_in_it_presses_in_vain() {
+    let table = table();
+    let job = JobRef { serial: 1, step: Step::On, nth: 0 };
+    let pressed = |inside| {
+        let what = What::Pressed { press: "p".into(), data: Action::Take(job).data(), on: None };
+        let mut eve = Heard { kind: RoomKind::Group, ..heard(&table, Role::Outsider, what) };
+        eve.by.as_mut().expect("Eve").inside = inside;
+        decide(&table.scene, &eve, table.now)
+    };
+    let turn = pressed(Some(false));
+    assert!(turn.says.iter().any(|say| say.text.iter().any(|text| text.id == "room-not-here")), "{:?}", turn.says);
+    let member = |turn: &Turn| turn.room.as_ref().is_some_and(|room| room.members.contains(&PersonId(6)));
+    assert!(!member(&turn) && turn.people.iter().all(|person| person.shares_in.is_none()), "{turn:?}");
+    // In a group that is not public everyone who presses is in it.
+    assert!(member(&pressed(None)) && member(&pressed(Some(true))));
 }
 
 /// In a public group anyone can press what stands there, members or not.

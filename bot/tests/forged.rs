@@ -57,7 +57,7 @@ fn all_data() -> Vec<String> {
         all.extend(
             ["condition.fresh", "cooker.smoker", "drive.1441", "ahead.yes"].map(|pick| format!("pick.{who}.{pick}")),
         );
-        all.extend([0, 1, 255].map(|rank| format!("offer.{who}.{rank}")));
+        all.extend(["00000000", "1", "ffffffff"].map(|way| format!("offer.{who}.{way}")));
         all.extend([0, 1, 255].map(|place| format!("reply.{who}.{place}")));
         for what in ["stop", "forget", "reading", "anything"] {
             all.extend([format!("yes.{what}.{who}"), format!("no.{what}.{who}")]);
@@ -67,14 +67,15 @@ fn all_data() -> Vec<String> {
         for verb in ["held", "jobs", "giving", "why"] {
             all.push(format!("{verb}.{serial}"));
         }
-        all.extend([0, 1, 255].map(|rank| format!("mend.{serial}.{rank}")));
+        all.extend(["00000000", "1", "ffffffff"].map(|way| format!("mend.{serial}.{way}")));
         all.extend([0, 1, 255].map(|place| format!("another.{serial}.{place}")));
         all.extend([0, 1, 65_535].map(|index| format!("undo.{serial}.{index}")));
         all.extend(
             ["0", "30000000", "-9223372036854775808", "9223372036854775807"].map(|at| format!("dinner.{serial}.{at}")),
         );
         all.extend(
-            ["0.0-0", "30450180.0-1", "9223372036854775807.255-4294967295"].map(|at| format!("shift.{serial}.{at}")),
+            ["0.00000000-0", "30450180.0-1", "9223372036854775807.ffffffff-4294967295"]
+                .map(|at| format!("shift.{serial}.{at}")),
         );
         all.extend([0, 350, 65_535].map(|setting| format!("hotter.{serial}.{setting}")));
         for step in STEPS {

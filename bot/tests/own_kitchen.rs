@@ -6,6 +6,7 @@ mod kitchen;
 
 use carvetime::room::state::{CookNote, OwnSalt, StoredProfile};
 use carvetime::room::{How, PersonId, RoomKind};
+use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
 fn private() -> Kitchen {
@@ -160,5 +161,16 @@ fn every_page_of_a_group_leads_back_where_it_came_from() {
             assert!(back.contains(" Edit: "), "{command} > {page} > Back: {back}");
             assert_eq!(back.split_once(": ").unwrap().1, shown, "{command} > {page}");
         }
+    }
+}
+
+#[test]
+fn the_units_chosen_are_named_in_words() {
+    for (locale, shown) in
+        [("en-US", "Units: pounds, °F"), ("en-GB", "Units: kilograms, °C"), ("de-DE", "Einheiten: Kilogramm, °C")]
+    {
+        let mut kitchen = Kitchen::new(RoomKind::Private, locale, Chicago, "2027-11-20 09:30");
+        let said = kitchen.say("Rosa", "/settings");
+        assert!(said.contains(shown), "{said}");
     }
 }

@@ -412,3 +412,53 @@ fn whoever_sleeps_through_their_own_job_is_called_when_they_wake_or_at_once_if_i
         assert_eq!(later.contains(&To::Person(TOM)), !stays, "{later:?}");
     }
 }
+
+#[test]
+fn whatever_else_comes_in_quiet_hours_comes_without_a_sound() {
+    let mut kitchen = shared();
+    [ROSA, TOM, LI].into_iter().for_each(|who| reachable(&mut kitchen, who));
+    kitchen.say("Tom", "/take carve");
+    let to_tom = |kitchen: &Kitchen| {
+        let says = kitchen.said.iter().rev().find(|say| say.to == To::Person(TOM));
+        says.map(|say| say.how).expect("told")
+    };
+    for (asleep, how) in [(false, How::New), (true, How::Quiet)] {
+        let until = if asleep { "23:00:00" } else { "09:10:00" };
+        quiet(&mut kitchen, TOM, "09:00:00", until);
+        let hour = if asleep { "6" } else { "7" };
+        let moved = kitchen.say("Rosa", &format!("/move thursday {hour} pm"));
+        assert!(moved.contains("Your job has moved") || moved.contains("(to 2)"), "{moved}");
+        assert_eq!(to_tom(&kitchen), how, "{moved}");
+        let step = if asleep { "fire" } else { "salt" };
+        assert!(kitchen.say("Rosa", &format!("/take {step} Tom")).contains("can you do this?"));
+        assert_eq!(to_tom(&kitchen), how);
+    }
+    kitchen.say("Rosa", "/stop");
+    let over = kitchen.press("Rosa", "Yes");
+    assert!(over.contains("(to 2)"), "{over}");
+    assert_eq!(to_tom(&kitchen), How::Quiet);
+}
+
+#[test]
+fn one_water_after_the_other_without_an_answer_goes_up_the_ladder() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-25 05:00");
+    kitchen.say(
+        "Rosa",
+        "/plan 12 lb frozen turkey, have it, cold water, dinner today 7 pm, 8 people, oven at 325, no salt",
+    );
+    kitchen.press("Rosa", "Accept");
+    for who in ["Tom", "Li"] {
+        kitchen.say(who, "/board");
+    }
+    [ROSA, TOM, LI].into_iter().for_each(|who| reachable(&mut kitchen, who));
+    kitchen.say("Tom", "/take water");
+    kitchen.say("Rosa", "it's in the water");
+    let before = kitchen.said.len();
+    kitchen.run_to("2027-11-25 09:00");
+    let of_water =
+        |say: &&Say| say.key.as_deref().is_some_and(|key| key.starts_with("job-water-")) && say.how == How::New;
+    let called: Vec<To> = kitchen.said[before..].iter().filter(of_water).map(|say| say.to.clone()).collect();
+    let (tom, li, rosa) = (To::Person(TOM), To::Person(LI), To::Person(ROSA));
+    assert_eq!(called[..4], [tom.clone(), tom.clone(), li, rosa], "{called:?}");
+    assert!(called[4..].iter().all(|to| *to == tom), "each once: {called:?}");
+}

@@ -3,7 +3,7 @@
 
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::plan::{
-    Carry, Change, Dish, DishHeat, Dishes, Fact, Moment, Order, Reason, Schedule, Step, clock, solve, spans,
+    Carry, Change, Dish, DishHeat, Dishes, Fact, Moment, Order, Reason, Rival, Schedule, Step, clock, solve, spans,
 };
 use carvetime_core::quantity::{fahrenheit, in_fahrenheit, pounds};
 use carvetime_core::roast::{Cooker, Heat};
@@ -98,7 +98,9 @@ fn with_the_bird_in_and_no_time_left_the_clash_is_named_and_every_way_out_works(
     let on = Fact { step: Step::On, nth: 0, at: at("2027-11-25 12:25"), done: true };
     let now = at("2027-11-25 12:30");
     let conflict = solve(&order, &[on], now).unwrap_err();
-    assert!(conflict.because.contains(&Reason::HeatTaken { dish: 0 }), "{:?}", conflict.because);
+    let settings = Some((fahrenheit(425.0), fahrenheit(325.0)));
+    let taken = Reason::HeatTaken { dish: 0, rival: Rival::Bird { settings } };
+    assert!(conflict.because.contains(&taken), "{:?}", conflict.because);
     let changes: Vec<Change> = conflict.offers.iter().map(|offer| offer.change).collect();
     assert!(
         changes.contains(&Change::DishOut(0)) && changes.iter().any(|c| matches!(c, Change::Dinner(_))),

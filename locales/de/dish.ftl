@@ -16,6 +16,7 @@ dish-no-time = Wie lange braucht { $name }? So: /plan dazu { $name } im Ofen 45 
 dish-time = { $name } darf 1 min bis 12 h dauern.
 dish-setting = { $setting } ist keine Hitze für eine Beilage: { $low } bis { $high }.
 dish-too-many = Das sind schon { $most } Beilagen. Nimm erst eine weg: /plan ohne …
+dish-not-yet = „{ $name }“ steht noch nicht im Plan: Erst muss das Essen aufgehen. Sag es mir danach noch mal.
 dish-cold = Im Kühlschrank ab { $when }, { $room ->
     [half] ein halbes Fach
     [whole] ein Fach

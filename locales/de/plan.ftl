@@ -147,7 +147,14 @@ plan-reason-mass-for-kind = so ein Vogel wiegt { $low } bis { $high }
 plan-reason-solution = auf dem Etikett stehen 0 bis 50 Prozent
 plan-reason-dish-hot = { $name } kommt heiß auf den Tisch und wartet höchstens { $most }
 plan-reason-dish-ahead = { $name } wird vorher gemacht und kühl gestellt
-plan-reason-heat-taken = { $name } braucht Hitze, die dann belegt ist
+plan-reason-heat-taken = { $how ->
+    [setting] { $name } braucht { $own }, während { $other } dort { $others } braucht
+    [time] { $name } braucht die Hitze, während { $other } sie hat
+    [setting-bird] { $name } braucht { $own }, während { $other } dort { $others } braucht
+    [time-bird] { $name } braucht die Hitze, während { $other } sie hat
+   *[alone] { $name } braucht Hitze, die dann belegt ist
+}
+plan-reason-heat-bird = der Vogel
 plan-reason-dish-cold = { $name } braucht { $least } im Kühlschrank
 plan-reason-fridge-taken = mit dem Vogel darin hat der Kühlschrank ({ $shelves ->
     [one] ein Fach

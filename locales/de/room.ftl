@@ -266,6 +266,11 @@ room-undone-what = { $change ->
     [logged] der letzte Messwert
    *[other] die Planänderung
 }
+room-undone-dish = { $how ->
+    [added] „{ $name }“ dazu
+    [gone] „{ $name }“ weg
+   *[changed] die Änderung an „{ $name }“
+}
 room-undo-nothing = Es gibt nichts zurückzunehmen.
 room-undo-stale = Seitdem ist etwas passiert. /undo nimmt zuerst das Neueste zurück.
 room-undo-late = Das kann ich nicht mehr zurücknehmen. Der Plan bleibt, wie er ist.
@@ -356,7 +361,7 @@ room-when-dinner = Gerade gart nichts. Essen { $dinner }.
 room-settings-yours = <b>Deine Einstellungen</b>
 room-settings-rooms = <b>Einstellungen dieses Chats</b>
 room-settings-language = Sprache: { $language }
-room-settings-units = Einheiten: { $units }
+room-settings-units = Einheiten: { $chosen }
 room-settings-spoons = Löffel: { $spoons }
 room-settings-zone = Zeitzone: { $zone } (jetzt { $now })
 room-settings-zone-unset = Zeitzone: nicht gesetzt

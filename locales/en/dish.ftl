@@ -16,6 +16,7 @@ dish-no-time = How long does { $name } take? Like this: /plan add { $name } in t
 dish-time = { $name } may take 1 min to 12 h.
 dish-setting = { $setting } is no setting for a dish: { $low } to { $high }.
 dish-too-many = That's { $most } dishes already. Take one away first: /plan remove …
+dish-not-yet = “{ $name }” isn’t on the plan yet: first the dinner has to fit. Then tell me again.
 dish-cold = In the fridge from { $when }, { $room ->
     [half] half a shelf
     [whole] one shelf

@@ -148,7 +148,14 @@ plan-reason-mass-for-kind = such a bird weighs { $low } to { $high }
 plan-reason-solution = the label’s percentage goes from 0 to 50
 plan-reason-dish-hot = { $name } is hot on the table and waits { $most } at most
 plan-reason-dish-ahead = { $name } is made ahead and kept in the fridge
-plan-reason-heat-taken = { $name } wants a heat that something else has then
+plan-reason-heat-taken = { $how ->
+    [setting] { $name } wants { $own } while { $other } wants { $others } there
+    [time] { $name } wants its heat while { $other } has it
+    [setting-bird] { $name } wants { $own } while { $other } wants { $others } there
+    [time-bird] { $name } wants its heat while { $other } has it
+   *[alone] { $name } wants a heat that something else has then
+}
+plan-reason-heat-bird = the bird
 plan-reason-dish-cold = { $name } wants { $least } in the fridge
 plan-reason-fridge-taken = with the bird in it the fridge ({ $shelves ->
     [one] one shelf

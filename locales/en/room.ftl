@@ -275,6 +275,11 @@ room-undone-what = { $change ->
     [logged] the last reading
    *[other] the change of plan
 }
+room-undone-dish = { $how ->
+    [added] adding “{ $name }”
+    [gone] taking away “{ $name }”
+   *[changed] the change of “{ $name }”
+}
 room-undo-nothing = Nothing to take back.
 room-undo-stale = Something has happened since. /undo takes back the newest change first.
 room-undo-gone = That has been taken back already.
@@ -373,7 +378,7 @@ room-when-dinner = Nothing on the heat right now. Dinner { $dinner }.
 room-settings-yours = <b>Your settings</b>
 room-settings-rooms = <b>Settings of this chat</b>
 room-settings-language = Language: { $language }
-room-settings-units = Units: { $units }
+room-settings-units = Units: { $chosen }
 room-settings-spoons = Spoons: { $spoons }
 room-settings-zone = Time zone: { $zone } (now { $now })
 room-settings-zone-unset = Time zone: not set

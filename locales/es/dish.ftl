@@ -16,6 +16,7 @@ dish-no-time = ¿Cuánto tarda { $name }? Así: /plan añade { $name } al horno 
 dish-time = { $name } puede tardar de 1 min a 12 h.
 dish-setting = { $setting } no es temperatura para un plato: de { $low } a { $high }.
 dish-too-many = Ya hay { $most } platos. Quita uno primero: /plan quita …
+dish-not-yet = «{ $name }» aún no está en el plan: primero tiene que cuadrar la cena. Luego dímelo otra vez.
 dish-cold = { -fridge(form: "In") } desde { $when }, { $room ->
     [half] media { -shelf }
     [whole] una { -shelf }

@@ -147,7 +147,14 @@ plan-reason-mass-for-kind = un ave así pesa de { $low } a { $high }
 plan-reason-solution = el porcentaje de la etiqueta va de 0 a 50
 plan-reason-dish-hot = { $name } llega caliente a la mesa y espera { $most } como mucho
 plan-reason-dish-ahead = { $name } se hace antes y va { -fridge(form: "to") }
-plan-reason-heat-taken = { $name } necesita un calor que entonces está ocupado
+plan-reason-heat-taken = { $how ->
+    [setting] { $name } necesita { $own } mientras { $other } necesita ahí { $others }
+    [time] { $name } necesita el calor mientras lo tiene { $other }
+    [setting-bird] { $name } necesita { $own } mientras { $other } necesita ahí { $others }
+    [time-bird] { $name } necesita el calor mientras lo tiene { $other }
+   *[alone] { $name } necesita un calor que entonces está ocupado
+}
+plan-reason-heat-bird = el ave
 plan-reason-dish-cold = { $name } necesita { $least } { -fridge(form: "in") }
 plan-reason-fridge-taken = con el ave dentro, { -fridge(form: "in") } ({ $shelves ->
     [one] una { -shelf }

@@ -289,6 +289,11 @@ room-undone-what = { $change ->
     [logged] la última lectura
    *[other] el cambio de plan
 }
+room-undone-dish = { $how ->
+    [added] añadir «{ $name }»
+    [gone] quitar «{ $name }»
+   *[changed] el cambio de «{ $name }»
+}
 room-undo-nothing = No hay nada que deshacer.
 room-undo-stale = Desde entonces ha pasado algo más. /undo deshace primero lo más nuevo.
 room-undo-gone = Eso ya está deshecho.
@@ -387,7 +392,7 @@ room-when-dinner = Ahora no se está asando nada. En la mesa { $dinner }.
 room-settings-yours = <b>Tus ajustes</b>
 room-settings-rooms = <b>Ajustes de este chat</b>
 room-settings-language = Idioma: { $language }
-room-settings-units = Unidades: { $units }
+room-settings-units = Unidades: { $chosen }
 room-settings-spoons = Cucharas: { $spoons }
 room-settings-zone = Zona horaria: { $zone } (ahora { $now })
 room-settings-zone-unset = Zona horaria: sin poner

@@ -16,6 +16,7 @@ dish-no-time = Combien de temps ({ $name }) ? Comme ceci : /plan ajoute { $nam
 dish-time = { $name } : de 1 min à 12 h.
 dish-setting = { $setting }, ce n’est pas un réglage pour un plat : de { $low } à { $high }.
 dish-too-many = Ça fait déjà { $most } plats. Enlèves-en un d’abord : /plan enlève …
+dish-not-yet = « { $name } » n’est pas encore dans le plan : il faut d’abord que le repas tienne. Redis-le-moi ensuite.
 dish-cold = Au frigo à partir de { $when }, { $room ->
     [half] une demi-{ -shelf }
     [whole] une { -shelf }

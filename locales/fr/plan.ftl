@@ -147,7 +147,14 @@ plan-reason-mass-for-kind = une volaille de ce genre pèse de { $low } à { $hig
 plan-reason-solution = le pourcentage de l’étiquette va de 0 à 50
 plan-reason-dish-hot = « { $name } » se mange chaud et attend { $most } au plus
 plan-reason-dish-ahead = « { $name } » se prépare à l’avance et attend au frigo
-plan-reason-heat-taken = « { $name } » demande une chaleur déjà prise à ce moment-là
+plan-reason-heat-taken = { $how ->
+    [setting] « { $name } » demande { $own } quand « { $other } » y demande { $others }
+    [time] « { $name } » demande la chaleur quand « { $other } » l’occupe
+    [setting-bird] « { $name } » demande { $own } quand la volaille y demande { $others }
+    [time-bird] « { $name } » demande la chaleur quand la volaille l’occupe
+   *[alone] « { $name } » demande une chaleur déjà prise à ce moment-là
+}
+plan-reason-heat-bird = la volaille
 plan-reason-dish-cold = « { $name } » demande { $least } de frigo
 plan-reason-fridge-taken = avec la volaille au frigo ({ $shelves ->
     [one] une { -shelf }

@@ -300,6 +300,11 @@ room-undone-what = { $change ->
     [logged] la dernière mesure
    *[other] le changement de plan
 }
+room-undone-dish = { $how ->
+    [added] l’ajout de « { $name } »
+    [gone] le retrait de « { $name } »
+   *[changed] le changement de « { $name } »
+}
 room-undo-nothing = Rien à annuler.
 room-undo-stale = Il s’est passé quelque chose depuis. /undo annule d’abord le plus récent.
 room-undo-gone = C’est déjà annulé.
@@ -398,7 +403,7 @@ room-when-dinner = Rien ne cuit pour l’instant. Repas { $dinner }.
 room-settings-yours = <b>Tes réglages</b>
 room-settings-rooms = <b>Réglages de cette discussion</b>
 room-settings-language = Langue : { $language }
-room-settings-units = Unités : { $units }
+room-settings-units = Unités : { $chosen }
 room-settings-spoons = Cuillères : { $spoons }
 room-settings-zone = Fuseau horaire : { $zone } (maintenant { $now })
 room-settings-zone-unset = Fuseau horaire : pas encore choisi

@@ -16,6 +16,7 @@ dish-no-time = Quanto ci vuole per { $name }? Così: /plan aggiungi { $name } in
 dish-time = Per { $name } va bene da 1 min a 12 h.
 dish-setting = { $setting } non è una temperatura per un piatto: da { $low } a { $high }.
 dish-too-many = Sono già { $most } piatti. Prima togline uno: /plan togli …
+dish-not-yet = “{ $name }” non è ancora nel piano: prima deve tornare la cena. Poi ridimmelo.
 dish-cold = In frigo da { $when }, { $room ->
     [half] mezzo ripiano
     [whole] un ripiano

@@ -147,7 +147,14 @@ plan-reason-mass-for-kind = uno così pesa da { $low } a { $high }
 plan-reason-solution = la percentuale dell’etichetta va da 0 a 50
 plan-reason-dish-hot = tra il calore e la tavola per { $name } passano al massimo { $most }
 plan-reason-dish-ahead = per { $name } si fa tutto prima, poi in frigo
-plan-reason-heat-taken = per { $name } serve un calore che in quel momento è occupato
+plan-reason-heat-taken = { $how ->
+    [setting] per { $name } servono { $own } mentre per { $other } lì servono { $others }
+    [time] per { $name } serve il calore mentre lo occupa { $other }
+    [setting-bird] per { $name } servono { $own } mentre per { $other } lì servono { $others }
+    [time-bird] per { $name } serve il calore mentre lo occupa { $other }
+   *[alone] per { $name } serve un calore che in quel momento è occupato
+}
+plan-reason-heat-bird = la carne
 plan-reason-dish-cold = per { $name } servono { $least } in frigo
 plan-reason-fridge-taken = con la carne dentro, nel frigo ({ $shelves ->
     [one] un ripiano

@@ -293,6 +293,11 @@ room-undone-what = { $change ->
     [logged] l’ultima lettura
    *[other] la modifica del piano
 }
+room-undone-dish = { $how ->
+    [added] “{ $name }” in più
+    [gone] “{ $name }” in meno
+   *[changed] la modifica di “{ $name }”
+}
 room-undo-nothing = Non c’è niente da annullare.
 room-undo-stale = Nel frattempo è successo altro. /undo annulla prima l’ultima modifica.
 room-undo-gone = È già stato annullato.
@@ -391,7 +396,7 @@ room-when-dinner = Adesso non c’è niente in cottura. A tavola { $dinner }.
 room-settings-yours = <b>Le tue impostazioni</b>
 room-settings-rooms = <b>Impostazioni di questa chat</b>
 room-settings-language = Lingua: { $language }
-room-settings-units = Unità: { $units }
+room-settings-units = Unità: { $chosen }
 room-settings-spoons = Cucchiai: { $spoons }
 room-settings-zone = Fuso orario: { $zone } (adesso { $now })
 room-settings-zone-unset = Fuso orario: non impostato

@@ -16,6 +16,7 @@ dish-no-time = Quanto tempo leva { $name }? Assim: /plan inclui { $name } no for
 dish-time = { $name } pode levar de 1 min a 12 h.
 dish-setting = { $setting } não é calor para um prato: de { $low } a { $high }.
 dish-too-many = Já são { $most } pratos. Tire um antes: /plan tira …
+dish-not-yet = “{ $name }” ainda não está no plano: primeiro o jantar tem que caber. Depois me diga de novo.
 dish-cold = Na geladeira a partir de { $when }, { $room ->
     [half] meia prateleira
     [whole] uma prateleira

@@ -147,7 +147,14 @@ plan-reason-mass-for-kind = uma ave dessas pesa de { $low } a { $high }
 plan-reason-solution = a porcentagem do rótulo vai de 0 a 50
 plan-reason-dish-hot = { $name } vai quente à mesa e espera no máximo { $most }
 plan-reason-dish-ahead = { $name } se faz antes e fica na geladeira
-plan-reason-heat-taken = { $name } precisa de um calor que então está ocupado
+plan-reason-heat-taken = { $how ->
+    [setting] { $name } precisa de { $own } enquanto { $other } precisa ali de { $others }
+    [time] { $name } precisa do calor enquanto { $other } o ocupa
+    [setting-bird] { $name } precisa de { $own } enquanto { $other } precisa ali de { $others }
+    [time-bird] { $name } precisa do calor enquanto { $other } o ocupa
+   *[alone] { $name } precisa de um calor que então está ocupado
+}
+plan-reason-heat-bird = a ave
 plan-reason-dish-cold = { $name } pede { $least } de geladeira
 plan-reason-fridge-taken = com a ave dentro, a geladeira ({ $shelves ->
     [one] uma prateleira

@@ -258,6 +258,11 @@ room-undone-what = { $change ->
     [logged] a última leitura
    *[other] a mudança de plano
 }
+room-undone-dish = { $how ->
+    [added] colocar “{ $name }”
+    [gone] tirar “{ $name }”
+   *[changed] a mudança de “{ $name }”
+}
 room-undo-nothing = Não há nada para desfazer.
 room-undo-stale = Aconteceu algo desde então. /undo desfaz primeiro o mais novo.
 room-undo-late = Isso já não dá para desfazer. O plano fica como está.
@@ -348,7 +353,7 @@ room-when-dinner = Nada assando agora. Jantar { $dinner }.
 room-settings-yours = <b>Seus ajustes</b>
 room-settings-rooms = <b>Ajustes deste grupo</b>
 room-settings-language = Idioma: { $language }
-room-settings-units = Unidades: { $units }
+room-settings-units = Unidades: { $chosen }
 room-settings-spoons = Colheres: { $spoons }
 room-settings-zone = Fuso horário: { $zone } (agora { $now })
 room-settings-zone-unset = Fuso horário: não definido

@@ -339,6 +339,32 @@ fn a_link_forwarded_out_of_the_group_lets_nobody_in_and_whoever_is_in_it_comes_i
     assert!(follow("Eve", eve).starts_with("That link has been used"), "{}", scene.transcript());
 }
 
+#[test]
+fn in_a_public_group_whoever_is_not_in_it_presses_in_vain() {
+    let scene = play("2027-11-22 09:30 Tom: /board\n");
+    let pressed = |name: &str| {
+        let press = scene.telegram.press(name, scene.group, "Share the jobs");
+        let answer = scene.telegram.answer(&press);
+        scene.rest();
+        answer.text
+    };
+    let is_member = |id: i64| {
+        let room = scene.engine.pages().room(RoomId(scene.group)).unwrap().unwrap();
+        room.members.iter().any(|member| member.0 == id)
+    };
+    scene.telegram.open_to_all(scene.group, "dinner_for_all");
+    let eve = scene.telegram.stranger("Eve", "en-US");
+    assert!(pressed("Eve").contains("not in"), "{}", scene.transcript());
+    assert!(!is_member(eve));
+    // Ana is in it and has said nothing yet; whoever is known to be in it is not asked about.
+    pressed("Ana");
+    assert!(is_member(scene.id("Ana")));
+    let asked = calls_of(&scene, "getChatMember").len();
+    pressed("Ana");
+    pressed("Tom");
+    assert_eq!(calls_of(&scene, "getChatMember").len(), asked);
+}
+
 /// The names of the events in the newest calendar of the group.
 fn uids(scene: &Scene) -> Vec<String> {
     let said = scene.telegram.said(scene.group);

@@ -17,6 +17,22 @@ pub struct JobRef {
     pub nth: u8,
 }
 
+/// Which way out of a clash a button offers (`way_out`).
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Mark(pub u32);
+
+impl Mark {
+    fn read(text: &str) -> Option<Self> {
+        (text.len() == 8).then(|| u32::from_str_radix(text, 16).ok().map(Mark)).flatten()
+    }
+}
+
+impl std::fmt::Display for Mark {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{:08x}", self.0)
+    }
+}
+
 /// What a press asks for.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Action {
@@ -38,10 +54,10 @@ pub enum Action {
     Discard(PersonId),
     /// Give the draft this value.
     Pick(PersonId, String, String),
-    /// Take the offer of that rank against a conflict, in the draft.
-    Offer(PersonId, u8),
-    /// Take the offer of that rank against a conflict, in the live plan.
-    Mend(u32, u8),
+    /// Take that way out of a conflict, in the draft.
+    Offer(PersonId, Mark),
+    /// Take that way out of a conflict, in the live plan.
+    Mend(u32, Mark),
     /// Mark done.
     Done(JobRef),
     /// Done although the last reading says otherwise.
@@ -66,8 +82,8 @@ pub enum Action {
     Unwilling(JobRef),
     /// How it was: what is judged, and how.
     Rate(u32, String, String),
-    /// Take the offer of that rank for the dish that did not fit.
-    Seat(u32, u8),
+    /// Take that way out for the dish that did not fit.
+    Seat(u32, Mark),
     /// One more of the dish of that place.
     Another(u32, u8),
     /// Show the jobs one by one, to give them to someone.
@@ -92,8 +108,8 @@ pub enum Action {
     Dinner(u32, i64),
     /// Dinner in that plan stays at this minute since 1970.
     Stay(u32, i64),
-    /// Dinner in that plan at this minute since 1970, by the way out of that rank; offered for the plan of that edition.
-    Shift(u32, i64, u8, u32),
+    /// Dinner in that plan at this minute since 1970, by that way out; offered for the plan of that edition.
+    Shift(u32, i64, Mark, u32),
     /// The pit of that plan up to so many °F.
     Hotter(u32, u16),
     /// A page of the settings.
@@ -118,8 +134,8 @@ impl Action {
             Action::WhyDraft(who) => format!("reasons.{}", who.0),
             Action::Discard(who) => format!("discard.{}", who.0),
             Action::Pick(who, field, value) => format!("pick.{}.{field}.{value}", who.0),
-            Action::Offer(who, rank) => format!("offer.{}.{rank}", who.0),
-            Action::Mend(serial, rank) => format!("mend.{serial}.{rank}"),
+            Action::Offer(who, way) => format!("offer.{}.{way}", who.0),
+            Action::Mend(serial, way) => format!("mend.{serial}.{way}"),
             Action::Done(it) => job("done", it),
             Action::Sure(it) => job("sure", it),
             Action::Held(serial) => format!("held.{serial}"),
@@ -133,7 +149,7 @@ impl Action {
             Action::Unwilling(it) => job("unwilling", it),
             Action::Giving(serial) => format!("giving.{serial}"),
             Action::Rate(serial, what, answer) => format!("rate.{serial}.{what}.{answer}"),
-            Action::Seat(serial, rank) => format!("seat.{serial}.{rank}"),
+            Action::Seat(serial, way) => format!("seat.{serial}.{way}"),
             Action::Another(serial, place) => format!("another.{serial}.{place}"),
             Action::Undo(serial, number) => format!("undo.{serial}.{number}"),
             Action::Jobs(serial) => format!("jobs.{serial}"),
@@ -145,7 +161,7 @@ impl Action {
             Action::Meant(who) => format!("meant.{}", who.0),
             Action::Dinner(serial, minute) => format!("dinner.{serial}.{minute}"),
             Action::Stay(serial, minute) => format!("stay.{serial}.{minute}"),
-            Action::Shift(serial, minute, rank, edition) => format!("shift.{serial}.{minute}.{rank}-{edition}"),
+            Action::Shift(serial, minute, way, edition) => format!("shift.{serial}.{minute}.{way}-{edition}"),
             Action::Hotter(serial, setting) => format!("hotter.{serial}.{setting}"),
             Action::Settings(page) => format!("settings.{page}"),
             Action::Set(setting, value) => format!("set.{setting}.{value}"),
@@ -219,15 +235,15 @@ impl Action {
             "reasons" => Action::WhyDraft(person(next()?)?),
             "discard" => Action::Discard(person(next()?)?),
             "pick" => Action::Pick(person(next()?)?, next()?.to_owned(), next()?.to_owned()),
-            "offer" => Action::Offer(person(next()?)?, next()?.parse().ok()?),
-            "mend" => Action::Mend(next()?.parse().ok()?, next()?.parse().ok()?),
+            "offer" => Action::Offer(person(next()?)?, Mark::read(next()?)?),
+            "mend" => Action::Mend(next()?.parse().ok()?, Mark::read(next()?)?),
             "askfor" => {
                 let (serial, step) = (next()?.parse().ok()?, Step::from_name(next()?)?);
                 let (nth, who) = next()?.split_once('.')?;
                 Action::AskFor(JobRef { serial, step, nth: nth.parse().ok()? }, person(who)?)
             }
             "rate" => Action::Rate(next()?.parse().ok()?, next()?.to_owned(), next()?.to_owned()),
-            "seat" => Action::Seat(next()?.parse().ok()?, next()?.parse().ok()?),
+            "seat" => Action::Seat(next()?.parse().ok()?, Mark::read(next()?)?),
             "another" => Action::Another(next()?.parse().ok()?, next()?.parse().ok()?),
             "giving" => Action::Giving(next()?.parse().ok()?),
             "done" | "sure" | "later" | "skip" | "take" | "drop" | "give" | "willing" | "unwilling" => {
@@ -261,8 +277,8 @@ impl Action {
             "stay" => Action::Stay(next()?.parse().ok()?, next()?.parse().ok()?),
             "shift" => {
                 let (serial, minute) = (next()?.parse().ok()?, next()?.parse().ok()?);
-                let (rank, edition) = next()?.split_once('-')?;
-                Action::Shift(serial, minute, rank.parse().ok()?, edition.parse().ok()?)
+                let (way, edition) = next()?.split_once('-')?;
+                Action::Shift(serial, minute, Mark::read(way)?, edition.parse().ok()?)
             }
             "hotter" => Action::Hotter(next()?.parse().ok()?, next()?.parse().ok()?),
             "settings" => Action::Settings(next()?.to_owned()),
@@ -289,8 +305,8 @@ mod tests {
             Action::Why(2),
             Action::Discard(who),
             Action::Pick(who, "condition".into(), "part-thawed".into()),
-            Action::Offer(who, 9),
-            Action::Mend(3, 2),
+            Action::Offer(who, Mark(9)),
+            Action::Mend(3, Mark(u32::MAX)),
             Action::Done(job),
             Action::Sure(job),
             Action::Held(3),
@@ -303,7 +319,7 @@ mod tests {
             Action::Willing(job),
             Action::Unwilling(job),
             Action::Giving(3),
-            Action::Seat(3, 1),
+            Action::Seat(3, Mark(1)),
             Action::Another(3, 1),
             Action::Rate(3, "meat".into(), "underdone".into()),
             Action::Undo(3, 900),
@@ -315,7 +331,7 @@ mod tests {
             Action::Meant(who),
             Action::Dinner(2, 30_000_000),
             Action::Stay(2, 30_000_000),
-            Action::Shift(u32::MAX, 30_000_000, 3, u32::MAX),
+            Action::Shift(u32::MAX, 30_000_000, Mark(3), u32::MAX),
             Action::Hotter(2, 350),
             Action::Settings("language".into()),
             Action::Set("zone".into(), "America/Argentina/Buenos_Aires".into()),
@@ -330,8 +346,18 @@ mod tests {
 
     #[test]
     fn forged_data_mean_nothing() {
-        for data in ["", "done", "done.1", "done.1.fly.0", "accept.x", "done.-1.thaw.0", "mend.1.999", &"a".repeat(65)]
-        {
+        for data in [
+            "",
+            "done",
+            "done.1",
+            "done.1.fly.0",
+            "accept.x",
+            "done.-1.thaw.0",
+            "mend.1.999",
+            "mend.1.2",
+            "mend.1.+000000f",
+            &"a".repeat(65),
+        ] {
             assert_eq!(Action::read(data), None, "{data}");
         }
     }

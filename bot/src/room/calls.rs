@@ -22,9 +22,12 @@ const AGAIN: TimeDelta = TimeDelta::minutes(14);
 /// The same for what food safety hangs on: the host knows while there is still time.
 const AGAIN_SAFETY: TimeDelta = TimeDelta::minutes(8);
 
+/// What the message key of a job's call begins with.
+pub(super) const KEY: &str = "job-";
+
 /// The message key of a job's call.
 pub(super) fn key(step: Step, nth: u8) -> String {
-    format!("job-{}-{nth}", step.name())
+    format!("{KEY}{}-{nth}", step.name())
 }
 
 /// Bells rang.
@@ -206,7 +209,8 @@ fn say_call(
         }
         Rung::Helpers | Rung::Host => {
             let id = if rung == Rung::Helpers { "sharing-call-helpers" } else { "sharing-call-host" };
-            text.push(Text::new(id).with("what", what).with("since", Arg::Clock(job.at)));
+            let since = ladder::silent_since(sitting, job);
+            text.push(Text::new(id).with("what", what).with("since", Arg::Clock(since)));
         }
     }
     let unheard = named.iter().any(|who| !is_reachable(sitting, *who));

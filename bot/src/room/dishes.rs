@@ -2,12 +2,12 @@
 //!
 //! Anyone here may add a dish: it is a job more. Where it doesn't fit, nothing changes until someone picks a way out.
 
-use super::action::{Action, JobRef};
+use super::action::{Action, JobRef, Mark};
 use super::live;
-use super::sitting::{button, labelled};
+use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{FileContent, How, Say};
-use super::{RoomKind, Sitting, board, jobs, may, plan_words, proposal};
+use super::{RoomKind, Sitting, board, jobs, may, plan_words, proposal, way_out};
 use crate::reading::{
     self, DishChange, DishOrder, DishProblem, Ground, When, WishDish, each_dish, fold, read_dish, read_shelves,
 };
@@ -237,7 +237,12 @@ fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize, i
     let standing = sitting.room.plan.as_ref().and_then(|plan| plan.solve(&light));
     if let Some(Err(conflict)) = standing {
         // One thing after the other: with the dinner in doubt no dish can be placed.
-        return jobs::tell_conflict(sitting, &conflict);
+        let name = dishes.get(place).and_then(Option::as_ref).map(|dish| dish.name.clone()).unwrap_or_default();
+        sitting.room.plan.iter_mut().for_each(|plan| plan.clash = None);
+        if let Some(say) = jobs::said_conflict(sitting, &conflict) {
+            say.text.insert(0, Text::new("dish-not-yet").with("name", Arg::Verbatim(name)));
+        }
+        return;
     }
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let changed =
@@ -250,29 +255,27 @@ fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize, i
         }
         Some(Err(conflict)) => {
             plan.adding = Some(dishes);
-            clash(sitting, &conflict);
+            clash(sitting, &conflict, How::New);
         }
         None => {}
     }
 }
 
 /// It does not fit as it stands: why, and what would do.
-fn clash(sitting: &mut Sitting<'_>, conflict: &Conflict) {
-    let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
+fn clash(sitting: &mut Sitting<'_>, conflict: &Conflict, how: How) {
+    let Some(plan) = &sitting.room.plan else { return };
+    let (serial, dishes) = (plan.serial, plan.adding.as_deref().unwrap_or_default());
     let mut lines = proposal::clash(conflict);
     lines.extend(proposal::all_offers(conflict));
-    let offers: Vec<_> = (0_u8..)
-        .zip(conflict.offers.iter().take(proposal::MOST_OFFERS))
-        .map(|(rank, offer)| labelled(plan_words::change(&offer.change), &Action::Seat(serial, rank)))
-        .collect();
-    let say = sitting.answer_all(lines).key("dish");
+    let offers = way_out::buttons(conflict, dishes, |way| Action::Seat(serial, way));
+    let say = sitting.answer_all(lines).key("dish").how(how);
     for offer in offers {
         say.row([offer]);
     }
 }
 
 /// A way out is picked for the dish that did not fit.
-pub(super) fn seat(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
+pub(super) fn seat(sitting: &mut Sitting<'_>, serial: u32, way: Mark) {
     let light = sitting.light();
     let pending = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial);
     let Some((plan, dishes)) = pending.and_then(|plan| plan.adding.clone().map(|dishes| (plan, dishes))) else {
@@ -282,15 +285,15 @@ pub(super) fn seat(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
     let (Some(order), Some(Err(conflict))) = (changed.order(light.zone), changed.solve(&light)) else {
         return sitting.notice(Text::new("room-stale"));
     };
-    let Some(offer) = conflict.offers.get(usize::from(rank)) else {
-        return sitting.notice(Text::new("room-stale"));
+    let Some(offer) = way_out::meant(&conflict, &changed.wish.dishes, way) else {
+        // It was offered for another dish, or things have moved: the newest message shows what would do now.
+        sitting.notice(Text::new("room-stale"));
+        return clash(sitting, &conflict, How::Edit);
     };
     if moves_the_dinner(&offer.change) && !super::may::steer(sitting) {
         return super::may::refuse(sitting);
     }
-    // The name is put in now: a dish left out has none afterwards.
-    let mut change = plan_words::change(&offer.change);
-    put_name(&mut change, &changed.wish.dishes);
+    let change = way_out::said(&offer.change, &changed.wish.dishes);
     let mut wish = changed.wish.clone();
     super::order::absorb(&mut wish, &offer.change.apply(&order));
     let (now, by) = (sitting.now, sitting.speaker());

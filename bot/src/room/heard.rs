@@ -47,8 +47,8 @@ pub struct Speaker {
     pub language: Option<String>,
     /// Whether the platform says that they administer the chat.
     pub admin: bool,
-    /// Whether the platform says that they are in the group a link they follow leads into; open where nobody asked, or it did
-    /// not answer.
+    /// Whether the platform says that they are in the group: the one a link they follow leads into, or the public one they press in;
+    /// open where nobody asked, or it did not answer.
     #[serde(default)]
     pub inside: Option<bool>,
 }

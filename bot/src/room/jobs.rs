@@ -2,14 +2,14 @@
 //!
 //! Presses are checked against the plan that stands; a second press of the same button changes nothing and says so.
 
-use super::action::{Action, JobRef};
+use super::action::{Action, JobRef, Mark};
 use super::live::{Light, Shift};
 use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob, LivePlan, Rung, ToldClash};
 use super::turn::{How, Say, To, Urgency};
 use super::{
     PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, ice, may, plan_words, proposal, readings,
-    spoiled,
+    spoiled, way_out,
 };
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
@@ -583,7 +583,7 @@ pub(super) fn why(sitting: &mut Sitting<'_>, serial: u32) {
 }
 
 /// An offer against a conflict of the live plan is taken.
-pub(super) fn mend(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
+pub(super) fn mend(sitting: &mut Sitting<'_>, serial: u32, way: Mark) {
     if !may::steer(sitting) {
         return may::refuse(sitting);
     }
@@ -592,30 +592,38 @@ pub(super) fn mend(sitting: &mut Sitting<'_>, serial: u32, rank: u8) {
         return sitting.notice(Text::new("room-stale"));
     };
     let wish = plan.wish.clone();
-    let Some(change) = take_way_out(plan, wish, rank, &light, by) else {
-        return sitting.notice(Text::new("room-stale"));
+    let Some(change) = take_way_out(plan, wish, way, &light, by) else {
+        return outdated(sitting);
     };
     let text = Text::new("room-mended").with("change", Arg::from(change));
     sitting.answer(text).key("conflict").how(How::Edit);
     board::refresh(sitting);
 }
 
-/// Gives the plan that wish with the way out of that rank, and says what changes. `None`, the plan untouched: nothing stands against the
+/// The button offers what is no way out any more: said, and where something is still in the way its message shows what would do now.
+fn outdated(sitting: &mut Sitting<'_>) {
+    sitting.notice(Text::new("room-stale"));
+    let light = sitting.light();
+    if let Some(Some(Err(conflict))) = sitting.room.plan.as_ref().map(|plan| plan.solve(&light)) {
+        tell_conflict(sitting, &conflict);
+    }
+}
+
+/// Gives the plan that wish with that way out, and says what changes. `None`, the plan untouched: nothing stands against the
 /// wish any more, or there is no such way.
 pub(super) fn take_way_out(
     plan: &mut LivePlan,
     wish: Wish,
-    rank: u8,
+    way: Mark,
     light: &Light,
     by: Option<PersonId>,
 ) -> Option<Text> {
     let wished = LivePlan { wish, ..plan.clone() };
     let order = wished.order(light.zone)?;
     let conflict = wished.solve(light)?.err()?;
-    let offer = conflict.offers.get(usize::from(rank))?;
+    let offer = way_out::meant(&conflict, &wished.wish.dishes, way)?;
     plan.remember("mended", None, by, light.now);
-    let mut change = plan_words::change(&offer.change);
-    super::dishes::put_name(&mut change, &plan.wish.dishes);
+    let change = way_out::said(&offer.change, &wished.wish.dishes);
     plan.wish = wished.wish;
     super::order::absorb(&mut plan.wish, &offer.change.apply(&order));
     plan.forget(|step| !offer.change.keeps(step));
@@ -649,9 +657,14 @@ pub(super) fn shift_lines(shifts: &[Shift]) -> Vec<Text> {
 
 /// Says what the dinner is up against, with what would mend it.
 pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
+    let _ = said_conflict(sitting, conflict);
+}
+
+/// The same; the message, for more to be said in it.
+pub(super) fn said_conflict<'s>(sitting: &'s mut Sitting<'_>, conflict: &Conflict) -> Option<&'s mut Say> {
     /// So much more time missing is news.
     const NEWS_MIN: i64 = 15;
-    let Some(plan) = sitting.room.plan.as_mut() else { return };
+    let plan = sitting.room.plan.as_mut()?;
     let serial = plan.serial;
     let because = conflict.because.iter().map(|reason| plan_words::reason(reason).id.into_owned());
     let clash = ToldClash { short_min: conflict.short_by.num_minutes(), because: because.collect() };
@@ -664,22 +677,14 @@ pub(super) fn tell_conflict(sitting: &mut Sitting<'_>, conflict: &Conflict) {
     }
     let mut text = proposal::clash_now(conflict);
     text.extend(proposal::all_offers(conflict));
-    let offers: Vec<_> = conflict
-        .offers
-        .iter()
-        .take(proposal::MOST_OFFERS)
-        .enumerate()
-        .map(|(rank, offer)| {
-            let action = Action::Mend(serial, u8::try_from(rank).unwrap_or(0));
-            super::sitting::labelled(plan_words::change(&offer.change), &action)
-        })
-        .collect();
+    let offers = way_out::buttons(conflict, &plan.wish.dishes, |way| Action::Mend(serial, way));
     // Told once; while it stands, its message keeps to what holds.
     let how = if known { How::Edit } else { How::New };
     let say = sitting.answer_all(text).key("conflict").how(how).urgency(Urgency::Due);
     for offer in offers {
         say.row([offer]);
     }
+    Some(say)
 }
 
 /// The job, if the press speaks of the plan that stands.

@@ -4,7 +4,7 @@
 //! Quiet hours are a person's own, on their own clock. Says nothing. Start at [`next`].
 
 use super::live::TAKEN_FOR_DONE;
-use super::state::{LiveJob, Rung};
+use super::state::{JobState, LiveJob, Rung};
 use super::{PersonId, RoomKind, Sitting};
 use carvetime_core::plan::clock::instant;
 use carvetime_core::plan::{Moment, Step};
@@ -27,7 +27,8 @@ pub(super) struct Next {
 /// The call that follows what the job was called for so far, at `from` or when the first of those left wakes. `None`: everyone has
 /// been called, or the rest would be woken by it when it is of no use any more.
 ///
-/// Shopping, looks, water and leftovers are called once: the next comes by itself or a second call would be a nag.
+/// Shopping, looks, water and leftovers are called once: the next comes by itself or a second call would be a nag. Where one water
+/// after the other stays without an answer, the next goes up the ladder instead.
 pub(super) fn next(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Moment) -> Option<Next> {
     let once = matches!(step, Step::Leftovers | Step::Check | Step::Buy | Step::Water);
     if once && !job.rungs.is_empty() {
@@ -37,6 +38,9 @@ pub(super) fn next(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Momen
         let most = if step.is_safety() { 3 } else { 2 };
         let rung = if job.rungs.is_empty() { Rung::Room } else { Rung::Again };
         return (job.rungs.len() < most).then_some(Next { rung, people: Vec::new(), at: from });
+    }
+    if let Some(next) = unanswered(sitting, job, step, from) {
+        return Some(next);
     }
     let owner = job.owner.filter(|owner| wakes(sitting, job, step, *owner, from) == from);
     let now = |rung, people| Some(Next { rung, people, at: from });
@@ -48,6 +52,36 @@ pub(super) fn next(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Momen
     }
     let useful = from.max(job.latest).max(job.at + TAKEN_FOR_DONE);
     others(sitting, job, step, from).into_iter().filter(|next| next.at <= useful).min_by_key(|next| next.at)
+}
+
+/// Changes of water come one after the other, so nobody is called twice for one. Two in a row without an answer, the third goes to those
+/// who were not called for them yet.
+fn unanswered(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Moment) -> Option<Next> {
+    const PATIENCE: usize = 2;
+    let before = if job.rungs.is_empty() { silent_before(sitting, job) } else { Vec::new() };
+    if before.len() < PATIENCE {
+        return None;
+    }
+    let mut called = job.clone();
+    called.reached.extend(before.iter().flat_map(|old| old.reached.iter().copied()));
+    others(sitting, &called, step, from).into_iter().find(|next| next.at <= from)
+}
+
+/// The changes of water just before this one that nobody has answered, the newest first.
+fn silent_before<'a>(sitting: &'a Sitting<'_>, job: &LiveJob) -> Vec<&'a LiveJob> {
+    let jobs = sitting.room.plan.iter().flat_map(|plan| &plan.jobs);
+    let of_water = |old: &&LiveJob| old.step() == Some(Step::Water) && old.step == job.step && old.nth < job.nth;
+    let mut before: Vec<&LiveJob> = jobs.filter(of_water).collect();
+    before.sort_by_key(|old| std::cmp::Reverse(old.nth));
+    let silent = |old: &&LiveJob| {
+        !old.rungs.is_empty() && matches!(old.state, JobState::Waiting | JobState::Done { by: None, .. })
+    };
+    before.into_iter().take_while(silent).collect()
+}
+
+/// Since when nobody has answered calls for it.
+pub(super) fn silent_since(sitting: &Sitting<'_>, job: &LiveJob) -> Moment {
+    silent_before(sitting, job).last().map_or(job.at, |first| first.at)
 }
 
 /// The calls left for those who don't have the job: the helpers who are up, the host, and those who sleep when they wake.
@@ -99,7 +133,7 @@ pub(super) fn wants_asking(sitting: &Sitting<'_>, job: &LiveJob, step: Step) -> 
 }
 
 /// The end of the quiet hours that `at` falls into.
-fn quiet_until(sitting: &Sitting<'_>, who: PersonId, at: Moment) -> Option<Moment> {
+pub(super) fn quiet_until(sitting: &Sitting<'_>, who: PersonId, at: Moment) -> Option<Moment> {
     let person = sitting.people.get(&who)?;
     let (from, to) = person.quiet?;
     let zone = person.taste.zone().unwrap_or_else(|| sitting.zone_or_utc());

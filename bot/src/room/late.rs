@@ -3,11 +3,11 @@
 //!
 //! Anyone may say it; nothing moves until the host or an administrator has chosen.
 
-use super::action::Action;
+use super::action::{Action, Mark};
 use super::sitting::{button, labelled, name};
 use super::state::Wanted;
 use super::turn::{How, Say, To};
-use super::{Sitting, What, birds, board, hot_road, jobs, live, may, moves, plan_words, proposal, spoiled, undo};
+use super::{Sitting, What, birds, board, hot_road, jobs, live, may, moves, proposal, spoiled, undo, way_out};
 use crate::reading::{self, Wish, fold};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Caution, Change, Conflict, Moment};
@@ -99,7 +99,8 @@ pub(super) fn ask<'s>(
     outlook: &Outlook,
 ) -> &'s mut Say {
     let keep = button("room-button-late-keep", &Action::Stay(serial, minute(dinner)));
-    let edition = sitting.room.plan.as_ref().map_or(0, |plan| plan.edition);
+    let plan = sitting.room.plan.as_ref();
+    let (edition, dishes) = plan.map_or((0, Vec::new()), |plan| (plan.edition, plan.wish.dishes.clone()));
     // One question of the hour stands at a time: the older is closed by the newer.
     if stands_open(sitting) {
         shut(sitting);
@@ -118,12 +119,11 @@ pub(super) fn ask<'s>(
         }
         Outlook::Clash(conflict) => {
             say.lines(proposal::clash(conflict)).lines(proposal::all_offers(conflict));
-            for (rank, offer) in (0_u8..).zip(conflict.offers.iter().take(proposal::MOST_OFFERS)) {
-                let action = match offer.change {
+            for offer in conflict.offers.iter().take(proposal::MOST_OFFERS) {
+                say.row([way_out::button(offer, &dishes, |way| match offer.change {
                     Change::Dinner(at) => Action::Dinner(serial, minute(at)),
-                    _ => Action::Shift(serial, minute(to), rank, edition),
-                };
-                say.row([labelled(plan_words::change(&offer.change), &action)]);
+                    _ => Action::Shift(serial, minute(to), way, edition),
+                })]);
             }
             if !conflict.offers.is_empty() {
                 say.row([keep]);
@@ -138,7 +138,7 @@ pub(super) fn minute(moment: Moment) -> i64 {
 }
 
 /// A way out by which dinner can be at that hour is picked.
-pub(super) fn shift(sitting: &mut Sitting<'_>, serial: u32, minute: i64, rank: u8, edition: u32) {
+pub(super) fn shift(sitting: &mut Sitting<'_>, serial: u32, minute: i64, way: Mark, edition: u32) {
     if !may::steer(sitting) {
         return may::refuse(sitting);
     }
@@ -150,7 +150,7 @@ pub(super) fn shift(sitting: &mut Sitting<'_>, serial: u32, minute: i64, rank: u
         return sitting.notice(Text::new("room-stale"));
     };
     let (wish, before) = (Wish { dinner: Some(to), ..plan.wish.clone() }, plan.jobs.clone());
-    let Some(change) = jobs::take_way_out(plan, wish, rank, &light, by) else {
+    let Some(change) = jobs::take_way_out(plan, wish, way, &light, by) else {
         return sitting.notice(Text::new("room-stale"));
     };
     let (shifts, undo) = (live::shifts(&before, plan), undo::newest(plan));

@@ -28,9 +28,10 @@ pub(super) fn is_admin(sitting: &Sitting<'_>) -> bool {
 }
 
 /// Whether the speaker belongs to the room. A press that comes from another chat proves nothing by itself, nor does one here by
-/// somebody who has left.
+/// somebody who has left or, where the group is public, was never in it.
 pub(super) fn belongs(sitting: &Sitting<'_>) -> bool {
-    let gone = sitting.speaker().is_some_and(|who| sitting.room.left.contains(&who));
+    let outside = sitting.heard.by.as_ref().is_some_and(|by| by.inside == Some(false));
+    let gone = outside || sitting.speaker().is_some_and(|who| sitting.room.left.contains(&who));
     !gone && !sitting.routed() || sitting.speaker().is_some_and(|who| sitting.room.members.contains(&who))
 }
 

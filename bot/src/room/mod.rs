@@ -77,6 +77,7 @@ mod undo;
 mod unwell;
 mod wanted;
 mod warm_thaw;
+mod way_out;
 mod which;
 
 pub mod action;
@@ -370,7 +371,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if proposal::asked_needs(sitting, text) {
         return;
     }
-    if addressed && (settings::quiet_told(sitting, text) || dishes::shelves_told(sitting, text)) {
+    // Of the fridge it is for the host to say among people, as a dish asks for.
+    let kitchen = addressed || sitting.room.plan.is_some() && may::steer(sitting);
+    if addressed && settings::quiet_told(sitting, text) || kitchen && dishes::shelves_told(sitting, text) {
         return;
     }
     if planning::is_wish(sitting, text, addressed) {
@@ -537,8 +540,8 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::WhyDraft(who) => planning::why(sitting, who),
         Action::Discard(who) => planning::discard(sitting, who),
         Action::Pick(who, field, value) => planning::pick(sitting, who, &field, &value),
-        Action::Offer(who, rank) => planning::offer(sitting, who, rank),
-        Action::Mend(serial, rank) => jobs::mend(sitting, serial, rank),
+        Action::Offer(who, way) => planning::offer(sitting, who, way),
+        Action::Mend(serial, way) => jobs::mend(sitting, serial, way),
         Action::Done(it) => jobs::done(sitting, it),
         Action::Sure(it) => jobs::surely_done(sitting, it),
         Action::Held(serial) => jobs::held(sitting, serial),
@@ -547,7 +550,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Take(it) => jobs::take(sitting, it),
         Action::Drop(it) => jobs::drop(sitting, it),
         Action::Rate(serial, what, answer) => feedback::rate(sitting, serial, &what, &answer),
-        Action::Seat(serial, rank) => dishes::seat(sitting, serial, rank),
+        Action::Seat(serial, way) => dishes::seat(sitting, serial, way),
         Action::Another(serial, place) => dishes::another(sitting, serial, place),
         Action::Giving(serial) => hands::giving(sitting, serial),
         Action::Give(it) => hands::give(sitting, it),
@@ -564,7 +567,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Meant(who) => doubted::meant(sitting, who),
         Action::Dinner(serial, minute) => readings::move_dinner(sitting, serial, minute),
         Action::Stay(serial, minute) => late::stay(sitting, serial, minute),
-        Action::Shift(serial, minute, rank, edition) => late::shift(sitting, serial, minute, rank, edition),
+        Action::Shift(serial, minute, way, edition) => late::shift(sitting, serial, minute, way, edition),
         Action::Hotter(serial, setting_f) => heat::hotter(sitting, serial, setting_f),
         Action::Yes(what, who) => farewell::yes(sitting, &what, who),
         Action::No(what, who) => farewell::no(sitting, &what, who),

@@ -4,10 +4,9 @@
 //! `which`; where several things are offered, it is said which. Nothing food safety hangs on is taken by a word in passing.
 
 use super::action::Action;
-use super::sitting::labelled;
 use super::state::{LivePlan, Offered};
 use super::turn::{How, Say, To};
-use super::{RoomKind, Sitting, may, plan_words, proposal};
+use super::{RoomKind, Sitting, may, way_out};
 use crate::reading::{self, Willing, Wish};
 use crate::words::Text;
 use carvetime_core::plan::Conflict;
@@ -89,14 +88,9 @@ fn say_which(sitting: &mut Sitting<'_>, actions: &[Action]) {
         }
         _ => (None, false),
     };
-    let offers = conflict.as_ref().map(|conflict| conflict.offers.as_slice()).unwrap_or_default();
-    let rows: Vec<_> = (0_u8..)
-        .zip(offers.iter().take(proposal::MOST_OFFERS))
-        .map(|(rank, offer)| {
-            let action = if seats { Action::Seat(serial, rank) } else { Action::Mend(serial, rank) };
-            labelled(plan_words::change(&offer.change), &action)
-        })
-        .collect();
+    let dishes = plan.adding.as_deref().filter(|_| seats).unwrap_or(&plan.wish.dishes);
+    let action = |way| if seats { Action::Seat(serial, way) } else { Action::Mend(serial, way) };
+    let rows = conflict.as_ref().map(|conflict| way_out::buttons(conflict, dishes, action)).unwrap_or_default();
     let say = sitting.answer(Text::new("room-ok-which"));
     for row in rows {
         say.row([row]);

@@ -6,8 +6,8 @@
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{BirdError, Condition, Kind};
 use carvetime_core::plan::{
-    Caution, Change, ColdPlace, Dish, DishHeat, Moment, Need, Offer, Order, Reason, Salting, Schedule, Step, Thawing,
-    spans,
+    Caution, Change, ColdPlace, Dish, DishHeat, Moment, Need, Offer, Order, Reason, Rival, Salting, Schedule, Step,
+    Thawing, spans,
 };
 use carvetime_core::quantity::fahrenheit;
 use carvetime_core::roast::{self, Cooker, RoastError};
@@ -244,12 +244,31 @@ pub fn reason(reason: &Reason) -> Text {
             let id = if bird { "plan-reason-fridge-taken" } else { "plan-reason-fridge-full" };
             Text::new(id).with("name", Arg::Dish(dish)).with("shelves", Arg::Count(shelves.into()))
         }
-        Reason::HeatTaken { dish } => Text::new("plan-reason-heat-taken").with("name", Arg::Dish(dish)),
+        Reason::HeatTaken { dish, rival } => heat_taken(dish, rival),
         Reason::Sociable => Text::new("plan-reason-sociable"),
         Reason::DinnerPast => Text::new("plan-reason-dinner-past"),
         Reason::DinnerTooFar => Text::new("plan-reason-dinner-too-far"),
         Reason::DriveTooLong { most } => Text::new("plan-reason-drive-too-long").with("most", Arg::Span(most)),
         Reason::NotCookedSo(error) => not_cooked_so(error),
+    }
+}
+
+fn heat_taken(dish: u8, rival: Rival) -> Text {
+    let text = Text::new("plan-reason-heat-taken").with("name", Arg::Dish(dish));
+    let (settings, text, how) = match rival {
+        Rival::Several => return text.with("how", Arg::Choice("alone")),
+        Rival::Bird { settings } => {
+            (settings, text.with("other", Arg::from(Text::new("plan-reason-heat-bird"))), ["setting-bird", "time-bird"])
+        }
+        Rival::Dish { place, settings } => (settings, text.with("other", Arg::Dish(place)), ["setting", "time"]),
+    };
+    let [apart, together] = how;
+    match settings {
+        Some((own, others)) => text
+            .with("how", Arg::Choice(apart))
+            .with("own", Arg::Temperature(own))
+            .with("others", Arg::Temperature(others)),
+        None => text.with("how", Arg::Choice(together)),
     }
 }
 

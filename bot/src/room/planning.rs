@@ -2,14 +2,14 @@
 //!
 //! A draft belongs to one person; others may watch, not press. Nothing here touches a live plan until `Accept`.
 
-use super::action::Action;
+use super::action::{Action, Mark};
 use super::order::{self, gap};
-use super::sitting::{button, labelled};
+use super::sitting::button;
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
 use super::{
-    PersonId, RoomKind, Sitting, birds, board, calls, dishes, eve, feedback, may, own_kitchen, plan_words, proposal,
-    questions, stray,
+    PersonId, RoomKind, Sitting, birds, board, calls, dishes, eve, feedback, may, own_kitchen, proposal, questions,
+    stray, way_out,
 };
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
@@ -323,9 +323,8 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
         }
     }
     say.row(accept.into_iter().chain([button("room-button-change", &Action::Change(who))]));
-    for (rank, offer) in offers.iter().flatten().enumerate().skip(1).take(proposal::MOST_OFFERS) {
-        let action = Action::Offer(who, u8::try_from(rank).unwrap_or(u8::MAX));
-        say.row([labelled(plan_words::change(&offer.change), &action)]);
+    for offer in offers.iter().flatten().skip(1).take(proposal::MOST_OFFERS) {
+        say.row([way_out::button(offer, &wish.dishes, |way| Action::Offer(who, way))]);
     }
     say.row(better);
     if !hopeless {
@@ -436,7 +435,7 @@ pub(super) fn is_proposed(sitting: &Sitting<'_>, who: PersonId) -> bool {
 /// `Accept`. Where something is planned already, whether it joins that or takes its place is asked first.
 pub(super) fn accept(sitting: &mut Sitting<'_>, who: PersonId) {
     if sitting.room.drafts.contains_key(&who) && !birds::standing(sitting).is_empty() {
-        return go_on(sitting, who, How::New);
+        return go_on(sitting, who, How::Edit);
     }
     let Some(plan) = accepted(sitting, who) else { return };
     birds::drop_over(sitting);
@@ -605,13 +604,16 @@ pub(super) fn pick(sitting: &mut Sitting<'_>, who: PersonId, field: &str, value:
 }
 
 /// An offer against a conflict is taken.
-pub(super) fn offer(sitting: &mut Sitting<'_>, who: PersonId, rank: u8) {
+pub(super) fn offer(sitting: &mut Sitting<'_>, who: PersonId, way: Mark) {
     let zone = sitting.zone_or_utc();
     let Some(draft) = sitting.room.drafts.get(&who).cloned() else { return gone(sitting) };
     let mut wish = draft.wish;
     let Ok(Some(order)) = order::order(&wish, zone) else { return gone(sitting) };
     if let Ok(Some(Solved::Clashes(_, conflict))) = solve(&wish, zone, sitting.now) {
-        let Some(offer) = conflict.offers.get(usize::from(rank)) else { return gone(sitting) };
+        let Some(offer) = way_out::meant(&conflict, &wish.dishes, way) else {
+            gone(sitting);
+            return go_on(sitting, who, How::New);
+        };
         order::absorb(&mut wish, &offer.change.apply(&order));
     }
     sitting.room.drafts.insert(who, Draft { wish, ..Draft::default() });

@@ -72,7 +72,7 @@ pub(super) fn show(sitting: &mut Sitting<'_>, how: How) {
     let page = |label: &'static str, page: &str| button(label, &Action::Settings(page.to_owned()));
     let mut lines = vec![
         Text::new("room-settings-language").with("language", Arg::from(Text::named("room-language", language(&taste)))),
-        Text::new("room-settings-units").with("units", Arg::from(Text::named("room-units", reader.units.name()))),
+        Text::new("room-settings-units").with("chosen", Arg::from(Text::named("room-units", reader.units.name()))),
         Text::new("room-settings-spoons").with("spoons", Arg::from(Text::named("room-spoons", reader.spoons.name()))),
         match &taste.zone {
             Some(zone) => Text::new("room-settings-zone")

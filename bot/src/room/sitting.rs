@@ -77,6 +77,7 @@ impl<'a> Sitting<'a> {
             person.reachable = true;
         }
         let heard = matches!(self.heard.what, What::Said { .. } | What::Pressed { .. }) && !self.routed();
+        let heard = heard && speaker.inside != Some(false);
         if heard && self.room.kind == RoomKind::Group && (self.room.plan.is_some() || person.shares_in.is_none()) {
             person.shares_in = Some(self.room.id);
         }
@@ -88,7 +89,9 @@ impl<'a> Sitting<'a> {
             // Whoever presses elsewhere is no member for it.
             return;
         }
-        if matches!(self.heard.what, What::Pressed { .. }) && self.room.left.contains(&id) {
+        // Anyone can press what stands in public.
+        let outside = self.room.left.contains(&id) || speaker.inside == Some(false);
+        if matches!(self.heard.what, What::Pressed { .. }) && outside {
             return;
         }
         self.room.left.retain(|left| *left != id); // whoever speaks here is here
@@ -235,6 +238,21 @@ impl<'a> Sitting<'a> {
         }
     }
 
+    /// What reaches somebody in their quiet hours makes no sound. Whom a call may wake is the ladder's to say, and safety wakes anyone.
+    fn hush(&mut self) {
+        let speaker = self.speaker();
+        let calls = |key: &Option<String>| key.as_ref().is_some_and(|key| key.starts_with(super::calls::KEY));
+        let wakes = |say: &Say| say.urgency == Urgency::Safety || calls(&say.key);
+        for at in 0..self.says.len() {
+            let Some(say) = self.says.get(at).filter(|say| say.how == How::New && !wakes(say)) else { continue };
+            let To::Person(who) = say.to else { continue };
+            let asleep = Some(who) != speaker && super::ladder::quiet_until(self, who, self.now).is_some();
+            if let Some(say) = self.says.get_mut(at).filter(|_| asleep) {
+                say.how = How::Quiet;
+            }
+        }
+    }
+
     /// Closes the sitting.
     pub fn rise(mut self) -> Turn {
         self.seal();
@@ -245,6 +263,7 @@ impl<'a> Sitting<'a> {
         {
             self.answer_privately(who);
         }
+        self.hush();
         super::retracted::note(&mut self);
         super::offered::note(&mut self);
         self.address_private_buttons();

@@ -294,11 +294,33 @@ fn what(plan: &LivePlan, change: &Change) -> Vec<Text> {
             return said;
         }
     }
+    if change.name == "dish"
+        && let Some(dish) = dish_changed(plan, change)
+    {
+        return vec![dish];
+    }
     let text = Text::new("room-undone-what").with("change", Arg::Choice(choice(&change.name)));
     vec![match change.step.as_deref().and_then(Step::from_name) {
         Some(step) => text.with("step", Arg::from(plan_words::step_name(step, nth_of(plan, change)))),
         None => text.with("step", Arg::Verbatim(String::new())),
     }]
+}
+
+/// What a change did to the dishes, where it was one of them: the first that stood otherwise after it.
+fn dish_changed(plan: &LivePlan, change: &Change) -> Option<Text> {
+    let next = plan.history.iter().find(|later| later.number == change.number + 1);
+    let (before, after) = (&change.wish.dishes, next.map_or(&plan.wish.dishes, |later| &later.wish.dishes));
+    (0..before.len().max(after.len())).find_map(|place| {
+        let (was, is) = (before.get(place).cloned().flatten(), after.get(place).cloned().flatten());
+        let how = match (&was, &is) {
+            _ if was == is => return None,
+            (None, _) => "added",
+            (_, None) => "gone",
+            _ => "changed",
+        };
+        let name = is.or(was)?.name;
+        Some(Text::new("room-undone-dish").with("how", Arg::Choice(how)).with("name", Arg::Verbatim(name)))
+    })
 }
 
 /// Which of several jobs of its step a change was about: the first that stood otherwise after it.

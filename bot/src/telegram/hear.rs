@@ -38,6 +38,17 @@ pub trait Lookup {
     fn is_inside(&self, room: RoomId, person: PersonId) -> Option<bool>;
 }
 
+/// Whether a person is in a group has to be asked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Membership {
+    /// The group.
+    pub room: RoomId,
+    /// The person.
+    pub person: PersonId,
+    /// They pressed there: whoever is known to be in it need not be asked for.
+    pub pressed: bool,
+}
+
 /// What `update` lets the room hear; nothing if it is none of our business.
 pub fn hear(update: &Update, me: &Identity, lookup: &dyn Lookup) -> Option<Arrival> {
     let ear = Ear { me, lookup };
@@ -79,11 +90,19 @@ pub fn needs_admins(update: &Update) -> Option<RoomId> {
     (kind_of(chat)? == RoomKind::Group).then_some(RoomId(chat.id.0))
 }
 
-/// The group a link leads into and who follows it: whether they are in it has to be known before `update` is heard. Links are
-/// forwarded.
-pub fn needs_member(update: &Update) -> Option<(RoomId, PersonId)> {
+/// The group a link leads into and who follows it, or the public group that is pressed in: whether they are in it has to be known
+/// before `update` is heard. Links are forwarded, and what stands in public anyone can press.
+pub fn needs_member(update: &Update) -> Option<Membership> {
     match &update.kind {
-        UpdateKind::Message(message) => followed(message),
+        UpdateKind::Message(message) => {
+            followed(message).map(|(room, person)| Membership { room, person, pressed: false })
+        }
+        UpdateKind::CallbackQuery(query) => {
+            let chat = query.message.as_ref()?.chat();
+            let public = kind_of(chat)? == RoomKind::Group && chat.username().is_some();
+            let (room, person) = (RoomId(chat.id.0), PersonId(query.from.id.0.cast_signed()));
+            public.then_some(Membership { room, person, pressed: true })
+        }
         _ => None,
     }
 }
@@ -276,8 +295,9 @@ impl Ear<'_> {
         let on = self.lookup.key_of(room, message.id().0.into());
         let data = query.data.clone()?;
         let what = What::Pressed { press: query.id.0.clone(), data, on };
-        let by = Some(self.speaker(&query.from, room, kind));
-        let mut arrival = Arrival::from(Heard { room, kind, by, for_group: false, what });
+        let mut by = self.speaker(&query.from, room, kind);
+        by.inside = self.lookup.is_inside(room, by.id);
+        let mut arrival = Arrival::from(Heard { room, kind, by: Some(by), for_group: false, what });
         arrival.topic = message.regular_message().filter(|_| kind == RoomKind::Group).map(topic);
         Some(arrival)
     }

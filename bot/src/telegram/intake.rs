@@ -1,12 +1,13 @@
 //! What both ways of receiving share: an update becomes durable here, and only then may it be confirmed. It is decided on the way
 //! where nothing older waits, so that the disk is waited for once.
 
-use super::hear::{self, Identity, Lookup};
+use super::hear::{self, Identity, Lookup, Membership};
 use super::patience::Verdict;
 use super::pulse::Pulse;
 use super::{ServeError, Serving, blocking, inline};
 use crate::clock::Clock;
 use crate::engine::{Arrival, Engine};
+use crate::room::state::Room;
 use crate::room::{PersonId, RoomId, RoomKind};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
@@ -140,15 +141,16 @@ impl Intake {
         }
     }
 
-    /// Asks whether those who follow a link are in the group it leads into, all at once. Nothing of it is kept: people come and
-    /// go. Of a group the book does not know nothing is asked, whatever number someone makes up.
+    /// Asks whether those who follow a link, or press in public, are in the group, all at once. Nothing of it is kept: people come and
+    /// go. Of a group the book does not know nothing is asked, whatever number someone makes up, nor of whom it knows to be there.
     async fn learn_inside(&self, updates: &[Update]) -> Inside {
-        let wanted: BTreeSet<(RoomId, PersonId)> = updates.iter().filter_map(hear::needs_member).collect();
+        let wanted: BTreeSet<Membership> = updates.iter().filter_map(hear::needs_member).collect();
         let mut asked = JoinSet::new();
-        for (room, person) in wanted {
+        for Membership { room, person, pressed } in wanted {
             let pages = self.serving.engine.pages();
             let Ok(now_at) = pages.now_at(room) else { continue };
-            if !pages.room(now_at).is_ok_and(|known| known.is_some_and(|known| known.kind == RoomKind::Group)) {
+            let open = |known: Room| known.kind == RoomKind::Group && !(pressed && known.members.contains(&person));
+            if !pages.room(now_at).is_ok_and(|known| known.is_some_and(open)) {
                 continue;
             }
             let (bot, user) = (self.serving.bot.clone(), UserId(person.0.cast_unsigned()));

@@ -25,7 +25,7 @@ pub mod stn;
 pub use dish::{Cold, ColdPlace, DISH_HALVES, Dish, DishHeat, Dishes, MOST_DISHES};
 pub use offers::{Change, hottest};
 pub use order::{Carry, Fact, Finish, Order, Salting, Thawing};
-pub use reason::Reason;
+pub use reason::{Reason, Rival};
 pub use schedule::{Caution, Conflict, Job, Need, Offer, Schedule};
 pub use step::Step;
 

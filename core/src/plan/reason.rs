@@ -3,9 +3,29 @@
 //! The front end turns each into a sentence; [`Reason::source`] is what stands behind "why?".
 
 use super::{Moment, Step};
+use crate::quantity::Temperature;
 use crate::roast::{Cooker, RoastError};
 use crate::source::{self, Source};
 use chrono::TimeDelta;
+
+/// What is in a dish's way at the heat it wants.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Rival {
+    /// No single thing.
+    Several,
+    /// The bird.
+    Bird {
+        /// What the dish wants, and what the bird has, if they can't be there together.
+        settings: Option<(Temperature, Temperature)>,
+    },
+    /// Another dish.
+    Dish {
+        /// Its place in the order.
+        place: u8,
+        /// What the one wants, and what the other, if they can't be there together.
+        settings: Option<(Temperature, Temperature)>,
+    },
+}
 
 /// A rule, a fact or a wish that holds a job in its place.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -209,6 +229,8 @@ pub enum Reason {
     HeatTaken {
         /// Its place in the order.
         dish: u8,
+        /// What has it.
+        rival: Rival,
     },
     /// At an hour when people are up.
     Sociable,

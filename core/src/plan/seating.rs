@@ -8,8 +8,8 @@ use super::network::{FIRE, Network, ON, READY, SERVE};
 use super::order::Way;
 use super::shelves::{Shelf, Shelves};
 use super::stn::{Constraint, Point};
-use super::{Failure, Reason, spans};
-use crate::quantity::{celsius, fahrenheit, in_celsius};
+use super::{Failure, Order, Reason, Rival, spans};
+use crate::quantity::{Temperature, celsius, fahrenheit, in_celsius};
 use crate::roast::Cooker;
 use chrono::TimeDelta;
 
@@ -37,6 +37,14 @@ pub(super) struct Seat {
     pub dish: Dish,
     pub turn: Turn,
     pub shelf: Shelf,
+}
+
+impl Seat {
+    /// Why it waits for the other, or the other for it.
+    fn against(&self, other: &Seat) -> Reason {
+        let settings = apart(self.dish.heat, other.dish.heat);
+        Reason::HeatTaken { dish: self.place, rival: Rival::Dish { place: other.place, settings } }
+    }
 }
 
 /// Finds an order in which every dish has its heat, and puts it into the network.
@@ -76,8 +84,42 @@ pub(super) fn seat(network: &mut Network<'_>) -> Result<(), Failure> {
     {
         return Err(shelves.reason(seat).into());
     }
-    let blocked = dishes.get(blocked).or(dishes.last()).map_or(0, |seat| seat.place);
-    Err(Reason::HeatTaken { dish: blocked }.into())
+    let Some(seat) = dishes.get(blocked).or(dishes.last()).copied() else { return Ok(()) };
+    let rival = rival(network, &dishes, &seat, shelves);
+    Err(Reason::HeatTaken { dish: seat.place, rival }.into())
+}
+
+/// What a dish that finds no place has in its way: the one dish without which all the others would fit, else the bird, if it is there.
+fn rival(network: &mut Network<'_>, dishes: &[Seat], seat: &Seat, shelves: Option<Shelves>) -> Rival {
+    let same_place = |other: &&Seat| other.place != seat.place && other.dish.heat.is_same_place(seat.dish.heat);
+    for other in dishes.iter().filter(same_place) {
+        let rest: Vec<Seat> = dishes.iter().filter(|it| it.place != other.place).copied().collect();
+        let before = network.len();
+        let fits = search(network, &rest, shelves).is_none();
+        network.truncate(before);
+        if fits {
+            return Rival::Dish { place: other.place, settings: apart(seat.dish.heat, other.dish.heat) };
+        }
+    }
+    let bird = birds_heat(network.order, seat.dish);
+    if bird.is_same_place(seat.dish.heat) {
+        return Rival::Bird { settings: apart(seat.dish.heat, bird) };
+    }
+    Rival::Several
+}
+
+/// The settings of both, if no setting suits both.
+fn apart(one: DishHeat, other: DishHeat) -> Option<(Temperature, Temperature)> {
+    one.setting().zip(other.setting()).filter(|_| !one.agrees(other))
+}
+
+/// What the bird has while a dish is cooked. Cooked ahead, it is the reheating that wants an oven at the table's hour.
+fn birds_heat(order: &Order, dish: Dish) -> DishHeat {
+    match order.heat.cooker {
+        _ if order.cooks_ahead() && dish.cold().is_none() => DishHeat::Oven(reheating()),
+        Cooker::Smoker => DishHeat::Smoker(order.heat.setting),
+        Cooker::Oven | Cooker::FanOven => DishHeat::Oven(order.heat.setting),
+    }
 }
 
 /// Seats them all. `Some`: there is no way, and the first that found no place is that one of them.
@@ -125,7 +167,9 @@ impl Search<'_, '_> {
         for (first, second) in [(seat, rival), (rival, seat)] {
             let before = self.network.len();
             let after = first.dish.takes + change(first.dish.heat, second.dish.heat);
-            if self.take(&[at_least(first.point, second.point, after, first.place)]) && self.order(seat, rest, seated) {
+            if self.take(&[at_least(first.point, second.point, after, first.against(second))])
+                && self.order(seat, rest, seated)
+            {
                 return true;
             }
             self.network.truncate(before);
@@ -146,17 +190,12 @@ impl Search<'_, '_> {
     /// The ways a dish can stand to the bird, the least trouble first.
     fn turns(&self, seat: &Seat) -> Vec<Turn> {
         let order = self.network.order;
-        let bird = match order.heat.cooker {
-            Cooker::Smoker => DishHeat::Smoker(order.heat.setting),
-            Cooker::Oven | Cooker::FanOven => DishHeat::Oven(order.heat.setting),
-        };
         let (ahead, dish) = (order.cooks_ahead(), seat.dish);
         let waits = dish.cold().is_some();
         if order.way() == Way::Hot && !waits {
             return vec![Turn::Apart]; // hot at a table in another house: it has another oven
         }
-        // Cooked ahead, it is the reheating that wants an oven at the table's hour.
-        let bird = if ahead && !waits { DishHeat::Oven(reheating()) } else { bird };
+        let bird = birds_heat(order, dish);
         if !dish.heat.is_same_place(bird) {
             return vec![Turn::Apart];
         }
@@ -174,12 +213,14 @@ impl Search<'_, '_> {
         let change = seat.dish.heat.setting().map_or(TimeDelta::zero(), |own| {
             if in_celsius(own) == in_celsius(bird) { TimeDelta::zero() } else { spans::CHANGE_SETTING }
         });
+        let rival = Rival::Bird { settings: apart(seat.dish.heat, birds_heat(self.network.order, seat.dish)) };
+        let why = Reason::HeatTaken { dish: seat.place, rival };
         let pair = match seat.turn {
             Turn::Apart | Turn::Beside => return Vec::new(),
-            Turn::After => at_least(READY, seat.point, change, seat.place),
+            Turn::After => at_least(READY, seat.point, change, why),
             Turn::Before => {
                 let first = if self.network.is_present(FIRE) { FIRE } else { ON };
-                at_least(seat.point, first, seat.dish.takes, seat.place)
+                at_least(seat.point, first, seat.dish.takes, why)
             }
         };
         let known = self.network.is_present(pair.from) && self.network.is_present(pair.to);
@@ -215,8 +256,8 @@ fn change(from: DishHeat, to: DishHeat) -> TimeDelta {
     }
 }
 
-fn at_least(from: Point, to: Point, span: TimeDelta, dish: u8) -> Constraint<Reason> {
-    Constraint { from, to, least: Some(span.num_seconds()), most: None, why: Reason::HeatTaken { dish } }
+fn at_least(from: Point, to: Point, span: TimeDelta, why: Reason) -> Constraint<Reason> {
+    Constraint { from, to, least: Some(span.num_seconds()), most: None, why }
 }
 
 impl Dish {

@@ -347,7 +347,7 @@ fn playable() -> Vec<Vec<u8>> {
 fn data() -> Vec<Vec<u8>> {
     let mut all = lines(
         "accept.1\nbeside.1\ninstead.1.1\nbird.1.1.1\nchange.1\nback.1\nreasons.1\ndiscard.1\npick.1.condition.frozen\npick.1.drive.30
-        offer.1.1\nmend.1.0\nheld.1\ngiving.1\nundo.1.0\njobs.1\nwhy.1\nreply.1.0\nsources.1\nyes.stop.1\nyes.forget.1\nyes.reading.1
+        offer.1.00000001\nmend.1.0000000a\nheld.1\ngiving.1\nundo.1.0\njobs.1\nwhy.1\nreply.1.0\nsources.1\nyes.stop.1\nyes.forget.1\nyes.reading.1
         no.stop.1\nmeant.1\ndinner.1.30448800\nhotter.1.350\nsettings.language\nset.zone.Europe/Madrid\nset.language.es\nset.units.metric
         help.plan\naskfor.1.carve.0.2\nr-100:done.1.thaw.0\njobs.1@1\nyes.stop.1@2",
     );

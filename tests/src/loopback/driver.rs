@@ -621,6 +621,7 @@ fn chat(id: ChatId, kind: &'static str, title: &str, members: BTreeSet<i64>) -> 
         id,
         kind,
         title: title.to_string(),
+        public: None,
         members,
         admins: BTreeSet::new(),
         bot_in: kind == "private",

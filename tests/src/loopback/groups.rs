@@ -73,6 +73,14 @@ impl Loopback {
         self.changed();
     }
 
+    /// The group is public from now on: whoever finds it sees what stands there, and presses.
+    pub fn open_to_all(&self, chat: ChatId, name: &str) {
+        if let Some(chat) = self.world().chats.get_mut(&chat) {
+            chat.kind = "supergroup";
+            chat.public = Some(name.to_string());
+        }
+    }
+
     /// `name` calls themselves `new` from now on.
     pub fn rename(&self, name: &str, new: &str) {
         let id = self.id(name);

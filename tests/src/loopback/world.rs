@@ -133,6 +133,8 @@ pub(super) struct Chat {
     pub id: ChatId,
     pub kind: &'static str,
     pub title: String,
+    /// A public group's name: everyone sees it, and can press in it.
+    pub public: Option<String>,
     pub members: BTreeSet<i64>,
     pub admins: BTreeSet<i64>,
     pub bot_in: bool,
@@ -309,6 +311,9 @@ impl World {
             }
             Some(chat) => {
                 let mut json = json!({"id": id, "type": chat.kind, "title": chat.title});
+                if let Some(name) = &chat.public {
+                    json["username"] = json!(name);
+                }
                 if chat.forum {
                     json["is_forum"] = json!(true);
                 }
