@@ -139,6 +139,8 @@ fn dying(readings: &[Seen], setting: f64, now: f64) -> Option<Sunk> {
         readings.iter().filter(|r| r.minutes < last.minutes - 2.0 * LASTING).map(|r| r.celsius).collect();
     let usual =
         if earlier.is_empty() { setting - BELOW_SETTING } else { earlier.iter().sum::<f64>() / earlier.len() as f64 };
+    // A pit that ran hotter than it is set was turned down, or is running away: at its setting no fire is dying.
+    let usual = usual.min(setting);
     let low = |r: &&&Seen| r.celsius < usual - SUNK;
     let sunk_since = recent.iter().rev().take_while(low).last()?;
     let lowest = recent.iter().map(|r| r.celsius).fold(last.celsius, f64::min);
@@ -149,6 +151,24 @@ fn dying(readings: &[Seen], setting: f64, now: f64) -> Option<Sunk> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    fn last_of(pit_f: &[(f64, f64)], setting_f: f64) -> Option<f64> {
+        let celsius = |f: f64| (f - 32.0) / 1.8;
+        let seen: Vec<Seen> =
+            pit_f.iter().map(|(minutes, f)| Seen { minutes: *minutes, celsius: celsius(*f), moved: false }).collect();
+        let dial = Dial { now: celsius(setting_f), was: Vec::new() };
+        Air::of(&seen, &dial, seen.last()?.minutes).dying.map(|c| (c * 1.8 + 32.0).round())
+    }
+
+    #[test]
+    fn an_oven_that_ran_too_hot_and_was_turned_down_is_not_dying() {
+        assert_eq!(last_of(&[(50.0, 390.0), (80.0, 395.0), (140.0, 325.0), (165.0, 325.0)], 325.0), None);
+        let swinging = [(50.0, 390.0), (80.0, 395.0), (140.0, 329.0), (165.0, 318.0), (190.0, 312.0)];
+        assert_eq!(last_of(&swinging, 325.0), None);
+        // Once it is far under what it is set to, it is, however hot it was before.
+        let sinking = [(50.0, 390.0), (80.0, 395.0), (140.0, 290.0), (160.0, 270.0), (180.0, 262.0)];
+        assert_eq!(last_of(&sinking, 325.0), Some(262.0));
+    }
 
     #[test]
     fn a_reading_before_the_heat_failed_tells_nothing_of_the_time_without_it() {
