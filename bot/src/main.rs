@@ -4,7 +4,7 @@
 //! what to do. 2: wrong usage. Only answers go to stdout.
 
 use carvetime::ask::{self, Printed};
-use carvetime::book::{self, BookError, SledBook};
+use carvetime::book::{self, BookError};
 use carvetime::cli::{self, Cli, Command};
 use carvetime::engine::Engine;
 use carvetime::forecast_cli::{self, Flags, ForecastStop};
@@ -87,7 +87,7 @@ fn run(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
         Some(Command::Forecast(flags)) => forecast(flags, voice, reader),
         Some(Command::Rehearse { file, json }) => rehearse(file, *json, voice, reader),
         Some(Command::Backup { file }) => {
-            let book = SledBook::open(&cli.common.data().map_err(Stop::Usage)?)?;
+            let book = book::keeper::open_sound(&cli.common.data().map_err(Stop::Usage)?)?;
             let rows = book::backup(&book, file)?;
             print(&rows_moved(Text::new("cli-backed-up"), rows, file), voice, reader)
         }
@@ -122,8 +122,11 @@ fn chat(cli: &Cli, voice: &Arc<Voice>, reader: &Reader) -> Result<(), Stop> {
     let (book, recovered) = book::keeper::open(&dir, Utc::now())?;
     if let Some(recovered) = recovered {
         let path = |path: &Path| Arg::Verbatim(path.display().to_string());
-        let text =
-            Text::new("book-recovered").with("aside", path(&recovered.aside)).with("export", path(&recovered.export));
+        let missing = i64::try_from(recovered.missing).unwrap_or(i64::MAX);
+        let text = Text::new("book-recovered")
+            .with("aside", path(&recovered.aside))
+            .with("export", path(&recovered.export))
+            .with("missing", Arg::Count(missing));
         let _ = writeln!(redact::stderr(), "{}", voice.label(&text, reader)); // nowhere left to complain
     }
     let engine = Engine::new(Arc::new(book), Arc::clone(voice) as _, decide)?;

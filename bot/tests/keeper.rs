@@ -1,13 +1,16 @@
-//! The daily export, and a store damaged in every part of its file: it opens whole, or the export takes its place.
+//! The exports, and a store damaged in every part of its files: it opens whole, or the newest export takes its place and it is said
+//! what is missing.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use carvetime::book::{Book, BookError, Changes, Loss, Shelf, SledBook, keeper};
+use carvetime::book::{Book, BookError, Changes, Loss, Shelf, SledBook, backup, keeper, restore};
 use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use std::collections::BTreeMap;
 use std::path::Path;
 use tempfile::tempdir;
 
 const ROWS: u32 = 400;
+/// Rows that come after the export.
+const LATER: u32 = 12;
 
 fn morning() -> DateTime<Utc> {
     Utc.with_ymd_and_hms(2027, 11, 25, 9, 0, 0).unwrap()
@@ -121,42 +124,235 @@ fn a_damaged_export_is_passed_over_for_the_one_before() {
     assert_eq!(rows(&book), whole);
 }
 
-/// Every part of the store's file in turn: bytes flipped, or the file cut there.
+/// The rows that came after the export, one commit each, and one row too large for sled's log.
+fn go_on(book: &SledBook) {
+    for number in ROWS..ROWS + LATER {
+        let mut changes = Changes::default();
+        changes.put(Shelf::Rooms, number.to_be_bytes(), value(number));
+        if number == ROWS + 1 {
+            changes.put(Shelf::Outbox, b"page".to_vec(), stored(format!("\"{}\"", "ab".repeat(120_000))));
+        }
+        changes.put(Shelf::Meta, b"next".to_vec(), stored((number + 1).to_string()));
+        book.commit(&changes).unwrap();
+        book.sync(Loss::Power).unwrap();
+    }
+}
+
+/// A data directory as a killed process leaves it, what was in its book, and what was in its last export.
+fn killed(dir: &Path) -> (BTreeMap<Vec<u8>, Vec<u8>>, BTreeMap<Vec<u8>, Vec<u8>>) {
+    let home = tempdir().unwrap();
+    let book = SledBook::open(home.path()).unwrap();
+    fill(&book);
+    let exported = rows(&book);
+    keeper::export_daily(&book, home.path(), morning()).unwrap();
+    drop(book);
+    let book = SledBook::open(home.path()).unwrap(); // sled writes a snapshot when it opens
+    go_on(&book);
+    copy(home.path(), dir);
+    (rows(&book), exported)
+}
+
+/// Opens the damaged book: it is whole, or the export has taken its place and it is said how much came after. Whether it is whole.
+fn is_whole_or_recovered(
+    dir: &Path,
+    whole: &BTreeMap<Vec<u8>, Vec<u8>>,
+    exported: &BTreeMap<Vec<u8>, Vec<u8>>,
+    what: &str,
+) -> bool {
+    let (book, recovered) = keeper::open(dir, morning()).unwrap_or_else(|error| panic!("{what}: {error}"));
+    let there = rows(&book);
+    match &recovered {
+        None => assert!(there == *whole, "{what}: silently {} rows of {}", there.len(), whole.len()),
+        Some(recovered) => {
+            assert!(there == *exported, "{what}: {} rows of {}", there.len(), exported.len());
+            assert_eq!(recovered.missing, u64::from(LATER), "{what}");
+            assert!(recovered.aside.exists(), "{what}");
+        }
+    }
+    drop(book);
+    let (book, again) = keeper::open(dir, morning()).unwrap();
+    assert!(again.is_none() && rows(&book) == there, "{what}: it goes on from there: {again:?}");
+    recovered.is_none()
+}
+
+/// Every part of every file in turn: bytes flipped, the file cut there, emptied or gone.
 #[test]
 fn damage_anywhere_in_the_store_is_never_a_panic_and_never_silent() {
     let sound = tempdir().unwrap();
-    let book = SledBook::open(sound.path()).unwrap();
-    fill(&book);
-    let whole = rows(&book);
-    keeper::export_daily(&book, sound.path(), morning()).unwrap();
-    drop(book);
-    let length = std::fs::metadata(sound.path().join("store/db")).unwrap().len() as usize;
-    let (mut same, mut recovered_from) = (0, 0);
-    let places = 24;
-    for place in 0..places {
-        for cut in [false, true] {
-            let dir = tempdir().unwrap();
-            copy(sound.path(), dir.path());
-            let db = dir.path().join("store/db");
-            let mut bytes = std::fs::read(&db).unwrap();
-            let at = length * place / places;
-            if cut {
-                bytes.truncate(at);
-            } else {
-                let end = (at + 64).min(bytes.len());
-                bytes[at..end].iter_mut().for_each(|byte| *byte ^= 0x5a);
-            }
-            std::fs::write(&db, bytes).unwrap();
-            let (book, recovered) = keeper::open(dir.path(), morning()).unwrap();
-            assert!(rows(&book) == whole, "place {place}, cut {cut}: {recovered:?}, {} rows", rows(&book).len());
-            match recovered {
-                Some(recovered) => {
-                    assert!(recovered.aside.exists());
-                    recovered_from += 1;
+    let (whole, exported) = killed(sound.path());
+    let mut files = vec!["newest".into(), "attempt".into()];
+    for folder in ["store", "store/blobs"] {
+        let entries = std::fs::read_dir(sound.path().join(folder)).unwrap().map(|entry| entry.unwrap());
+        let entries = entries.filter(|entry| entry.file_type().unwrap().is_file());
+        files.extend(entries.map(|entry| format!("{folder}/{}", entry.file_name().to_str().unwrap())));
+    }
+    for kind in ["store/db", "store/conf", "store/snap.", "store/blobs/"] {
+        assert!(files.iter().any(|file| file.starts_with(kind)), "{kind}: {files:?}");
+    }
+    let (mut same, mut recovered) = (0, 0);
+    for file in &files {
+        let bytes = std::fs::read(sound.path().join(file)).unwrap();
+        let places = if file == "store/db" { 20 } else { 3 };
+        // The end above all: there is what came last.
+        let end = bytes.iter().rposition(|byte| *byte != 0).unwrap_or(0);
+        let spread = (0..places).map(|place| bytes.len() * place / places);
+        let last = (0..places).map(|place| end.saturating_sub(40 + place * 700));
+        for at in spread.chain(last) {
+            for cut in [false, true] {
+                let dir = tempdir().unwrap();
+                copy(sound.path(), dir.path());
+                let mut bad = bytes.clone();
+                if cut {
+                    bad.truncate(at);
+                } else {
+                    let end = (at + 64).min(bad.len());
+                    bad[at..end].iter_mut().for_each(|byte| *byte ^= 0x5a);
                 }
-                None => same += 1,
+                std::fs::write(dir.path().join(file), bad).unwrap();
+                let what = format!("{file} {} at {at} of {}", if cut { "cut" } else { "changed" }, bytes.len());
+                match is_whole_or_recovered(dir.path(), &whole, &exported, &what) {
+                    true => same += 1,
+                    false => recovered += 1,
+                }
             }
         }
     }
-    assert!(recovered_from > 0 && same + recovered_from == 2 * places, "{recovered_from} recovered, {same} whole");
+    assert!(recovered > 20 && same > 20, "{recovered} recovered, {same} whole");
+}
+
+#[test]
+fn a_store_that_is_gone_is_no_new_book() {
+    for gone in ["store", "store/db", "store/conf", "store/blobs", "emptied"] {
+        let dir = tempdir().unwrap();
+        let (whole, exported) = killed(dir.path());
+        let path = dir.path().join(gone);
+        match gone {
+            "emptied" => std::fs::write(dir.path().join("store/db"), b"").unwrap(),
+            _ if path.is_dir() => std::fs::remove_dir_all(path).unwrap(),
+            _ => std::fs::remove_file(path).unwrap(),
+        }
+        let is_whole = is_whole_or_recovered(dir.path(), &whole, &exported, gone);
+        assert!(!is_whole || gone == "store/conf", "{gone}");
+    }
+}
+
+/// On the first day the export is that of an empty book.
+#[test]
+fn what_is_lost_on_the_first_day_is_told_too() {
+    let dir = tempdir().unwrap();
+    let (book, _) = keeper::open(dir.path(), morning()).unwrap();
+    keeper::export_daily(&book, dir.path(), morning()).unwrap();
+    fill(&book);
+    drop(book);
+    std::fs::remove_dir_all(dir.path().join("store")).unwrap();
+    let (book, recovered) = keeper::open(dir.path(), morning()).unwrap();
+    assert_eq!(recovered.map(|recovered| recovered.missing), Some(u64::from(ROWS)));
+    assert!(rows(&book).is_empty());
+}
+
+#[test]
+fn a_damaged_newer_export_does_not_take_back_what_came_since() {
+    let dir = tempdir().unwrap();
+    let book = SledBook::open(dir.path()).unwrap();
+    fill(&book);
+    keeper::export_daily(&book, dir.path(), morning()).unwrap();
+    go_on(&book);
+    let newer = keeper::export_daily(&book, dir.path(), morning() + TimeDelta::days(1)).unwrap().unwrap();
+    drop(book);
+    let text = std::fs::read(&newer).unwrap();
+    std::fs::write(&newer, &text[..text.len() / 2]).unwrap();
+    std::fs::write(dir.path().join("store/db"), b"").unwrap();
+    let (book, recovered) = keeper::open(dir.path(), morning() + TimeDelta::days(2)).unwrap();
+    assert_eq!(recovered.map(|recovered| recovered.missing), Some(u64::from(LATER)));
+    go_on(&book);
+    let there = rows(&book);
+    drop(book);
+    let (book, recovered) = keeper::open(dir.path(), morning() + TimeDelta::days(3)).unwrap();
+    assert_eq!((rows(&book), recovered), (there, None));
+}
+
+#[test]
+fn the_newest_export_is_the_one_that_holds_most_whatever_the_clock_said() {
+    let dir = tempdir().unwrap();
+    let book = SledBook::open(dir.path()).unwrap();
+    fill(&book);
+    for day in 0..7 {
+        keeper::export_daily(&book, dir.path(), morning() + TimeDelta::days(365 + day)).unwrap();
+    }
+    go_on(&book);
+    let whole = rows(&book);
+    let right = keeper::export_daily(&book, dir.path(), morning()).unwrap().unwrap();
+    assert!(right.exists(), "what the wrong clock left is older");
+    drop(book);
+    std::fs::write(dir.path().join("store/db"), b"").unwrap();
+    let (book, recovered) = keeper::open(dir.path(), morning()).unwrap();
+    assert_eq!((rows(&book), recovered.map(|recovered| recovered.export)), (whole, Some(right)));
+}
+
+#[test]
+fn a_backup_is_not_put_beside_exports_that_would_take_its_place() {
+    let (dir, other) = (tempdir().unwrap(), tempdir().unwrap());
+    let book = SledBook::open(dir.path()).unwrap();
+    fill(&book);
+    let file = other.path().join("saved");
+    backup(&book, &file).unwrap();
+    go_on(&book);
+    keeper::export_daily(&book, dir.path(), morning()).unwrap();
+    drop(book);
+    std::fs::remove_dir_all(dir.path().join("store")).unwrap();
+    assert!(matches!(restore(&file, dir.path()), Err(BookError::NotEmpty { .. })));
+    // Without them it goes on, and nothing is said to be missing.
+    std::fs::remove_dir_all(dir.path().join("exports")).unwrap();
+    restore(&file, dir.path()).unwrap();
+    let (book, recovered) = keeper::open(dir.path(), morning()).unwrap();
+    assert_eq!((rows(&book).len(), recovered), (ROWS as usize, None));
+}
+
+#[test]
+fn a_book_that_lacks_its_end_is_not_backed_up_as_if_it_were_whole() {
+    let dir = tempdir().unwrap();
+    killed(dir.path());
+    keeper::open_sound(dir.path()).unwrap();
+    std::fs::write(dir.path().join("store/db"), b"").unwrap();
+    assert!(matches!(keeper::open_sound(dir.path()), Err(BookError::Damaged { .. })));
+}
+
+/// The exports of a kind.
+fn exported(dir: &Path, kind: &str) -> Vec<std::path::PathBuf> {
+    let entries = std::fs::read_dir(dir.join("exports")).into_iter().flatten().map(|entry| entry.unwrap().path());
+    entries.filter(|path| path.file_name().unwrap().to_str().unwrap().starts_with(kind)).collect()
+}
+
+#[test]
+fn before_a_program_writes_in_a_newer_form_the_book_is_exported() {
+    let dir = tempdir().unwrap();
+    let (book, _) = keeper::open(dir.path(), morning()).unwrap();
+    assert!(exported(dir.path(), "before-update").is_empty(), "there is nothing in a new book");
+    let written = book.get(Shelf::Meta, b"versions").unwrap().unwrap();
+    fill(&book);
+    let before = rows(&book);
+    // As an earlier program left it: each version one lower.
+    let mut versions: Vec<u8> = serde_json::from_slice(&written[5..]).unwrap();
+    versions.iter_mut().for_each(|version| *version -= 1);
+    let mut changes = Changes::default();
+    changes.put(Shelf::Meta, b"versions".to_vec(), stored(serde_json::to_string(&versions).unwrap()));
+    book.commit(&changes).unwrap();
+    drop(book);
+
+    // Where it can't be exported, nothing is changed.
+    std::fs::write(dir.path().join("exports"), b"no folder").unwrap();
+    assert!(matches!(keeper::open(dir.path(), morning()), Err(BookError::Disk { .. })));
+    std::fs::remove_file(dir.path().join("exports")).unwrap();
+
+    for again in 0..2 {
+        let (book, recovered) = keeper::open(dir.path(), morning()).unwrap();
+        assert_eq!((rows(&book), recovered), (before.clone(), None));
+        assert_eq!(book.get(Shelf::Meta, b"versions").unwrap().unwrap(), written);
+        assert_eq!(exported(dir.path(), "before-update").len(), 1, "{again}");
+    }
+    let restored = tempdir().unwrap();
+    restore(&exported(dir.path(), "before-update")[0], restored.path()).unwrap();
+    let book = SledBook::open(restored.path()).unwrap();
+    assert_eq!(rows(&book), before);
+    assert_ne!(book.get(Shelf::Meta, b"versions").unwrap().unwrap(), written, "as it was before");
 }

@@ -13,4 +13,8 @@ book-not-empty = In { $path } liegen schon Daten.
 book-not-empty-do = Wähle mit --data einen leeren Ordner; nichts wurde verändert.
 book-bad-backup = { $path } ist keine ganze Sicherung: Zeile { $line } ist unbrauchbar.
 book-bad-backup-do = Nimm eine andere Sicherung; nichts wurde verändert.
-book-recovered = Die gespeicherten Daten waren beschädigt und liegen in { $aside }. Weiter ging es mit der Sicherung { $export }; was danach kam, fehlt.
+book-recovered = Die gespeicherten Daten waren beschädigt und liegen in { $aside }. Weiter ging es mit der Sicherung { $export }; { $missing ->
+    [0] dass danach etwas kam, das fehlt, ist nicht bekannt.
+    [one] eine Nachricht von danach, gehört oder gesagt, fehlt.
+   *[other] { $missing } Nachrichten von danach, gehört oder gesagt, fehlen.
+}

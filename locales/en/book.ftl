@@ -18,4 +18,8 @@ book-not-empty-do = Choose an empty folder with --data; nothing was changed.
 book-bad-backup = { $path } is not a whole backup: line { $line } can't be used.
 book-bad-backup-do = Use another backup; nothing was changed.
 # $aside: where the damaged data lie; $export: what took their place.
-book-recovered = The saved data was damaged and is kept in { $aside }. I went on from the export { $export }; what came after it is missing.
+book-recovered = The saved data was damaged and is kept in { $aside }. I went on from the export { $export }; { $missing ->
+    [0] nothing that came after it is known to be missing.
+    [one] one message that came after it, heard or said, is missing.
+   *[other] { $missing } messages that came after it, heard or said, are missing.
+}

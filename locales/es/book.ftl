@@ -18,4 +18,8 @@ book-not-empty-do = Elige una carpeta vacía con --data; no se ha cambiado nada.
 book-bad-backup = { $path } no es una copia completa: la línea { $line } no se puede usar.
 book-bad-backup-do = Usa otra copia; no se ha cambiado nada.
 # $aside: where the damaged data lie; $export: what took their place.
-book-recovered = Los datos guardados estaban dañados y quedan en { $aside }. Sigo desde la copia { $export }; falta lo que vino después.
+book-recovered = Los datos guardados estaban dañados y quedan en { $aside }. Sigo desde la copia { $export }; { $missing ->
+    [0] no consta que falte nada de lo que vino después.
+    [one] falta un mensaje de los que vinieron después, oídos o enviados.
+   *[other] faltan { $missing } mensajes que vinieron después, oídos o enviados.
+}

@@ -13,4 +13,8 @@ book-not-empty = { $path } contient déjà des données.
 book-not-empty-do = Choisis un dossier vide avec --data ; rien n’a changé.
 book-bad-backup = { $path } n’est pas une sauvegarde complète : la ligne { $line } est inutilisable.
 book-bad-backup-do = Prends une autre sauvegarde ; rien n’a changé.
-book-recovered = Les données enregistrées étaient abîmées ; elles sont gardées dans { $aside }. J’ai repris à partir de l’export { $export } ; ce qui est venu après manque.
+book-recovered = Les données enregistrées étaient abîmées ; elles sont gardées dans { $aside }. J’ai repris à partir de l’export { $export } ; { $missing ->
+    [0] rien de ce qui est venu après ne semble manquer.
+    [one] un message venu après, entendu ou envoyé, manque.
+   *[other] { $missing } messages venus après, entendus ou envoyés, manquent.
+}

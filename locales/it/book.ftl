@@ -13,4 +13,8 @@ book-not-empty = { $path } contiene già dei dati.
 book-not-empty-do = Scegli una cartella vuota con --data; non è cambiato niente.
 book-bad-backup = { $path } non è una copia intera: la riga { $line } non si può usare.
 book-bad-backup-do = Usa un’altra copia; non è cambiato niente.
-book-recovered = I dati salvati erano danneggiati e restano in { $aside }. Ho ripreso dall’esportazione { $export }; manca quel che è venuto dopo.
+book-recovered = I dati salvati erano danneggiati e restano in { $aside }. Ho ripreso dall’esportazione { $export }; { $missing ->
+    [0] non risulta che manchi qualcosa venuto dopo.
+    [one] manca un messaggio venuto dopo, sentito o mandato.
+   *[other] mancano { $missing } messaggi venuti dopo, sentiti o mandati.
+}

@@ -13,4 +13,8 @@ book-not-empty = { $path } já tem dados.
 book-not-empty-do = Escolha uma pasta vazia com --data; nada foi mudado.
 book-bad-backup = { $path } não é um backup inteiro: a linha { $line } não serve.
 book-bad-backup-do = Use outro backup; nada foi mudado.
-book-recovered = Os dados guardados estavam danificados e ficam em { $aside }. Segui com a cópia { $export }; falta o que veio depois.
+book-recovered = Os dados guardados estavam danificados e ficam em { $aside }. Segui com a cópia { $export }; { $missing ->
+    [0] não consta que falte algo do que veio depois.
+    [one] falta uma mensagem que veio depois, ouvida ou enviada.
+   *[other] faltam { $missing } mensagens que vieram depois, ouvidas ou enviadas.
+}

@@ -2,6 +2,8 @@
 //!
 //! Plain on purpose: it can be read without this program, and outlives a change of the store.
 
+use super::keeper::exports;
+use super::mark::Mark;
 use super::pages::{BOOK_SCHEMA, NEXT};
 use super::sled_book::{STORE, lock};
 use super::stored::{hex_bytes, unwrap, wrap};
@@ -95,7 +97,8 @@ impl<W: Write> Summed<W> {
     }
 }
 
-/// Puts the backup `file` into the data directory `dir`, which must hold nothing yet. Returns the number of rows.
+/// Puts the backup `file` into the data directory `dir`, which must hold nothing yet, daily exports neither: the next start would take a
+/// newer one for what was lost. Returns the number of rows.
 ///
 /// The file is checked to its end before anything is written, and the new store takes its place in one step.
 ///
@@ -103,6 +106,14 @@ impl<W: Write> Summed<W> {
 /// [`BookError::NotEmpty`], [`BookError::BadBackup`] with the line, [`BookError::Newer`], [`BookError::Locked`],
 /// [`BookError::Disk`].
 pub fn restore(file: &Path, dir: &Path) -> Result<u64, BookError> {
+    if !exports(dir)?.is_empty() {
+        return Err(BookError::NotEmpty { dir: dir.into() });
+    }
+    put_back(file, dir)
+}
+
+/// The same beside exports.
+pub(super) fn put_back(file: &Path, dir: &Path) -> Result<u64, BookError> {
     let disk = |path: &Path, source| BookError::Disk { path: path.into(), source };
     let rows = read_all(file, &mut |_| Ok(()))?;
     let _lock = lock(dir)?;
@@ -121,6 +132,7 @@ pub fn restore(file: &Path, dir: &Path) -> Result<u64, BookError> {
     read_all(file, &mut |changes| book.commit(changes))?;
     book.sync(Loss::Power)?;
     drop(book);
+    Mark::forget(dir)?; // it speaks of another store
     std::fs::rename(&half, &store).map_err(|source| disk(&store, source))?;
     File::open(dir).and_then(|dir| dir.sync_all()).map_err(|source| disk(dir, source))?;
     Ok(rows)
@@ -137,6 +149,11 @@ pub(super) fn next_of(file: &Path) -> u64 {
         _ => None,
     });
     rows.filter(|(found, _)| *found == key).find_map(|(_, json)| json.parse().ok()).unwrap_or(0)
+}
+
+/// Whether the file is a backup to its end.
+pub(super) fn is_whole(file: &Path) -> bool {
+    read_all(file, &mut |_| Ok(())).is_ok()
 }
 
 /// Reads a backup to its end, handing over its rows in chunks.

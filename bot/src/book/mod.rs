@@ -9,12 +9,15 @@
 
 mod attempt;
 mod backup;
+mod blobs;
 mod draft;
 mod error;
 pub mod keeper;
 mod keys;
+mod mark;
 mod pages;
 mod sled_book;
+mod stock;
 mod stored;
 
 pub use backup::{backup, restore};

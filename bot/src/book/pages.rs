@@ -36,6 +36,21 @@ const fn small(version: u32) -> u8 {
 const SCHEMA: &[u8] = b"schema";
 pub(super) const NEXT: &[u8] = b"next";
 const BOT: &[u8] = b"bot";
+const VERSIONS: &[u8] = b"versions";
+
+/// The version of everything that is stored, as this program writes it. Each only grows; a new one goes to the end.
+const WRITTEN: [u8; 10] = [
+    small(BOOK_SCHEMA),
+    version::META,
+    version::HANDLED,
+    version::BELL,
+    version::MESSAGE,
+    version::SHOWN,
+    version::TOPIC,
+    version::ALIAS,
+    version::HEARD,
+    version::STATE,
+];
 
 /// Rows read at a time where all are wanted.
 const CHUNK: usize = 500;
@@ -54,6 +69,20 @@ pub fn check_schema(book: &dyn Book) -> Result<(), BookError> {
             found => Err(BookError::Damaged { detail: format!("schema {found} was never released") }),
         },
     }
+}
+
+/// Whether all that is in the book was written by programs that wrote something in an older form than this one.
+pub(super) fn is_older(book: &dyn Book) -> Result<bool, BookError> {
+    let Some(bytes) = book.get(Shelf::Meta, VERSIONS)? else { return Ok(true) };
+    let noted: Vec<u8> = unpack(version::META, "meta", &bytes)?;
+    Ok((0..WRITTEN.len()).any(|at| noted.get(at).is_none_or(|noted| *noted < WRITTEN[at])))
+}
+
+/// Notes that from now on this program writes.
+pub(super) fn note_versions(book: &dyn Book) -> Result<(), BookError> {
+    let mut changes = Changes::default();
+    changes.put(Shelf::Meta, VERSIONS, pack(version::META, &WRITTEN)?);
+    book.commit(&changes)
 }
 
 /// The next sequence number: it only grows, so of two states of a book it tells the older.

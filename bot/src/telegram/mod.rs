@@ -234,7 +234,12 @@ pub fn serve(options: &Options, data: &Path, voice: Arc<Voice>) -> Result<(), Se
     let bot = options.bot()?;
     let (book, recovered) = keeper::open(data, chrono::Utc::now())?;
     if let Some(recovered) = recovered {
-        tracing::error!(aside = %recovered.aside.display(), export = %recovered.export.display(), "the saved data was damaged; it is put aside, and the last daily export goes on");
+        tracing::error!(
+            aside = %recovered.aside.display(),
+            export = %recovered.export.display(),
+            missing = recovered.missing,
+            "the saved data was damaged; it is put aside, and the newest export goes on; what was heard and said after it is missing"
+        );
     }
     let engine = Engine::new(Arc::new(book), Arc::clone(&voice) as _, decide)?;
     let mut server = Server::new(bot, Arc::new(engine), voice);
