@@ -286,6 +286,14 @@ ask-choking = { $call ->
     [none] Kein Husten, kein Wort mehr? den Notruf anrufen. Nach vorn beugen: 5 Schläge zwischen die Schulterblätter, dann 5 Stöße über dem Nabel, im Wechsel, bis es draußen ist. Ein Baby: nie der Bauch; Schläge bäuchlings, dann 5-mal auf die Brust drücken.
    *[known] Kein Husten, kein Wort mehr? { $call } anrufen. Nach vorn beugen: 5 Schläge zwischen die Schulterblätter, dann 5 Stöße über dem Nabel, im Wechsel, bis es draußen ist. Ein Baby: nie der Bauch; Schläge bäuchlings, dann 5-mal auf die Brust drücken.
 }
+ask-fainted = { $call ->
+    [none] Jetzt den Notruf anrufen. Atmet normal: auf die Seite legen, Kopf nach hinten, dabeibleiben. Atmet nicht oder schnappt nur: auf den Rücken, in der Mitte der Brust fest und schnell drücken, 100- bis 120-mal in der Minute, bis Hilfe da ist. Ist mehr als einem schwindlig: alle hinaus an die frische Luft.
+   *[known] Jetzt { $call } anrufen. Atmet normal: auf die Seite legen, Kopf nach hinten, dabeibleiben. Atmet nicht oder schnappt nur: auf den Rücken, in der Mitte der Brust fest und schnell drücken, 100- bis 120-mal in der Minute, bis Hilfe da ist. Ist mehr als einem schwindlig: alle hinaus an die frische Luft.
+}
+ask-allergy = { $call ->
+    [none] Zunge, Lippen oder Hals schwellen an oder die Luft wird knapp nach dem Essen: jetzt den Notruf anrufen und „allergische Reaktion“ sagen. Adrenalin-Pen, wenn einer da ist: sofort außen in den Oberschenkel, nach 5 min ein zweiter, wenn es nicht besser wird. Flach hinlegen, Beine hoch; bei Atemnot aufrichten. Nicht aufstehen, nicht gehen.
+   *[known] Zunge, Lippen oder Hals schwellen an oder die Luft wird knapp nach dem Essen: jetzt { $call } anrufen und „allergische Reaktion“ sagen. Adrenalin-Pen, wenn einer da ist: sofort außen in den Oberschenkel, nach 5 min ein zweiter, wenn es nicht besser wird. Flach hinlegen, Beine hoch; bei Atemnot aufrichten. Nicht aufstehen, nicht gehen.
+}
 
 ask-sick = Erst mal nichts mit Essen: Wer sich übergibt oder Durchfall hat, bleibt aus der Küche, bis 48 h nach dem letzten Mal. Die Aufgaben macht jemand anders.
 ask-sick-made = Was seitdem gemacht wurde und nicht noch durchgegart wird: weg. Hände mit Wasser und Seife, 20 s; Gel hilft gegen Magen-Darm wenig.

@@ -291,6 +291,14 @@ ask-choking = { $call ->
     [none] Can’t cough or speak? Call the emergency services. Bend them forward: 5 blows between the shoulder blades, then 5 thrusts above the navel, in turn until it’s out. A baby: never the belly; face down for the blows, then 5 pushes on the chest.
    *[known] Can’t cough or speak? Call { $call }. Bend them forward: 5 blows between the shoulder blades, then 5 thrusts above the navel, in turn until it’s out. A baby: never the belly; face down for the blows, then 5 pushes on the chest.
 }
+ask-fainted = { $call ->
+    [none] Call the emergency services now. Breathing normally: onto their side, head back, and stay with them. Not breathing, or only gasping: on their back, push hard and fast in the middle of the chest, 100 to 120 times a minute, till help comes. More than one person dizzy: everyone out into fresh air.
+   *[known] Call { $call } now. Breathing normally: onto their side, head back, and stay with them. Not breathing, or only gasping: on their back, push hard and fast in the middle of the chest, 100 to 120 times a minute, till help comes. More than one person dizzy: everyone out into fresh air.
+}
+ask-allergy = { $call ->
+    [none] Swelling tongue, lips or throat, or short of breath after eating: call the emergency services now and say allergic reaction. An adrenaline pen, if there is one: into the outer thigh at once, a second after 5 min if it’s no better. Lying flat, legs up; propped up if breathing is hard. Not standing up, not walking.
+   *[known] Swelling tongue, lips or throat, or short of breath after eating: call { $call } now and say allergic reaction. An adrenaline pen, if there is one: into the outer thigh at once, a second after 5 min if it’s no better. Lying flat, legs up; propped up if breathing is hard. Not standing up, not walking.
+}
 
 ask-sick = Nothing with food for now: whoever throws up or has diarrhea stays out of the kitchen until 48 h after the last of it. Someone else takes their jobs.
 ask-sick-made = What they have made since it began, and what won’t be cooked through after: out. Hands with soap and water, 20 s; gel does little against a stomach bug.

@@ -291,6 +291,14 @@ ask-choking = { $call ->
     [none] ¿No puede toser ni hablar? Llama a emergencias. Inclínale hacia delante: 5 golpes entre los omóplatos y 5 compresiones sobre el ombligo, alternando hasta que salga. Un bebé: nunca el vientre; golpes boca abajo y 5 compresiones en el pecho.
    *[known] ¿No puede toser ni hablar? Llama al { $call }. Inclínale hacia delante: 5 golpes entre los omóplatos y 5 compresiones sobre el ombligo, alternando hasta que salga. Un bebé: nunca el vientre; golpes boca abajo y 5 compresiones en el pecho.
 }
+ask-fainted = { $call ->
+    [none] Llama ya a emergencias. Si respira normal: de lado, cabeza hacia atrás, y no te separes. Si no respira o solo boquea: boca arriba y aprieta fuerte y rápido en el centro del pecho, de 100 a 120 veces por minuto, hasta que llegue ayuda. Si hay más de una persona mareada: todos fuera, al aire libre.
+   *[known] Llama ya al { $call }. Si respira normal: de lado, cabeza hacia atrás, y no te separes. Si no respira o solo boquea: boca arriba y aprieta fuerte y rápido en el centro del pecho, de 100 a 120 veces por minuto, hasta que llegue ayuda. Si hay más de una persona mareada: todos fuera, al aire libre.
+}
+ask-allergy = { $call ->
+    [none] Se hinchan la lengua, los labios o la garganta, o falta el aire después de comer: llama ya a emergencias y di «reacción alérgica». Autoinyector de adrenalina, si lo hay: enseguida en la parte de fuera del muslo, y otro a los 5 min si no mejora. Tumbado, piernas en alto; incorporado si le cuesta respirar. Sin levantarse ni caminar.
+   *[known] Se hinchan la lengua, los labios o la garganta, o falta el aire después de comer: llama ya al { $call } y di «reacción alérgica». Autoinyector de adrenalina, si lo hay: enseguida en la parte de fuera del muslo, y otro a los 5 min si no mejora. Tumbado, piernas en alto; incorporado si le cuesta respirar. Sin levantarse ni caminar.
+}
 
 ask-sick = Nada de comida por ahora: quien vomita o tiene diarrea no entra en la cocina hasta 48 h después de la última vez. Otra persona hace sus tareas.
 ask-sick-made = Lo que haya preparado desde que empezó y no se vaya a cocinar bien después: a la basura. Manos con agua y jabón, 20 s; el gel sirve de poco contra un virus estomacal.

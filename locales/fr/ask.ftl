@@ -287,6 +287,14 @@ ask-choking = { $call ->
     [none] Ni toux ni parole ? Appelle les secours. Penche la personne en avant : 5 claques entre les omoplates, puis 5 poussées au-dessus du nombril, en alternant jusqu’à ce que ça sorte. Un bébé : jamais le ventre ; les claques à plat ventre, puis 5 poussées sur la poitrine.
    *[known] Ni toux ni parole ? Appelle le { $call }. Penche la personne en avant : 5 claques entre les omoplates, puis 5 poussées au-dessus du nombril, en alternant jusqu’à ce que ça sorte. Un bébé : jamais le ventre ; les claques à plat ventre, puis 5 poussées sur la poitrine.
 }
+ask-fainted = { $call ->
+    [none] Appelle les secours tout de suite. Respire normalement : sur le côté, tête en arrière, et reste là. Ne respire pas, ou par à-coups : sur le dos, appuie fort et vite au milieu de la poitrine, 100 à 120 fois par minute, jusqu’aux secours. Plus d’une personne a la tête qui tourne : tout le monde dehors, à l’air.
+   *[known] Appelle le { $call } tout de suite. Respire normalement : sur le côté, tête en arrière, et reste là. Ne respire pas, ou par à-coups : sur le dos, appuie fort et vite au milieu de la poitrine, 100 à 120 fois par minute, jusqu’aux secours. Plus d’une personne a la tête qui tourne : tout le monde dehors, à l’air.
+}
+ask-allergy = { $call ->
+    [none] Langue, lèvres ou gorge qui gonflent, ou le souffle court après avoir mangé : appelle les secours tout de suite et dis « réaction allergique ». Un stylo d’adrénaline, s’il y en a un : aussitôt dans l’extérieur de la cuisse, un second après 5 min si ça ne va pas mieux. À plat, jambes levées ; redressé si respirer est dur. Ne pas se lever, ne pas marcher.
+   *[known] Langue, lèvres ou gorge qui gonflent, ou le souffle court après avoir mangé : appelle le { $call } tout de suite et dis « réaction allergique ». Un stylo d’adrénaline, s’il y en a un : aussitôt dans l’extérieur de la cuisse, un second après 5 min si ça ne va pas mieux. À plat, jambes levées ; redressé si respirer est dur. Ne pas se lever, ne pas marcher.
+}
 
 ask-sick = Pas de cuisine pour l’instant : qui vomit ou a la diarrhée ne touche pas aux aliments jusqu’à 48 h après la dernière fois. Quelqu’un d’autre fait ses tâches.
 ask-sick-made = Ce qu’il a préparé depuis le début et qui ne sera pas bien cuit après : poubelle. Mains à l’eau et au savon, 20 s ; le gel fait peu contre une gastro.

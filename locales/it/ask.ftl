@@ -295,6 +295,14 @@ ask-choking = { $call ->
     [none] Non tossisce e non parla? Chiama i soccorsi. Piegato in avanti: 5 colpi tra le scapole, poi 5 spinte sopra l’ombelico, a turno finché esce. Un neonato: mai la pancia; colpi a faccia in giù, poi 5 spinte sul petto.
    *[known] Non tossisce e non parla? Chiama il { $call }. Piegato in avanti: 5 colpi tra le scapole, poi 5 spinte sopra l’ombelico, a turno finché esce. Un neonato: mai la pancia; colpi a faccia in giù, poi 5 spinte sul petto.
 }
+ask-fainted = { $call ->
+    [none] Chiama subito i soccorsi. Respira normalmente: sul fianco, testa indietro, e resta lì. Non respira, o boccheggia: a pancia in su, premi forte e veloce al centro del petto, da 100 a 120 volte al minuto, finché arrivano. Se gira la testa a più di uno: tutti fuori, all’aria.
+   *[known] Chiama subito il { $call }. Respira normalmente: sul fianco, testa indietro, e resta lì. Non respira, o boccheggia: a pancia in su, premi forte e veloce al centro del petto, da 100 a 120 volte al minuto, finché arrivano. Se gira la testa a più di uno: tutti fuori, all’aria.
+}
+ask-allergy = { $call ->
+    [none] Lingua, labbra o gola che si gonfiano, o manca il fiato dopo aver mangiato: chiama subito i soccorsi e di’ “reazione allergica”. Penna di adrenalina, se c’è: subito nella parte esterna della coscia, una seconda dopo 5 min se non va meglio. Sdraiato, gambe alzate; sollevato se respira a fatica. Non alzarsi, non camminare.
+   *[known] Lingua, labbra o gola che si gonfiano, o manca il fiato dopo aver mangiato: chiama subito il { $call } e di’ “reazione allergica”. Penna di adrenalina, se c’è: subito nella parte esterna della coscia, una seconda dopo 5 min se non va meglio. Sdraiato, gambe alzate; sollevato se respira a fatica. Non alzarsi, non camminare.
+}
 
 ask-sick = Per ora niente cibo: chi vomita o ha la diarrea resta fuori dalla cucina fino a 48 h dopo l’ultima volta. I suoi compiti li fa qualcun altro.
 ask-sick-made = Quello che ha preparato da quando è cominciato e che poi non si cuoce bene: via. Mani con acqua e sapone, 20 s; il gel serve a poco contra un virus intestinale.

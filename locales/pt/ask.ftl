@@ -292,6 +292,14 @@ ask-choking = { $call ->
     [none] Não tosse nem fala? Ligue para a emergência. Incline a pessoa para a frente: 5 pancadas entre as escápulas, depois 5 compressões acima do umbigo, alternando até sair. Bebê: nunca a barriga; pancadas de bruços, depois 5 compressões no peito.
    *[known] Não tosse nem fala? Ligue para o { $call }. Incline a pessoa para a frente: 5 pancadas entre as escápulas, depois 5 compressões acima do umbigo, alternando até sair. Bebê: nunca a barriga; pancadas de bruços, depois 5 compressões no peito.
 }
+ask-fainted = { $call ->
+    [none] Ligue já para a emergência. Respira normal: de lado, cabeça para trás, e fique junto. Não respira, ou só aos arrancos: de costas, aperte forte e rápido no meio do peito, de 100 a 120 vezes por minuto, até chegar ajuda. Mais de uma pessoa tonta: todo mundo para fora, ao ar livre.
+   *[known] Ligue já para o { $call }. Respira normal: de lado, cabeça para trás, e fique junto. Não respira, ou só aos arrancos: de costas, aperte forte e rápido no meio do peito, de 100 a 120 vezes por minuto, até chegar ajuda. Mais de uma pessoa tonta: todo mundo para fora, ao ar livre.
+}
+ask-allergy = { $call ->
+    [none] Língua, lábios ou garganta inchando, ou falta de ar depois de comer: ligue já para a emergência e diga “reação alérgica”. Caneta de adrenalina, se houver: logo na parte de fora da coxa, outra depois de 5 min se não melhorar. Deitado, pernas para cima; mais sentado se for difícil respirar. Sem levantar, sem andar.
+   *[known] Língua, lábios ou garganta inchando, ou falta de ar depois de comer: ligue já para o { $call } e diga “reação alérgica”. Caneta de adrenalina, se houver: logo na parte de fora da coxa, outra depois de 5 min se não melhorar. Deitado, pernas para cima; mais sentado se for difícil respirar. Sem levantar, sem andar.
+}
 
 ask-sick = Nada de comida por enquanto: quem vomita ou tem diarreia fica fora da cozinha até 48 h depois da última vez. Outra pessoa faz as tarefas.
 ask-sick-made = O que preparou desde o começo e não vai ser bem cozido depois: lixo. Mãos com água e sabão, 20 s; gel adianta pouco contra virose.

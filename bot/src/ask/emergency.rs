@@ -84,6 +84,8 @@ pub(super) fn peril(peril: Peril, asker: &Asker) -> Answer {
         }
         Peril::HotOil => ("hot-oil", Text::new("ask-hot-oil").with("call", call), source::FRYING),
         Peril::Choking => ("choking", Text::new("ask-choking").with("call", call), source::CHOKING),
+        Peril::Fainted => ("fainted", Text::new("ask-fainted").with("call", call), source::UNCONSCIOUS),
+        Peril::Allergy => ("allergy", Text::new("ask-allergy").with("call", call), source::ANAPHYLAXIS),
         Peril::Burn => ("burn", Text::new("ask-burn").with("call", call), source::BURN),
         Peril::Smoke => ("smoke", Text::new("ask-kitchen-smoke").with("call", call), source::OVEN_FIRE),
     };

@@ -299,6 +299,8 @@ impl Question {
             Self::Peril(Peril::CarbonMonoxide) => "carbon-monoxide",
             Self::Peril(Peril::HotOil) => "hot-oil",
             Self::Peril(Peril::Choking) => "choking",
+            Self::Peril(Peril::Fainted) => "fainted",
+            Self::Peril(Peril::Allergy) => "allergy",
             Self::Peril(Peril::Burn) => "burn",
             Self::Peril(Peril::Smoke) => "smoke",
             Self::Unwell(Unwell::Sick) => "sick",

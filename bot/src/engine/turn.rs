@@ -362,6 +362,17 @@ impl Engine {
             let new = turn.people.iter().find(|person| person.id == id);
             new.or_else(|| scene.people.get(&id)).cloned().or_else(|| self.drafted.person(id).ok().flatten())
         });
+        // What was said in another language is answered in it.
+        let person = person.map(|mut person| {
+            person.taste.language = say.language.clone().or(person.taste.language);
+            person
+        });
+        let spoken = say.language.clone().map(|language| {
+            let mut place = place.clone();
+            place.taste.language = Some(language);
+            place
+        });
+        let place = spoken.as_ref().unwrap_or(place);
         let audience = person.as_ref().map_or(Audience::Room(place), |person| Audience::Person(person, place));
         let close = say.how == How::Close;
         let html = if close { String::new() } else { self.voice.html(&say.text, audience, now) };

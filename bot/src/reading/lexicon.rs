@@ -30,6 +30,8 @@ pub struct Lexicon {
     known: HashSet<&'static str>,
     /// Whole texts of the `talk-` entries, with the rest of each entry's name. See [`super::talk`].
     talk: HashMap<String, Vec<&'static str>>,
+    /// What is said of danger in this language and no other, with the rest of each entry's name. See [`super::peril`].
+    perils: HashMap<String, Vec<&'static str>>,
     units: UnitWords,
     /// Names of spots in one word, folded, with their stable names, in the order listed.
     spots: Vec<(&'static str, &'static str)>,
@@ -134,7 +136,16 @@ impl Lexicon {
         let mut known = HashSet::new();
         let mut open = HashSet::new();
         let mut talk: HashMap<String, Vec<&'static str>> = HashMap::new();
+        let mut perils: HashMap<String, Vec<&'static str>> = HashMap::new();
         for (id, words) in &own {
+            let danger = id.strip_prefix("talk-peril-");
+            if let Some(name) = danger.or_else(|| id.strip_prefix("peril-")) {
+                words.iter().for_each(|phrase| perils.entry(bare(phrase, &elisions)).or_default().push(leak(name)));
+            }
+            if danger.is_some() {
+                // "The new couch" is no more a thing of the kitchen for one that burns.
+                continue;
+            }
             if let Some(name) = id.strip_prefix("talk-") {
                 for phrase in words {
                     let phrase = bare(phrase, &elisions);
@@ -168,7 +179,7 @@ impl Lexicon {
         }
         if language != "en" {
             let own: HashSet<String> = talk.keys().cloned().collect();
-            for (id, words) in entries("en") {
+            for (id, words) in entries("en").into_iter().filter(|(id, _)| !id.starts_with("talk-peril-")) {
                 if let Some(name) = id.strip_prefix("talk-") {
                     // A word that says nothing in English may say something here.
                     for phrase in words.iter().filter(|_| name != "filler").map(|phrase| bare(phrase, &elisions)) {
@@ -225,6 +236,7 @@ impl Lexicon {
             vocabulary,
             known,
             talk,
+            perils,
             units,
             day_first,
             endings,
@@ -279,6 +291,11 @@ impl Lexicon {
     /// Whether the folded words are, as a whole, a phrase of that `talk-` entry.
     pub(crate) fn talk(&self, words: &str, name: &str) -> bool {
         self.talk.get(words).is_some_and(|names| names.contains(&name))
+    }
+
+    /// Whether the folded words are, as a whole, a phrase of that `peril-` or `talk-peril-` entry.
+    pub(super) fn peril(&self, words: &str, name: &str) -> bool {
+        self.perils.get(words).is_some_and(|names| names.contains(&name))
     }
 
     /// What the folded words are as a whole: the rest of the names of the `talk-` entries that begin with `group`.

@@ -54,7 +54,7 @@ pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log};
 pub use meat::{Meat, names_air, read_lit, read_meat};
 pub use past::{Happened, read_report_at};
-pub use peril::{Peril, read_peril};
+pub use peril::{Peril, is_bare_fire, is_loud, only_smokes, read_peril, read_peril_abroad, says_peril};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
 pub use retract::{Retraction, puts_a_question, read_retraction};

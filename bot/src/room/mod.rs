@@ -124,7 +124,7 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
         What::Said { text, reply_to, .. } if sitting.routed() => match invites::payload(text) {
             Some((_, secret)) => invites::followed(&mut sitting, secret),
             None if !may::belongs(&sitting)
-                || peril::told(&mut sitting, text)
+                || peril::told(&mut sitting, text, true)
                 || unwell::told(&mut sitting, text, true) => {}
             None => which::said(&mut sitting, text, true, reply_to.as_deref(), false),
         },
@@ -132,7 +132,7 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
             if let Some(who) = sitting.speaker() {
                 tongue::hear(&mut sitting, who, text);
             }
-            if !peril::told(&mut sitting, text)
+            if !peril::told(&mut sitting, text, *addressed)
                 && !unwell::told(&mut sitting, text, *addressed)
                 && !aside::told(&mut sitting, text, *addressed || *edited || reply_to.is_some())
             {

@@ -47,6 +47,13 @@ pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
     if !addressed && is_talk(sitting, text) {
         return;
     }
+    // A danger is heard before all else (`peril`), or is none here.
+    if matches!(ask::read_question(text, &asker(sitting)), Ok(Question::Peril(_))) {
+        if addressed {
+            help::unread(sitting);
+        }
+        return;
+    }
     if let Some(limit) = own_limit(sitting, text).filter(|_| addressed) {
         sitting.answer(limit);
         return;

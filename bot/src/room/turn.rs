@@ -148,6 +148,8 @@ pub struct Say {
     pub ask_place: bool,
     /// Said in a room to one of many: in the words they read.
     pub reader: Option<PersonId>,
+    /// In this language, by its IETF tag, whatever who reads it has: it answers what was said in it.
+    pub language: Option<String>,
 }
 
 /// A file made by a turn.
@@ -231,6 +233,7 @@ impl Say {
             ask_reply: false,
             ask_place: false,
             reader: None,
+            language: None,
         }
     }
 }

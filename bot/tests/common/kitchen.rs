@@ -147,9 +147,11 @@ impl Kitchen {
     }
 
     fn render(&self, turn: &Turn) -> String {
-        let reader = self.scene.room.taste.reader(self.now);
         let mut out = String::new();
         for say in &turn.says {
+            let mut taste = self.scene.room.taste.clone();
+            taste.language = say.language.clone().or(taste.language);
+            let reader = taste.reader(self.now);
             let to = match &say.to {
                 To::Room(_) => String::new(),
                 To::Person(person) => format!("(to {}) ", person.0),

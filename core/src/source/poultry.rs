@@ -148,6 +148,10 @@ sources! {
     BURN = "burn", "NHS", "Burns and scalds", "", "cool running water for 20 minutes, no ice, no butter", FromMemory;
     /// Someone who chokes.
     CHOKING = "choking", "American Red Cross; NHS", "five back blows, five abdominal thrusts; for a baby chest thrusts", "", "", FromMemory;
+    /// Someone who has passed out.
+    UNCONSCIOUS = "unconscious", "American Red Cross; NHS", "breathing: onto their side; not breathing normally: chest compressions, 100 to 120 a minute", "", "", SeenSecondary;
+    /// An allergic reaction that closes the throat.
+    ANAPHYLAXIS = "anaphylaxis", "Anaphylaxis UK; NHS", "What to do in an emergency", "", "auto-injector into the outer thigh at once, lie flat with the legs raised, a second one after 5 minutes", SeenSecondary;
     /// A fridge without power, or too warm.
     POWER_OUTAGE = "power-outage", "USDA FSIS", "food safety in a power outage", "quoted by a news agency, 2012-08-28", "4 h unopened; above 40 °F for 2 h: discard; ice crystals or 40 °F: fine", SeenSecondary;
     /// Never cooked in two goes.
