@@ -18,8 +18,16 @@ cook-spot = { $spot ->
    *[thigh] Keule
 }: { $reached ->
     [yes] so weit.
-   *[no] jetzt { $now }, etwa { $about }.
+   *[no] jetzt { $now }, { $target } etwa { $about } ({ $from } bis { $to }).
 }
+cook-air-read = { $air ->
+    [oven] Ofen
+   *[pit] Garraum
+}{ $seen ->
+    [yes] : { $read } um { $at }, eingestellt { $setting }.
+   *[no] : eingestellt { $setting }.
+}
+cook-dinner = Essen { $dinner }.
 cook-decades = Nach den veröffentlichten Tabellen reichen Hitze und Zeit dort, wo du misst. Die Marke bleibt { $target }: anderswo kann es kälter sein.
 
 cook-in-time-again = So passt es wieder zum Essen.

@@ -206,7 +206,12 @@ room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
 room-board-more = … und { $count } mehr
-room-board-ready = Fertig { $from } bis { $to }
+room-board-ready = Fertig { $from } bis { $to }{ $standing ->
+    [spare] , { $span } Luft
+    [tight] , knapp
+    [late] , zu spät fürs Essen
+   *[no] {""}
+}
 room-board-done = Erledigt: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })

@@ -16,13 +16,23 @@ cook-endless = About <b>{ $about }</b> at best, from { $from }; at this heat the
    *[ahead] {""}
 }look again at { $look }.
 cook-done = { $target } where you measured: off the heat, once the innermost wing says so too.
+# $from, $to: from early to late.
 cook-spot = { $spot ->
     [breast] Breast
    *[thigh] Thigh
 }: { $reached ->
     [yes] there.
-   *[no] now { $now }, about { $about }.
+   *[no] now { $now }, { $target } about { $about } ({ $from } to { $to }).
 }
+# The air in the cooker: $read at $at, or, where $seen is no, only what it is set to.
+cook-air-read = { $air ->
+    [oven] Oven
+   *[pit] Pit
+}{ $seen ->
+    [yes] : { $read } at { $at }, set to { $setting }.
+   *[no] : set to { $setting }.
+}
+cook-dinner = Dinner { $dinner }.
 # Decades of Salmonella by the published tables: a fact, no leave to pull.
 cook-decades = By the published tables, heat and time so far add up where you measure. The mark stays { $target }: other spots may be colder.
 

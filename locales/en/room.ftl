@@ -202,7 +202,13 @@ room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
 room-board-more = … and { $count } more
-room-board-ready = Off the heat { $from } to { $to }
+# $standing: spare ($span is left before dinner), tight, late, no (nothing is said of it).
+room-board-ready = Off the heat { $from } to { $to }{ $standing ->
+    [spare] , { $span } to spare
+    [tight] , tight
+    [late] , too late for dinner
+   *[no] {""}
+}
 room-board-done = Done: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })

@@ -18,8 +18,16 @@ cook-spot = { $spot ->
    *[thigh] Muslo
 }: { $reached ->
     [yes] en su punto.
-   *[no] ahora { $now }, hacia las { $about }.
+   *[no] ahora { $now }, { $target } hacia las { $about } (de { $from } a { $to }).
 }
+cook-air-read = { $air ->
+    [oven] Horno
+   *[pit] Aire
+}{ $seen ->
+    [yes] : { $read } a las { $at }, puesto a { $setting }.
+   *[no] : puesto a { $setting }.
+}
+cook-dinner = En la mesa { $dinner }.
 cook-decades = Según las tablas publicadas, el calor y el tiempo hasta ahora ya suman donde mides. La marca sigue siendo { $target }: otros puntos pueden estar más fríos.
 
 cook-in-time-again = Vuelve a llegar a tiempo para la cena.

@@ -219,7 +219,12 @@ room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
 room-board-more = … y { $count } más
-room-board-ready = Fuera del fuego de { $from } a { $to }
+room-board-ready = Fuera del fuego de { $from } a { $to }{ $standing ->
+    [spare] , sobran { $span }
+    [tight] , va justo
+    [late] , tarde para la cena
+   *[no] {""}
+}
 room-board-done = Hecho: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })

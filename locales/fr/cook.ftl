@@ -18,8 +18,16 @@ cook-spot = { $spot ->
    *[thigh] Cuisse
 } : { $reached ->
     [yes] c’est bon.
-   *[no] { $now } maintenant, vers { $about }.
+   *[no] { $now } maintenant, { $target } vers { $about } (entre { $from } et { $to }).
 }
+cook-air-read = { $air ->
+    [oven] Four
+   *[pit] Air
+}{ $seen ->
+    [yes]  : { $read } à { $at }, réglé sur { $setting }.
+   *[no]  : réglé sur { $setting }.
+}
+cook-dinner = Repas { $dinner }.
 cook-decades = D’après les tables publiées, chaleur et temps suffisent déjà là où tu mesures. Le repère reste { $target } : d’autres endroits sont peut-être plus froids.
 
 cook-in-time-again = Ça colle de nouveau pour le repas.

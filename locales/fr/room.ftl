@@ -229,7 +229,12 @@ room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
 room-board-more = … et { $count } de plus
-room-board-ready = Fin de cuisson entre { $from } et { $to }
+room-board-ready = Fin de cuisson entre { $from } et { $to }{ $standing ->
+    [spare] , { $span } de marge
+    [tight] , c’est juste
+    [late] , trop tard pour le repas
+   *[no] {""}
+}
 room-board-done = Fait : { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })

@@ -18,8 +18,16 @@ cook-spot = { $spot ->
    *[thigh] Sovracoscia
 }: { $reached ->
     [yes] c’è.
-   *[no] ora { $now }, verso le { $about }.
+   *[no] ora { $now }, { $target } verso le { $about } (tra le { $from } e le { $to }).
 }
+cook-air-read = { $air ->
+    [oven] Forno
+   *[pit] Camera
+}{ $seen ->
+    [yes] : { $read } alle { $at }, impostazione { $setting }.
+   *[no] : impostazione { $setting }.
+}
+cook-dinner = A tavola { $dinner }.
 cook-decades = Secondo le tabelle pubblicate, calore e tempo fin qui bastano dove misuri. Il traguardo resta { $target }: altri punti possono essere più freddi.
 
 cook-in-time-again = Così ci stiamo di nuovo con gli orari.

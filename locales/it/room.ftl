@@ -222,7 +222,12 @@ room-board-more = { $count ->
     [one] … e un altro
    *[other] … e altri { $count }
 }
-room-board-ready = Fuori dal fuoco tra { $from } e { $to }
+room-board-ready = Fuori dal fuoco tra { $from } e { $to }{ $standing ->
+    [spare] , { $span } di margine
+    [tight] , al limite
+    [late] , troppo tardi per la tavola
+   *[no] {""}
+}
 room-board-done = Fatto: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })

@@ -18,8 +18,16 @@ cook-spot = { $spot ->
    *[thigh] Sobrecoxa
 }: { $reached ->
     [yes] chegou.
-   *[no] agora { $now }, cerca de { $about }.
+   *[no] agora { $now }, { $target } cerca de { $about } (de { $from } a { $to }).
 }
+cook-air-read = { $air ->
+    [oven] Forno
+   *[pit] Ar
+}{ $seen ->
+    [yes] : { $read } às { $at }, ajustado em { $setting }.
+   *[no] : ajustado em { $setting }.
+}
+cook-dinner = Jantar { $dinner }.
 cook-decades = Pelas tabelas publicadas, o calor e o tempo até aqui bastam onde você mede. A marca continua { $target }: outros pontos podem estar mais frios.
 
 cook-in-time-again = Assim dá para o jantar de novo.

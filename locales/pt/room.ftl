@@ -198,7 +198,12 @@ room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
 room-board-more = … e mais { $count }
-room-board-ready = Fora do fogo de { $from } a { $to }
+room-board-ready = Fora do fogo de { $from } a { $to }{ $standing ->
+    [spare] , { $span } de folga
+    [tight] , apertado
+    [late] , tarde demais para o jantar
+   *[no] {""}
+}
 room-board-done = Feito: { $jobs }
 room-board-done-one = { $what }
 room-board-done-by = { $what } ({ $name })

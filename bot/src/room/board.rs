@@ -77,7 +77,12 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
         // Only today's hours need no day.
         let zone = sitting.zone_or_utc();
         let clock = |at, beside| forecast::clock(at, beside, zone);
-        lines.push(Text::new("room-board-ready").with("from", clock(from, sitting.now)).with("to", clock(to, from)));
+        // In the heat it counts how much time is left; what doesn't fit has a line of its own.
+        let order = plan.order(zone).filter(|_| plan.on_since(sitting.now).is_some() && plan.clash.is_none());
+        let pull = plan.job(Step::Pull, 0).map_or(to, |job| job.at);
+        let (standing, span) = order.map_or(("no", TimeDelta::zero()), |order| forecast::spare(&order, pull, to));
+        let line = Text::new("room-board-ready").with("from", clock(from, sitting.now)).with("to", clock(to, from));
+        lines.push(line.with("standing", Arg::Choice(standing)).with("span", Arg::Span(span)));
     }
     let assumed: Vec<Text> =
         plan.assumed(sitting.now).filter_map(|job| Some(plan_words::step_done(job.step()?, job.nth))).collect();

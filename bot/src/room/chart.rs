@@ -65,7 +65,7 @@ impl Chart {
                 p50: at(spot.spread.p50),
                 p90: at(spot.spread.p90),
             });
-            Some(Curve { name, read, at_now: spot.now, ahead })
+            Some(Curve { name, read, at_now: sight.now_at(name, spot.now), ahead })
         };
         let breast = curve("breast", sight.outlook.breast, points(|reading| reading.breast));
         let thigh = curve("thigh", sight.outlook.thigh, points(|reading| reading.thigh));

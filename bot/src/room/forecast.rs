@@ -8,7 +8,7 @@ use super::live::Light;
 use super::state::{LivePlan, StoredProfile, StoredReading};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{Condition, Kind};
-use carvetime_core::heat::{self, Cook, Doubt, Outlook, Profile, Reading, SpotOutlook};
+use carvetime_core::heat::{self, Cook, Doubt, Outlook, Place, Profile, Reading, SpotOutlook};
 use carvetime_core::lethality::LOG_TARGET;
 use carvetime_core::plan::{Finish, Moment, Order, Step, Thawing, spans};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
@@ -18,8 +18,6 @@ use chrono_tz::Tz;
 
 /// Spare time, even at the slow end, from which on the bird counts as early and has to be kept hot or chilled.
 const EARLY: TimeDelta = TimeDelta::minutes(60);
-/// Spots that reach their targets this far apart are spoken of one by one.
-const DIFFERS: TimeDelta = TimeDelta::minutes(10);
 /// Nearer than this, minutes are said as they are; further away to five.
 pub(super) const NEAR: TimeDelta = TimeDelta::minutes(30);
 /// As many reasons for doubt as anyone reads.
@@ -224,15 +222,15 @@ impl Foresight {
         clock(at, self.now, self.order.zone)
     }
 
-    /// The whole answer to "when?".
+    /// The whole answer to "when?": all that its picture shows.
     pub fn lines(&self) -> Vec<Text> {
         let mut lines = vec![self.line()];
-        if let (Some(breast), Some(thigh)) = (self.outlook.breast, self.outlook.thigh)
-            && !self.is_done()
-            && (breast.spread.p50 - thigh.spread.p50).abs() >= DIFFERS
-        {
-            lines.extend([("breast", breast), ("thigh", thigh)].map(|(name, spot)| self.spot_line(name, &spot)));
+        if !self.is_done() && self.falling().is_none() {
+            let spots = [("breast", self.outlook.breast), ("thigh", self.outlook.thigh)];
+            lines.extend(spots.into_iter().filter_map(|(name, spot)| Some(self.spot_line(name, &spot?))));
         }
+        lines.push(self.air_line());
+        lines.push(Text::new("cook-dinner").with("dinner", Arg::DayClock(self.dinner())));
         lines.extend(self.doubts().take(MOST_DOUBTS));
         if self.outlook.log_reduction >= LOG_TARGET && !self.is_done() {
             lines.push(Text::new("cook-decades").with("target", Arg::Temperature(super::target())));
@@ -240,24 +238,58 @@ impl Foresight {
         lines
     }
 
+    /// What the air was read at last, and what it is set to.
+    fn air_line(&self) -> Text {
+        let read = self.readings.iter().rev().find_map(|reading| Some((reading.at, reading.pit?)));
+        let setting = self.cook.heat.setting;
+        let (at, pit) = read.unwrap_or((TimeDelta::zero(), setting));
+        Text::new("cook-air-read")
+            .with("air", Arg::Choice(super::heat::air(self.cook.heat.cooker)))
+            .with("seen", Arg::Choice(if read.is_some() { "yes" } else { "no" }))
+            .with("read", Arg::Temperature(pit))
+            .with("at", self.clock(self.on + at))
+            .with("setting", Arg::Temperature(setting))
+    }
+
     fn spot_line(&self, name: &'static str, spot: &SpotOutlook) -> Text {
-        let at = (self.on + spot.spread.p50).max(self.now);
+        let clock = |span: TimeDelta| {
+            let at = (self.on + span).max(self.now);
+            rounded(at, at - self.now < NEAR)
+        };
+        let about = clock(spot.spread.p50);
+        let beside = |span| self::clock(clock(span), about, self.order.zone);
         Text::new("cook-spot")
             .with("spot", Arg::Choice(name))
             .with("reached", Arg::Choice(if spot.reached { "yes" } else { "no" }))
-            .with("now", Arg::Temperature(self.warmest(name, spot.now)))
-            .with("about", self.clock(rounded(at, at - self.now < NEAR)))
+            .with("now", Arg::Temperature(self.now_at(name, spot.now)))
+            .with("target", Arg::Temperature(super::target()))
+            .with("about", self.clock(about))
+            .with("from", beside(spot.spread.p10))
+            .with("to", beside(spot.spread.p90))
     }
 
-    /// What a spot is at by now, and no less than it read a while ago: over the heat it warms, and whoever typed it knows.
-    fn warmest(&self, name: &str, now: Temperature) -> Temperature {
+    /// What a spot is at by now, never against what was read there a while ago: over the heat it warms, at no more than a bird can, and
+    /// whoever typed it knows.
+    pub fn now_at(&self, name: &str, now: Temperature) -> Temperature {
         const LATELY: TimeDelta = TimeDelta::hours(1);
-        let lately = |reading: &&Reading| self.now - (self.on + reading.at) <= LATELY;
-        let read = self.readings.iter().rev().find_map(|reading| {
-            let spot = if name == heat::Place::Breast.name() { reading.breast } else { reading.thigh };
-            spot.filter(|_| lately(&reading))
-        });
-        read.filter(|read| *read > now && self.falling().is_none()).unwrap_or(now)
+        // A look takes its minutes: what was read within them is what it is now.
+        const ONE_LOOK: TimeDelta = TimeDelta::minutes(5);
+        // °F a minute: a little more than what a spot rises by in the middle of a cook. Derived from the synthetic logs.
+        const QUICK_F: f64 = 1.0;
+        let of = |reading: &Reading| if name == Place::Breast.name() { reading.breast } else { reading.thigh };
+        let counts = |reading: &Reading| {
+            let suspects = &self.outlook.suspects;
+            !suspects.iter().any(|suspect| suspect.at == reading.at && suspect.place.name() == name)
+        };
+        let last =
+            self.readings.iter().rev().find_map(|reading| Some((reading, of(reading).filter(|_| counts(reading))?)));
+        let since = |reading: &Reading| self.now - (self.on + reading.at);
+        let Some((reading, read)) = last.filter(|(reading, _)| since(reading) <= LATELY) else { return now };
+        let (read, may) = (in_fahrenheit(read), QUICK_F * (since(reading) - ONE_LOOK).as_seconds_f64().max(0.0) / 60.0);
+        let least = if self.falling().is_some() { read - may } else { read };
+        // That it is at its target nobody knows before it was read there.
+        let most = (read + may).min((in_fahrenheit(super::target()) - 1.0).max(read));
+        fahrenheit(in_fahrenheit(now).clamp(least, most))
     }
 
     /// Why the interval is as wide as it is.
@@ -285,6 +317,17 @@ pub fn why_wide(doubt: &Doubt) -> Text {
         Doubt::FireDying(pit) => text.with("pit", Arg::Temperature(*pit)),
         Doubt::ProbesDisagree(by) => text.with("by", Arg::Degrees(*by)),
         Doubt::NoReadings | Doubt::PitUnread | Doubt::PartFrozen | Doubt::Unusual | Doubt::Endless => text,
+    }
+}
+
+/// How a bird that comes off at `pull`, nine times in ten by `to`, stands to dinner, as a line says it: `spare` and how long, `tight`,
+/// `late`, or `no` where nothing is to be said.
+pub fn spare(order: &Order, pull: Moment, to: Moment) -> (&'static str, TimeDelta) {
+    match latest(order) {
+        Some(latest) if pull > latest => ("late", TimeDelta::zero()),
+        Some(latest) if latest - to < TimeDelta::minutes(1) => ("tight", TimeDelta::zero()),
+        Some(latest) => ("spare", to_five(latest - to)),
+        None => ("no", TimeDelta::zero()),
     }
 }
 
