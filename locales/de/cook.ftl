@@ -113,6 +113,10 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>Der Garraum liegt seit { $span } unter { $low }</b>, der Vogel bei { $spot }. Unter { $hot } wachsen Bakterien: jetzt Hitze drauf, oder ab in einen Ofen. Zwei Stunden davon sind die Grenze.
 cook-alarm-zone-over = <b>Der Garraum liegt seit { $span } unter { $low }</b>, der Vogel bei { $spot }. Das ist über der Grenze von zwei Stunden. Ich würde ihn nicht auftischen.
+cook-alarm-long = { $spot ->
+    [thigh] Die Keule
+   *[breast] Die Brust
+} zeigt { $at } nach { $span }. Bei wenig Hitze sollte sie nach höchstens { $most } über { $hot } sein: so ist es üblich, keine Behörde hat die Zahl. Mehr Hitze, oder ein Ofen bei { $oven }, und sie kommt darüber.
 cook-alarm-falling = { $spot ->
     [thigh] <b>Die Keule kühlt ab:</b>
    *[breast] <b>Die Brust kühlt ab:</b>

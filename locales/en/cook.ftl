@@ -125,6 +125,11 @@ cook-alarm-stalled = { $spot ->
 # $spot: the colder spot. $low: the lowest pit for smoking. $hot: 140 °F.
 cook-alarm-zone = <b>The pit has been under { $low } for { $span }</b>, and the bird is at { $spot }. Below { $hot } bacteria grow: get the heat up now, or move it to an oven. Two hours of this is the limit.
 cook-alarm-zone-over = <b>The pit has been under { $low } for { $span }</b>, and the bird is at { $spot }. That's past the two-hour limit. I wouldn't serve it.
+# A bird that warms too slowly over low heat. $at is what the colder spot reads, $most the four hours of common practice.
+cook-alarm-long = { $spot ->
+    [thigh] The thigh
+   *[breast] The breast
+} reads { $at } after { $span }. At low heat it should pass { $hot } within { $most }: that is common practice, no authority’s figure. A hotter pit, or an oven at { $oven }, gets it through.
 cook-alarm-falling = { $spot ->
     [thigh] <b>The thigh is cooling:</b>
    *[breast] <b>The breast is cooling:</b>

@@ -113,6 +113,10 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>El aire lleva { $span } por debajo de { $low }</b> y el ave está a { $spot }. Por debajo de { $hot } crecen las bacterias: sube el calor ya o pásala a un horno. El límite son dos horas así.
 cook-alarm-zone-over = <b>El aire lleva { $span } por debajo de { $low }</b> y el ave está a { $spot }. Eso pasa del límite de dos horas. Yo no la serviría.
+cook-alarm-long = { $spot ->
+    [thigh] El muslo
+   *[breast] La pechuga
+} marca { $at } tras { $span }. Con poco calor debería pasar de { $hot } en { $most } como mucho: es práctica común, no cifra oficial. Más calor, o un horno a { $oven }, y pasa.
 cook-alarm-falling = { $spot ->
     [thigh] <b>El muslo se está enfriando:</b>
    *[breast] <b>La pechuga se está enfriando:</b>

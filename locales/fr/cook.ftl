@@ -113,6 +113,10 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. Sous { $hot }, les bactéries se multiplient : remonte la chaleur tout de suite, ou passe tout au four. Deux heures comme ça, c’est la limite.
 cook-alarm-zone-over = <b>L’air est sous { $low } depuis { $span }</b>, et la volaille à { $spot }. La limite de deux heures est passée. Je ne servirais pas ça.
+cook-alarm-long = { $spot ->
+    [thigh] La cuisse
+   *[breast] La poitrine
+} marque { $at } après { $span }. À feu doux, elle devrait passer { $hot } en { $most } au plus : c’est l’usage, pas un chiffre officiel. Plus de chaleur, ou un four à { $oven }, et c’est passé.
 cook-alarm-falling = { $spot ->
     [thigh] <b>La cuisse refroidit :</b>
    *[breast] <b>La poitrine refroidit :</b>

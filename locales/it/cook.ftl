@@ -115,6 +115,10 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>La camera è sotto { $low } da { $span }</b>, e la carne è a { $spot }. Sotto { $hot } i batteri crescono: alza subito il calore, o sposta tutto in un forno. Il limite è due ore così.
 cook-alarm-zone-over = <b>La camera è sotto { $low } da { $span }</b>, e la carne è a { $spot }. È oltre il limite di due ore. Io non la servirei.
+cook-alarm-long = { $spot ->
+    [thigh] La sovracoscia
+   *[breast] Il petto
+} segna { $at } dopo { $span }. A bassa temperatura dovrebbe superare { $hot } entro { $most }: è pratica comune, non una cifra ufficiale. Più calore, o un forno a { $oven }, e ci arriva.
 cook-alarm-falling = { $spot ->
     [thigh] <b>La sovracoscia si sta raffreddando:</b>
    *[breast] <b>Il petto si sta raffreddando:</b>

@@ -113,6 +113,10 @@ cook-alarm-stalled = { $spot ->
 }
 cook-alarm-zone = <b>O ar está abaixo de { $low } há { $span }</b>, e a ave a { $spot }. Abaixo de { $hot } as bactérias crescem: suba o calor já, ou passe para um forno. Duas horas assim é o limite.
 cook-alarm-zone-over = <b>O ar está abaixo de { $low } há { $span }</b>, e a ave a { $spot }. Passou do limite de duas horas. Eu não serviria.
+cook-alarm-long = { $spot ->
+    [thigh] A sobrecoxa
+   *[breast] O peito
+} marca { $at } depois de { $span }. Com pouco calor deveria passar de { $hot } em no máximo { $most }: é costume, não número oficial. Mais calor, ou um forno a { $oven }, e passa.
 cook-alarm-falling = { $spot ->
     [thigh] <b>A sobrecoxa está esfriando:</b>
    *[breast] <b>O peito está esfriando:</b>

@@ -13,7 +13,7 @@ use carvetime_core::heat::{Doubt, Pace, Reading};
 use carvetime_core::plan::{Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, fahrenheit, in_fahrenheit};
 use carvetime_core::roast::Cooker;
-use carvetime_core::safety::{Jurisdiction, Verdict, in_danger_zone, left_out};
+use carvetime_core::safety::{Jurisdiction, Verdict, WARMING_MOST, in_danger_zone, left_out};
 use chrono::TimeDelta;
 
 /// A pit this much above its setting in two readings runs away, °F. Common practice, no source.
@@ -24,6 +24,10 @@ const STALLED: TimeDelta = TimeDelta::minutes(45);
 const SAME_F: f64 = 1.5;
 /// The lowest published pit of a smoker, °F. Source: [`carvetime_core::source::SMOKER_RANGE`].
 pub(super) const LOWEST_PIT_F: f64 = 225.0;
+/// Air below this is low heat, °F: as hot as smokers are run by [`carvetime_core::source::SMOKER_RANGE`].
+const LOW_HEAT_F: f64 = 300.0;
+/// An oven this hot warms any bird through in time, °F. Source: [`carvetime_core::source::LOW_OVEN`].
+const HOT_OVEN_F: f64 = 325.0;
 /// A pit too low for so long, over a bird in the danger zone, is said. Half of the two hours: there is time to act.
 const TOO_LOW: TimeDelta = TimeDelta::minutes(60);
 /// A bird off the heat is asked about this long before its two hours are over.
@@ -81,6 +85,16 @@ fn active(sight: &Foresight) -> Vec<Alarm> {
             .with("hot", Arg::Temperature(fahrenheit(140.0)));
         let name = if over { "falling-over" } else { "falling" };
         alarms.push(Alarm { name: name.into(), text, urgency: Urgency::Safety });
+    }
+    if let Some(slow) = warms_slowly(sight).filter(|_| alarms.is_empty()) {
+        let text = Text::new("cook-alarm-long")
+            .with("spot", Arg::Choice(slow.spot))
+            .with("at", Arg::Temperature(slow.at))
+            .with("span", Arg::Span(slow.span))
+            .with("hot", Arg::Temperature(fahrenheit(140.0)))
+            .with("most", Arg::Span(WARMING_MOST))
+            .with("oven", Arg::Temperature(fahrenheit(HOT_OVEN_F)));
+        alarms.push(Alarm { name: "long".into(), text, urgency: Urgency::Due });
     }
     for doubt in &sight.outlook.doubts {
         match doubt {
@@ -166,6 +180,35 @@ fn low_pit(sight: &Foresight) -> Option<(TimeDelta, Temperature)> {
     over.or(now).copied().filter(|(span, _)| *span >= TOO_LOW)
 }
 
+/// A spot that has been on its way to 140 °F for too long.
+struct Slow {
+    spot: &'static str,
+    at: Temperature,
+    span: TimeDelta,
+}
+
+/// The colder spot of the last look, if low heat has not brought it past 140 °F in the time that is usual. One that was there before is not
+/// told again.
+fn warms_slowly(sight: &Foresight) -> Option<Slow> {
+    let pits: Vec<f64> = sight.readings.iter().filter_map(|reading| reading.pit).map(in_fahrenheit).collect();
+    let mean = pits.iter().sum::<f64>() / pits.len() as f64;
+    let air = if pits.is_empty() { in_fahrenheit(sight.cook.heat.setting) } else { mean };
+    if air >= LOW_HEAT_F {
+        return None;
+    }
+    let spots: [(&'static str, Of); 2] = [("breast", |reading| reading.breast), ("thigh", |reading| reading.thigh)];
+    let slow = spots.into_iter().filter_map(|(spot, of)| {
+        let read: Vec<_> = sight.readings.iter().filter_map(|reading| Some((reading.at, of(reading)?))).collect();
+        let (last_at, at) = *read.last()?;
+        let through = read.iter().any(|(_, at)| in_fahrenheit(*at) >= 140.0);
+        // Colder than a fridge nothing grows in it yet.
+        let cold = read.iter().rev().find(|(_, at)| !in_danger_zone(*at, Jurisdiction::Us)).map(|(at, _)| *at);
+        let span = last_at - cold.unwrap_or(TimeDelta::zero());
+        (!through && in_danger_zone(at, Jurisdiction::Us) && span > WARMING_MOST).then_some(Slow { spot, at, span })
+    });
+    slow.min_by(|one, other| in_fahrenheit(one.at).total_cmp(&in_fahrenheit(other.at)))
+}
+
 /// A smoker that was set low swings about its setting: that is no dead fire.
 fn is_too_low(pit: Temperature, setting: Temperature) -> bool {
     const SWING_F: f64 = 15.0;
@@ -202,6 +245,11 @@ pub(super) const RAW_OVER: &str = "raw-over";
 /// Whether the meat stood without heat for longer than is safe.
 pub(super) fn stood_too_long(plan: &LivePlan) -> bool {
     plan.alarms.iter().any(|name| ["zone-over", "falling-over", RAW_OVER].contains(&name.as_str()))
+}
+
+/// Whether the fire was last seen dying, the pit too low or the bird cooling: no hour holds then.
+pub(super) fn loses_heat(plan: &LivePlan) -> bool {
+    plan.alarms.iter().any(|name| name == "fire" || name.starts_with("zone") || name.starts_with("falling"))
 }
 
 /// When to ask about a bird that waits off the heat: before its two hours are over, if it is still to be carved.

@@ -5,7 +5,7 @@ use super::live::runs_by_itself;
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{Button, How, Say, To, Urgency};
-use super::{RoomKind, Sitting, birds, forecast, no_heat, plan_words, proposal, spoiled};
+use super::{RoomKind, Sitting, alarms, birds, forecast, no_heat, plan_words, proposal, spoiled};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
@@ -77,8 +77,9 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
         // Only today's hours need no day.
         let zone = sitting.zone_or_utc();
         let clock = |at, beside| forecast::clock(at, beside, zone);
-        // In the heat it counts how much time is left; what doesn't fit has a line of its own.
-        let order = plan.order(zone).filter(|_| plan.on_since(sitting.now).is_some() && plan.clash.is_none());
+        // In the heat it counts how much time is left: not while it has none, and what doesn't fit has a line of its own.
+        let warms = plan.on_since(sitting.now).is_some() && !alarms::loses_heat(plan) && plan.down_since.is_none();
+        let order = plan.order(zone).filter(|_| warms && plan.clash.is_none());
         let pull = plan.job(Step::Pull, 0).map_or(to, |job| job.at);
         let (standing, span) = order.map_or(("no", TimeDelta::zero()), |order| forecast::spare(&order, pull, to));
         let line = Text::new("room-board-ready").with("from", clock(from, sitting.now)).with("to", clock(to, from));

@@ -141,6 +141,10 @@ pub fn in_danger_zone(food: Temperature, jurisdiction: Jurisdiction) -> bool {
     !(f <= low || f >= high)
 }
 
+/// As long as a bird that is whole may take over low heat to pass from 40 to 140 °F. Practice and no authority's figure: to be told as such, and
+/// no reason to throw it away. Source: [`crate::source::SLOW_WARMING`].
+pub const WARMING_MOST: TimeDelta = TimeDelta::hours(4);
+
 /// Lowest end point for a bird of that form: 165 °F; in Canada 180 °F for a whole one; in the UK 70 °C for two minutes.
 pub fn end_point(form: Form, jurisdiction: Jurisdiction) -> EndPoint {
     let (rule, temperature) = match (jurisdiction, form) {

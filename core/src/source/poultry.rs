@@ -112,6 +112,8 @@ sources! {
     ROASTING_CHARTS = "roasting-charts", "foodsafety.gov", "Meat and Poultry Roasting Charts", "reviewed 2023-09-21", "notes", Seen;
     /// 40 to 140 °F, two hours, one hour.
     DANGER_ZONE = "danger-zone", "USDA FSIS", "Danger Zone (40 °F - 140 °F)", "updated 2023-06-28", "", SeenSecondary;
+    /// Warming up over low heat.
+    SLOW_WARMING = "slow-warming", "common practice", "over low heat a whole bird passes from 40 to 140 °F within four hours", "", "no authority's figure for a kitchen", CommonPractice;
     /// Fridge and freezer temperatures.
     FOUR_STEPS = "four-steps", "foodsafety.gov", "4 Steps to Food Safety", "2023-09-18", "Chill", SeenSecondary;
     /// Cooling, holding, reheating in a business.
