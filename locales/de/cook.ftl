@@ -47,6 +47,7 @@ cook-air-off = { $since ->
    *[at] Notiert: keine Hitze seit { $from }.
 }
 cook-air-now = Ab jetzt rechne ich mit { $setting }. Sag mir, wenn du etwas änderst.
+cook-start = Notiert: { $at } im Innern, als der Vogel hineinkam.
 cook-air-back = Jetzt wieder auf { $setting }: damit rechnet die Uhrzeit.
 cook-air-low = Geflügel braucht einen Ofen mit { $limit } oder mehr. Miss jetzt die Brust und sag mir, was sie hat.
 cook-air-cold = Miss jetzt die Brust und sag mir, was sie hat. Unter { $hot } nach { $limit } so: wegwerfen.

@@ -53,6 +53,7 @@ cook-air-off = { $since ->
    *[at] Noted: no heat since { $from }.
 }
 cook-air-now = From now on I count on { $setting }. Tell me if you turn it.
+cook-start = Noted: { $at } inside when it went on.
 cook-air-back = Get it back to { $setting } now: the hour counts on that.
 cook-air-low = Poultry wants an oven at { $limit } or hotter. Read the breast now and tell me.
 cook-air-cold = Read the breast now and tell me. Under { $hot } after { $limit } like this: throw it away.

@@ -47,6 +47,7 @@ cook-air-off = { $since ->
    *[at] Anotado: sin calor desde las { $from }.
 }
 cook-air-now = Desde ahora cuento con { $setting }. Dime si lo cambias.
+cook-start = Anotado: { $at } por dentro cuando entró.
 cook-air-back = Vuelve a ponerlo a { $setting } ya: la hora cuenta con eso.
 cook-air-low = Las aves piden un horno a { $limit } o más. Mide la pechuga ahora y dime cuánto marca.
 cook-air-cold = Mide la pechuga ahora y dime cuánto marca. Menos de { $hot } tras { $limit } así: a la basura.

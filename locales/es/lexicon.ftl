@@ -520,6 +520,7 @@ lexicon-talk-short-pit = ho, hor
 lexicon-talk-everywhere = en todas partes, por todas partes, en todos lados, por todos lados, en todos los puntos, en todos los sitios, en los tres, en todo
 lexicon-talk-slip = perdón, perdona, perdonad, uy, ups, digo, quise decir, quise, decir, quería decir, quería, no, jaja, jeje, error, corrijo, mejor dicho, dicho, mejor, espera, lo siento, siento, mal, equivoqué, errata
 lexicon-talk-elsewhere = en su casa, en casa de, en mi casa, la tensión, presión arterial, su pavo
+lexicon-talk-at-start = cuando entró, cuando la metí, cuando lo metí, cuando la metimos, cuando lo metimos, cuando la puse, cuando lo puse, antes de entrar, antes de meterlo, antes de meterla, al entrar, al empezar, al meterlo, al meterla, al ponerlo, al ponerla, entró a, entró con, temperatura inicial, de entrada, empezó a, empezó con, al principio, al inicio
 lexicon-talk-joins = pero, y, luego
 lexicon-talk-bird-done = ya está, ya está listo, está listo, ya está lista, está lista, ya está hecho, está hecho, ya está cocido, creo que ya está, creo que está listo, se ve listo, parece listo, parece hecho, debe estar listo, ya quedó, el pavo está listo, ya está el pavo, el pavo ya está, está hecha
 lexicon-talk-may-pull = ya lo puedo sacar, lo puedo sacar, puedo sacarlo, puedo sacarlo ya, ya se puede sacar, lo saco, lo saco ya, la saco, la saco ya, ya está listo, está listo, ya está hecho, está hecho, ya está, es suficiente, ya es suficiente, así está bien

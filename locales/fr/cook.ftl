@@ -47,6 +47,7 @@ cook-air-off = { $since ->
    *[at] Noté : pas de chaleur depuis { $from }.
 }
 cook-air-now = À partir de maintenant, je compte avec { $setting }. Dis-moi si tu changes.
+cook-start = Noté : { $at } à cœur au départ.
 cook-air-back = Remets à { $setting } tout de suite : mon heure compte là-dessus.
 cook-air-low = La volaille demande un four à { $limit } ou plus. Mesure la poitrine maintenant et dis-moi.
 cook-air-cold = Mesure la poitrine maintenant et dis-moi. Moins de { $hot } après { $limit } comme ça : à jeter.

@@ -520,6 +520,7 @@ lexicon-talk-short-pit = fo, fum
 lexicon-talk-everywhere = partout, dans tous les points, à tous les endroits, dans les trois, de partout, aux trois endroits
 lexicon-talk-slip = oups, pardon, non, désolé, désolée, erreur, je voulais dire, voulais, dire, veux, plutôt, lol, haha, mdr, attends, faute de frappe, faute, frappe, correction, zut
 lexicon-talk-elsewhere = chez lui, chez elle, chez eux, chez moi, chez mes, ma tension, la tension, tension artérielle, sa dinde, leur dinde
+lexicon-talk-at-start = quand elle est entrée, quand elle est partie, quand je l'ai mise, quand on l'a mise, quand je l'ai enfournée, quand on l'a enfournée, au départ, au début, à l'enfournement, en entrant, avant d'enfourner, température de départ, température initiale, température au départ, est entrée à, enfournée à, partie à, mise à cuire à
 lexicon-talk-joins = mais, et, puis
 lexicon-talk-bird-done = c'est cuit, elle est cuite, il est cuit, elle est prête, il est prêt, je crois qu'elle est cuite, je crois que c'est cuit, je pense qu'elle est cuite, ça a l'air cuit, elle a l'air cuite, elle doit être cuite, ça doit être cuit, la dinde est cuite, la dinde est prête, la volaille est cuite, est prête, est prêt, est cuite, est cuit
 lexicon-talk-may-pull = c'est cuit, elle est cuite, il est cuit, elle est prête, il est prêt, je peux la sortir, je peux le sortir, on peut la sortir, on peut le sortir, je la sors, je le sors, je la sors maintenant, ça suffit, c'est suffisant, est ce que je peux la sortir, est ce qu'elle est cuite, est ce que c'est cuit

@@ -47,6 +47,7 @@ cook-air-off = { $since ->
    *[at] Annotato: senza calore dalle { $from }.
 }
 cook-air-now = Da adesso conto su { $setting }. Dimmi se lo cambi.
+cook-start = Annotato: { $at } all’interno quando è entrato.
 cook-air-back = Riportalo subito a { $setting }: l’ora conta su questo.
 cook-air-low = Il pollame vuole un forno a { $limit } o più. Misura il petto adesso e dimmi quanto segna.
 cook-air-cold = Misura il petto adesso e dimmi quanto segna. Sotto { $hot } dopo { $limit } così: da buttare.

@@ -609,6 +609,7 @@ lexicon-talk-short-pit = fo, for, aff
 lexicon-talk-everywhere = dappertutto, ovunque, in tutti i punti, in ogni punto, dovunque, in tutti e tre, da tutte le parti
 lexicon-talk-slip = ops, scusa, scusate, no, volevo dire, volevo, dire, intendevo, sbagliato, errore, ahah, haha, lol, anzi, aspetta, correzione, piuttosto, cioè, pardon, mi correggo, correggo
 lexicon-talk-elsewhere = a casa sua, da lui, da lei, a casa loro, a casa mia, la pressione, il suo tacchino, il loro tacchino
+lexicon-talk-at-start = quando è entrato, quando è entrata, quando l'ho messo, quando l'ho messa, quando l'abbiamo messo, quando l'ho infornato, quando l'ho infornata, prima di infornare, prima di metterlo, all'inizio, in partenza, temperatura iniziale, temperatura di partenza, è entrato a, è entrata a, è entrato con, entrato a, entrata a, partito da, partita da
 lexicon-talk-joins = ma, e, però, poi
 lexicon-talk-bird-done = è pronto, è pronta, è cotto, è cotta, mi sa che è pronto, mi sa che è cotto, credo sia pronto, credo sia cotto, credo sia pronta, sembra pronto, sembra cotto, sembra cotta, dovrebbe essere pronto, dovrebbe essere cotto, il tacchino è pronto, il tacchino è cotto
 lexicon-talk-may-pull = posso toglierlo, posso tirarlo fuori, posso sfornarlo, posso sfornarla, lo tolgo, lo sforno, lo tiro fuori, la sforno, è pronto, è pronta, è cotto, è cotta, è già pronto, può uscire, basta così, è abbastanza, va bene così

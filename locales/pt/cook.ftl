@@ -47,6 +47,7 @@ cook-air-off = { $since ->
    *[at] Anotado: sem calor desde { $from }.
 }
 cook-air-now = A partir de agora conto com { $setting }. Avise se mudar.
+cook-start = Anotado: { $at } por dentro quando entrou.
 cook-air-back = Volte a { $setting } já: a hora conta com isso.
 cook-air-low = Ave pede forno a { $limit } ou mais. Meça o peito agora e me diga.
 cook-air-cold = Meça o peito agora e me diga. Menos de { $hot } depois de { $limit } assim: jogue fora.

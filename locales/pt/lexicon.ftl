@@ -519,6 +519,7 @@ lexicon-talk-short-pit = fo, for, def
 lexicon-talk-everywhere = em toda parte, por toda parte, em todo lugar, em todos os lugares, em todos os pontos, por inteiro, nos três, em tudo
 lexicon-talk-slip = ops, opa, desculpa, desculpe, perdão, não, quis dizer, quis, dizer, quer, digo, errei, erro, haha, kkk, rs, corrigindo, correção, espera, aliás, na verdade, verdade, engano
 lexicon-talk-elsewhere = na casa dele, na casa dela, na casa deles, na minha casa, pressão arterial, minha pressão, o peru dele, o peru dela
+lexicon-talk-at-start = quando entrou, quando coloquei, quando colocamos, quando botei, quando pus, antes de entrar, antes de colocar, ao entrar, ao começar, ao colocar, no começo, no início, temperatura inicial, entrou a, entrou com, começou a, começou com
 lexicon-talk-joins = mas, e, depois
 lexicon-talk-bird-done = está pronto, tá pronto, já está pronto, já tá pronto, está assado, tá assado, já está assado, acho que está pronto, acho que tá pronto, parece pronto, parece assado, deve estar pronto, o peru está pronto, o peru tá pronto, já assou, está pronta, tá pronta
 lexicon-talk-may-pull = já dá pra tirar, dá pra tirar, posso tirar, já posso tirar, posso tirar agora, tiro agora, tá pronto, está pronto, já está pronto, já tá pronto, está assado, tá assado, já basta, é suficiente, já chega, tá bom assim

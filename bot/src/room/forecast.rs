@@ -355,21 +355,23 @@ pub fn cook_of(plan: &LivePlan, light: &Light) -> Option<(Moment, Cook, Order)> 
     if bird.condition != Condition::Fresh && order.thawing == Thawing::CookFrozen {
         return None;
     }
-    bird.condition = Condition::Fresh; // it is thawed when it goes on
+    // It is thawed when it goes on, unless somebody has found ice in it.
+    bird.condition = if plan.inside.icy { Condition::PartThawed } else { Condition::Fresh };
     let target = Some(super::target());
     let thigh = if bird.kind == Kind::TurkeyBreast { None } else { target };
     let was_set = plan.was_set.iter().filter(|was| was.until > on).map(|was| (was.until - on, celsius(was.setting_c)));
     let (was_set, profile) = (was_set.collect(), light.profile);
-    Some((on, Cook { bird, heat: order.heat, start: None, breast: target, thigh, profile, was_set }, order))
+    let start = plan.inside.start();
+    Some((on, Cook { bird, heat: order.heat, start, breast: target, thigh, profile, was_set }, order))
 }
 
-/// When it comes off by the timetable, the heat having been set otherwise for a while: what was done at the old setting is
-/// done. `None` where it never was.
+/// When it comes off by the timetable, the heat having been set otherwise for a while or the bird not being thawed inside: what was done
+/// at the old setting is done. `None` where neither was.
 pub fn turned(plan: &LivePlan, light: &Light) -> Option<Finish> {
     let (on, cook, _) = cook_of(plan, light).filter(|_| !plan.is_off())?;
     let spread = |setting| {
         let heat = Heat { setting, ..cook.heat };
-        roast::estimate(&cook.bird, &heat, Condition::Fresh).ok().map(|estimate| estimate.spread)
+        roast::estimate(&cook.bird, &heat, cook.bird.condition).ok().map(|estimate| estimate.spread)
     };
     // Shares of the whole cooking that went by at each earlier setting.
     let (mut from, mut shares) = (TimeDelta::zero(), [0.0; 3]);
@@ -393,7 +395,7 @@ pub fn turned(plan: &LivePlan, light: &Light) -> Option<Finish> {
         .map(|(share, whole)| on + from + TimeDelta::seconds(((1.0 - share).max(0.0) * whole).round() as i64))
         .collect();
     let [p10, p50, p90] = ends[..] else { return None };
-    (from > TimeDelta::zero()).then_some(Finish { p10, p50, p90 })
+    (from > TimeDelta::zero() || plan.inside.icy).then_some(Finish { p10, p50, p90 })
 }
 
 impl LivePlan {

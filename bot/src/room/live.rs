@@ -5,7 +5,7 @@
 use super::forecast::{self, Foresight, tightened};
 use super::hot_road;
 use super::order;
-use super::state::{Change, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
+use super::state::{Change, Inside, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
 use super::{PersonId, Sitting, spoiled};
 use carvetime_core::heat::Profile;
 use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step, spans};
@@ -68,6 +68,7 @@ impl LivePlan {
             off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),
+            inside: Inside::default(),
             down_since: None,
             told: None,
             doubted: Vec::new(),
@@ -337,6 +338,7 @@ impl LivePlan {
             facts: self.facts.clone(),
             readings: self.readings.len(),
             was_set: Some(self.was_set.clone()),
+            inside: self.inside,
         };
         if self.history.len() == HISTORY {
             self.history.remove(0);

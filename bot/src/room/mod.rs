@@ -36,6 +36,7 @@ mod heat;
 mod help;
 mod hot_road;
 mod ice;
+mod inside;
 mod invites;
 mod jobs;
 mod ladder;
@@ -323,6 +324,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if !edited && (heat::lit(sitting, text) || slips::told(sitting, text) || slips::doubted(sitting, text)) {
+        return;
+    }
+    if !edited && inside::told(sitting, text, addressed) {
         return;
     }
     if readings::expected(sitting) && (scales::disagree(sitting, text) || !edited && behind::told(sitting, text)) {

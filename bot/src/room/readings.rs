@@ -332,7 +332,7 @@ pub(super) fn noted(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
 }
 
 /// Puts each number in its place and on its scale. A number alone is the breast's.
-fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
+pub(super) fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
     let usual = if sitting.us_units() { Scale::Fahrenheit } else { Scale::Celsius };
     // `58/64/165C`: one letter speaks for all of them.
     let written = log.readings.iter().find_map(|reading| reading.scale);

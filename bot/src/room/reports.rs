@@ -6,7 +6,7 @@ use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::{JobState, StoredReading};
 use super::turn::{How, Urgency};
-use super::{PersonId, Sitting, back_on, board, ice, jobs, plan_words, planning, questions, salted, undo};
+use super::{PersonId, Sitting, back_on, board, ice, inside, jobs, plan_words, planning, questions, salted, undo};
 use crate::ask::{Advice, Habit};
 use crate::reading::{self, Happened, Report, ReportKind};
 use crate::words::{Arg, Text};
@@ -127,7 +127,7 @@ fn frozen_over_the_heat(sitting: &mut Sitting<'_>) -> bool {
         .with("smoker", Arg::Choice(if smoked { "yes" } else { "no" }))
         .with("oven", Arg::Temperature(fahrenheit(OVEN_AUTHORITY_F)))
         .with("target", Arg::Temperature(super::target()));
-    sitting.answer(text).urgency(Urgency::Safety);
+    inside::frozen(sitting, text);
     true
 }
 

@@ -269,6 +269,7 @@ fn restored(plan: &LivePlan, change: &Change, index: usize, now: Moment) -> Live
         Some(was_set) => plan.was_set.clone_from(was_set),
         None => plan.was_set.retain(|was| was.until < change.at),
     }
+    plan.inside = change.inside;
     plan.jobs = change.jobs.clone();
     for job in &mut plan.jobs {
         // What people have been told since, they know.

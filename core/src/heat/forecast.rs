@@ -134,6 +134,17 @@ pub fn forecast(cook: &Cook, readings: &[Reading], now: TimeDelta) -> Outlook {
 
 /// The same with another prior: for learning one, and for scoring it on cooks it has not seen.
 pub fn forecast_with(learned: &Learned, cook: &Cook, readings: &[Reading], now: TimeDelta) -> Outlook {
+    let outlook = as_begun(learned, cook, readings, now);
+    if cook.bird.condition != Condition::PartThawed || cook.start.is_some() {
+        return outlook;
+    }
+    // Nobody has measured how much ice there was. A cold spot may be cold by it, and then the rest is soon done; or there was little, and
+    // the bird is a slow one: it is never told sooner than that.
+    let thawed = Cook { bird: Bird { condition: Condition::Fresh, ..cook.bird }, ..cook.clone() };
+    outlook.no_sooner_than(&as_begun(learned, &thawed, readings, now))
+}
+
+fn as_begun(learned: &Learned, cook: &Cook, readings: &[Reading], now: TimeDelta) -> Outlook {
     let sifted = Sifted::of(cook, readings, minutes(now));
     let fit = Fit::of(learned, cook, &sifted);
     match fit.disbelieved(&sifted.evidence) {
@@ -263,6 +274,25 @@ impl Outlook {
         later(&mut self.done);
         [&mut self.breast, &mut self.thigh].into_iter().flatten().for_each(|spot| later(&mut spot.spread));
         self.next_look += lost;
+    }
+
+    /// Of a bird with ice in it, as late as the other says where that is later. That it is behind its heat is no wonder then.
+    fn no_sooner_than(mut self, other: &Self) -> Self {
+        let later = |one: Spread, other: Spread| Spread {
+            p10: one.p10.max(other.p10),
+            p50: one.p50.max(other.p50),
+            p90: one.p90.max(other.p90),
+        };
+        self.done = later(self.done, other.done);
+        for (spot, other) in [(&mut self.breast, other.breast), (&mut self.thigh, other.thigh)] {
+            if let (Some(spot), Some(other)) = (spot, other) {
+                spot.spread = later(spot.spread, other.spread);
+            }
+        }
+        self.next_look = self.next_look.min(other.next_look);
+        self.doubts.retain(|doubt| !matches!(doubt, Doubt::PartFrozen | Doubt::OutOfStep(_, Pace::Behind)));
+        self.doubts.insert(0, Doubt::PartFrozen);
+        self
     }
 }
 

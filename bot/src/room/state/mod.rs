@@ -411,6 +411,7 @@ mod tests {
             facts: facts.clone(),
             readings: 0,
             was_set: None,
+            inside: Inside::default(),
         };
         let plan = LivePlan {
             serial: 1,
@@ -429,6 +430,7 @@ mod tests {
             off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),
+            inside: Inside::default(),
             down_since: None,
             told: None,
             doubted: Vec::new(),

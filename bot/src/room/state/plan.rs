@@ -48,6 +48,17 @@ pub struct WasSet {
     pub elsewhere: bool,
 }
 
+/// How the bird was inside as it met the heat, as far as anyone has said.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Serialize, Deserialize)]
+pub struct Inside {
+    /// There was ice in it.
+    #[serde(default)]
+    pub icy: bool,
+    /// What was read there, °C.
+    #[serde(default)]
+    pub start_c: Option<f64>,
+}
+
 /// An accepted plan.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct LivePlan {
@@ -93,6 +104,9 @@ pub struct LivePlan {
     /// What the heat was set to before it was changed with the bird on, in order of time.
     #[serde(default)]
     pub was_set: Vec<WasSet>,
+    /// How it was inside as it met the heat.
+    #[serde(default)]
+    pub inside: Inside,
     /// The heat failed then, and nobody has said that it is back.
     #[serde(default)]
     pub down_since: Option<Moment>,
@@ -396,4 +410,7 @@ pub struct Change {
     /// What the heat had been set to before; `None` in what was stored before this was kept.
     #[serde(default)]
     pub was_set: Option<Vec<WasSet>>,
+    /// How the bird was said to have been inside.
+    #[serde(default)]
+    pub inside: Inside,
 }
