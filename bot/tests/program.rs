@@ -183,3 +183,17 @@ fn a_log_is_replayed_as_lines_or_as_json() {
     fails(&["--locale", "en-US", "forecast", path, "--pit", "5 lb"], 2, "--pit");
     fails(&["--locale", "en-US", "forecast", "no/such/file"], 1, "no/such/file");
 }
+
+#[test]
+fn a_long_log_tells_how_far_it_is_and_never_among_its_lines() {
+    let dir = tempfile::tempdir().unwrap();
+    let log = dir.path().join("log.csv");
+    let lines: String = (0..520).map(|n| format!("{:.1},320,40,41\n", f64::from(n) / 10.0)).collect();
+    std::fs::write(&log, format!("minutes,pit_f,breast_f,thigh_f\n{lines}")).unwrap();
+    let args =
+        ["--locale", "en-US", "forecast", log.to_str().unwrap(), "--mass", "14.2 lb", "--pit", "325 F", "--json"];
+    let (code, out, err) = told(&run(dir.path(), &args, ""));
+    assert_eq!((code, out.lines().count()), (Some(0), 520), "{err}");
+    assert_eq!(err.trim(), "500 of 520 readings");
+    assert!(!out.contains(" of 520"), "what is piped on holds forecasts alone");
+}
