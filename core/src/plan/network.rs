@@ -5,9 +5,9 @@
 use super::method::{Before, Salted, Thawed, in_water_since, salted_of, thaw_of};
 use super::order::Way;
 use super::past::Past;
-use super::place::wanted_on;
+use super::place::{last_on, wanted_on};
 use super::stn::{Constraint, Cycle, ORIGIN, Point, Stn};
-use super::{Caution, Failure, Finish, MOST_DISHES, Moment, Order, Reason, Step, Thawing, spans};
+use super::{Caution, Failure, Finish, MOST_DISHES, Moment, Order, Reason, Step, Thawing, clock, spans};
 use crate::bird::Condition;
 use crate::roast::{self, Cooker, Estimate, Spread};
 use crate::source::Source;
@@ -174,9 +174,25 @@ impl<'a> Network<'a> {
     /// practice, no source: the authority has it cooked at once, so a plan that still has the choice never thaws it as early.
     pub fn waits_thawed(&self) -> bool {
         let in_water = self.thaw.is_some_and(|thaw| thaw.way == Thawing::ColdWater);
-        let wanted = wanted_on(self.order, &self.cooking);
-        let early = |thawed: Moment| wanted - thawed > spans::THAWED_EARLY;
+        let last = last_on(self.order, &self.cooking);
+        let wanted = wanted_on(self.order, &self.cooking).min(last);
+        // Cooked ahead, it goes on at an hour when people are up, if there is one.
+        let by_day = |thawed: Moment| match self.order.way() {
+            Way::Ahead => clock::sociable(self.order.zone, wanted, thawed.min(wanted), last),
+            Way::Here | Way::Hot => wanted,
+        };
+        let early = |thawed: Moment| by_day(thawed) - thawed > spans::THAWED_EARLY;
         in_water && self.is_open(ON) && matches!(self.known[THAWED], Known::At(thawed) if early(thawed))
+    }
+
+    /// When cold water was to have thawed it, of a bird that is out to dry by now.
+    pub fn out_of_water(&self) -> Option<Moment> {
+        let thaw = self.thaw.filter(|thaw| thaw.way == Thawing::ColdWater && !self.waits_thawed())?;
+        let out = matches!(self.known[TEMPER], Known::At(_)) && self.is_open(ON);
+        match self.known[THAW] {
+            Known::At(at) if out => Some(at + thaw.most),
+            _ => None,
+        }
     }
 
     /// Turns a proof that nothing fits into reasons a person can follow.
@@ -373,7 +389,7 @@ impl<'a> Network<'a> {
     fn thawing(&mut self, thaw: Thawed) {
         let why = self.thaw_reason();
         if let Some(before) = thaw.before {
-            if self.is_open(FRIDGE) {
+            if self.is_open(THAW) {
                 self.at_least(FRIDGE, THAW, before.least, Self::fridge_reason(&before));
             }
             let keeps = Reason::ThawedKeeps { most: spans::THAWED_KEEPS };

@@ -137,6 +137,12 @@ impl Hand<'_, '_> {
         self.fix(point, wanted);
     }
 
+    /// When it should go on; out of cold water no later than was planned before it was out to dry.
+    fn wanted_on(&self) -> Moment {
+        let wanted = wanted_on(self.network.order, &self.network.cooking);
+        self.network.out_of_water().map_or(wanted, |thawed| wanted.min(thawed + spans::AT_ONCE))
+    }
+
     /// What is left for a point now.
     fn left(&self, point: Point) -> (Moment, Moment) {
         bounds(self.network, self.minimal.window(point))
@@ -145,7 +151,7 @@ impl Hand<'_, '_> {
     fn same_day(&mut self) {
         self.fix(SERVE, self.network.order.dinner);
         self.fix(CARVE, self.at[SERVE] - spans::CARVING);
-        self.fix(ON, wanted_on(self.network.order, &self.network.cooking));
+        self.fix(ON, self.wanted_on());
         self.ready();
     }
 
@@ -156,7 +162,7 @@ impl Hand<'_, '_> {
         self.fix(CARVE, self.at[SERVE] - spans::CARVING);
         self.fix(TRAVEL, clock::floor(self.at[CARVE] - drive - spans::UNPACKING, ROUND));
         self.fix(PACK, self.at[TRAVEL] - spans::PACKING);
-        self.fix(ON, wanted_on(order, &self.network.cooking));
+        self.fix(ON, self.wanted_on());
         self.ready();
     }
 
@@ -167,7 +173,7 @@ impl Hand<'_, '_> {
         let drive = order.carry.map_or(TimeDelta::zero(), |carry| carry.drive);
         self.fix(TRAVEL, clock::floor(self.at[REHEAT] - drive - spans::UNPACKING, ROUND));
         self.fix(PACK, self.at[TRAVEL] - spans::PACKING * 2);
-        self.fix_awake(ON, wanted_on(order, &self.network.cooking));
+        self.fix_awake(ON, self.wanted_on());
         self.ready();
         self.fix(CARVE, self.at[READY] + spans::STAND);
         self.fix(CHILL, self.at[CARVE] + spans::CARVING);
