@@ -27,6 +27,8 @@ telegram-conflict-do = Stop one of the two; they would take each other's message
 # $url is what was set.
 telegram-bad-url = TELOXIDE_API_URL is no web address: { $url }.
 telegram-bad-url-do = Write it like http://localhost:8081, or leave it unset.
+telegram-no-api = There is no Bot API at { $url }: it has no such page.
+telegram-no-api-do = Check TELOXIDE_API_URL; without it, Telegram's own is used.
 # $url is what was given.
 telegram-bad-webhook = Telegram won't deliver to { $url }.
 telegram-bad-webhook-do = Use a public https address on port 443, 80, 88 or 8443.

@@ -27,6 +27,8 @@ telegram-conflict-do = Para uno de los dos; se quitarían los mensajes el uno al
 # $url is what was set.
 telegram-bad-url = TELOXIDE_API_URL no es una dirección web: { $url }.
 telegram-bad-url-do = Escríbela como http://localhost:8081, o déjala sin poner.
+telegram-no-api = En { $url } no hay ninguna API de bots: no existe esa página.
+telegram-no-api-do = Revisa TELOXIDE_API_URL; sin ella se usa la de Telegram.
 # $url is what was given.
 telegram-bad-webhook = Telegram no entrega en { $url }.
 telegram-bad-webhook-do = Usa una dirección https pública en el puerto 443, 80, 88 u 8443.

@@ -1,10 +1,12 @@
 //! What whoever runs the program sees and does: service managers, supervisors, a request to stop, a wrong clock, a full disk.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use carvetime_tests::clock::TestClock;
 use carvetime_tests::kitchen::Kitchen;
-use carvetime_tests::loopback::{Fault, Loopback, Rule};
+use carvetime_tests::loopback::{Fault, Loopback, Rule, TOKEN};
 use carvetime_tests::program::{Program, carvetime};
 use chrono::{DateTime, TimeDelta, TimeZone, Utc};
+use std::io::{Read, Write};
 use std::os::unix::net::UnixDatagram;
 use std::path::Path;
 use std::process::Command;
@@ -263,6 +265,168 @@ fn a_folder_that_can_t_be_written_is_one_line_and_exit_status_1() {
         assert!(line.contains(data.to_str().unwrap()) && line.contains("permissions"), "{log}");
     }
     assert_eq!(server.call_count(), 0, "nothing is asked of the platform before the data can be kept");
+}
+
+/// A server that knows no page.
+fn no_pages() -> String {
+    let listener = std::net::TcpListener::bind("127.0.0.1:0").unwrap();
+    let address = listener.local_addr().unwrap();
+    std::thread::spawn(move || {
+        for stream in listener.incoming() {
+            let mut stream = stream.unwrap();
+            let _ = stream.read(&mut [0; 4096]);
+            let page = "<html>404 Not Found</html>";
+            let _ = write!(stream, "HTTP/1.1 404 Not Found\r\nContent-Length: {}\r\n\r\n{page}", page.len());
+        }
+    });
+    format!("http://cook:{HIDDEN}@{address}/")
+}
+
+/// Stands in an address where a password does.
+const HIDDEN: &str = "not-to-be-seen";
+
+#[test]
+fn an_address_where_there_is_no_bot_api_is_one_line_and_exit_status_1() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut command = serve(&folder.path().join("data"));
+    command.env("TELOXIDE_TOKEN", TOKEN).env("TELOXIDE_API_URL", no_pages()).env("RUST_LOG", "off");
+    let ended = command.output().unwrap();
+    let said = String::from_utf8(ended.stderr).unwrap();
+    assert_eq!((ended.status.code(), said.trim().lines().count()), (Some(1), 1), "{said}");
+    assert!(said.contains("http://127.0.0.1:") && said.contains("TELOXIDE_API_URL"), "{said}");
+    let secret = TOKEN.split_once(':').unwrap().1;
+    assert!(!said.contains(HIDDEN) && !said.contains(secret), "{said}");
+}
+
+/// A network that is not there yet is no reason to end: the line says where it was looked for.
+#[test]
+fn an_address_where_nobody_answers_is_named_and_tried_again() {
+    for address in ["http://127.0.0.1:1/", "http://no-such-host.invalid/"] {
+        let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+        let data = folder.path().join("data");
+        let log = std::fs::File::create(folder.path().join("stderr")).unwrap();
+        let mut command = serve(&data);
+        command.env("TELOXIDE_TOKEN", TOKEN).env("TELOXIDE_API_URL", address).stderr(log);
+        let mut child = command.spawn().unwrap();
+        let until = Instant::now() + Duration::from_secs(20);
+        let said = || std::fs::read_to_string(folder.path().join("stderr")).unwrap();
+        while !said().contains(address) {
+            assert!(Instant::now() < until && child.try_wait().unwrap().is_none(), "{address}: {}", said());
+            std::thread::sleep(Duration::from_millis(20));
+        }
+        std::thread::sleep(Duration::from_secs(2));
+        assert!(child.try_wait().unwrap().is_none(), "it goes on: {}", said());
+        child.kill().unwrap();
+        child.wait().unwrap();
+        assert_eq!(said().matches("cannot be reached").count(), 1, "{}", said());
+        assert!(!said().contains("clock"), "{}", said());
+        drop(server);
+    }
+}
+
+#[test]
+fn a_clock_that_must_be_wrong_is_named_where_the_platform_can_t_be_reached() {
+    let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+    server.set_offline(true);
+    let clock = TestClock::new(folder.path().join("clock"));
+    clock.set(Utc.with_ymd_and_hms(1970, 1, 1, 0, 5, 0).unwrap());
+    let program = Program::clocked(&server, &folder.path().join("data"), &clock, "error", None);
+    let until = Instant::now() + Duration::from_secs(20);
+    while !program.log().contains("clock is wrong") {
+        assert!(Instant::now() < until && program.runs(), "{}", program.log());
+        std::thread::sleep(Duration::from_millis(20));
+    }
+    assert!(program.log().contains("1970-01-01 00:05 UTC"), "{}", program.log());
+}
+
+#[test]
+fn a_token_revoked_while_it_serves_is_one_line_and_exit_status_1() {
+    let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+    let data = folder.path().join("data");
+    let mut command = serve(&data);
+    command.env("RUST_LOG", "off");
+    let program = Program::start(command, &server, &data);
+    polled(&server);
+    server.set_token_good(false);
+    server.person("Rosa");
+    server.tell("Rosa", QUESTION); // ends the poll under way
+    assert_eq!(program.wait(Duration::from_secs(60)).code(), Some(1));
+    let log = program.log();
+    assert!(log.trim().lines().count() == 1 && log.contains("TELOXIDE_TOKEN"), "{log}");
+}
+
+/// The days that have an export.
+fn exported(data: &Path) -> Vec<String> {
+    let entries = std::fs::read_dir(data.join("exports")).into_iter().flatten();
+    let mut names: Vec<String> = entries.map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
+    names.retain(|name| name.starts_with("daily-") && name.ends_with(".jsonl"));
+    names.sort();
+    names
+}
+
+fn wait_for(what: &str, done: impl Fn() -> bool) {
+    let until = Instant::now() + Duration::from_secs(20);
+    while !done() {
+        assert!(Instant::now() < until, "no {what}");
+        std::thread::sleep(Duration::from_millis(20));
+    }
+}
+
+#[test]
+fn every_day_is_exported_and_after_a_failure_it_is_tried_again_the_same_day() {
+    let kitchen = Kitchen::loud();
+    let day = |day| Utc.with_ymd_and_hms(2027, 11, day, 16, 0, 0).unwrap();
+    let data = kitchen.data();
+    for today in [21, 22] {
+        kitchen.clock.set(day(today));
+        wait_for("export", || exported(&data).contains(&format!("daily-2027-11-{today}.jsonl")));
+    }
+    std::fs::rename(data.join("exports"), data.join("moved")).unwrap();
+    std::fs::write(data.join("exports"), "no folder").unwrap();
+    kitchen.clock.set(day(23));
+    wait_for("failure", || kitchen.program().log().contains("the daily export failed"));
+    std::fs::remove_file(data.join("exports")).unwrap();
+    std::fs::rename(data.join("moved"), data.join("exports")).unwrap();
+    kitchen.clock.set(day(23) + TimeDelta::minutes(5));
+    std::thread::sleep(Duration::from_millis(300));
+    assert_eq!(exported(&data).last().unwrap(), "daily-2027-11-22.jsonl", "not at every turn");
+    kitchen.clock.set(day(23) + TimeDelta::minutes(16));
+    wait_for("second try", || exported(&data).contains(&"daily-2027-11-23.jsonl".to_owned()));
+}
+
+#[test]
+fn the_program_itself_exports_the_day_it_starts_and_says_what_a_damaged_store_has_lost() {
+    let (server, folder) = (Loopback::start(), tempfile::tempdir().unwrap());
+    let data = folder.path().join("data");
+    let program = Program::serve(&server, &data);
+    polled(&server);
+    wait_for("export", || exported(&data).len() == 1);
+    let rosa = server.person("Rosa");
+    for _ in 0..3 {
+        server.tell("Rosa", QUESTION);
+        server.expect(rosa, "flake kosher");
+    }
+    program.kill();
+    std::fs::remove_dir_all(data.join("store")).unwrap();
+    let calls = server.call_count();
+    let program = Program::serve(&server, &data);
+    server.wait_calls("a poll", |all| all.iter().skip(calls).any(|call| call.method == "getUpdates"));
+    let log = program.log();
+    let line = log.lines().find(|line| line.contains("put aside")).unwrap_or_else(|| panic!("{log}"));
+    assert!(line.contains("missing=6") && line.contains("daily-") && line.contains("store.damaged-"), "{line}");
+    program.kill();
+    // The same in the terminal.
+    std::fs::remove_dir_all(data.join("store")).unwrap();
+    let exports = data.join("exports").join(&exported(&data)[0]);
+    assert!(exports.exists());
+    server.tell("Rosa", QUESTION);
+    let program = Program::serve(&server, &data);
+    server.expect(rosa, "flake kosher");
+    program.kill();
+    std::fs::remove_dir_all(data.join("store")).unwrap();
+    let chat = Command::new(carvetime()).args(["chat", "--locale", "en-US", "--data"]).arg(&data).output().unwrap();
+    let said = String::from_utf8(chat.stderr).unwrap();
+    assert!(chat.status.success() && said.contains("are missing") && said.contains("store.damaged-"), "{said}");
 }
 
 #[test]

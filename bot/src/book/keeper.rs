@@ -40,6 +40,12 @@ pub fn open(dir: &Path, now: DateTime<Utc>) -> Result<(SledBook, Option<Recovere
     Ok((book, recovered))
 }
 
+/// When the book in the data directory `dir` was last written, by the clock of then. To be asked before it is opened.
+pub fn written(dir: &Path) -> Option<DateTime<Utc>> {
+    let written = std::fs::metadata(dir.join(STORE).join("db")).and_then(|file| file.modified()).ok();
+    written.map(DateTime::from)
+}
+
 /// Opens the book in the data directory `dir` as it is, to be read.
 ///
 /// # Errors

@@ -463,13 +463,13 @@ impl Engine {
         &self.pages
     }
 
-    /// Writes the day's export into the data directory `dir` while nothing changes; once a day.
+    /// Writes the day's export into the data directory `dir` while nothing changes, once a day. Whether it is new.
     ///
     /// # Errors
     /// As [`keeper::export_daily`](crate::book::keeper::export_daily).
-    pub fn export_daily(&self, dir: &Path, now: DateTime<Utc>) -> Result<(), BookError> {
+    pub fn export_daily(&self, dir: &Path, now: DateTime<Utc>) -> Result<bool, BookError> {
         let _still = self.desk();
-        crate::book::keeper::export_daily(self.drafted.book(), dir, now).map(drop)
+        Ok(crate::book::keeper::export_daily(self.drafted.book(), dir, now)?.is_some())
     }
 
     /// Writes a backup while nothing changes. Returns the number of rows.

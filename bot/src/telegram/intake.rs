@@ -9,6 +9,7 @@ use crate::clock::Clock;
 use crate::engine::{Arrival, Engine};
 use crate::room::state::Room;
 use crate::room::{PersonId, RoomId, RoomKind};
+use chrono::{DateTime, Utc};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
 use std::time::Duration;
@@ -62,6 +63,11 @@ impl Intake {
     /// What an operator can watch.
     pub fn pulse(&self) -> &Pulse {
         &self.serving.pulse
+    }
+
+    /// The time.
+    pub fn now(&self) -> DateTime<Utc> {
+        self.serving.clock.now()
     }
 
     /// Makes `updates` durable. When this returns, they may be confirmed.

@@ -12,7 +12,9 @@
 //! Owns everything that is Telegram's: updates, limits, refusals, menus. Decides nothing. The token stays in [`Token`] and in
 //! the Bot API client; neither is ever printed. Logs hold no personal data. Start at [`serve`]; tests start at [`Server`].
 
+mod exports;
 mod files;
+mod greeting;
 mod health;
 mod hear;
 mod inline;
@@ -35,21 +37,22 @@ use crate::clock::{Clock, SystemClock, sleep_until};
 use crate::engine::{Arrival, Engine};
 use crate::room::decide;
 use crate::words::{Arg, Text, Voice};
+use chrono::{DateTime, Utc};
+use exports::Exports;
 use hear::Identity;
 use intake::Intake;
 pub use pace::{BOARD_EVERY, Pace};
 pub use patience::Patience;
 use pulse::{Pulse, Round};
-use refusal::Refusal;
 use std::net::SocketAddr;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 use steady::Steady;
 use teloxide::Bot;
-use teloxide::requests::Requester;
 use tokio::sync::{Notify, watch};
 use tokio::task::JoinHandle;
+use tokio::time::{Instant, timeout_at};
 
 /// A bot token. Printing it shows that there is one, not which.
 #[derive(Clone)]
@@ -118,6 +121,9 @@ impl Options {
     }
 }
 
+/// How long stopping may take, whatever hangs; with a second for the runtime it is what README.md promises.
+const STOP_WITHIN: Duration = Duration::from_secs(4);
+
 /// Longest wait for an answer that comes at once.
 const SHORT: Duration = Duration::from_secs(17);
 
@@ -140,6 +146,12 @@ pub enum ServeError {
     #[error("{url:?} is no base URL")]
     BadUrl {
         /// What was given.
+        url: String,
+    },
+    /// What answers at the base URL is no Bot API.
+    #[error("{url:?} has no Bot API")]
+    NoApi {
+        /// Where, without what may be secret in it.
         url: String,
     },
     /// The platform does not deliver to this address.
@@ -180,6 +192,9 @@ impl ServeError {
                 Text::new("telegram-bad-url").with("url", Arg::Verbatim(url.clone())),
                 Text::new("telegram-bad-url-do"),
             ),
+            Self::NoApi { url } => {
+                (Text::new("telegram-no-api").with("url", Arg::Verbatim(url.clone())), Text::new("telegram-no-api-do"))
+            }
             Self::BadWebhook { url } => (
                 Text::new("telegram-bad-webhook").with("url", Arg::Verbatim(url.clone())),
                 Text::new("telegram-bad-webhook-do"),
@@ -232,7 +247,8 @@ struct Serving {
 pub fn serve(options: &Options, data: &Path, voice: Arc<Voice>) -> Result<(), ServeError> {
     quiet_panics();
     let bot = options.bot()?;
-    let (book, recovered) = keeper::open(data, chrono::Utc::now())?;
+    let written = keeper::written(data);
+    let (book, recovered) = keeper::open(data, Utc::now())?;
     if let Some(recovered) = recovered {
         tracing::error!(
             aside = %recovered.aside.display(),
@@ -244,6 +260,7 @@ pub fn serve(options: &Options, data: &Path, voice: Arc<Voice>) -> Result<(), Se
     let engine = Engine::new(Arc::new(book), Arc::clone(&voice) as _, decide)?;
     let mut server = Server::new(bot, Arc::new(engine), voice);
     server.data = Some(data.into());
+    server.written = written;
     server.webhook = options.webhook.clone();
     server.health = options.health;
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
@@ -287,6 +304,10 @@ pub struct Server {
     pub health: Option<SocketAddr>,
     /// The data directory, for the daily exports; without it there are none.
     pub data: Option<PathBuf>,
+    /// When the data was last written, if that is known: a clock that shows an earlier time is wrong.
+    pub written: Option<DateTime<Utc>>,
+    /// By webhook: how often the platform is asked whether it still delivers here.
+    pub ask_every: Duration,
 }
 
 impl Server {
@@ -294,7 +315,20 @@ impl Server {
     pub fn new(bot: Bot, engine: Arc<Engine>, voice: Arc<Voice>) -> Self {
         let (clock, set, pace) = (Arc::new(SystemClock), Arc::default(), Pace::default());
         let patience = Patience::default();
-        Self { bot, engine, voice, clock, set, pace, patience, webhook: None, health: None, data: None }
+        Self {
+            bot,
+            engine,
+            voice,
+            clock,
+            set,
+            pace,
+            patience,
+            webhook: None,
+            health: None,
+            data: None,
+            written: None,
+            ask_every: webhook::ASK_EVERY,
+        }
     }
 
     /// Serves until `shutdown` is done.
@@ -302,14 +336,14 @@ impl Server {
     /// # Errors
     /// See [`serve`].
     pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
-        let Self { bot, engine, voice, clock, set, pace, patience, webhook, health, data } = self;
+        let Self { bot, engine, voice, clock, set, pace, patience, webhook, health, data, written, ask_every } = self;
         let (outbound, files, patience, pulse) = (Arc::default(), Arc::default(), Arc::new(patience), Arc::default());
         let clock = Arc::new(Steady::new(clock));
         let voice_of_menu = Arc::clone(&voice);
         let serving = Serving { bot, engine, voice, clock, pulse, turns: set, outbound, files, patience };
         tokio::pin!(shutdown);
         let me = tokio::select! {
-            me = introduce(&serving.bot) => me?,
+            me = greeting::introduce(&serving.bot, &*serving.clock, written) => me?,
             () = &mut shutdown => return Ok(()),
         };
         let (engine, id) = (Arc::clone(&serving.engine), me.id);
@@ -318,11 +352,11 @@ impl Server {
         }
         tracing::info!(name = me.username, "serving");
         let (end_in, ending_in) = watch::channel(false);
-        let (end_out, ending_out) = watch::channel(false);
+        let (end_out, ending_out) = watch::channel(None);
         let menu_bot = serving.bot.clone();
         let menu = tokio::spawn(async move { menu::publish(&menu_bot, &voice_of_menu).await });
         let home = me.username.clone();
-        let mut inbound = receive(&serving, me, webhook, ending_in.clone())?;
+        let mut inbound = receive(&serving, me, webhook.map(|webhook| (webhook, ask_every)), ending_in.clone())?;
         let mut fetching = tokio::spawn(files::run(serving.clone(), ending_in.clone()));
         let mut turns = tokio::spawn(turns(serving.clone(), data, ending_in));
         let pulse = Arc::clone(&serving.pulse);
@@ -344,9 +378,12 @@ impl Server {
             Some(ended) => ended,
             None => {
                 tracing::info!("stopping");
+                let deadline = Instant::now() + STOP_WITHIN;
                 end_in.send_replace(true);
-                let heard = flatten(inbound.await).and(flatten(fetching.await)).and(flatten(turns.await));
-                end_out.send_replace(true);
+                let heard = async { flatten(inbound.await).and(flatten(fetching.await)).and(flatten(turns.await)) };
+                // What hangs is cut off: nothing of it was confirmed.
+                let heard = timeout_at(deadline, heard).await.unwrap_or(Ok(()));
+                end_out.send_replace(Some(deadline));
                 heard.and(flatten(outbound.await))
             }
         };
@@ -367,13 +404,13 @@ async fn watched(address: Option<SocketAddr>, serving: Serving) -> Result<(), Se
 fn receive(
     serving: &Serving,
     me: Identity,
-    webhook: Option<Webhook>,
+    webhook: Option<(Webhook, Duration)>,
     ending: watch::Receiver<bool>,
 ) -> Result<JoinHandle<Result<(), ServeError>>, ServeError> {
     let intake = Intake::new(serving.clone(), me);
     let bot = &serving.bot;
     Ok(match webhook {
-        Some(webhook) => tokio::spawn(webhook::run(bot.clone(), intake, webhook, ending)),
+        Some((webhook, every)) => tokio::spawn(webhook::run(bot.clone(), intake, webhook, every, ending)),
         None => {
             let options = Options::new(bot.token(), Some(bot.api_url().as_str()));
             tokio::spawn(polling::run(options.bot_that_waits(polling::LONGEST)?, intake, ending))
@@ -390,7 +427,7 @@ const LOOK_AHEAD: Duration = Duration::from_secs(5);
 
 /// Takes what was heard and what is due through its turns, until `ending`; then once more.
 async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Receiver<bool>) -> Result<(), ServeError> {
-    let mut exported = None;
+    let mut exports = Exports::new(data);
     loop {
         serving.pulse.beat(Round::Turns);
         let ended = *ending.borrow();
@@ -401,15 +438,7 @@ async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Recei
             }
         }
         let (engine, now) = (Arc::clone(&serving.engine), serving.clock.now());
-        let today = Some(now.date_naive());
-        if let Some(data) = data.clone().filter(|_| exported != today) {
-            exported = today;
-            let engine = Arc::clone(&engine);
-            if let Err(error) = blocking(move || engine.export_daily(&data, now)).await {
-                // The day goes on without; the next one tries again.
-                tracing::error!(%error, "the daily export failed");
-            }
-        }
+        exports.look_after(&serving, now).await;
         let (taken, rung, next, crowded) = blocking(move || {
             let (taken, rung) = (engine.work(now)?, engine.ring(now)?);
             Ok((taken, rung, engine.next_bell()?, engine.is_crowded()))
@@ -420,35 +449,13 @@ async fn turns(serving: Serving, data: Option<PathBuf>, mut ending: watch::Recei
         if ended {
             return Ok(());
         }
+        let next = next.into_iter().chain(exports.due()).min();
         tokio::select! {
             () = serving.turns.notified() => {}
             () = tokio::time::sleep(sleep_until(next, serving.clock.now())) => {}
             () = tokio::time::sleep(if rung > 0 { Duration::ZERO } else { LOOK_AHEAD }), if crowded => {}
             _ = ending.changed() => {}
         }
-    }
-}
-
-/// Who we are; asked until the platform answers.
-async fn introduce(bot: &Bot) -> Result<Identity, ServeError> {
-    let mut failures = 0;
-    loop {
-        let wait = match bot.get_me().await {
-            Ok(me) => {
-                let username = me.user.username.clone().unwrap_or_default();
-                return Ok(Identity { id: me.user.id.0.cast_signed(), username });
-            }
-            Err(error) => match refusal::read(&error) {
-                Refusal::BadToken | Refusal::Gone => return Err(ServeError::BadToken),
-                Refusal::Wait(wait) => wait,
-                _ => pace::backoff(failures),
-            },
-        };
-        if failures == 0 {
-            tracing::error!("the Bot API cannot be reached; trying again until it can");
-        }
-        failures = failures.saturating_add(1);
-        tokio::time::sleep(wait).await;
     }
 }
 

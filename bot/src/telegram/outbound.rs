@@ -33,17 +33,14 @@ const LOOK_AGAIN: Duration = Duration::from_millis(50);
 /// How long it rests at most, so that others see that it lives.
 const REST: Duration = Duration::from_secs(30);
 
-/// How long a shutdown waits for the outbox.
-const LAST_CALL: Duration = Duration::from_secs(5);
-
 type Delivered = (Outgoing, Result<send::Delivered, Refusal>);
 
-/// Sends as the bot called `home` until `ending` turns true, then what can go within [`LAST_CALL`].
+/// Sends as the bot called `home` until `ending` names a time, then what can go until then.
 pub async fn run(
     serving: Serving,
     home: String,
     pace: Pace,
-    mut ending: watch::Receiver<bool>,
+    mut ending: watch::Receiver<Option<Instant>>,
 ) -> Result<(), ServeError> {
     let sender = Sender { serving, held_back: Arc::default(), home, pace: Arc::new(Mutex::new(pace)) };
     let mut tasks: JoinSet<Delivered> = JoinSet::new();
@@ -66,7 +63,7 @@ pub async fn run(
             () = sender.serving.outbound.notified() => {}
             () = sleep(LOOK_AGAIN), if deadline.is_some() || waiting > tasks.len() => {}
             () = sleep(REST) => {}
-            () = until_true(&mut ending), if deadline.is_none() => deadline = Some(Instant::now() + LAST_CALL),
+            () = until_set(&mut ending), if deadline.is_none() => deadline = Some(ending.borrow().unwrap_or_else(Instant::now)),
         }
     }
 }
@@ -95,8 +92,8 @@ fn lead_home(out: &mut Outgoing, home: &str) {
     }
 }
 
-async fn until_true(ending: &mut watch::Receiver<bool>) {
-    let _ = ending.wait_for(|ending| *ending).await; // the other end is gone: that is an ending too
+async fn until_set(ending: &mut watch::Receiver<Option<Instant>>) {
+    let _ = ending.wait_for(Option::is_some).await; // the other end is gone: that is an ending too
 }
 
 struct Sender {

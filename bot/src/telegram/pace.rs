@@ -10,7 +10,8 @@ use std::num::NonZeroU32;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
-const fn count(number: u32) -> NonZeroU32 {
+/// A number for a limit.
+pub const fn count(number: u32) -> NonZeroU32 {
     match NonZeroU32::new(number) {
         Some(number) => number,
         None => NonZeroU32::MIN,

@@ -1,13 +1,14 @@
 //! Receiving by asking: updates are made durable, and only then the next request confirms them.
 
+use super::greeting::complain;
 use super::intake::{Intake, WANTED};
 use super::pace::backoff;
 use super::refusal::{self, Refusal};
 use super::{SHORT, ServeError};
 use std::time::Duration;
-use teloxide::Bot;
 use teloxide::payloads::GetUpdatesSetters;
 use teloxide::requests::Requester;
+use teloxide::{Bot, RequestError};
 use tokio::sync::watch;
 use tokio::time::{Instant, sleep};
 
@@ -60,13 +61,13 @@ impl Receiver {
                         self.offset = next;
                     }
                 }
-                Err(error) => self.failed(refusal::read(&error)).await?,
+                Err(error) => self.failed(&error).await?,
             }
         }
     }
 
-    async fn failed(&mut self, refusal: Refusal) -> Result<(), ServeError> {
-        let wait = match refusal {
+    async fn failed(&mut self, error: &RequestError) -> Result<(), ServeError> {
+        let wait = match refusal::read(error) {
             Refusal::BadToken => return Err(ServeError::BadToken),
             Refusal::Conflict => return Err(ServeError::Conflict),
             Refusal::Webhook if self.failures == 0 => {
@@ -79,7 +80,7 @@ impl Receiver {
         };
         self.intake.pulse().reachable(false);
         if self.failures == 0 {
-            tracing::error!("the Bot API cannot be reached; trying again until it can");
+            complain(&self.bot, error, self.intake.now(), None);
         }
         self.failures = self.failures.saturating_add(1);
         sleep(wait).await;

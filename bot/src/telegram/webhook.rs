@@ -1,16 +1,24 @@
 //! Receiving by delivery: a listener that says 200 only when the update is durable.
 //!
 //! Encryption is left to whatever stands in front of it. Requests without the secret, made anew at every start and told
-//! only to the platform, are turned away.
+//! only to the platform, are turned away before anything more of them is read, and so is whoever takes too long.
 
+use super::greeting::complain;
 use super::intake::{Intake, WANTED};
-use super::pace::backoff;
+use super::pace::{backoff, count};
 use super::refusal::{self, Refusal};
 use super::{ServeError, Serving, Webhook, inline};
+use crate::clock::Clock;
 use axum::Router;
-use axum::body::Bytes;
-use axum::extract::{DefaultBodyLimit, State};
-use axum::http::{HeaderMap, Method, StatusCode, Uri};
+use axum::body::{Body, HttpBody, to_bytes};
+use axum::extract::{Request, State};
+use axum::http::{HeaderValue, Method, StatusCode, header};
+use axum::response::{IntoResponse, Response};
+use governor::{DefaultDirectRateLimiter, Quota, RateLimiter};
+use hyper::server::conn::http1;
+use hyper_util::rt::{TokioIo, TokioTimer};
+use hyper_util::service::TowerToHyperService;
+use std::pin::pin;
 use std::sync::Arc;
 use std::time::Duration;
 use subtle::ConstantTimeEq;
@@ -18,9 +26,10 @@ use teloxide::Bot;
 use teloxide::payloads::SetWebhookSetters;
 use teloxide::requests::Requester;
 use teloxide::types::Update;
-use tokio::net::TcpListener;
-use tokio::sync::{Mutex, mpsc, watch};
-use tokio::time::sleep;
+use tokio::net::{TcpListener, TcpStream};
+use tokio::sync::{Mutex, Semaphore, mpsc, watch};
+use tokio::task::JoinSet;
+use tokio::time::{sleep, timeout};
 use url::Url;
 
 /// The header with the secret.
@@ -29,17 +38,33 @@ const SECRET: &str = "x-telegram-bot-api-secret-token";
 /// Largest update read.
 const MAX_BODY: usize = 1024 * 1024;
 
+/// How long the head of a request may take, from when the last one was answered.
+const HEAD_WITHIN: Duration = Duration::from_secs(5);
+
+/// How long the rest of it may take.
+const BODY_WITHIN: Duration = Duration::from_secs(10);
+
 /// How long a shutdown waits for a request that does not end.
-const LAST_REQUEST: Duration = Duration::from_secs(2);
+const LAST_REQUEST: Duration = Duration::from_secs(1);
 
 /// Deliveries at a time; they are taken in one after the other anyway.
 const CONNECTIONS: u8 = 4;
+
+/// Connections open at a time, whoever they come from.
+const OPEN: usize = 256;
+
+/// Requests without the secret that are told so: 20 at once, then 10 a second.
+const STRANGERS: Quota = Quota::per_second(count(10)).allow_burst(count(20));
+
+/// How often the platform is asked whether it still delivers here.
+pub const ASK_EVERY: Duration = Duration::from_secs(300);
 
 /// Receives until `ending` turns true. The webhook stays set: updates wait at the platform for the next start.
 pub async fn run(
     bot: Bot,
     intake: Intake,
     webhook: Webhook,
+    ask_every: Duration,
     mut ending: watch::Receiver<bool>,
 ) -> Result<(), ServeError> {
     let address = webhook.listen;
@@ -48,44 +73,113 @@ pub async fn run(
     let (broken, mut breaks) = mpsc::channel(1);
     let url: Url = webhook.url.parse().map_err(|_| ServeError::BadWebhook { url: webhook.url.clone() })?;
     let serving = intake.serving();
-    let door =
-        Door { serving, intake: Mutex::new(intake), path: url.path().to_owned(), secret: secret.clone(), broken };
+    let platform = Platform { bot, url: url.clone(), secret: secret.clone(), serving: serving.clone() };
+    let (path, strangers) = (url.path().to_owned(), RateLimiter::direct(STRANGERS));
+    let door = Door { serving, intake: Mutex::new(intake), path, secret, broken, strangers };
     // No routes: a path with braces in it would be read as a pattern.
-    let router = Router::new().fallback(deliver).layer(DefaultBodyLimit::max(MAX_BODY)).with_state(Arc::new(door));
-    let mut too_late = ending.clone();
-    let served = axum::serve(listener, router).with_graceful_shutdown(async move {
-        let _ = ending.wait_for(|ending| *ending).await; // the other end is gone: that is an ending too
-    });
-    tokio::select! {
-        ended = served.into_future() => Ok(ended?),
+    let router = Router::new().fallback(deliver).with_state(Arc::new(door));
+    let (mut open, doors) = (JoinSet::new(), ending.clone());
+    let served = tokio::select! {
+        () = welcome(&listener, &router, &doors, &mut open) => Ok(()),
         error = breaks.recv() => error.map_or(Ok(()), Err),
-        refused = announce(&bot, &url, &secret) => Err(refused),
-        () = async {
-            let _ = too_late.wait_for(|ending| *ending).await;
-            sleep(LAST_REQUEST).await;
-        } => Ok(()),
+        refused = platform.watch(ask_every) => Err(refused),
+        _ = async { ending.wait_for(|ending| *ending).await.is_ok() } => Ok(()), // the other end is gone: an ending too
+    };
+    drop(listener);
+    if served.is_ok() {
+        let last = async { while open.join_next().await.is_some() {} };
+        let _ = timeout(LAST_REQUEST, last).await; // what was not confirmed comes again
+    }
+    served
+}
+
+/// Opens to whoever comes, a task each in `open`. Never ends.
+async fn welcome(listener: &TcpListener, router: &Router, ending: &watch::Receiver<bool>, open: &mut JoinSet<()>) {
+    let seats = Arc::new(Semaphore::new(OPEN));
+    loop {
+        let Ok(seat) = Arc::clone(&seats).acquire_owned().await else { return };
+        while open.try_join_next().is_some() {}
+        match listener.accept().await {
+            Ok((stream, _)) => {
+                let (router, ending) = (router.clone(), ending.clone());
+                open.spawn(async move {
+                    talk(stream, router, ending).await;
+                    drop(seat);
+                });
+            }
+            Err(_) => sleep(Duration::from_millis(50)).await, // no file handles left: some will be given back
+        }
     }
 }
 
-/// Tells the platform where to deliver. Returns only if it refuses.
-async fn announce(bot: &Bot, url: &Url, secret: &str) -> ServeError {
-    let refused = || ServeError::BadWebhook { url: url.to_string() };
-    let mut failures = 0;
-    loop {
-        let request =
-            bot.set_webhook(url.clone()).secret_token(secret).max_connections(CONNECTIONS).allowed_updates(WANTED);
-        let wait = match request.await.map_err(|error| refusal::read(&error)) {
-            Ok(_) | Err(Refusal::Taken(_)) => return std::future::pending().await,
-            Err(Refusal::BadToken) => return ServeError::BadToken,
-            Err(Refusal::Wait(wait)) => wait,
-            Err(Refusal::Down) => backoff(failures),
-            Err(_) => return refused(),
-        };
-        if failures == 0 {
-            tracing::error!("the Bot API cannot be reached; trying again until it can");
+/// One connection, to its end.
+async fn talk(stream: TcpStream, router: Router, mut ending: watch::Receiver<bool>) {
+    let mut http = http1::Builder::new();
+    http.timer(TokioTimer::new()).header_read_timeout(HEAD_WITHIN);
+    let mut connection = pin!(http.serve_connection(TokioIo::new(stream), TowerToHyperService::new(router)));
+    tokio::select! {
+        _ = connection.as_mut() => return, // whatever ended it: the platform tells again what was not confirmed
+        _ = async { ending.wait_for(|ending| *ending).await.is_ok() } => {}
+    }
+    connection.as_mut().graceful_shutdown();
+    let _ = connection.await;
+}
+
+/// The platform, as whoever wants its updates delivered sees it.
+struct Platform {
+    bot: Bot,
+    url: Url,
+    secret: String,
+    serving: Serving,
+}
+
+impl Platform {
+    /// Tells it where to deliver, and looks every now and then whether it still does: to a bot that nobody speaks to, nothing else says
+    /// that its token is not good any more. Returns only if something is wrong.
+    async fn watch(&self, every: Duration) -> ServeError {
+        if let Err(refused) = self.announce().await {
+            return refused;
         }
-        failures = failures.saturating_add(1);
-        sleep(wait).await;
+        loop {
+            sleep(every).await;
+            match self.bot.get_webhook_info().await {
+                Ok(info) => {
+                    self.serving.pulse.reachable(true);
+                    let here = |url: &Url| (url.host_str() == self.url.host_str()) && url.path() == self.url.path();
+                    if !info.url.as_ref().is_some_and(here) {
+                        return ServeError::Conflict;
+                    }
+                    if let Some(message) = info.last_error_message.filter(|_| info.pending_update_count > 0) {
+                        tracing::warn!(waiting = info.pending_update_count, message, "the platform can't deliver");
+                    }
+                }
+                Err(error) => match refusal::read(&error) {
+                    Refusal::BadToken => return ServeError::BadToken,
+                    Refusal::Down => self.serving.pulse.reachable(false),
+                    _ => {}
+                },
+            }
+        }
+    }
+
+    async fn announce(&self) -> Result<(), ServeError> {
+        let mut failures = 0;
+        loop {
+            let request = self.bot.set_webhook(self.url.clone()).secret_token(&self.secret);
+            let Err(error) = request.max_connections(CONNECTIONS).allowed_updates(WANTED).await else { return Ok(()) };
+            let wait = match refusal::read(&error) {
+                Refusal::Taken(_) => return Ok(()),
+                Refusal::BadToken => return Err(ServeError::BadToken),
+                Refusal::Wait(wait) => wait,
+                Refusal::Down => backoff(failures),
+                _ => return Err(ServeError::BadWebhook { url: self.url.to_string() }),
+            };
+            if failures == 0 {
+                complain(&self.bot, &error, self.serving.clock.now(), None);
+            }
+            failures = failures.saturating_add(1);
+            sleep(wait).await;
+        }
     }
 }
 
@@ -96,35 +190,54 @@ struct Door {
     secret: String,
     /// Where the reason goes when nothing can be made durable any more.
     broken: mpsc::Sender<ServeError>,
+    /// How many without the secret are told so.
+    strangers: DefaultDirectRateLimiter,
 }
 
-async fn deliver(
-    State(door): State<Arc<Door>>,
-    method: Method,
-    uri: Uri,
-    headers: HeaderMap,
-    body: Bytes,
-) -> StatusCode {
-    if method != Method::POST || uri.path() != door.path {
-        return StatusCode::NOT_FOUND;
-    }
-    let given = headers.get(SECRET).map(|value| value.as_bytes()).unwrap_or_default();
-    if !bool::from(given.ct_eq(door.secret.as_bytes())) {
-        return StatusCode::UNAUTHORIZED;
-    }
-    let Some(update) = read(&body) else {
-        tracing::error!("an update could not be read and was dropped");
-        return StatusCode::OK; // it would come again and again
+/// Nothing of a request is read before it has shown the secret.
+async fn deliver(State(door): State<Arc<Door>>, request: Request) -> Response {
+    let (head, body) = request.into_parts();
+    let given = head.headers.get(SECRET).map(HeaderValue::as_bytes).unwrap_or_default();
+    let known = bool::from(given.ct_eq(door.secret.as_bytes()));
+    let here = head.method == Method::POST && head.uri.path() == door.path;
+    let status = match (known, here) {
+        (true, true) => door.let_in(body).await,
+        (true, false) => StatusCode::NOT_FOUND,
+        (false, _) if door.strangers.check().is_err() => StatusCode::TOO_MANY_REQUESTS,
+        (false, true) => StatusCode::UNAUTHORIZED,
+        (false, false) => StatusCode::NOT_FOUND,
     };
-    let rest = inline::take(&door.serving, vec![update]);
-    if rest.is_empty() {
-        return StatusCode::OK;
+    match known {
+        true => status.into_response(),
+        false => (status, [(header::CONNECTION, "close")]).into_response(),
     }
-    match door.intake.lock().await.take(rest).await {
-        Ok(()) => StatusCode::OK,
-        Err(error) => {
-            let _ = door.broken.try_send(error); // the first reason is the one to tell
-            StatusCode::INTERNAL_SERVER_ERROR
+}
+
+impl Door {
+    /// Says 200 only when the update is durable.
+    async fn let_in(&self, body: Body) -> StatusCode {
+        if body.size_hint().lower() > MAX_BODY as u64 {
+            return StatusCode::PAYLOAD_TOO_LARGE;
+        }
+        let body = match timeout(BODY_WITHIN, to_bytes(body, MAX_BODY)).await {
+            Ok(Ok(body)) => body,
+            Ok(Err(_)) => return StatusCode::PAYLOAD_TOO_LARGE, // or the other end is gone and hears nothing
+            Err(_) => return StatusCode::REQUEST_TIMEOUT,
+        };
+        let Some(update) = read(&body) else {
+            tracing::error!("an update could not be read and was dropped");
+            return StatusCode::OK; // it would come again and again
+        };
+        let rest = inline::take(&self.serving, vec![update]);
+        if rest.is_empty() {
+            return StatusCode::OK;
+        }
+        match self.intake.lock().await.take(rest).await {
+            Ok(()) => StatusCode::OK,
+            Err(error) => {
+                let _ = self.broken.try_send(error); // the first reason is the one to tell
+                StatusCode::INTERNAL_SERVER_ERROR
+            }
         }
     }
 }

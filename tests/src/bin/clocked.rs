@@ -31,6 +31,7 @@ async fn main() {
     let mut server = Server::new(bot, engine, voice);
     server.clock = Arc::new(move || read(&file).unwrap_or_else(Utc::now));
     server.set = set;
+    server.data = Some(PathBuf::from(&data));
     server.webhook = std::env::var(LISTEN).ok().map(|listen| Webhook {
         url: "https://cook.example/hook".to_owned(),
         listen: listen.parse().expect("an address"),
