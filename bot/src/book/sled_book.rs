@@ -299,7 +299,7 @@ fn remove_half_snapshots(path: &Path) -> Result<(), BookError> {
 
 #[cfg(test)]
 #[cfg(target_os = "linux")]
-#[allow(clippy::unwrap_used)]
+#[allow(clippy::unwrap_used, clippy::panic)]
 mod tests {
     use super::*;
     use std::os::unix::fs::symlink;
