@@ -39,7 +39,10 @@ fn fill(book: &SledBook) {
     book.sync(Loss::Power).unwrap();
 }
 
-fn rows(book: &dyn Book) -> BTreeMap<Vec<u8>, Vec<u8>> {
+/// Keys and values.
+type Rows = BTreeMap<Vec<u8>, Vec<u8>>;
+
+fn rows(book: &dyn Book) -> Rows {
     let shelves = [Shelf::Rooms, Shelf::People, Shelf::Outbox];
     shelves.into_iter().flat_map(|shelf| book.rows(shelf, &[], &[255; 64], 10_000).unwrap()).collect()
 }
@@ -139,7 +142,7 @@ fn go_on(book: &SledBook) {
 }
 
 /// A data directory as a killed process leaves it, what was in its book, and what was in its last export.
-fn killed(dir: &Path) -> (BTreeMap<Vec<u8>, Vec<u8>>, BTreeMap<Vec<u8>, Vec<u8>>) {
+fn killed(dir: &Path) -> (Rows, Rows) {
     let home = tempdir().unwrap();
     let book = SledBook::open(home.path()).unwrap();
     fill(&book);
@@ -153,12 +156,7 @@ fn killed(dir: &Path) -> (BTreeMap<Vec<u8>, Vec<u8>>, BTreeMap<Vec<u8>, Vec<u8>>
 }
 
 /// Opens the damaged book: it is whole, or the export has taken its place and it is said how much came after. Whether it is whole.
-fn is_whole_or_recovered(
-    dir: &Path,
-    whole: &BTreeMap<Vec<u8>, Vec<u8>>,
-    exported: &BTreeMap<Vec<u8>, Vec<u8>>,
-    what: &str,
-) -> bool {
+fn is_whole_or_recovered(dir: &Path, whole: &Rows, exported: &Rows, what: &str) -> bool {
     let (book, recovered) = keeper::open(dir, morning()).unwrap_or_else(|error| panic!("{what}: {error}"));
     let there = rows(&book);
     match &recovered {
