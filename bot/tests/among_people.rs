@@ -79,7 +79,7 @@ fn a_yes_takes_the_change_just_offered() {
     ];
     for (tag, (change, yes)) in TAGS.into_iter().zip(said) {
         let mut kitchen = group(tag);
-        let offered = among(&mut kitchen, "Rosa", change);
+        let offered = among(&mut kitchen, "Ben", change);
         among(&mut kitchen, "Ben", yes);
         assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().wish.adults, Some(8), "{tag}: not Ben's to answer");
         among(&mut kitchen, "Rosa", yes);

@@ -107,7 +107,7 @@ fn the_host_alone_changes_how_many_come() {
 }
 
 #[test]
-fn said_to_everyone_it_is_the_host_who_is_asked_whoever_said_it() {
+fn said_to_everyone_the_hosts_word_counts_and_of_others_the_host_is_asked() {
     let said = [
         "2 more people are coming",
         "vienen 2 personas más",
@@ -117,14 +117,18 @@ fn said_to_everyone_it_is_the_host_who_is_asked_whoever_said_it() {
         "vengono altre 2 persone",
     ];
     for (tag, text) in TAGS.into_iter().zip(said) {
-        for who in ["Rosa", "Tom"] {
-            let mut kitchen = planned(RoomKind::Group, tag);
-            assert_eq!(kitchen.among(who, text), 1, "{tag}: {who}: {text}");
-            agree(&mut kitchen, "Tom");
-            assert_eq!(plan(&kitchen).wish.adults, Some(8), "{tag}: not Tom's to say");
-            agree(&mut kitchen, "Rosa");
-            assert_eq!(plan(&kitchen).wish.adults, Some(10), "{tag}: {who}: {text}");
-        }
+        let mut kitchen = planned(RoomKind::Group, tag);
+        assert_eq!(kitchen.among("Tom", text), 1, "{tag}: {text}");
+        agree(&mut kitchen, "Tom");
+        assert_eq!(plan(&kitchen).wish.adults, Some(8), "{tag}: not Tom's to say");
+        agree(&mut kitchen, "Rosa");
+        assert_eq!(plan(&kitchen).wish.adults, Some(10), "{tag}: {text}");
+        let mut kitchen = planned(RoomKind::Group, tag);
+        kitchen.among("Rosa", text);
+        assert_eq!(plan(&kitchen).wish.adults, Some(10), "{tag}: {text}");
+        kitchen.scene.room.taste.language = Some("en-US".to_owned());
+        kitchen.press("Rosa", "Undo");
+        assert_eq!(plan(&kitchen).wish.adults, Some(8), "{tag}: {text}: taken back");
     }
     let mut kitchen = planned(RoomKind::Group, "en-US");
     kitchen.among("Tom", "aunt carol and uncle bob can't make it after all");
@@ -195,8 +199,10 @@ fn the_hour_it_is_now_is_heard_as_people_say_it() {
         for (text, by) in said {
             let mut kitchen = planned(RoomKind::Group, tag);
             assert!(kitchen.among("Rosa", text) > 0, "{tag}: {text}");
-            assert_eq!(minutes(&kitchen), 0, "{tag}: {text}: asked first");
-            agree(&mut kitchen, "Rosa");
+            // Where the meal is named it is done, and can be taken back; else it is asked first.
+            if minutes(&kitchen) == 0 {
+                agree(&mut kitchen, "Rosa");
+            }
             assert_eq!(minutes(&kitchen), *by, "{tag}: {text}");
             let mut alone = planned(RoomKind::Private, tag);
             let heard = alone.say("Rosa", text);

@@ -273,7 +273,7 @@ fn whoever_thaws_has_the_changes_of_water_as_well() {
 }
 
 #[test]
-fn what_the_host_says_to_everyone_is_offered_as_a_change_and_changes_nothing_by_itself() {
+fn what_the_host_says_to_everyone_changes_the_plan_and_of_a_helper_the_host_is_asked() {
     let people = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.adults;
     let said = [
         "14 people now",
@@ -289,14 +289,15 @@ fn what_the_host_says_to_everyone_is_offered_as_a_change_and_changes_nothing_by_
         assert!(told.contains("Rosa") && told.contains("14"), "{tag}: Tom may not change it, Rosa is asked: {told}");
         assert_eq!(people(&kitchen), Some(11), "{tag}: {told}");
         let heard = aside(&mut kitchen, "Rosa", text);
-        assert_eq!(people(&kitchen), Some(11), "{tag}: {heard}");
-        assert!(heard.contains("14") && heard.matches("\n    [").count() == 1, "{tag}: {heard}");
+        assert_eq!(people(&kitchen), Some(14), "{tag}: {heard}");
+        let (change, _) = heard.split_once("Edit:").unwrap();
+        assert!(change.contains("14") && change.matches("\n    [").count() == 1, "{tag}: to be taken back: {heard}");
     }
     let mut kitchen = dinner("en-US");
     for text in ["there will be 14 people at the market", "are we 14 people now?", "see you at 5 pm", "5 pm"] {
         assert_eq!(aside(&mut kitchen, "Rosa", text), "", "{text}");
     }
-    aside(&mut kitchen, "Rosa", "14 people now");
+    aside(&mut kitchen, "Tom", "14 people now");
     kitchen.press("Tom", "Change the plan");
     assert_eq!(people(&kitchen), Some(11), "Rosa's to say");
     let changed = kitchen.press("Rosa", "Change the plan");
@@ -305,8 +306,9 @@ fn what_the_host_says_to_everyone_is_offered_as_a_change_and_changes_nothing_by_
     let dinner_at = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.dinner.unwrap();
     let before = dinner_at(&kitchen);
     aside(&mut kitchen, "Rosa", "dinner is an hour later");
-    assert_eq!(dinner_at(&kitchen), before);
-    kitchen.press("Rosa", "Dinner 3:00 PM");
+    if dinner_at(&kitchen) == before {
+        kitchen.press("Rosa", "Dinner 3:00 PM");
+    }
     assert_eq!(dinner_at(&kitchen) - before, chrono::TimeDelta::hours(1));
 }
 

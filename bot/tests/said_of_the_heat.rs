@@ -40,11 +40,9 @@ fn the_oven_is_changed_before_the_bird_is_on() {
         kitchen.say("Dana", text);
         assert_eq!(setting_f(&kitchen), wanted, "{language}: {text}");
     }
-    // Among people the host is offered the change; asked, it is answered and nothing changes.
+    // Among people as well; asked, it is answered and nothing changes.
     let mut kitchen = planned(RoomKind::Group);
     assert!(kitchen.among("Dana", "change the oven to 350") > 0);
-    assert_eq!(setting_f(&kitchen), 325.0);
-    kitchen.press("Dana", "Change the plan");
     assert_eq!(setting_f(&kitchen), 350.0);
     kitchen.say("Dana", "is 375 ok for the oven?");
     assert_eq!(setting_f(&kitchen), 350.0);
@@ -57,7 +55,6 @@ fn the_oven_is_changed_before_the_bird_is_on() {
 fn the_bird_is_another_than_was_thought() {
     let mut kitchen = planned(RoomKind::Group);
     assert!(kitchen.among("Dana", "the turkey is 18 lb not 14") > 0);
-    kitchen.press("Dana", "Change the plan");
     assert_eq!((wish(&kitchen).mass_g.unwrap() / 453.592_37).round(), 18.0);
     kitchen.say("Dana", "/plan 16 lb");
     assert_eq!((wish(&kitchen).mass_g.unwrap() / 453.592_37).round(), 16.0);

@@ -443,7 +443,6 @@ room-raw-eve = Der frische Vogel muss bis { $until } in den Ofen oder ins Gefrie
 room-raw-over = Die Zeit des frischen Vogels im Kühlschrank ist um: jetzt garen oder einfrieren. Danach kann ich ihn nicht mehr sicher nennen.
 room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.
 room-amended = Gut: { $known }.
-room-amend-offer = Auch im Plan: { $change }?
 room-amend-told = Laut { $name }: { $change }. Auch im Plan, { $host }?
 room-button-amend = Plan ändern
 room-not-done = Gut zu wissen: { $what } steht noch aus.

@@ -484,7 +484,6 @@ room-raw-eve = The fresh bird has to be on the heat or in the freezer by { $unti
 room-raw-over = The fresh bird's time in the fridge is up: on the heat or into the freezer now. After that I can't call it safe.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
 room-amended = All right: { $known }.
-room-amend-offer = For the plan too: { $change }?
 room-amend-told = Going by { $name }: { $change }. For the plan too, { $host }?
 room-button-amend = Change the plan
 room-not-done = Good to know: { $what } is still to do.

@@ -496,7 +496,6 @@ room-raw-eve = El ave fresca tiene que estar al fuego o en el congelador antes d
 room-raw-over = El ave fresca ya no aguanta más en frío: al fuego o al congelador ahora. Después no puedo darla por segura.
 room-hello = Hola. Dime el ave, el día y cuántos a la mesa: «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas». O pregúntame lo que sea.
 room-amended = De acuerdo: { $known }.
-room-amend-offer = ¿También en el plan: { $change }?
 room-amend-told = Según { $name }: { $change }. ¿También en el plan, { $host }?
 room-button-amend = Cambiar el plan
 room-not-done = Bueno es saberlo: { $what } sigue pendiente.

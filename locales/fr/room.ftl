@@ -508,7 +508,6 @@ room-raw-eve = La volaille fraîche doit être au feu ou au congélateur avant {
 room-raw-over = Le temps de la volaille fraîche au frigo est écoulé : au feu ou au congélateur maintenant. Après, je ne peux plus la dire sûre.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.
 room-amended = D’accord : { $known }.
-room-amend-offer = Aussi pour le plan : { $change } ?
 room-amend-told = D’après { $name } : { $change }. Aussi pour le plan, { $host } ?
 room-button-amend = Changer le plan
 room-not-done = Bon à savoir. Reste à faire : { $what }.

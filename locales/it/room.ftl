@@ -501,7 +501,6 @@ room-raw-eve = Il volatile fresco deve andare al fuoco o in freezer entro { $unt
 room-raw-over = Il tempo del volatile fresco in frigo è finito: al fuoco o in freezer adesso. Dopo non posso dirlo sicuro.
 room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”. O chiedimi quello che vuoi.
 room-amended = Va bene: { $known }.
-room-amend-offer = Anche nel piano: { $change }?
 room-amend-told = Secondo { $name }: { $change }. Anche nel piano, { $host }?
 room-button-amend = Cambia il piano
 room-not-done = Buono a sapersi: è ancora da fare { $what }.

@@ -435,7 +435,6 @@ room-raw-eve = A ave fresca tem que ir ao fogo ou ao freezer até { $until }. O 
 room-raw-over = O tempo da ave fresca na geladeira acabou: ao fogo ou ao freezer agora. Depois disso não posso dizer que é segura.
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.
 room-amended = Certo: { $known }.
-room-amend-offer = No plano também: { $change }?
 room-amend-told = Segundo { $name }: { $change }. No plano também, { $host }?
 room-button-amend = Mudar o plano
 room-not-done = Bom saber: { $what } ainda está por fazer.

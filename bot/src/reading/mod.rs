@@ -21,6 +21,7 @@ mod past;
 mod peril;
 mod problem;
 mod quiet;
+mod retold;
 mod retract;
 pub mod sentence;
 mod share;
@@ -57,6 +58,7 @@ pub use past::{Happened, read_report_at};
 pub use peril::{Peril, is_bare_fire, is_loud, only_smokes, read_peril, read_peril_abroad, says_peril};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
+pub use retold::{Retold, Telling, read_retold, read_turned_out, read_unsalted};
 pub use retract::{Retraction, puts_a_question, read_retraction};
 pub use share::{
     Share, Whose, asks_for_another, asks_own_jobs, asks_what_is_left, asks_whether_done, read_shares, read_takings,

@@ -79,6 +79,11 @@ fn until_tail<'w>(words: &'w [String], lexicon: &Lexicon) -> (&'w [String], &'w 
     words.split_at(end)
 }
 
+/// The same behind "ok guys, looks like".
+pub(super) fn counted(words: &[String], text: &str, lexicon: &'static Lexicon) -> Option<u16> {
+    count(after_lead(words, lexicon), text, lexicon)
+}
+
 /// How many people the words name, if they name nothing else: "aunt Carol and my sister".
 fn count(words: &[String], text: &str, lexicon: &'static Lexicon) -> Option<u16> {
     let parts = words.split(|word| lexicon.talk(word, "party-and"));

@@ -4,6 +4,7 @@
 //! Owns no word: see the `talk-` entries of the lexicon. Which hour it is tells [`super::read_shift`].
 
 use super::lexicon::Lexicon;
+use super::party;
 use super::sentence::{Sentence, What};
 
 /// Longer texts tell a story.
@@ -29,7 +30,29 @@ pub fn suggestion<'t>(text: &'t str, addressed: bool, lexicon: &'static Lexicon)
     let short = text.chars().count() <= LONGEST;
     let asks =
         |clause: &&str| opens(clause, "suggest", lexicon) || !addressed && opens(clause, "suggest-move", lexicon);
-    short.then(|| clauses(text).find(|clause| asks(clause) && is_of_the_hour(clause, lexicon))).flatten()
+    let wants = |clause: &&str| !addressed && is_wish(clause, lexicon);
+    short
+        .then(|| clauses(text).find(|clause| asks(clause) && is_of_the_hour(clause, lexicon) || wants(clause)))
+        .flatten()
+}
+
+/// "Grandma wants to eat at 4:30": who wishes it is named, and behind it nothing is told but the meal and its hour.
+fn is_wish(clause: &str, lexicon: &'static Lexicon) -> bool {
+    const MOST: usize = 3;
+    let words: Vec<&str> = clause.split_whitespace().collect();
+    let folded = |words: &[&str]| lexicon.talk_words(&words.join(" "));
+    (1..words.len()).any(|from| {
+        let many = (1..=MOST.min(words.len() - from)).rev();
+        let verb = many.into_iter().find(|many| {
+            words.get(from..from + many).is_some_and(|verb| lexicon.talk(&folded(verb).join(" "), "wants"))
+        });
+        let Some((who, told)) = verb.and_then(|many| Some((words.get(..from)?, words.get(from + many..)?))) else {
+            return false;
+        };
+        let who = folded(who);
+        let wishes = lexicon.talk(&who.join(" "), "wishers") || party::counted(&who, clause, lexicon).is_some();
+        wishes && settled(&told.join(" "), lexicon).is_some_and(|told| told.of_meal)
+    })
 }
 
 /// "What about 4:30?", where an hour has been asked for already.

@@ -7,7 +7,7 @@ use super::sitting::{button, name};
 use super::state::{JobState, LivePlan};
 use super::{
     PersonId, RoomKind, Sitting, board, jobs, late, live, may, moves, planning, proposal, spoiled, stepping_down,
-    stray, wanted, which,
+    stray, which,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
@@ -87,7 +87,7 @@ fn standing(
     }
     // What people say to each other changes no plan: only what is said to the bot does.
     if !addressed {
-        return offer(sitting, text, wish);
+        return overheard(sitting, text, wish);
     }
     let changed = wished(sitting, plan, text, wish);
     if changed == plan.wish {
@@ -121,15 +121,23 @@ fn standing(
     true
 }
 
-/// "14 people now", said to everyone: it may be meant for the plan, so the change is offered to whoever may decide. Only where nothing else
-/// was said, and of nothing but the table, the hour and how it is carried; of others than the host, of the table alone.
-fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
+/// "14 people now", said to everyone: of whoever may decide it changes the plan, and can be taken back. Only where nothing else was said, and
+/// of nothing but the table, the hour and how it is carried; of others, whom the host is asked about, of the table alone.
+fn overheard(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
     let steers = may::steer(sitting);
     let Some(plan) = sitting.room.plan.as_ref().filter(|_| sitting.room.kind == RoomKind::Group) else { return false };
     let sentence = Sentence::read(text, sitting.lexicon());
-    let heats = steers && changes_heat(sitting, text);
+    // "Set the oven to 375 for the pie": whatever else it is for, it is said of that.
+    let plainly = |at: usize| {
+        let word = reading::fold(sentence.raw(at));
+        is_empty(sitting, &word) || sitting.lexicon().talk(&word, "heat-change")
+    };
+    let unknown = |at: &usize| matches!(sentence.item(*at).map(|item| &item.what), Some(What::Word([])));
+    let heats = steers && changes_heat(sitting, text) && (0..sentence.len()).filter(unknown).all(plainly);
     let told = heats || is_plain(sitting, &sentence) || is_of_guests(&sentence, &wish);
-    if text.len() > SHORT || text.contains(['?', '¿']) || !told || is_of_another_day(sitting, text, &wish) {
+    // "The dogs eat at 5"
+    let pets = sentence.has("habit-dog");
+    if text.len() > SHORT || text.contains(['?', '¿']) || !told || pets || is_of_another_day(sitting, text, &wish) {
         return false;
     }
     let Wish { adults, children, among, more, fewer, .. } = wish;
@@ -160,24 +168,23 @@ fn offer(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
     changed.merge(Wish { hot, elsewhere, use_by, salting, ..Wish::default() });
     changed.settle(&sitting.ground());
     changed.dinner = shifted(sitting, text).filter(|_| meal).or(changed.dinner);
-    if let Some((_, to)) = only_dinner(&plan.wish, &changed) {
-        return wanted::offered(sitting, to);
+    if let Some((dinner, to)) = only_dinner(&plan.wish, &changed) {
+        moves::settled(sitting, to, dinner);
+        return true;
     }
-    let news = news(&plan.wish, &changed);
-    if news.is_empty() {
+    if news(&plan.wish, &changed).is_empty() {
         return false;
     }
-    which::offer(sitting, text, Text::new("room-amend-offer").with("change", Arg::List(news)));
+    apply(sitting, changed);
     true
 }
 
-/// Changes the plan to that wish: at once where whoever may decide tells the bot, else it is offered to them. `false`: nothing changes.
+/// Changes the plan to that wish: at once where whoever may decide says so, else the host is asked. `false`: nothing changes.
 pub(super) fn to(sitting: &mut Sitting<'_>, text: &str, wish: Wish, addressed: bool) -> bool {
     let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.wish != wish) else { return false };
     let news = news(&plan.wish, &wish);
     match (may::steer(sitting), addressed) {
-        (true, true) => apply(sitting, wish),
-        (true, false) => which::offer(sitting, text, Text::new("room-amend-offer").with("change", Arg::List(news))),
+        (true, _) => apply(sitting, wish),
         (false, true) => may::refuse(sitting),
         (false, false) => return ask_host(sitting, text, news),
     }
@@ -207,7 +214,8 @@ fn is_of_guests(sentence: &Sentence, wish: &Wish) -> bool {
 
 /// "2 more people", "we're 12 now": a number of people that is one of the table. "Two kids are sick" may be said of any.
 fn counts_the_table(sentence: &Sentence, wish: &Wish) -> bool {
-    wish.more || wish.fewer || ["now", "in-all", "for"].iter().any(|word| sentence.has(word))
+    let words = ["now", "in-all", "for", "joining", "leaving"];
+    wish.more || wish.fewer || words.iter().any(|word| sentence.has(word))
 }
 
 /// It names a day, and not that of the dinner.

@@ -44,14 +44,7 @@ pub(super) fn ask(sitting: &mut Sitting<'_>, serials: &[u32], unsure: impl FnOnc
     }
 }
 
-/// Words that were meant for no one in particular, with what they would change: heard as told to the bot once their speaker says so.
-pub(super) fn offer(sitting: &mut Sitting<'_>, text: &str, change: Text) {
-    if let Some(who) = sitting.speaker() {
-        offer_to(sitting, who, text, change);
-    }
-}
-
-/// The same, where somebody else is to say whether they were meant.
+/// What someone said that would change the plan, which `who` is to say: heard as told to the bot once they agree.
 pub(super) fn offer_to(sitting: &mut Sitting<'_>, who: PersonId, text: &str, change: Text) {
     let Some(serial) = sitting.room.plan.as_ref().map(|plan| plan.serial) else { return };
     let (text, at) = (text.to_owned(), sitting.now);

@@ -64,6 +64,11 @@ pub(super) fn never(sitting: &mut Sitting<'_>) -> bool {
     again(sitting, Condition::Frozen)
 }
 
+/// Planned as a fresh bird, and it is frozen: it thaws from now on, the slow way if that still works.
+pub(super) fn after_all(sitting: &mut Sitting<'_>) -> bool {
+    again(sitting, Condition::Frozen)
+}
+
 /// It goes into the oven before its thaw was over: it takes as long as a frozen one does, and nobody is called to thaw it.
 pub(super) fn goes_on_frozen(plan: &mut LivePlan, zone: Option<Tz>, now: Moment) {
     /// With less of it to go the middle is soft enough.

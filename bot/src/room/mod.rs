@@ -62,6 +62,7 @@ mod questions;
 mod raw;
 mod readings;
 mod reports;
+mod retold;
 mod retracted;
 mod salted;
 mod scales;
@@ -326,7 +327,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited && (heat::lit(sitting, text) || slips::told(sitting, text) || slips::doubted(sitting, text)) {
         return;
     }
-    if !edited && inside::told(sitting, text, addressed) {
+    if !edited && (inside::told(sitting, text, addressed) || retold::told(sitting, text, addressed)) {
         return;
     }
     if readings::expected(sitting) && (scales::disagree(sitting, text) || !edited && behind::told(sitting, text)) {

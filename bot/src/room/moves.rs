@@ -37,11 +37,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
                     .with("dinner", Arg::DayClock(dinner)),
             );
         }
-        Some(to) if to == dinner => already(sitting, to),
-        Some(to) => match late::outlook(sitting, to) {
-            Some(outlook) if !outlook.is_free() => late::ask_first(sitting, to, dinner, &outlook),
-            _ => to_then(sitting, to),
-        },
+        Some(to) => settled(sitting, to, dinner),
         None => {
             sitting.answer(
                 Text::new("room-move-unread")
@@ -49,6 +45,17 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
                     .with("dinner", Arg::DayClock(dinner)),
             );
         }
+    }
+}
+
+/// Whoever may decide says so: at once where it costs nothing, else asked first.
+pub(super) fn settled(sitting: &mut Sitting<'_>, to: Moment, dinner: Moment) {
+    if to == dinner {
+        return already(sitting, to);
+    }
+    match late::outlook(sitting, to) {
+        Some(outlook) if !outlook.is_free() => late::ask_first(sitting, to, dinner, &outlook),
+        _ => to_then(sitting, to),
     }
 }
 

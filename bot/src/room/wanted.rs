@@ -29,22 +29,32 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     let clause = reading::suggestion(text, addressed, lexicon)
         .or_else(|| reading::other_suggestion(text, lexicon).filter(|clause| open && says_an_hour(sitting, clause)));
     let asked = clause.and_then(|clause| hour(sitting, clause, dinner));
-    let settled = || settled(sitting, text, dinner, open).filter(|_| !addressed);
-    let Some(to) = asked.or_else(settled) else { return false };
-    spoiled::says_gone(sitting) || offer(sitting, to, (serial, host, dinner))
+    let settled = if asked.is_none() && !addressed { settled(sitting, text, dinner, open) } else { None };
+    match (asked, settled) {
+        _ if asked.is_none() && settled.is_none() => false,
+        _ if spoiled::says_gone(sitting) => true,
+        (None, Some((to, true))) if may::steer(sitting) => {
+            moves::settled(sitting, to, dinner);
+            true
+        }
+        (to, settled) => {
+            let to = to.or(settled.map(|(to, _)| to));
+            to.is_some_and(|to| offer(sitting, to, (serial, host, dinner)))
+        }
+    }
 }
 
 /// "5 works better", "dinner's pushed to 4:30", said to everyone. Where the meal is not named, only by whoever may decide, or where an hour
-/// has been asked for; and only of an hour near the dinner's. The hour that stands is no news.
-fn settled(sitting: &Sitting<'_>, text: &str, dinner: Moment, open: bool) -> Option<Moment> {
+/// has been asked for; and only of an hour near the dinner's. The hour that stands is no news. Beside it: whether the meal is named.
+fn settled(sitting: &Sitting<'_>, text: &str, dinner: Moment, open: bool) -> Option<(Moment, bool)> {
     const NEAR: TimeDelta = TimeDelta::hours(3);
     let told = reading::settled(text, sitting.lexicon())?;
     let to = hour(sitting, text, dinner).filter(|to| *to != dinner)?;
     let meant = told.of_meal || (open || may::steer(sitting)) && (to - dinner).abs() <= NEAR;
-    meant.then_some(to)
+    meant.then_some((to, told.of_meal))
 }
 
-/// The hour as a change of the plan that was told to everyone: the same question.
+/// An hour told otherwise to everyone: the same question.
 pub(super) fn offered(sitting: &mut Sitting<'_>, to: Moment) -> bool {
     standing(sitting).is_some_and(|standing| offer(sitting, to, standing))
 }

@@ -5,7 +5,7 @@
 //! that leaves two, the one who spoke is asked, and what they said waits. With one plan in the room nothing here is looked at.
 
 use super::action::Action;
-pub(super) use super::asked_which::{offer, offer_to};
+pub(super) use super::asked_which::offer_to;
 use super::heard::Document;
 use super::state::{LivePlan, Unsure};
 use super::{

@@ -113,6 +113,12 @@ impl Reader<'_> {
         if !self.places().any(|at| self.turns(at).is_some()) {
             return false;
         }
+        // "The Millers aren't coming so 6 of us"
+        let so = |at: usize, counted: usize| {
+            let before = at.checked_sub(1).map(|before| super::super::fold(self.s.raw(before)));
+            before.is_some_and(|before| self.ground.lexicon.talk(&before, "so"))
+                && (counted > 0 || at + 1 >= self.s.len() || self.s.mark(at + 1).is_some())
+        };
         let total = |at: &usize| {
             let (at, before) = (*at, at.checked_sub(1));
             let all = |at: usize| self.s.is(at, "now") || self.s.is(at, "in-all");
@@ -121,7 +127,10 @@ impl Reader<'_> {
             let turned = [Some(at + 1), Some(at + 2).filter(|_| counted > 0), before];
             self.free(at)
                 && self.s.number(at).is_some()
-                && (all(at + 1 + counted) || before.is_some_and(|before| self.s.is(before, "in-all")) || fed)
+                && (all(at + 1 + counted)
+                    || before.is_some_and(|before| self.s.is(before, "in-all"))
+                    || fed
+                    || so(at, counted))
                 && !turned.into_iter().flatten().any(|near| self.turns(near).is_some())
         };
         let Some(at) = self.places().find(total) else { return false };
