@@ -872,7 +872,8 @@ impl Asked<'_> {
         // "How long in the fridge for 6 kg": nothing roasts there.
         let heated = self.any(&["ask-roast", "ask-cook", "cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
         let in_fridge = self.has("place-fridge") && self.has("ask-how-long") && self.wish.mass_g.is_some() && !heated;
-        if in_water || in_fridge || self.has("ask-thaw") && (birdish || self.has("ask-how-long")) {
+        let how = self.has("ask-how") && self.names_nothing_else();
+        if in_water || in_fridge || self.has("ask-thaw") && (birdish || self.has("ask-how-long") || how) {
             return Some(Question::ThawTime { bird });
         }
         let how_big = self.any(&["ask-how-big", "ask-how-much"]);
@@ -904,6 +905,15 @@ impl Asked<'_> {
         let said = self.wish.setting_c.or_else(|| self.bare_setting()).is_some();
         let setting = heat.filter(|_| said && self.has("ask-roast") && !birdish && !people).map(|heat| heat.setting);
         setting.map(|setting| Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() })
+    }
+
+    /// "How do I thaw it": no word of it names anything of its own. A windshield thaws as well.
+    fn names_nothing_else(&self) -> bool {
+        let empty = |at: usize| {
+            let word = crate::reading::fold(self.s.raw(at));
+            ["filler", "mine-link", "manners"].iter().any(|group| self.asker.ground.lexicon.talk(&word, group))
+        };
+        self.places().all(|at| !self.is_unknown_word(at) || empty(at))
     }
 
     fn kind(&self) -> Kind {

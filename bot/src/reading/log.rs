@@ -95,6 +95,11 @@ pub struct Log {
 pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
     let spelled_out = spelled_out(text, ground.lexicon);
     let sentence = Sentence::read(spelled_out.as_deref().unwrap_or(text), ground.lexicon);
+    // "Leg 2 of the flight is 140 min"
+    let counted = |at: usize| sentence.of(at, "spot-").is_some() && sentence.whole(at + 1, 1..=9).is_some();
+    if (0..sentence.len()).any(|at| counted(at) && sentence.is(at + 2, "number-of")) {
+        return Ok(None);
+    }
     let mut taken = vec![false; sentence.len()];
     let mut numbers = numbers(&sentence);
     let slashed = slashed(&sentence);

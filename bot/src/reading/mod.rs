@@ -69,12 +69,13 @@ pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_when_step, asks_who, is_done, read_answer, read_step};
 pub use suggestion::{Settled, leaning, other_suggestion, settled, suggestion};
 pub use talk::{
-    Report, ReportKind, asks_to_eat, asks_to_pull, asks_what_is_next, asks_when, asks_whether_enough,
-    asks_who_does_what, asks_why_these_times, begins_as_question, cancels, is_assent, is_discard, is_doubting,
-    is_greeting, is_help, is_laughter, is_plain_yes, is_thanks, is_thrown_away, is_undo, is_wordless,
-    opens_as_question, read_language, read_report, report_among, report_at_reading, report_beside, says_bird_done,
-    says_it_reads_less, says_it_reads_so, says_never_thawed, says_thawed, speaks_of_another_year, speaks_of_eating,
-    speaks_of_pink, tells_of_other_years, tells_of_past_weeks, tells_of_pulling,
+    Report, ReportKind, asks_bare_when, asks_to_eat, asks_to_pull, asks_what_is_next, asks_when, asks_whether_enough,
+    asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times, begins_as_question, cancels,
+    is_assent, is_chatter, is_discard, is_doubting, is_greeting, is_help, is_laughter, is_not_so, is_plain_yes, is_so,
+    is_thanks, is_thrown_away, is_undo, is_wordless, opens_as_question, read_language, read_report, report_among,
+    report_at_reading, report_beside, says_bird_done, says_carving, says_it_reads_less, says_it_reads_so,
+    says_never_thawed, says_put_back, says_thawed, speaks_of_another_year, speaks_of_eating, speaks_of_pink,
+    tells_of_other_years, tells_of_past_weeks, tells_of_pulling,
 };
 pub use unwell::{Health, Unwell, read_unwell};
 pub use verdict::{Verdict, asks_of_last_time, read_verdict};

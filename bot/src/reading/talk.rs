@@ -6,6 +6,7 @@
 use super::fold::fold;
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
+use super::will::made_of;
 use carvetime_core::plan::Step;
 
 /// Longer texts tell a story.
@@ -41,14 +42,64 @@ pub enum ReportKind {
 ///
 /// Of several clauses that each report something ("it's in the fridge, thawing"), the last tells how far it is.
 pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
-    let whole = read_clause(text, lexicon);
     const ENDS: [char; 5] = [',', ';', '.', '!', '\n'];
     let clauses: Vec<&str> = text.split(ENDS).filter(|clause| !clause.trim().is_empty()).collect();
+    // "Salted it, it's back in the fridge": where it is now is no other job.
+    let told: Vec<&str> = clauses.iter().filter(|clause| !is_all(clause, "put-back", lexicon)).copied().collect();
+    if let ([one], true) = (told.as_slice(), clauses.len() > 1) {
+        return read_clause(one, lexicon);
+    }
+    let whole = read_clause(text, lexicon).or_else(|| put_back(text, lexicon));
     if whole.is_some() || clauses.len() < 2 {
         return whole;
     }
-    let clauses: Option<Vec<Report>> = clauses.into_iter().map(|clause| read_clause(clause, lexicon)).collect();
+    let clauses: Option<Vec<Report>> = told.into_iter().map(|clause| read_clause(clause, lexicon)).collect();
     clauses?.into_iter().last()
+}
+
+/// "Salted and back in the fridge": what was done before it went back.
+fn put_back(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
+    let words = words(text, lexicon)?;
+    let joint = |at: &usize| words.get(*at).is_some_and(|word| lexicon.talk(word, "joins"));
+    (1..words.len()).filter(joint).find_map(|at| {
+        let (first, rest) = (words.get(..at)?.join(" "), words.get(at + 1..)?.join(" "));
+        is_all(&rest, "put-back", lexicon).then(|| read_clause(&first, lexicon)).flatten()
+    })
+}
+
+/// "Carving now": it has begun, and is not done.
+pub fn says_carving(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "carving", lexicon)
+}
+
+/// "When?", and nothing else.
+pub fn asks_bare_when(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "when-bare", lexicon)
+}
+
+/// "Why 10 am?", "why is it at 10": the reason of an hour is asked for, and none is told.
+pub fn asks_why_an_hour(text: &str, lexicon: &'static Lexicon) -> bool {
+    let words = lexicon.talk_words(text);
+    let asks = (1..=MOST_WORDS.min(words.len()))
+        .any(|count| words.get(..count).is_some_and(|lead| lexicon.talk(&lead.join(" "), "why")));
+    let hour = |word: &String| word.starts_with(|c: char| c.is_ascii_digit());
+    asks && text.chars().count() <= LONGEST && words.iter().any(hour)
+}
+
+/// "Who's doing what tomorrow?": the same of a day, which stands behind it.
+pub fn asks_who_does_what_on<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<&'t str> {
+    const MOST: usize = 3;
+    let text = text.trim().trim_end_matches(['?', ' ']);
+    let ends: Vec<usize> = text.char_indices().filter(|(_, c)| *c == ' ').map(|(at, _)| at).collect();
+    ends.iter().rev().take(MOST).find_map(|end| {
+        let (asked, day) = (text.get(..*end)?, text.get(*end..)?.trim());
+        let sentence = Sentence::read(day, lexicon);
+        let dates = |at: usize| {
+            ["weekday-", "day-", "holiday-"].iter().any(|group| sentence.of(at, group).is_some())
+                || ["on", "at", "in"].iter().any(|word| sentence.is(at, word))
+        };
+        (asks_who_does_what(asked, lexicon) && (0..sentence.len()).all(dates)).then_some(day)
+    })
 }
 
 /// Whether a text begins as a question does: "does it need to be 180 in the thigh", "should the breast be 160".
@@ -301,6 +352,16 @@ pub fn says_it_reads_less(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "reads-less", lexicon)
 }
 
+/// "Yes it is", "it sure is".
+pub fn is_so(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "so-it-is", lexicon)
+}
+
+/// "No it isn't".
+pub fn is_not_so(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "so-it-isnt", lexicon)
+}
+
 /// "Yes", and no mere "ok".
 pub fn is_plain_yes(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "plain-yes", lexicon)
@@ -449,6 +510,22 @@ pub fn is_thanks(text: &str, lexicon: &'static Lexicon) -> bool {
 /// "lol", "haha": nothing that wants an answer.
 pub fn is_laughter(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "laughter", lexicon)
+}
+
+/// "Good to know", "awesome thanks", "hmm ok": talk that asks and tells nothing.
+pub fn is_chatter(text: &str, lexicon: &'static Lexicon) -> bool {
+    const GROUPS: [&str; 6] = ["chatter", "laughter", "thanks", "assent", "manners", "filler"];
+    let sentence = Sentence::read(text, lexicon);
+    let bird = (0..sentence.len()).any(|at| sentence.of(at, "bird-").is_some());
+    !bird
+        && words(text, lexicon).is_some_and(|words| {
+            made_of(&words, &GROUPS, lexicon).is_some_and(|found| found.iter().any(|group| *group != "filler"))
+        })
+}
+
+/// "It's back in the fridge", and nothing of why it was out.
+pub fn says_put_back(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "put-back", lexicon)
 }
 
 /// A thumb up, a heart: no word at all.

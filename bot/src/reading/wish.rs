@@ -9,7 +9,8 @@ mod guests;
 use super::beside;
 use super::ground::{Ground, settle};
 use super::problem::{FARTHEST_DINNER, FARTHEST_USE_BY, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
-use super::sentence::Sentence;
+use super::sentence::{Sentence, What};
+use super::talk::phrases;
 use super::when::{Lean, When, hour_of_amount, next_at, read_when, take};
 use super::zone::{Zones, read_zone};
 use carvetime_core::quantity::{Measure, Unit, in_celsius, in_grams, in_kilograms};
@@ -248,6 +249,7 @@ pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     reader.words();
     reader.of_which_bird();
     reader.when();
+    reader.travels();
     reader.birds();
     reader.bare_numbers();
     reader.by_the_table_s_clock();
@@ -429,13 +431,25 @@ impl Reader<'_> {
             // "1.89 a pound" is what it costs.
             let article = self.s.raw(at).starts_with(char::is_alphabetic);
             let price = article && at.checked_sub(1).is_some_and(|before| self.s.number(before).is_some());
-            Some((at, amount.mass()?)).filter(|_| !price)
+            Some((at, amount.mass()?)).filter(|_| !price && !self.is_of_other_food(at))
         });
         if let Some((at, mass)) = mass {
             let grams = in_grams(mass) * self.sign(at);
             self.take(at, at);
             self.set_mass(grams);
         }
+    }
+
+    /// `5 lb of potatoes`, `2 kg of carrots`: what is weighed is named behind it, and is no bird.
+    fn is_of_other_food(&self, at: usize) -> bool {
+        let of = usize::from(self.s.is(at + 1, "number-of"));
+        let named = at + 1 + of;
+        let bird =
+            (named..=named + 2).any(|at| self.s.of(at, "bird-").is_some() || self.s.of(at, "condition-").is_some());
+        let dish = self.s.of(named, "dish-").is_some() && self.s.of(named, "food-").is_none();
+        let unknown = of > 0 && self.s.item(named).is_some_and(|item| matches!(item.what, What::Word([])));
+        !bird
+            && (dish || unknown && !self.s.has("bird-any") && self.places().all(|at| self.s.of(at, "bird-").is_none()))
     }
 
     /// `a 12 pounder and a 16 pounder`: the heavier of two birds. The other is planned beside it.
@@ -585,6 +599,15 @@ impl Reader<'_> {
         let unthawed = self.s.has("unthawed");
         self.wish.condition = if unthawed { Some("frozen".to_owned()) } else { named("condition-") };
         self.wish.form = named("form-");
+        let words = self.ground.lexicon.talk_words(s.quote(0, s.len().saturating_sub(1)));
+        let said = |group: &str| phrases(&words).any(|phrase| self.ground.lexicon.talk(&phrase, group));
+        let of_bird = self.wish.kind.is_some() || self.wish.mass_g.is_some();
+        let of_bird = of_bird && !s.has("food-leftovers") && !s.has("negation") && !s.has("ask-thaw");
+        let (in_freezer, in_fridge) = (of_bird && said("in-freezer"), of_bird && said("in-fridge"));
+        if in_freezer && self.wish.condition.is_none() {
+            self.wish.condition = Some("frozen".to_owned());
+        }
+        let stored = in_freezer || in_fridge && self.wish.condition.as_deref() == Some("fresh");
         let unstuffed = self.s.has("unstuffed");
         self.wish.stuffed = if unstuffed { Some(false) } else { self.s.has("stuffed").then_some(true) };
         self.wish.leftovers =
@@ -610,7 +633,7 @@ impl Reader<'_> {
         let of_bird = self.s.has("ask-shopping") && (self.wish.kind.is_some() || self.wish.mass_g.is_some());
         let to_buy = self.s.has("to-buy") || of_bird || self.s.has("shopping") && !self.s.has("at-home");
         // Nobody thaws what they don't have.
-        let at_home = self.s.has("at-home") || unthawed;
+        let at_home = self.s.has("at-home") || unthawed || stored;
         self.wish.at_home = if to_buy { Some(false) } else { at_home.then_some(true) };
         for at in self.places() {
             if !self.s.meanings(at).is_empty()
@@ -692,6 +715,17 @@ impl Reader<'_> {
                 self.wish.start = Some(day.map_or(next_at(self.ground, hour), |day| self.ground.moment(day, hour)));
             }
             Some(When::Day(_)) | None => {}
+        }
+    }
+
+    /// "We're flying to Turkey on Friday": a country, and no day to eat.
+    fn travels(&mut self) {
+        let words = self.ground.lexicon.talk_words(self.s.quote(0, self.s.len().saturating_sub(1)));
+        let there = phrases(&words).any(|phrase| self.ground.lexicon.talk(&phrase, "going-there"));
+        let bird = self.wish.mass_g.is_some() || self.places().any(|at| self.s.of(at, "meal-").is_some());
+        if there && !bird {
+            self.wish.kind = None;
+            (self.wish.dinner, self.wish.dinner_day, self.wish.dinner_hour) = (None, None, None);
         }
     }
 

@@ -19,7 +19,9 @@ const SHORT: usize = 60;
 
 /// `false`: the words change nothing.
 pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, addressed: bool) -> bool {
-    if planning::asks_what(sitting, text) {
+    // "Got it, thanks" has no bird at home.
+    let chats = !sitting.room.drafts.contains_key(&who) && reading::is_chatter(text, sitting.lexicon());
+    if chats || planning::asks_what(sitting, text) {
         return false;
     }
     let (wish, problems) = planning::read(sitting, text);
@@ -45,13 +47,29 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
         let wish = stray::without(sitting, who, text, wish);
         // "I have a stomach bug": what one has is no dinner yet.
         let only_had = Wish { at_home: None, ..wish.clone() }.is_empty();
-        let begins = addressed && text.len() <= SHORT && !only_had && !wish.fewer;
+        let greets = reading::is_greeting(text, sitting.lexicon());
+        let begins = addressed && text.len() <= SHORT && !only_had && !wish.fewer && !greets;
+        // "Breast 104" is read in a bird, and plans none.
+        let begins = begins && !(sizes_nothing(&wish) && reads(sitting, text));
         if begins {
             planning::told(sitting, who, wish, &problems);
         }
         return begins;
     }
     standing(sitting, who, text, addressed, wish, &problems)
+}
+
+/// Neither how heavy, nor for whom, nor when.
+fn sizes_nothing(wish: &Wish) -> bool {
+    let kind = wish.kind.clone();
+    Wish { kind, ..Wish::default() } == *wish
+}
+
+/// A spot and a number no plan has.
+fn reads(sitting: &Sitting<'_>, text: &str) -> bool {
+    const LEAST: f64 = 30.0;
+    let log = reading::read_log(text, &sitting.ground()).ok().flatten();
+    log.is_some_and(|log| log.readings.iter().any(|reading| reading.place.is_some() && reading.value >= LEAST))
 }
 
 /// How much solution the bird holds was told in a question: the plan knows it from then on.

@@ -4,11 +4,11 @@
 
 use super::action::Action;
 use super::sitting::{button, name};
-use super::state::{JobState, LivePlan};
-use super::{RoomKind, Sitting, birds, board, invites, jobs, plan_words};
+use super::state::{JobState, LiveJob, LivePlan};
+use super::{RoomKind, Sitting, action, birds, board, invites, jobs, plan_words};
 use crate::reading;
 use crate::words::{Arg, Text};
-use carvetime_core::plan::Step;
+use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
 
 /// Who has just done something, or has something to do so soon, asks for the next job of the plan.
@@ -36,6 +36,44 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
         Some((step, plain)) if addressed || plain => whether(sitting, step, addressed),
         _ => false,
     }
+}
+
+/// "Who's doing what tomorrow?": the jobs of that day, and whose they are. `false`: nothing of the kind is asked.
+pub(super) fn on_a_day(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
+    let Some(day) = reading::asks_who_does_what_on(text, sitting.lexicon()) else { return false };
+    let told = reading::read_wish(day, &sitting.ground()).0;
+    let zone = sitting.zone_or_utc();
+    let date = |at: Moment| at.with_timezone(&zone).date_naive();
+    let meant = told.dinner_day.or(told.dinner.map(date));
+    let Some(plan) = sitting.room.plan.as_ref().filter(|_| addressed || sitting.room.kind == RoomKind::Group) else {
+        return false;
+    };
+    let Some(meant) = meant else { return false };
+    // Changes of water and looks at the thermometer go together.
+    let mut seen = Vec::new();
+    let jobs: Vec<(action::JobRef, LiveJob)> = plan
+        .waiting()
+        .filter(|job| date(job.at) == meant)
+        .filter_map(|job| {
+            let step = job.step().filter(|step| *step == Step::Dish || !seen.contains(&(*step, job.owner)))?;
+            seen.push((step, job.owner));
+            Some((action::JobRef { serial: plan.serial, step, nth: job.nth }, job.clone()))
+        })
+        .collect();
+    let lines: Vec<Text> = jobs.iter().map(|(it, job)| jobs::whose(sitting, *it, job)).collect();
+    if lines.is_empty() {
+        sitting.answer(Text::new("room-day-free"));
+        return true;
+    }
+    let free = jobs.iter().any(|(_, job)| job.owner.is_none()) && sitting.room.kind == RoomKind::Group;
+    let serial = plan_serial(sitting).filter(|_| free);
+    let all = serial.map(|serial| button("room-button-jobs", &Action::Jobs(serial)));
+    sitting.answer_all(lines).row(all);
+    true
+}
+
+fn plan_serial(sitting: &Sitting<'_>) -> Option<u32> {
+    sitting.room.plan.as_ref().map(|plan| plan.serial)
 }
 
 /// What the speaker has taken on. Among people "what do I have to do?" is of the plan only from one who has a job in it.

@@ -18,6 +18,8 @@ use carvetime_core::plan::{Moment, Step};
 
 /// Whether `what`, said privately by `person`, answers a call that `room` made there, or is of its plan.
 pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bool {
+    /// On the day of the dinner a thermometer is in its bird.
+    const SOON: chrono::TimeDelta = chrono::TimeDelta::hours(10);
     let What::Said { text, reply_to, .. } = what else { return false };
     if room.kind != RoomKind::Group || room.gone || !room.members.contains(&person.id) {
         return false;
@@ -54,8 +56,12 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
     }
     let look = |plan: &&&LivePlan| !plan.is_off() && was_called(plan, chat, |step, _| step == Step::Check.name());
     let ahead = |plan: &&LivePlan| !birds::is_past(plan, now);
-    plans.iter().any(|plan| look(&plan)) && is_reading(room, person, text, now)
-        || plans.iter().any(ahead) && is_of_the_bird(room, person, text, now)
+    // Whoever measures has it over the heat, though nobody has said so yet.
+    let soon = |plan: &&LivePlan| {
+        !plan.is_off() && plan.wish.dinner.is_some_and(|dinner| dinner > now && dinner - now <= SOON)
+    };
+    let reads = plans.iter().any(|plan| look(&plan)) || plans.iter().any(soon);
+    reads && is_reading(room, person, text, now) || plans.iter().any(ahead) && is_of_the_bird(room, person, text, now)
 }
 
 /// Whether `what`, said privately by one who plans a bird of their own there, is of the group's: its owner is named, or its kind and none

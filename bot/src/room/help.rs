@@ -53,6 +53,13 @@ pub(super) fn small_talk(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if reading::is_wordless(text) && !asked || reading::is_laughter(text, lexicon) {
         return true;
     }
+    if !asked && reading::is_chatter(text, lexicon) && !reading::is_plain_no(text, lexicon) {
+        return true;
+    }
+    if reading::says_put_back(text, lexicon) {
+        sitting.answer(Text::new("room-ok"));
+        return true;
+    }
     let no = reading::is_plain_no(text, lexicon);
     if no {
         sitting.answer(Text::new("room-fine"));

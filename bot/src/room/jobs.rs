@@ -13,6 +13,7 @@ use super::{
 };
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
+use carvetime_core::plan::clock::date;
 use carvetime_core::plan::{Conflict, Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, fahrenheit};
 use chrono::TimeDelta;
@@ -315,7 +316,11 @@ fn settled_text(sitting: &Sitting<'_>, it: JobRef, done: bool) -> Text {
         _ => sitting.now,
     };
     let what = if done { plan_words::step_done(it.step, it.nth) } else { plan_words::step_name(it.step, it.nth) };
-    let mut text = Text::new(id).with("what", Arg::from(what)).with("at", Arg::Clock(at));
+    // "Salted it last night": the day stands there where it is another.
+    let zone = sitting.zone_or_utc();
+    let today = date(zone, at) == date(zone, sitting.now);
+    let at = if today { Arg::Clock(at) } else { Arg::DayClock(at) };
+    let mut text = Text::new(id).with("what", Arg::from(what)).with("at", at);
     if let Some(by) = by {
         text = text.with("name", name(sitting, by));
     }

@@ -240,9 +240,22 @@ fn is_late(sitting: &Sitting<'_>, text: &str) -> bool {
     let sentence = reading::sentence::Sentence::read(text, lexicon);
     let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
     let told = lexicon.talk_words(text);
+    if !meal && is_of_a_thing(sitting, text) {
+        return false;
+    }
     if !meal && told.windows(2).any(|two| lexicon.talk(&two.join(" "), "late-elsewhere")) {
         return false;
     }
     let words: Vec<&str> = folded.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
     (1..=MOST_WORDS).any(|many| words.windows(many).any(|some| lexicon.talk(&some.join(" "), "late")))
+}
+
+/// "Kickoff is 20 min late", "late flight": nobody who eats here, unless it is somebody's own flight.
+pub(super) fn is_of_a_thing(sitting: &Sitting<'_>, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    let told = lexicon.talk_words(text);
+    let kin = told.iter().any(|word| lexicon.talk(word, "kin") || lexicon.talk(word, "kin-two"));
+    let own = told.iter().zip(told.iter().skip(1)).any(|(of, _)| lexicon.talk(of, "own-word"));
+    let thing = (1..=2).any(|many| told.windows(many).any(|some| lexicon.talk(&some.join(" "), "late-thing")));
+    thing && !kin && !own
 }

@@ -385,11 +385,17 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         plan(sitting, text);
         return questions::size_first(sitting, text);
     }
-    if addressed && crate::reading::asks_why_these_times(text, sitting.lexicon()) && why(sitting, who) {
+    let asks_why = crate::reading::asks_why_these_times(text, sitting.lexicon())
+        || crate::reading::asks_why_an_hour(text, sitting.lexicon());
+    if addressed && asks_why && why(sitting, who) {
+        return;
+    }
+    if addressed && planning::shown_again(sitting, who, text) {
         return;
     }
     if addressed && sitting.room.plan.is_some() {
-        if crate::reading::asks_when(text, sitting.lexicon()) {
+        if crate::reading::asks_when(text, sitting.lexicon()) || crate::reading::asks_bare_when(text, sitting.lexicon())
+        {
             return readings::when(sitting);
         }
         if crate::reading::asks_what_is_next(text, sitting.lexicon()) {
@@ -404,6 +410,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         && crate::reading::asks_who_does_what(text, sitting.lexicon())
     {
         return jobs::list(sitting, serial);
+    }
+    if asked_of_jobs::on_a_day(sitting, text, addressed) {
+        return;
     }
     if asked_of_jobs::told(sitting, text, addressed) {
         return;

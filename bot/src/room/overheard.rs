@@ -40,7 +40,14 @@ fn asks(sitting: &mut Sitting<'_>, text: &str) -> bool {
         readings::when(sitting);
         return true;
     }
-    jobs::who(sitting, text) || text.contains(['?', '¿']) && jobs::when(sitting, text)
+    let asks = text.contains(['?', '¿']) || opens(sitting, text);
+    jobs::who(sitting, text) || asks && jobs::when(sitting, text)
+}
+
+/// "What time does the bird go in": it begins as a question, and the bird is named.
+fn opens(sitting: &Sitting<'_>, text: &str) -> bool {
+    let sentence = reading::sentence::Sentence::read(text, sitting.lexicon());
+    sentence.is(0, "ask-when") && (0..sentence.len()).any(|at| sentence.of(at, "bird-").is_some())
 }
 
 /// "Add mac and cheese in the oven 45 min at 350", by whoever may change the plan; "no stuffing after all", "stuffing takes 60 min".

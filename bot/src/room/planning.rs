@@ -148,6 +148,9 @@ fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut
         {
             wish.adults = number.filter(|n| (1.0..=200.0).contains(n)).map(|n| n as u16);
         }
+        Question::Condition if wish.condition.is_none() => {
+            wish.condition = is_frozen(sitting, text).map(|frozen| if frozen { "frozen" } else { "fresh" }.to_owned());
+        }
         Question::Drive if wish.drive_min.is_none() => {
             let span =
                 (0..sentence.len()).find_map(|at| sentence.amount(at)?.span()).map(|span| span.num_minutes() as f64);
@@ -161,6 +164,34 @@ fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut
         }
         _ => {}
     }
+}
+
+/// "Yes", "nope, it isn't", to whether the bird is frozen. Among people only for a while: later it is said to somebody else.
+fn is_frozen(sitting: &Sitting<'_>, text: &str) -> Option<bool> {
+    const LATELY: TimeDelta = TimeDelta::minutes(5);
+    let lexicon = sitting.lexicon();
+    let asked = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who)?.asked_at);
+    let lately = asked.is_some_and(|at| sitting.now - at <= LATELY);
+    if !lately && sitting.room.kind == RoomKind::Group {
+        return None;
+    }
+    if reading::is_so(text, lexicon) || reading::is_plain_yes(text, lexicon) {
+        return Some(true);
+    }
+    (reading::is_not_so(text, lexicon) || reading::is_plain_no(text, lexicon)).then_some(false)
+}
+
+/// "What's the plan?", "show me", of what is being planned: the question that lies open, or the proposal.
+pub(super) fn shown_again(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    let asks = reading::asks_what_is_next(text, lexicon)
+        || reading::asks_when(text, lexicon)
+        || reading::asks_bare_when(text, lexicon);
+    let drafted = sitting.room.drafts.contains_key(&who) && sitting.room.plan.is_none();
+    if asks && drafted {
+        go_on(sitting, who, How::New);
+    }
+    asks && drafted
 }
 
 fn is_of_bird(sentence: &Sentence, at: usize) -> bool {
@@ -210,6 +241,7 @@ pub(super) fn go_on(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     own_kitchen::fill(sitting, who, &mut draft.wish);
     draft.suggestion = None;
     draft.asked = if sitting.zone().is_none() { Some(Question::Zone) } else { gap(&draft.wish) };
+    draft.asked_at = draft.asked.map(|_| sitting.now);
     let asked = draft.asked;
     let wish = draft.wish.clone();
     sitting.room.drafts.insert(who, draft);

@@ -99,6 +99,10 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     if !asks && (past || fried) {
         return true;
     }
+    // "The train is late"
+    if matches!(read, Ok(Question::Advice(Advice::TooSlow))) && super::late::is_of_a_thing(sitting, text) {
+        return true;
+    }
     if asks {
         // "How long is the line at the store?": nothing of a kitchen is named in it, and other things are.
         let sentence = Sentence::read(text, sitting.lexicon());

@@ -29,12 +29,37 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if reading::says_thawed(text, sitting.lexicon()) && ice::gone(sitting) {
         return true;
     }
+    if reading::says_carving(text, sitting.lexicon()) && carving(sitting) {
+        return true;
+    }
     match reading::read_report(text, sitting.lexicon()) {
         // "Forgot it out of the fridge last night" is no job forgotten: it is a bird to throw away.
         Some(report) if report.kind == ReportKind::NotDone && questions::tells_of_hours_out(sitting, text) => false,
         Some(report) => heard(sitting, &report),
         None => happened(sitting, text) || off_in_a_story(sitting, text),
     }
+}
+
+/// "Carving now": whoever says so has it, and nobody is called meanwhile. `false`: nothing is to be carved yet.
+fn carving(sitting: &mut Sitting<'_>) -> bool {
+    const TAKES: TimeDelta = TimeDelta::minutes(30);
+    let off = sitting.room.plan.as_ref().is_some_and(|plan| plan.is_off());
+    let it = jobs::by_step(sitting, Step::Carve, None).filter(|it| off && is_near(sitting, *it));
+    let Some(it) = it else { return false };
+    let (group, who) = (sitting.room.kind == super::RoomKind::Group, sitting.speaker());
+    let job = sitting.room.plan.as_ref().and_then(|plan| plan.job(it.step, it.nth));
+    if job.is_some_and(|job| job.owner.is_none()) && group && who.is_some() {
+        jobs::own(sitting, it, who, "take");
+    }
+    let again = sitting.now + TAKES;
+    if let Some(job) = sitting.room.plan.as_mut().and_then(|plan| plan.job_mut(it.step, it.nth)) {
+        job.call_at = Some(again);
+        job.calls = job.calls.max(1);
+    }
+    if !group {
+        sitting.answer(Text::new("room-ok-due").with("what", Arg::from(plan_words::step_name(it.step, it.nth))));
+    }
+    true
 }
 
 /// "Took it out of the oven, it was so brown", with a bird on as far as anyone has said: asked about. `false`: it tells of nothing like it,
@@ -285,7 +310,11 @@ fn not_done(sitting: &mut Sitting<'_>, it: JobRef) {
             job.call_at = None;
         }
     }
-    let still = Text::new("room-not-done").with("what", Arg::from(plan_words::step_name(it.step, it.nth)));
+    let cooks = sitting.room.plan.as_ref().is_some_and(|plan| plan.on_since(now).is_some() && !plan.is_off());
+    let still = match it.step {
+        Step::Pull if cooks => Text::new("room-stays-on"),
+        step => Text::new("room-not-done").with("what", Arg::from(plan_words::step_name(step, it.nth))),
+    };
     let water = Text::new("room-water-not")
         .with("cold", Arg::Temperature(fahrenheit(40.0)))
         .with("limit", Arg::Span(spans::HOT_MOST));

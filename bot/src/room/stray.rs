@@ -26,8 +26,9 @@ pub(super) fn without(sitting: &Sitting<'_>, who: PersonId, text: &str, mut wish
     }
     let says = |group: &str| (0..sentence.len()).any(|at| sentence.of(at, group).is_some());
     let asked = draft.and_then(|draft| draft.asked);
-    let of_meal =
-        says("meal-") || says("holiday-") || ["later", "earlier", "instead"].iter().any(|it| sentence.has(it));
+    // "I hate Thanksgiving" plans none.
+    let feast = says("holiday-") && (draft.is_some() || wish.kind.is_some() || wish.dinner.is_some() || sized);
+    let of_meal = says("meal-") || feast || ["later", "earlier", "instead"].iter().any(|it| sentence.has(it));
     let asked_when = matches!(asked, Some(Question::Dinner | Question::DinnerHour | Question::DinnerDay));
     if !(of_meal || asked_when || sized && says("bird-")) {
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);
@@ -47,12 +48,39 @@ pub(super) fn without(sitting: &Sitting<'_>, who: PersonId, text: &str, mut wish
     }
     let said = [wish.kind.is_some(), wish.condition.is_some(), wish.cooker.is_some(), wish.setting_c.is_some()];
     let told = said.into_iter().filter(|said| *said).count();
-    let begins = draft.is_none() && told < 2;
+    let begins = draft.is_none() && told < 2 && !intends(sitting, text);
     if begins || questions::is_answerable(sitting, text) || draft.is_some_and(|draft| adds_nothing(&draft.wish, &wish))
     {
         return Wish::default();
     }
     wish
+}
+
+/// "I want to make a turkey", "so I'm doing the turkey this year": a bird is to be cooked, and nothing else is said.
+fn intends(sitting: &Sitting<'_>, text: &str) -> bool {
+    const MOST: usize = 5;
+    let lexicon = sitting.lexicon();
+    let words = lexicon.talk_words(text);
+    let found = (1..=MOST.min(words.len())).rev().find_map(|many| {
+        let at = words.windows(many).position(|some| lexicon.talk(&some.join(" "), "intends"))?;
+        Some((at, many))
+    });
+    let Some((at, many)) = found.filter(|_| !text.contains(['?', '¿'])) else { return false };
+    let mut rest: Vec<String> = words.iter().take(at).chain(words.iter().skip(at + many)).cloned().collect();
+    // "This year", "after all": politeness of several words.
+    while let Some((at, many)) = (2..=MOST.min(rest.len())).rev().find_map(|many| {
+        let polite = |some: &[String]| {
+            let phrase = some.join(" ");
+            ["manners", "party-tail"].iter().any(|group| lexicon.talk(&phrase, group))
+        };
+        Some((rest.windows(many).position(polite)?, many))
+    }) {
+        rest.drain(at..at + many);
+    }
+    let rest = Sentence::read(&rest.join(" "), lexicon);
+    let bird = (0..rest.len()).any(|at| rest.of(at, "bird-").is_some());
+    let dish = (0..rest.len()).any(|at| rest.of(at, "dish-").is_some() || rest.of(at, "food-").is_some());
+    bird && !dish && amend::is_plain(sitting, &rest)
 }
 
 /// Whether all of it is known already.

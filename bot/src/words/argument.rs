@@ -166,12 +166,13 @@ fn degrees_apart(interval: TemperatureInterval, units: UnitSystem) -> Text {
 /// Minutes, then hours and minutes, then (from two days on) days and hours.
 fn span(span: TimeDelta) -> Text {
     let minutes = (span.abs().num_seconds() + 30) / 60;
+    // From a day on nobody counts minutes.
+    let minutes = if minutes >= 24 * 60 { (minutes + 30) / 60 * 60 } else { minutes };
     let (h, min) = (minutes / 60, minutes % 60);
     match (h, min) {
         (0, 0) => Text::new("units-moment"),
         (0, min) => Text::new("units-min").with("min", Arg::Count(min)),
         (h, _) if h >= 48 => {
-            let h = (minutes + 30) / 60;
             let days = Text::new("units-days").with("days", Arg::Count(h / 24));
             match h % 24 {
                 0 => days,

@@ -320,6 +320,9 @@ pub struct Draft {
     pub wish: Wish,
     /// What was asked last: the answer may be a bare word or number.
     pub asked: Option<Question>,
+    /// When that was.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub asked_at: Option<Moment>,
     /// The nearest wish that can be met, shown in place of one that can't: what `Accept` takes.
     pub suggestion: Option<Wish>,
     /// When the proposal was made: what is accepted soon after is what was shown.
