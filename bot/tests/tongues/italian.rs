@@ -169,7 +169,6 @@ fn italian_readings_and_reports_are_read() {
             ("abbiamo finito di tagliare", "carve"),
             ("non è ancora cotto", "not pull"),
             ("no, non ancora", "not due"),
-            ("sto tagliando", "carve"),
             ("ho messo via gli avanzi", "chill"),
             ("fatto", "due"),
             ("Pronto!", "due"),
