@@ -23,7 +23,8 @@ pub struct Mark(pub u32);
 
 impl Mark {
     fn read(text: &str) -> Option<Self> {
-        (text.len() == 8).then(|| u32::from_str_radix(text, 16).ok().map(Mark)).flatten()
+        let written = text.len() == 8 && text.bytes().all(|byte| byte.is_ascii_hexdigit());
+        u32::from_str_radix(text, 16).ok().filter(|_| written).map(Mark)
     }
 }
 
