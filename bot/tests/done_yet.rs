@@ -5,11 +5,11 @@
 mod kitchen;
 
 use carvetime::reading::{Lexicon, asks_to_pull, report_at_reading, says_bird_done};
-use carvetime::room::RoomKind;
 use carvetime::room::state::JobState;
+use carvetime::room::{RoomKind, What};
 use carvetime_core::plan::Step;
 use chrono_tz::America::Chicago;
-use kitchen::Kitchen;
+use kitchen::{Kitchen, over_heat};
 
 fn cooking(language: &str) -> Kitchen {
     let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-25 10:00");
@@ -164,4 +164,78 @@ fn other_words_are_no_doneness() {
         assert!(report_at_reading(text, lexicon).is_none(), "{text}");
     }
     assert!(report_at_reading("pulled it at 160 degrees", lexicon).is_some());
+}
+
+fn among(kitchen: &mut Kitchen, text: &str) -> String {
+    kitchen.hear(Some("Tom"), What::Said { text: text.into(), addressed: false, reply_to: None, edited: false })
+}
+
+#[test]
+fn a_group_is_told_too_what_was_pulled_cold_and_what_is_not_cooked() {
+    for text in [
+        "pulled the bird at 150, resting now",
+        "took it out at 155, it'll coast right?",
+        "took it out at 155 and its resting",
+    ] {
+        let mut kitchen = over_heat(RoomKind::Group, "en-US");
+        let said = among(&mut kitchen, text);
+        assert!(said.contains("Does it read that now?"), "{text}: {said}");
+        assert!(!is_done(&kitchen, Step::Pull), "{text}");
+    }
+    for (room, read, underdone, no, back) in [
+        ("en-US", "breast 150 thigh 160", "this is not cooked", "Not yet", "Back into the oven"),
+        ("de-DE", "Brust 65 Keule 70", "das ist nicht durch", "Noch nicht", "Ofen"),
+        ("es-ES", "pechuga 65 muslo 70", "esto está crudo", "Todavía no", "horno"),
+        ("fr-FR", "poitrine 65 cuisse 70", "c’est pas cuit", "Pas encore", "four"),
+        ("it-IT", "petto 65 coscia 70", "non è cotto", "Non ancora", "forno"),
+        ("pt-BR", "peito 65 coxa 70", "tá cru", "Ainda não", "forno"),
+    ] {
+        let mut kitchen = over_heat(RoomKind::Group, room);
+        among(&mut kitchen, read);
+        let said = among(&mut kitchen, underdone);
+        assert!(said.contains(no), "{room}: {underdone}: {said}");
+        kitchen.scene.room.plan.as_mut().unwrap().record(Step::Pull, 0, kitchen.now, true, None);
+        let pull = kitchen.scene.room.plan.as_mut().unwrap().job_mut(Step::Pull, 0).unwrap();
+        pull.state = JobState::Done { by: None, at: kitchen.now };
+        let said = among(&mut kitchen, underdone);
+        assert!(said.contains(back), "{room}, off the heat: {underdone}: {said}");
+    }
+    let mut kitchen = over_heat(RoomKind::Group, "en-US");
+    among(&mut kitchen, "breast 150 thigh 160");
+    assert!(among(&mut kitchen, "is it done yet").contains("Not yet"));
+}
+
+#[test]
+fn who_ate_the_pink_part_is_told_in_every_language() {
+    for (room, text, holds) in [
+        ("en-US", "kids already ate the pink part", "a doctor"),
+        ("de-DE", "die Kinder haben das rosa Stück gegessen", "zum Arzt"),
+        ("es-ES", "los niños ya se comieron la parte rosa", "médico"),
+        ("fr-FR", "les enfants ont déjà mangé la partie rose", "médecin"),
+        ("it-IT", "i bambini hanno già mangiato la parte rosa", "medico"),
+        ("pt-BR", "as crianças já comeram a parte rosa", "médico"),
+    ] {
+        let said = among(&mut over_heat(RoomKind::Group, room), text);
+        assert!(said.contains(holds), "{room}: {text}: {said}");
+    }
+}
+
+#[test]
+fn among_people_other_things_are_done_out_and_raw() {
+    let mut kitchen = over_heat(RoomKind::Group, "en-US");
+    among(&mut kitchen, "breast 150 thigh 160");
+    for text in [
+        "good enough?",
+        "close enough",
+        "took the trash out at 155 elm st",
+        "pulled in at 150 main",
+        "pulled over at 155 and main, be there soon",
+        "the pie is not cooked",
+        "raw deal",
+        "kids ate the pink cupcakes",
+        "is the laundry done yet",
+        "looks ready",
+    ] {
+        assert_eq!(kitchen.among("Tom", text), 0, "{text}");
+    }
 }

@@ -189,3 +189,55 @@ fn who_does_not_come_for_it_is_called_for_nothing_any_more() {
     assert!(said.contains("48 h") && said.contains("Jake is out. Free again"), "{said}");
     assert!(!carver(&kitchen) && !kitchen.scene.room.excused.is_empty(), "{said}");
 }
+
+const ATE: [(&str, &str); 18] = [
+    ("en-US", "feel sick after the turkey"),
+    ("en-US", "i feel sick after eating the turkey, what do i do?"),
+    ("en-US", "grandpa threw up after dinner"),
+    ("en-US", "everyone is sick from the turkey"),
+    ("en-US", "my pregnant wife is throwing up after the turkey"),
+    ("es-ES", "me siento mal después de comer el pavo"),
+    ("es-MX", "nos cayó mal el pavo"),
+    ("es-ES", "el abuelo vomitó después de la cena"),
+    ("fr-FR", "j’ai mal au ventre après la dinde"),
+    ("fr-FR", "papi a vomi après le repas"),
+    ("de-DE", "mir ist schlecht nach der Pute"),
+    ("de-DE", "Opa hat nach dem Essen erbrochen"),
+    ("pt-BR", "tô passando mal depois do peru"),
+    ("pt-BR", "o vô vomitou depois da ceia"),
+    ("it-IT", "sto male dopo il tacchino"),
+    ("it-IT", "il nonno ha vomitato dopo cena"),
+    ("it-IT", "ho mal di pancia dopo aver mangiato"),
+    ("en-GB", "stomach ache since we ate"),
+];
+
+#[test]
+fn whoever_has_eaten_gets_the_eaters_answer_and_not_the_cooks_rule() {
+    for (tag, text) in ATE {
+        assert_eq!(kind(tag, text), "ate-sick", "{tag}: {text}");
+    }
+    for (tag, text) in [
+        ("en-US", "i ate so much i feel sick"),
+        ("en-US", "im sick of turkey"),
+        ("en-US", "feel sick after that game"),
+        ("en-US", "the dog threw up after dinner"),
+        ("en-US", "i feel sick"),
+        ("en-US", "we feel sick after all that wine, after dinner drinks were too much"),
+        ("es-ES", "comí demasiado, me siento mal después de la cena"),
+        ("fr-FR", "trop mangé, j’ai mal au ventre après le repas"),
+        ("de-DE", "zu viel gegessen, mir ist schlecht nach dem Essen"),
+        ("it-IT", "ho mangiato troppo, sto male dopo cena"),
+        ("pt-BR", "comi demais, tô passando mal depois da ceia"),
+    ] {
+        assert_ne!(kind(tag, text), "ate-sick", "{tag}: {text}");
+    }
+}
+
+#[test]
+fn an_eater_who_is_ill_keeps_their_jobs_and_a_doctor_is_named() {
+    let mut kitchen = planned();
+    kitchen.run_to("2027-11-25 18:00");
+    let said = aside(&mut kitchen, "Jake", "i feel sick after eating the turkey");
+    assert!(said.contains("A doctor for") && said.contains("911") && !said.contains("Free again"), "{said}");
+    assert!(!said.contains("Nothing with food for now"), "{said}");
+}

@@ -297,6 +297,11 @@ ask-allergy = { $call ->
 
 ask-sick = Erst mal nichts mit Essen: Wer sich übergibt oder Durchfall hat, bleibt aus der Küche, bis 48 h nach dem letzten Mal. Die Aufgaben macht jemand anders.
 ask-sick-made = Was seitdem gemacht wurde und nicht noch durchgegart wird: weg. Hände mit Wasser und Seife, 20 s; Gel hilft gegen Magen-Darm wenig.
+ask-ate-sick = { $call ->
+    [none] Oft kleine Schlucke Wasser, und Ruhe. Zum Arzt bei Blut, Fieber über { $fever }, wenn nichts drinbleibt, kaum Urin kommt, beim Aufstehen schwindlig wird, oder länger als drei Tage. Schwanger, sehr jung, alt oder krank: jetzt anrufen. Verschwommen sehen, schwache Muskeln, schwer atmen oder schlucken: den Notruf.
+   *[known] Oft kleine Schlucke Wasser, und Ruhe. Zum Arzt bei Blut, Fieber über { $fever }, wenn nichts drinbleibt, kaum Urin kommt, beim Aufstehen schwindlig wird, oder länger als drei Tage. Schwanger, sehr jung, alt oder krank: jetzt anrufen. Verschwommen sehen, schwache Muskeln, schwer atmen oder schlucken: { $call }.
+}
+ask-ate-sick-rest = Niemand isst mehr davon, bis es klar ist: einpacken, beschriften, in den Kühlschrank. Mehrere krank? Das Gesundheitsamt anrufen. Wer sich übergibt, fasst bis 48 h danach kein Essen für andere an.
 ask-cut = Drücken, bis es aufhört, unter fließendem Wasser abspülen, trocknen, wasserfestes Pflaster und Handschuh drüber. Essen mit Blut dran: weg. Messer und Brett in heißes Seifenwasser.
 ask-cut-doctor = Tief, klaffend oder blutet nach 10 min Druck noch: zum Arzt.
 
@@ -348,6 +353,7 @@ ask-raw-inside = Zurück in den Ofen, ganz oder in Stücken, bis { $target } an 
 ask-ate-raw = Meist geht es gut; sagen kann es niemand. Der Rest zurück in den Ofen bis { $target }, oder weg. Blut, hohes Fieber, nichts bleibt drin oder länger als drei Tage: zum Arzt. Schwanger, sehr jung, alt oder krank: jetzt anrufen.
 ask-half-cook = Nein: nie heute halb und später fertig. Die Mitte bleibt stundenlang lauwarm, und Hitze macht nicht alles rückgängig. Ganz durchgaren bis { $target }, tranchieren, in { $limit } kalt stellen.
 ask-fridge-down = Zu lassen: er bleibt etwa { $unopened } kalt. Dann messen: ein Vogel über { $cold } für mehr als { $limit } kommt weg, Garen hilft nicht. Mit Eis darin oder bei höchstens { $cold } ist er in Ordnung.
+ask-freezer-down = Zu lassen: voll hält er etwa { $full } kalt, halb voll { $half }. Ist noch Eis im Vogel oder hat er { $cold } oder weniger, ist er in Ordnung: wieder einfrieren oder im Kühlschrank weiter auftauen. Aufgetaut und länger als { $limit } über { $cold }, oder niemand weiß es: weg, wie er auch riecht.
 ask-kosher-bird = Ein gesalzen, in Lake oder koscher gekaufter Vogel: keine Lake, und kein weiteres Salz, ohne zu kosten.
 ask-other-bird = Für diesen Vogel kenne ich keine veröffentlichten Zeiten oder Gewichte, also nenne ich keine. Für jedes Geflügel gilt: gar bei { $target } in Brust, Keule und Flügel, nach Thermometer; nie auf der Arbeitsplatte auftauen. Ich kenne Pute, Hähnchen, Kapaun, Ente und Gans.
 ask-thermometer = Dickste Brust, tief in der Keule, am Flügelgelenk; die Spitze mitten im Fleisch, weg vom Knochen. { $target } in allen.

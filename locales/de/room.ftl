@@ -258,6 +258,7 @@ room-move-past = { $when } ist schon vorbei, es ist { $now }. Es bleibt bei { $d
 room-move-unread = In „{ $text }“ lese ich keine Zeit. Versuch „/move 18 Uhr“ oder „/move +45 min“. Es bleibt bei { $dinner }.
 room-move-clash = { $when } geht nicht. Alles bleibt, wie es war.
 room-moved = Gegessen wird jetzt <b>{ $when }</b>.
+room-misread = { $parts } wieder streichen?
 room-undone = Zurückgenommen: { $what }.
 room-undone-what = { $change ->
     [back-on] Vogel wieder im Ofen

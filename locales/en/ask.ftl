@@ -302,6 +302,11 @@ ask-allergy = { $call ->
 
 ask-sick = Nothing with food for now: whoever throws up or has diarrhea stays out of the kitchen until 48 h after the last of it. Someone else takes their jobs.
 ask-sick-made = What they have made since it began, and what won’t be cooked through after: out. Hands with soap and water, 20 s; gel does little against a stomach bug.
+ask-ate-sick = { $call ->
+    [none] Small sips of water, often, and rest. A doctor for blood, fever above { $fever }, nothing staying down, hardly any pee, dizziness on standing, or longer than three days. Pregnant, very young, old or ill: call one now. Blurred sight, weak muscles, trouble breathing or swallowing: call the emergency services.
+   *[known] Small sips of water, often, and rest. A doctor for blood, fever above { $fever }, nothing staying down, hardly any pee, dizziness on standing, or longer than three days. Pregnant, very young, old or ill: call one now. Blurred sight, weak muscles, trouble breathing or swallowing: call { $call }.
+}
+ask-ate-sick-rest = Nobody eats more of it until it’s clear: wrap it, mark it, into the fridge. Several ill? Tell the health department. Whoever throws up keeps off other people’s food until 48 h after.
 ask-cut = Press till it stops, rinse under running water, dry, then a waterproof bandage and a glove over it. Food with blood on it: out. Knife and board into hot soapy water.
 ask-cut-doctor = Deep, gaping, or still bleeding after 10 min of pressure: a doctor.
 
@@ -352,6 +357,7 @@ ask-raw-inside = Back into the oven, cut or whole, until { $target } in the thic
 ask-ate-raw = Most people get away with it; nobody can say. The rest back into the oven to { $target }, or out. Blood, high fever, nothing stays down, or longer than three days: a doctor. Pregnant, very young, old or ill: call one now.
 ask-half-cook = No: never half now and the rest later. The middle stays lukewarm for hours, and heat doesn’t undo all that grows. Cook it through to { $target }, carve it, then chill it within { $limit }.
 ask-fridge-down = Keep it shut: it stays cold for about { $unopened }. Then measure: a bird above { $cold } for more than { $limit } goes out, cooking doesn’t mend it. With ice in it still, or at { $cold } or less, it’s fine.
+ask-freezer-down = Keep it shut: full, it holds about { $full }, half full { $half }. A bird with ice in it still, or at { $cold } or less, is fine: freeze it again, or let it thaw on in the fridge. Thawed and above { $cold } for more than { $limit }, or nobody knows: out, however it smells.
 ask-kosher-bird = A bird that came salted, brined or kosher: no brine, and no more salt without tasting first.
 ask-other-bird = That is a bird I know no published times or weights for, so I give none. What holds for any poultry: done at { $target } in breast, thigh and wing, by thermometer; never thawed on the counter. I know turkey, chicken, capon, duck and goose.
 ask-thermometer = Thickest breast, innermost thigh, the wing joint; tip in the middle of the meat, off the bone. { $target } in all of them.

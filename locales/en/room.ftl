@@ -265,6 +265,7 @@ room-late-on = The bird is on already and comes off as planned.
 room-late-kept = Dinner stays <b>{ $when }</b>.
 room-late-host = That's for { $name } or an admin to choose.
 room-button-late-keep = Leave it
+room-misread = Take { $parts } back?
 room-undone = Taken back: { $what }.
 # Who did it, and when.
 room-undone-by = Taken back: { $what } ({ $name }, { $at }).

@@ -302,6 +302,11 @@ ask-allergy = { $call ->
 
 ask-sick = Nada de comida por ahora: quien vomita o tiene diarrea no entra en la cocina hasta 48 h después de la última vez. Otra persona hace sus tareas.
 ask-sick-made = Lo que haya preparado desde que empezó y no se vaya a cocinar bien después: a la basura. Manos con agua y jabón, 20 s; el gel sirve de poco contra un virus estomacal.
+ask-ate-sick = { $call ->
+    [none] Sorbos de agua, seguidos, y reposo. Al médico si hay sangre, fiebre de más de { $fever }, no se retiene nada, casi no se orina, hay mareo al levantarse o dura más de tres días. Embarazadas, muy pequeños, mayores o enfermos: llama ya. Vista borrosa, músculos flojos, cuesta respirar o tragar: llama a emergencias.
+   *[known] Sorbos de agua, seguidos, y reposo. Al médico si hay sangre, fiebre de más de { $fever }, no se retiene nada, casi no se orina, hay mareo al levantarse o dura más de tres días. Embarazadas, muy pequeños, mayores o enfermos: llama ya. Vista borrosa, músculos flojos, cuesta respirar o tragar: llama al { $call }.
+}
+ask-ate-sick-rest = Que nadie coma más hasta saberlo: envuélvelo, márcalo y { -fridge(form: "to") }. ¿Varios enfermos? Avisa a sanidad. Quien vomita no toca comida de otros hasta 48 h después.
 ask-cut = Aprieta hasta que pare, lava con agua corriente, seca, y encima un apósito impermeable y un guante. Comida con sangre: a la basura. Cuchillo y tabla, agua caliente y jabón.
 ask-cut-doctor = Si es profundo, abierto o sigue sangrando tras 10 min apretando: al médico.
 
@@ -352,6 +357,7 @@ ask-raw-inside = De vuelta al horno, entero o en trozos, hasta { $target } en lo
 ask-ate-raw = Casi siempre no pasa nada; nadie puede asegurarlo. Lo que queda, al horno hasta { $target } o a la basura. Sangre, fiebre alta, no retener nada o más de tres días: al médico. Embarazadas, muy pequeños, mayores o enfermos: mejor llamar ya.
 ask-half-cook = No: nunca a medias ahora y el resto luego. El centro queda tibio horas y el calor no deshace todo lo que crece. Hazlo entero hasta { $target }, trínchalo y enfríalo en menos de { $limit }.
 ask-fridge-down = Con la puerta cerrada guarda el frío cerca de { $unopened }. Luego mide: un ave a más de { $cold } durante más de { $limit } se tira, cocinarla no lo arregla. Si aún tiene hielo o está a { $cold } o menos, vale.
+ask-freezer-down = No lo abras: lleno aguanta unas { $full }, medio lleno { $half }. Un ave que aún tiene hielo, o a { $cold } o menos, está bien: se vuelve a congelar o sigue descongelándose { -fridge(form: "in") }. Descongelada y a más de { $cold } durante más de { $limit }, o si nadie lo sabe: a la basura, huela como huela.
 ask-kosher-bird = Un ave que ya viene salada, con salmuera o kosher: nada de salmuera, ni más sal sin probar antes.
 ask-other-bird = De esa ave no conozco tiempos ni pesos publicados, así que no doy ninguno. Vale para todas: lista con { $target } en pechuga, muslo y ala, por termómetro; nunca descongelada fuera { -fridge(form: "of") }, salvo en agua fría. Sé de pavo, pollo, capón, pato y ganso.
 ask-thermometer = Lo más grueso de la pechuga, lo más hondo del muslo y la articulación del ala; la punta en medio de la carne, lejos del hueso. { $target } en todos.

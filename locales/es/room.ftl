@@ -280,6 +280,7 @@ room-late-on = El ave ya está al fuego y sale cuando estaba previsto.
 room-late-kept = La cena sigue siendo <b>{ $when }</b>.
 room-late-host = Lo decide { $name } o un administrador.
 room-button-late-keep = Dejarlo así
+room-misread = ¿Quito { $parts }?
 room-undone = Deshecho: { $what }.
 room-undone-by = Deshecho: { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->

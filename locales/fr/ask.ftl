@@ -298,6 +298,11 @@ ask-allergy = { $call ->
 
 ask-sick = Pas de cuisine pour l’instant : qui vomit ou a la diarrhée ne touche pas aux aliments jusqu’à 48 h après la dernière fois. Quelqu’un d’autre fait ses tâches.
 ask-sick-made = Ce qu’il a préparé depuis le début et qui ne sera pas bien cuit après : poubelle. Mains à l’eau et au savon, 20 s ; le gel fait peu contre une gastro.
+ask-ate-sick = { $call ->
+    [none] De petites gorgées d’eau, souvent, et du repos. Un médecin s’il y a du sang, plus de { $fever } de fièvre, si rien ne reste, presque pas d’urine, des vertiges debout, ou plus de trois jours. Enceinte, très jeune, âgé ou malade : appelle tout de suite. Vue trouble, muscles faibles, mal à respirer ou à avaler : les secours.
+   *[known] De petites gorgées d’eau, souvent, et du repos. Un médecin s’il y a du sang, plus de { $fever } de fièvre, si rien ne reste, presque pas d’urine, des vertiges debout, ou plus de trois jours. Enceinte, très jeune, âgé ou malade : appelle tout de suite. Vue trouble, muscles faibles, mal à respirer ou à avaler : le { $call }.
+}
+ask-ate-sick-rest = Personne n’en mange plus tant qu’on ne sait pas : emballé, marqué, au frigo. Plusieurs malades ? Préviens les autorités sanitaires. Qui vomit ne touche pas à la nourriture des autres jusqu’à 48 h après.
 ask-cut = Appuie jusqu’à ce que ça s’arrête, rince à l’eau courante, sèche, puis un pansement étanche et un gant dessus. Aliments avec du sang : poubelle. Couteau et planche à l’eau chaude savonneuse.
 ask-cut-doctor = Profond, béant, ou ça saigne encore après 10 min de pression : un médecin.
 
@@ -348,6 +353,7 @@ ask-raw-inside = Retour au four, entière ou en morceaux, jusqu’à { $target }
 ask-ate-raw = Le plus souvent il n’arrive rien ; personne ne peut le garantir. Le reste retourne au four jusqu’à { $target }, ou poubelle. Sang, forte fièvre, rien ne reste, ou plus de trois jours : un médecin. Enceinte, très jeune, âgé ou malade : appelle maintenant.
 ask-half-cook = Non : jamais à moitié maintenant et le reste plus tard. Le centre reste tiède des heures, et la chaleur n’efface pas tout ce qui s’y développe. Cuis-la d’une traite jusqu’à { $target }, découpe-la, au froid en moins de { $limit }.
 ask-fridge-down = Sans l’ouvrir : il garde le froid environ { $unopened }. Ensuite mesure : une volaille au-dessus de { $cold } plus de { $limit } part à la poubelle, la cuire n’y change rien. S’il reste de la glace ou à { $cold } ou moins, ça va.
+ask-freezer-down = Laisse-le fermé : plein, il tient environ { $full }, à moitié plein { $half }. Une volaille qui a encore de la glace, ou à { $cold } ou moins, est bonne : recongelée, ou décongelée jusqu’au bout au frigo. Décongelée et au-dessus de { $cold } plus de { $limit }, ou personne ne sait : poubelle, quelle que soit l’odeur.
 ask-kosher-bird = Une volaille vendue salée, en saumure ou casher : pas de saumure, et pas de sel en plus sans goûter d’abord.
 ask-other-bird = Pour cette volaille, je ne connais ni temps ni poids publiés, alors je n’en donne pas. Vrai pour toutes : c’est cuit à { $target } dans la poitrine, la cuisse et l’aile, au thermomètre ; jamais de décongélation sur { -counter }. Je connais dinde, poulet, chapon, canard et oie.
 ask-thermometer = Au plus épais de la poitrine, au plus profond de la cuisse, à l’articulation de l’aile ; la pointe au milieu de la chair, loin de l’os. { $target } partout.

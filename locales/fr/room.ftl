@@ -291,6 +291,7 @@ room-late-on = La volaille cuit déjà et sort comme prévu.
 room-late-kept = Le repas reste <b>{ $when }</b>.
 room-late-host = C’est à { $name } ou à un admin de choisir.
 room-button-late-keep = On garde l’heure
+room-misread = J’enlève { $parts } ?
 room-undone = Annulé : { $what }.
 room-undone-by = Annulé : { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->

@@ -306,6 +306,11 @@ ask-allergy = { $call ->
 
 ask-sick = Per ora niente cibo: chi vomita o ha la diarrea resta fuori dalla cucina fino a 48 h dopo l’ultima volta. I suoi compiti li fa qualcun altro.
 ask-sick-made = Quello che ha preparato da quando è cominciato e che poi non si cuoce bene: via. Mani con acqua e sapone, 20 s; il gel serve a poco contra un virus intestinale.
+ask-ate-sick = { $call ->
+    [none] Piccoli sorsi d’acqua, spesso, e riposo. Dal medico se c’è sangue, febbre oltre { $fever }, niente resta giù, quasi niente pipì, gira la testa alzandosi, o più di tre giorni. Incinta, molto piccoli, anziani o malati: chiama subito. Vista annebbiata, muscoli deboli, fatica a respirare o inghiottire: i soccorsi.
+   *[known] Piccoli sorsi d’acqua, spesso, e riposo. Dal medico se c’è sangue, febbre oltre { $fever }, niente resta giù, quasi niente pipì, gira la testa alzandosi, o più di tre giorni. Incinta, molto piccoli, anziani o malati: chiama subito. Vista annebbiata, muscoli deboli, fatica a respirare o inghiottire: il { $call }.
+}
+ask-ate-sick-rest = Nessuno ne mangia ancora finché non si sa: avvolto, segnato, in frigo. In più d’uno state male? Avvisa l’ASL. Chi vomita non tocca cibo di altri fino a 48 h dopo.
 ask-cut = Premi finché smette, sciacqua sotto acqua corrente, asciuga, poi un cerotto impermeabile e sopra un guanto. Cibo con sangue: via. Coltello e tagliere in acqua calda e sapone.
 ask-cut-doctor = Profondo, aperto, o sanguina ancora dopo 10 min di pressione: dal medico.
 
@@ -356,6 +361,7 @@ ask-raw-inside = Di nuovo in forno, intero o a pezzi, fino a { $target } nel pun
 ask-ate-raw = Quasi sempre non succede niente; nessuno può dirlo. Il resto di nuovo in forno fino a { $target }, o via. Sangue, febbre alta, niente resta giù o più di tre giorni: dal medico. Incinta, molto piccoli, anziani o malati: chiama adesso.
 ask-half-cook = No: mai metà adesso e il resto dopo. Il centro resta tiepido per ore e il calore non cancella tutto quello che cresce. Cuocilo tutto fino a { $target }, taglialo, al freddo entro { $limit }.
 ask-fridge-down = Tienilo chiuso: resta freddo circa { $unopened }. Poi misura: un volatile sopra { $cold } per più di { $limit } si butta, cuocerlo non serve. Se ha ancora ghiaccio o è a { $cold } o meno, va bene.
+ask-freezer-down = Lascialo chiuso: pieno tiene circa { $full }, mezzo pieno { $half }. Se c’è ancora ghiaccio, o è a { $cold } o meno, va bene: di nuovo in congelatore, o continua a scongelare in frigo. Scongelato e sopra { $cold } per più di { $limit }, o nessuno lo sa: via, qualunque odore abbia.
 ask-kosher-bird = Un volatile venduto salato, in salamoia o kosher: niente salamoia, e niente altro sale senza assaggiare.
 ask-other-bird = Per questo volatile non conosco tempi né pesi pubblicati, quindi non ne do. Per tutti vale: cotto a { $target } in petto, coscia e ala, col termometro; mai scongelarlo sul piano di lavoro. Conosco tacchino, pollo, cappone, anatra e oca.
 ask-thermometer = Punto più spesso del petto, più interno della sovracoscia, attacco dell’ala; la punta al centro della carne, lontana dall’osso. { $target } in tutti.

@@ -284,6 +284,7 @@ room-late-on = La cottura è già cominciata e finisce come previsto.
 room-late-kept = Si mangia sempre <b>{ $when }</b>.
 room-late-host = Questo lo decide { $name } o un amministratore.
 room-button-late-keep = Lascia così
+room-misread = Tolgo { $parts }?
 room-undone = Annullato: { $what }.
 room-undone-by = Annullato: { $what } ({ $name }, { $at }).
 room-undone-what = { $change ->

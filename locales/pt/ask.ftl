@@ -303,6 +303,11 @@ ask-allergy = { $call ->
 
 ask-sick = Nada de comida por enquanto: quem vomita ou tem diarreia fica fora da cozinha até 48 h depois da última vez. Outra pessoa faz as tarefas.
 ask-sick-made = O que preparou desde o começo e não vai ser bem cozido depois: lixo. Mãos com água e sabão, 20 s; gel adianta pouco contra virose.
+ask-ate-sick = { $call ->
+    [none] Goles pequenos de água, sempre, e descanso. Médico se tiver sangue, febre acima de { $fever }, nada parar no estômago, quase nada de xixi, tontura ao levantar, ou mais de três dias. Grávida, muito pequeno, idoso ou doente: ligue já. Vista turva, músculos fracos, dificuldade de respirar ou engolir: a emergência.
+   *[known] Goles pequenos de água, sempre, e descanso. Médico se tiver sangue, febre acima de { $fever }, nada parar no estômago, quase nada de xixi, tontura ao levantar, ou mais de três dias. Grávida, muito pequeno, idoso ou doente: ligue já. Vista turva, músculos fracos, dificuldade de respirar ou engolir: o { $call }.
+}
+ask-ate-sick-rest = Ninguém come mais até saber: embrulhe, marque e geladeira. Vários passando mal? Avise a vigilância sanitária. Quem vomita não mexe na comida dos outros até 48 h depois.
 ask-cut = Aperte até parar, lave em água corrente, seque, e por cima um curativo à prova d’água e uma luva. Comida com sangue: lixo. Faca e tábua em água quente com sabão.
 ask-cut-doctor = Fundo, aberto, ou ainda sangrando depois de 10 min apertando: médico.
 
@@ -354,6 +359,7 @@ ask-raw-inside = De volta ao forno, inteira ou em pedaços, até { $target } na 
 ask-ate-raw = Quase sempre não dá nada; ninguém pode garantir. O resto volta ao forno até { $target }, ou lixo. Sangue, febre alta, nada para no estômago ou mais de três dias: médico. Grávida, muito pequeno, idoso ou doente: ligue já.
 ask-half-cook = Não: nunca metade agora e o resto depois. O meio fica morno por horas, e o calor não desfaz tudo o que cresce. Asse de uma vez até { $target }, corte e gele em menos de { $limit }.
 ask-fridge-down = Sem abrir: guarda o frio por cerca de { $unopened }. Depois meça: ave acima de { $cold } por mais de { $limit } vai para o lixo, assar não resolve. Se ainda tem gelo ou está a { $cold } ou menos, tudo bem.
+ask-freezer-down = Deixe fechado: cheio ele segura umas { $full }, meio cheio { $half }. Ave ainda com gelo, ou a { $cold } ou menos, está boa: congele de novo, ou termine de descongelar na geladeira. Descongelada e acima de { $cold } por mais de { $limit }, ou ninguém sabe: lixo, cheire como cheirar.
 ask-kosher-bird = Ave que já vem salgada, na salmoura ou kosher: nada de salmoura, nem mais sal sem provar antes.
 ask-other-bird = Dessa ave não conheço tempos nem pesos publicados, então não dou nenhum. Vale para todas: pronta com { $target } no peito, na coxa e na asa, pelo termômetro; nunca descongelar na bancada. Conheço peru, frango, capão, pato e ganso.
 ask-thermometer = Parte mais grossa do peito, fundo da sobrecoxa, junta da asa; a ponta no meio da carne, longe do osso. { $target } em todos.

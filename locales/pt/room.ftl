@@ -250,6 +250,7 @@ room-move-past = { $when } já passou, agora são { $now }. O jantar continua { 
 room-move-unread = Não leio uma hora em “{ $text }”. Tente “/move 18h” ou “/move +45 min”. O jantar continua { $dinner }.
 room-move-clash = { $when } não dá. O jantar fica onde estava.
 room-moved = O jantar agora é <b>{ $when }</b>.
+room-misread = Tiro { $parts }?
 room-undone = Desfeito: { $what }.
 room-undone-what = { $change ->
     [back-on] a ave de volta ao forno

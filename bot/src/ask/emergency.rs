@@ -6,6 +6,7 @@ use super::Asker;
 use super::answer::Answer;
 use crate::reading::{Peril, Unwell};
 use crate::words::{Arg, Text};
+use carvetime_core::quantity::fahrenheit;
 use carvetime_core::source;
 use chrono_tz::Tz;
 
@@ -97,9 +98,18 @@ pub(super) fn peril(peril: Peril, asker: &Asker) -> Answer {
         .from(source::EMERGENCY_NUMBERS)
 }
 
-/// Who keeps away from food, and what is done about a cut.
-pub(super) fn unwell(what: Unwell) -> Answer {
+/// Who keeps away from food, what is done about a cut, and about what was eaten.
+pub(super) fn unwell(what: Unwell, asker: &Asker) -> Answer {
     match what {
+        Unwell::Ate => Answer::new("ate-sick")
+            .say(
+                Text::new("ask-ate-sick")
+                    .with("call", Arg::Choice(asker.emergency.unwrap_or("none")))
+                    .with("fever", Arg::Temperature(fahrenheit(102.0))),
+            )
+            .say(Text::new("ask-ate-sick-rest"))
+            .from(source::FOOD_POISONING)
+            .from(source::EMERGENCY_NUMBERS),
         Unwell::Sick => Answer::new("sick")
             .say(Text::new("ask-sick"))
             .say(Text::new("ask-sick-made"))

@@ -118,6 +118,8 @@ habits! {
     HalfCook = "ask-half-cook": PART_COOKED, SAFE_MINIMUM;
     /// A fridge without power.
     FridgeDown = "ask-fridge-down": POWER_OUTAGE;
+    /// A freezer without power.
+    FreezerDown = "ask-freezer-down": POWER_OUTAGE;
     /// Liquid into the meat with a needle.
     Inject = "ask-inject": SAFE_MINIMUM, BRINING_HABITS;
 }
@@ -140,6 +142,7 @@ impl Habit {
                 | Self::AteRaw
                 | Self::HalfCook
                 | Self::FridgeDown
+                | Self::FreezerDown
         )
     }
 
@@ -156,6 +159,8 @@ impl Habit {
             .with("hot", ruled(rules::hold_hot(asker.jurisdiction), 140.0))
             .with("limit", Arg::Span(TimeDelta::hours(2)))
             .with("unopened", Arg::Span(TimeDelta::hours(4)))
+            .with("full", Arg::Span(TimeDelta::hours(48)))
+            .with("half", Arg::Span(TimeDelta::hours(24)))
             .with("every", Arg::Span(WATER_CHANGE_EVERY))
             .with("days", days_of(Food::Leftovers, asker))
             .with("raw", days_of(Food::RawWhole, asker))
@@ -188,6 +193,8 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::RawInside
     } else if has("habit-fridge-down") {
         Habit::FridgeDown
+    } else if has("habit-freezer-down") {
+        Habit::FreezerDown
     } else if has("habit-inject") && !numbers {
         Habit::Inject
     } else if has("habit-bag-inside") {

@@ -144,7 +144,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::BrineTime => salt::brine_time(),
         Question::CharcoalIndoors => safety::charcoal_indoors(),
         Question::Peril(peril) => Ok(emergency::peril(*peril, asker)),
-        Question::Unwell(what) => Ok(emergency::unwell(*what)),
+        Question::Unwell(what) => Ok(emergency::unwell(*what, asker)),
         Question::UnitConvert { amount, to, butter, spoons } => {
             let spoons = spoons.unwrap_or(asker.spoons);
             convert::units(amount, *to, *butter, &Asker { spoons, ..asker.clone() })

@@ -304,6 +304,7 @@ impl Question {
             Self::Peril(Peril::Burn) => "burn",
             Self::Peril(Peril::Smoke) => "smoke",
             Self::Unwell(Unwell::Sick) => "sick",
+            Self::Unwell(Unwell::Ate) => "ate-sick",
             Self::Unwell(Unwell::Cut) => "cut",
             Self::UnitConvert { .. } => "unit-convert",
         }

@@ -7,7 +7,7 @@ use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit, oversalt};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Lean, Problem, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish,
+    Lean, Problem, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish, sits_somewhere,
 };
 use crate::words::Text;
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
@@ -75,7 +75,9 @@ pub fn read_question(text: &str, asker: &Asker) -> Result<Question, NotUnderstoo
     let asked = Asked { s: &sentence, wish: &wish, asker };
     let wrong =
         problems.into_iter().find(|p| matches!(p, Problem::Mass(_) | Problem::Guests(_) | Problem::Solution(_)));
-    let question = asked.question();
+    let sits = sits_somewhere(&text, asker.ground.lexicon) && !asked.birdish();
+    // "Sat on the couch since 5": no food does.
+    let question = asked.question().filter(|question| !(sits && matches!(question, Question::LeftOut { .. })));
     match (question, wrong) {
         // "Is 145 safe for turkey" is no weight.
         (Some(question @ (Question::Lethality { .. } | Question::OvenTemperature { .. })), Some(Problem::Mass(_))) => {

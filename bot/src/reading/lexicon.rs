@@ -49,6 +49,10 @@ pub struct Lexicon {
 /// Entries that say how a language is read, and are no words.
 const SETTINGS: [&str; 5] = ["date-order", "decimal-comma", "elisions", "endings", "half-hour"];
 
+/// Talk of what is in no kitchen: its words are no more known for it.
+const ELSEWHERE: [&str; 7] =
+    ["misread", "other-kitchen", "sits-people", "unwell-after", "unwell-frail", "unwell-overate", "unwell-queasy"];
+
 /// A phrase without its first word.
 #[derive(Debug)]
 struct Phrase {
@@ -149,7 +153,9 @@ impl Lexicon {
             if let Some(name) = id.strip_prefix("talk-") {
                 for phrase in words {
                     let phrase = bare(phrase, &elisions);
-                    known.extend(phrase.split(' ').map(leak));
+                    if !ELSEWHERE.contains(&name) {
+                        known.extend(phrase.split(' ').map(leak));
+                    }
                     talk.entry(phrase).or_default().push(leak(name));
                 }
                 continue;

@@ -11,6 +11,7 @@ mod bringing;
 pub mod command;
 mod csv;
 mod dish;
+mod elsewhere;
 mod fold;
 mod ground;
 mod lexicon;
@@ -49,6 +50,7 @@ pub use dish::{
     DISH_MINUTES, DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, is_dish_order, is_dish_setting,
     read_dish, read_shelves,
 };
+pub use elsewhere::{names_another_kitchen, sits_somewhere};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};
@@ -59,7 +61,7 @@ pub use peril::{Peril, is_bare_fire, is_loud, only_smokes, read_peril, read_peri
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
 pub use retold::{Retold, Telling, read_retold, read_turned_out, read_unsalted};
-pub use retract::{Retraction, puts_a_question, read_retraction};
+pub use retract::{Misread, Retraction, puts_a_question, read_misread, read_retraction};
 pub use share::{
     Share, Whose, asks_for_another, asks_own_jobs, asks_what_is_left, asks_whether_done, read_shares, read_takings,
     stranger,
@@ -69,13 +71,14 @@ pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_when_step, asks_who, is_done, read_answer, read_step};
 pub use suggestion::{Settled, leaning, other_suggestion, settled, suggestion};
 pub use talk::{
-    Report, ReportKind, asks_bare_when, asks_to_eat, asks_to_pull, asks_what_is_next, asks_when, asks_whether_enough,
-    asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times, begins_as_question, cancels,
-    is_assent, is_chatter, is_discard, is_doubting, is_greeting, is_help, is_laughter, is_not_so, is_plain_yes, is_so,
-    is_thanks, is_thrown_away, is_undo, is_wordless, opens_as_question, read_language, read_report, report_among,
-    report_at_reading, report_beside, says_bird_done, says_carving, says_it_reads_less, says_it_reads_so,
-    says_never_thawed, says_put_back, says_thawed, speaks_of_another_year, speaks_of_eating, speaks_of_pink,
-    tells_of_other_years, tells_of_past_weeks, tells_of_pulling,
+    Report, ReportKind, asks_bare_when, asks_to_eat, asks_to_pull, asks_vaguely, asks_what_is_next, asks_when,
+    asks_whether_enough, asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times,
+    begins_as_question, cancels, is_assent, is_chatter, is_discard, is_doubting, is_greeting, is_help, is_laughter,
+    is_not_so, is_plain_yes, is_so, is_thanks, is_thrown_away, is_undo, is_wordless, opens_as_question, read_language,
+    read_put_frozen, read_report, report_among, report_at_reading, report_beside, says_bird_done, says_carving,
+    says_it_reads_less, says_it_reads_so, says_never_thawed, says_put_back, says_thawed, says_underdone,
+    speaks_of_another_year, speaks_of_eating, speaks_of_pink, tells_of_other_years, tells_of_past_weeks,
+    tells_of_pulling,
 };
 pub use unwell::{Health, Unwell, read_unwell};
 pub use verdict::{Verdict, asks_of_last_time, read_verdict};

@@ -46,6 +46,35 @@ pub fn read_retraction(text: &str, lexicon: &'static Lexicon) -> Option<Retracti
     }
 }
 
+/// A number that was heard as a reading and was none of this bird.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Misread {
+    /// "That's the score lol", "not our bird", "wrong number".
+    Other,
+    /// "I meant the pit".
+    Air,
+}
+
+/// Reads it, of the whole text and nothing but politeness and laughter around it.
+pub fn read_misread(text: &str, lexicon: &'static Lexicon) -> Option<Misread> {
+    const GROUPS: [&str; 7] = ["misread-air", "misread", "undo-that", "undo-next", "unwilling", "laughter", "manners"];
+    if text.len() > LONGEST || text.contains(['?', '¿', '/']) {
+        return None;
+    }
+    let mut found = Vec::new();
+    for clause in text.split([',', '.', ';', '!', '\n', '…', '-', '–', '—']) {
+        let words = lexicon.talk_words(clause);
+        if !words.is_empty() {
+            found.extend(made_of(&words, &GROUPS, lexicon)?);
+        }
+    }
+    match () {
+        () if found.contains(&"misread-air") => Some(Misread::Air),
+        () if found.contains(&"misread") => Some(Misread::Other),
+        () => None,
+    }
+}
+
 /// Whether somebody is asked something, marked as a question or not: "mom do we have wine". `names`: what the people go by.
 pub fn puts_a_question(text: &str, names: &[String], lexicon: &'static Lexicon) -> bool {
     let named = |word: &String| names.iter().any(|name| lexicon.talk_words(name).contains(word));

@@ -132,8 +132,20 @@ pub fn report_beside(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     })
 }
 
-/// "I pulled it at 160": what was done at what reading, in the words it was told in. `None`: no such number, or an hour.
+/// "I pulled it at 160", "took it out at 155, it'll coast right?": what was done at what reading, in the words it was told in. `None`: no
+/// such number, or an hour.
 pub fn report_at_reading(text: &str, lexicon: &'static Lexicon) -> Option<(Report, String)> {
+    let numbered = |clause: &&str| clause.contains(|c: char| c.is_ascii_digit());
+    let clauses = || text.split([',', ';', '!', '?', '\n']).filter(numbered);
+    let first = || clauses().next().filter(|_| clauses().count() == 1);
+    done_at_reading(text, lexicon).or_else(|| {
+        let parts = joined(first()?, lexicon);
+        let only = parts.iter().filter(|part| numbered(&part.as_str())).count() == 1;
+        parts.iter().filter(|_| only).find_map(|part| done_at_reading(part, lexicon))
+    })
+}
+
+fn done_at_reading(text: &str, lexicon: &'static Lexicon) -> Option<(Report, String)> {
     /// Nothing cooked reads less, on either scale.
     const LEAST: f64 = 45.0;
     let words: Vec<&str> = text.split_whitespace().collect();
@@ -342,6 +354,21 @@ pub fn says_bird_done(text: &str, lexicon: &'static Lexicon) -> bool {
     !text.contains(['?', '¿']) && is_all(text, "bird-done", lexicon)
 }
 
+/// "I'm putting it in frozen", "it went in frozen": whether it is in already.
+pub fn read_put_frozen(text: &str, lexicon: &'static Lexicon) -> Option<bool> {
+    let words = words(text, lexicon)?;
+    let is = |group: &str| {
+        is_all(text, group, lexicon)
+            || made_of(&words, &[group, "filler", "manners"], lexicon).is_some_and(|found| found.contains(&group))
+    };
+    if is("puts-frozen") { Some(false) } else { is("put-frozen").then_some(true) }
+}
+
+/// "This is not cooked", "the turkey is raw".
+pub fn says_underdone(text: &str, lexicon: &'static Lexicon) -> bool {
+    !text.contains(['?', '¿']) && is_all(text, "bird-underdone", lexicon)
+}
+
 /// "Yes", "yes it does", to whether a thermometer shows something now.
 pub fn says_it_reads_so(text: &str, lexicon: &'static Lexicon) -> bool {
     is_assent(text, lexicon) || is_all(text, "reads-so", lexicon)
@@ -372,7 +399,12 @@ pub fn asks_to_pull(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "may-pull", lexicon)
 }
 
-/// The same without its question mark.
+/// "Good enough?": of anything people do.
+pub fn asks_vaguely(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "may-pull-vague", lexicon)
+}
+
+/// "Can we eat it" without its question mark.
 pub fn speaks_of_eating(text: &str, lexicon: &'static Lexicon) -> bool {
     phrases(&lexicon.talk_words(text)).any(|phrase| lexicon.talk(&phrase, "eat"))
 }

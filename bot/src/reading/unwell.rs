@@ -1,4 +1,4 @@
-//! Whoever cooks is ill or has cut themselves: "I have a stomach bug, can I still make the stuffing", "Jake was throwing up last night",
+//! Whoever cooks is ill or has cut themselves, and whoever has eaten is ill: "I have a stomach bug, can I still make the stuffing", "Jake was throwing up last night",
 //! "I cut my finger".
 //!
 //! Owns no word: see the `talk-unwell-` entries of the lexicon. A dog that is sick, a bug of weeks ago and a film are of nobody who cooks.
@@ -22,6 +22,8 @@ pub enum Unwell {
     Sick,
     /// They bleed.
     Cut,
+    /// What they have eaten here made them ill.
+    Ate,
 }
 
 /// What is said of somebody's health, and whether it is the speaker's own.
@@ -40,11 +42,16 @@ pub fn read_unwell(text: &str, lexicon: &'static Lexicon) -> Option<Health> {
     }
     let words = lexicon.talk_words(text);
     let any = |group: &str| phrases(&words).any(|phrase| lexicon.talk(&phrase, group));
-    if any("unwell-other") {
+    let sick = places(&words, "unwell-sick", lexicon);
+    // "Grandpa threw up after dinner": he ate, whoever cooks.
+    let ill = || sick.is_some() || places(&words, "unwell-queasy", lexicon).is_some();
+    let ate = any("unwell-after") && ill() && !any("unwell-overate");
+    if any("unwell-other") && !(ate && any("unwell-frail")) {
         return None;
     }
-    let sick = places(&words, "unwell-sick", lexicon);
-    let what = if sick.is_some() {
+    let what = if ate {
+        Unwell::Ate
+    } else if sick.is_some() {
         Unwell::Sick
     } else if any("unwell-cut-self") || any("unwell-cut") && any("unwell-part") {
         Unwell::Cut
@@ -52,7 +59,7 @@ pub fn read_unwell(text: &str, lexicon: &'static Lexicon) -> Option<Health> {
         return None;
     };
     // "Had a bug last week, is it ok to cook?" wants its answer; told only, it is over.
-    let asks = text.contains(['?', '¿']) && what == Unwell::Sick;
+    let asks = text.contains(['?', '¿']) && what != Unwell::Cut;
     if (any("weeks-ago") || any("other-year")) && !asks {
         return None;
     }

@@ -25,6 +25,9 @@ const LONGEST_DOWN: TimeDelta = TimeDelta::hours(12);
 
 /// "Oven was on 425 this whole time", "oven has been off for 30 min". `false`: nothing of the kind, or nothing over the heat.
 pub(super) fn was_otherwise(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    if is_elsewhere(sitting, text) && goes_on_elsewhere(sitting, text).is_none() {
+        return false;
+    }
     let air = reading::read_air(text, &sitting.ground());
     let back = if air.is_some() { None } else { reading::read_heat_back(text, &sitting.ground()) };
     let back = back.or_else(|| goes_on_elsewhere(sitting, text));
@@ -43,6 +46,12 @@ pub(super) fn was_otherwise(sitting: &mut Sitting<'_>, text: &str) -> bool {
         }
     };
     told(sitting, air)
+}
+
+/// "Bob's oven just died": of no kitchen here.
+pub(super) fn is_elsewhere(sitting: &Sitting<'_>, text: &str) -> bool {
+    let names: Vec<String> = sitting.room.members.iter().map(|member| sitting.name_of(*member)).collect();
+    reading::names_another_kitchen(text, &names, sitting.lexicon())
 }
 
 /// "Oven just died": from then on it has no heat, until someone says that it is back. What to do is answered as a question.

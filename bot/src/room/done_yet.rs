@@ -3,7 +3,8 @@
 use super::sitting::Sitting;
 use super::state::{JobState, LivePlan, StoredReading};
 use super::turn::Urgency;
-use super::{alarms, forecast, jobs, readings, reports, spoiled};
+use super::{alarms, forecast, jobs, questions, readings, reports, spoiled};
+use crate::ask::{Advice, Habit};
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Step, spans};
@@ -19,12 +20,42 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if is_answered(sitting, text) {
         return true;
     }
+    if reading::says_underdone(text, lexicon) {
+        return underdone(sitting);
+    }
     let eat = asks_to_eat(sitting, text);
     if readings::cooks(sitting) {
         let says = reading::says_bird_done(text, lexicon) && !is_of_another_job(sitting);
         return (says || reading::asks_to_pull(text, lexicon) || eat) && in_the_heat(sitting, says);
     }
     eat && off_the_heat(sitting)
+}
+
+/// The same, said to everyone in a group: what is dangerous to leave alone, and whether it is done, once anything was read.
+pub(super) fn overheard(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    if reading::says_underdone(text, lexicon) {
+        return underdone(sitting);
+    }
+    let asks =
+        readings::cooks(sitting) && reading::asks_to_pull(text, lexicon) && !reading::asks_vaguely(text, lexicon);
+    // "È pronto" is a question by its mark alone.
+    let marked = text.contains(['?', '¿']) || reading::begins_as_question(text, lexicon);
+    asks && marked && in_the_heat(sitting, false)
+}
+
+/// "This is not cooked": in the heat it stays there, off it goes back. `false`: there is no cooked bird, or not of today.
+fn underdone(sitting: &mut Sitting<'_>) -> bool {
+    const TODAY: TimeDelta = TimeDelta::hours(8);
+    if readings::cooks(sitting) {
+        if !is_read(sitting) {
+            return in_the_heat(sitting, true);
+        }
+    } else if !sitting.room.plan.as_ref().and_then(alarms::off_at).is_some_and(|off| sitting.now - off < TODAY) {
+        return false;
+    }
+    questions::advise(sitting, Advice::Habit(Habit::RawInside));
+    true
 }
 
 /// "Can we serve it", with or without its question mark, of the bird: no dish, no leftovers and no hour are named.

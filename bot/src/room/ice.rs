@@ -69,13 +69,17 @@ pub(super) fn after_all(sitting: &mut Sitting<'_>) -> bool {
     again(sitting, Condition::Frozen)
 }
 
-/// It goes into the oven before its thaw was over: it takes as long as a frozen one does, and nobody is called to thaw it.
-pub(super) fn goes_on_frozen(plan: &mut LivePlan, zone: Option<Tz>, now: Moment) {
+/// It goes into the oven before its thaw was over, or is `said` to be frozen: it takes as long as a frozen one does, and nobody is called to
+/// thaw it.
+pub(super) fn goes_on_frozen(plan: &mut LivePlan, zone: Option<Tz>, said: bool, now: Moment) {
     /// With less of it to go the middle is soft enough.
     const NEARLY: TimeDelta = TimeDelta::hours(1);
     let oven = plan.order(zone.unwrap_or(Tz::UTC)).is_some_and(|order| order.heat.cooker != Cooker::Smoker);
     let thaws = |job: &LiveJob| matches!(job.step(), Some(Step::Thaw | Step::Water)) && job.at - now > NEARLY;
-    if oven && plan.ahead(now).any(thaws) {
+    if oven && said {
+        plan.wish.condition = Some(Condition::Frozen.name().to_owned());
+    }
+    if oven && (said || plan.ahead(now).any(thaws)) {
         plan.wish.thawing = Some(Thawing::CookFrozen.name().to_owned());
     }
 }

@@ -105,7 +105,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
         not_before_the_fire(plan, now);
     }
     if done && it.step == Step::On {
-        ice::goes_on_frozen(plan, sitting.before.room.taste.zone(), now);
+        let says = |text: &str| crate::reading::read_put_frozen(text, lexicon) == Some(true);
+        let said = matches!(&sitting.heard.what, super::What::Said { text, .. } if says(text));
+        ice::goes_on_frozen(plan, sitting.before.room.taste.zone(), said, now);
     }
     plan.record(it.step, it.nth, at, done, by);
     let too_late = done && it.step == Step::Chill && when > job.latest + CHILL_GRACE;

@@ -31,6 +31,7 @@ mod farewell;
 mod feedback;
 mod forecast;
 mod from_afar;
+mod frozen_on;
 mod hands;
 mod heat;
 mod help;
@@ -45,6 +46,7 @@ mod live;
 mod logs;
 mod may;
 mod misplaced;
+mod misread;
 mod moves;
 mod naming;
 mod no_heat;
@@ -303,6 +305,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             || reply_to.is_none() && offered::answered(sitting, text)
             || questions::completed(sitting, text)
             || feedback::told(sitting, text, addressed)
+            || misread::told(sitting, text)
             || retracted::told(sitting, text, addressed)
             || farewell::told(sitting, text, reply_to)
             || stepping_down::told(sitting, text, addressed, on)
@@ -310,7 +313,11 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return;
         }
     }
-    if !edited && (addressed && done_yet::told(sitting, text) || done_yet::pulled_at(sitting, text)) {
+    let done = |sitting: &mut Sitting<'_>| match addressed {
+        true => done_yet::told(sitting, text),
+        false => done_yet::overheard(sitting, text),
+    };
+    if !edited && (done(sitting) || done_yet::pulled_at(sitting, text)) {
         return;
     }
     let dish = !edited && sitting.room.plan.is_some();
@@ -333,7 +340,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if readings::expected(sitting) && (scales::disagree(sitting, text) || !edited && behind::told(sitting, text)) {
         return;
     }
-    if !edited && warm_thaw::told(sitting, text, addressed) {
+    if !edited && (frozen_on::told(sitting, text) || warm_thaw::told(sitting, text, addressed)) {
         return;
     }
     if !edited && (spoiled::asked(sitting, text) || no_heat::asked(sitting, text))

@@ -6,7 +6,7 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
-use super::{PersonId, RoomKind, Sitting, amend, dose, help, order, own_kitchen, plan_words, salted, spoiled};
+use super::{PersonId, RoomKind, Sitting, air, amend, dose, help, order, own_kitchen, plan_words, salted, spoiled};
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
 use crate::words::{Arg, Text};
@@ -92,8 +92,8 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     }
     // "My oven died last week", "chicken in the fryer" beside a turkey: of nothing that cooks here.
     let planned = sitting.room.plan.as_ref().map(|plan| order::kind(&plan.wish));
-    let past =
-        matches!(read, Ok(Question::Advice(Advice::OvenDown))) && reading::tells_of_past_weeks(text, sitting.lexicon());
+    let down = [Advice::OvenDown, Advice::Habit(Habit::FridgeDown), Advice::Habit(Habit::FreezerDown)];
+    let past = matches!(&read, Ok(Question::Advice(about)) if down.contains(about)) && air::is_elsewhere(sitting, text);
     let fried = matches!(&read, Ok(Question::Fry { bird, frozen: false }) if bird.kind != Kind::Turkey
         && planned.is_some_and(|planned| planned != bird.kind));
     if !asks && (past || fried) {
@@ -268,6 +268,24 @@ fn waits_in_fridge(sitting: &Sitting<'_>) -> bool {
     })
 }
 
+/// Planned, and not over the heat yet: "it" is raw.
+fn is_raw_still(sitting: &Sitting<'_>) -> bool {
+    let waits = |plan: &super::state::LivePlan| {
+        plan.job(Step::On, 0).is_some_and(|job| job.state == JobState::Waiting) && !plan.is_off()
+    };
+    sitting.room.plan.as_ref().is_some_and(|plan| waits(plan) && plan.on_since(sitting.now).is_none())
+}
+
+/// Leftovers, a dish or what is cooked are named.
+fn names_food(text: &str, sitting: &Sitting<'_>) -> bool {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let named = |at: usize| {
+        ["food-", "dish-"].iter().any(|group| sentence.of(at, group).is_some())
+            || ["done", "ask-cook", "ask-reheat"].iter().any(|concept| sentence.is(at, concept))
+    };
+    (0..sentence.len()).any(named)
+}
+
 /// Off the heat and not carved yet.
 fn stands(sitting: &Sitting<'_>) -> bool {
     sitting
@@ -334,6 +352,12 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
         // What stood out in the cold for two hours is not cooked safe again, whatever it reads by now.
         sitting.answer(Text::new("room-limit-chill"));
         return;
+    }
+    if let Ok(Question::Keeps { food: Food::Leftovers, place, age, .. }) = ask::read_question(text, &asker)
+        && is_raw_still(sitting)
+        && !names_food(text, sitting)
+    {
+        return answer_of(sitting, text, &Question::Keeps { food: Food::RawWhole, raw_too: false, place, age });
     }
     let own = ask::read_question(text, &asker).ok().and_then(|question| salted::asked(sitting, &question, &asker));
     if let Some(answer) = own.or_else(|| over_salt(sitting, text)) {

@@ -79,6 +79,9 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, text: &str, edited: bool) {
 
 /// Plain words while something is over the heat. `false`: no readings in them.
 pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: bool) -> bool {
+    if reading::sits_somewhere(text, sitting.lexicon()) {
+        return false;
+    }
     let talk = is_talk(sitting, text);
     match reading::read_log(text, &sitting.ground()) {
         Ok(Some(log))

@@ -12,13 +12,16 @@ use chrono::TimeDelta;
 
 /// Who goes on talking of it has been told.
 const TOLD_FOR: TimeDelta = TimeDelta::hours(6);
+/// The same of those who have eaten: more may fall ill.
+const EATERS_TOLD_FOR: TimeDelta = TimeDelta::minutes(30);
 
 /// `false`: they tell of something else, or to each other of somebody who cooks nothing here.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
     let Some(health) = reading::read_unwell(text, sitting.lexicon()) else { return false };
     let now = sitting.now;
     let stands = sitting.room.plans().iter().any(|plan| !birds::is_past(plan, now));
-    let told = sitting.room.unwell.is_some_and(|at| now - at < TOLD_FOR);
+    let for_long = if health.what == Unwell::Ate { EATERS_TOLD_FOR } else { TOLD_FOR };
+    let told = sitting.room.unwell.is_some_and(|at| now - at < for_long);
     if !addressed && (!stands || told) {
         return false;
     }

@@ -9,8 +9,8 @@ pub(super) use super::asked_which::offer_to;
 use super::heard::Document;
 use super::state::{LivePlan, Unsure};
 use super::{
-    BellKind, PersonId, Sitting, alarms, amend, asked_which, birds, calls, cooled, done_yet, each_its_own, farewell,
-    jobs, logs, may, misplaced, naming, no_heat, planning, questions, readings, reports, shares,
+    BellKind, PersonId, Sitting, air, alarms, amend, asked_which, birds, calls, cooled, done_yet, each_its_own,
+    farewell, jobs, logs, may, misplaced, naming, no_heat, planning, questions, readings, reports, shares,
 };
 use crate::reading::command::{Address, read_command};
 use crate::reading::{self, Place, Problem, Report, ReportKind};
@@ -338,7 +338,8 @@ fn plain_topic(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: b
         }
         let back = reading::read_heat_back(text, &sitting.ground()).is_some();
         let of_air = || reading::read_air(text, &sitting.ground()).is_some();
-        if back || reading::says_heat_failed(text, &sitting.ground()) || of_air() {
+        let fails = || reading::says_heat_failed(text, &sitting.ground()) || of_air();
+        if back || fails() && !air::is_elsewhere(sitting, text) {
             let fire = sitting.lexicon().talk_words(text).iter().any(|word| sitting.lexicon().talk(word, "of-a-fire"));
             return Topic::Heat { back, fire };
         }

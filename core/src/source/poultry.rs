@@ -154,8 +154,8 @@ sources! {
     UNCONSCIOUS = "unconscious", "American Red Cross; NHS", "breathing: onto their side; not breathing normally: chest compressions, 100 to 120 a minute", "", "", SeenSecondary;
     /// An allergic reaction that closes the throat.
     ANAPHYLAXIS = "anaphylaxis", "Anaphylaxis UK; NHS", "What to do in an emergency", "", "auto-injector into the outer thigh at once, lie flat with the legs raised, a second one after 5 minutes", SeenSecondary;
-    /// A fridge without power, or too warm.
-    POWER_OUTAGE = "power-outage", "USDA FSIS", "food safety in a power outage", "quoted by a news agency, 2012-08-28", "4 h unopened; above 40 °F for 2 h: discard; ice crystals or 40 °F: fine", SeenSecondary;
+    /// A fridge or a freezer without power, or too warm.
+    POWER_OUTAGE = "power-outage", "USDA FSIS", "food safety in a power outage", "quoted by a news agency, 2012-08-28", "a fridge 4 h unopened, a freezer 48 h full and 24 h half full; above 40 °F for 2 h: discard; ice crystals or 40 °F: fine", SeenSecondary;
     /// Never cooked in two goes.
     PART_COOKED = "part-cooked", "USDA FSIS", "never brown or partially cook poultry to finish later", "", "", FromMemory;
     /// Signs of food poisoning that want a doctor.
