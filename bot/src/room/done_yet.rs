@@ -51,7 +51,7 @@ fn underdone(sitting: &mut Sitting<'_>) -> bool {
         if !is_read(sitting) {
             return in_the_heat(sitting, true);
         }
-    } else if !sitting.room.plan.as_ref().and_then(alarms::off_at).is_some_and(|off| sitting.now - off < TODAY) {
+    } else if sitting.room.plan.as_ref().and_then(alarms::off_at).is_none_or(|off| sitting.now - off >= TODAY) {
         return false;
     }
     questions::advise(sitting, Advice::Habit(Habit::RawInside));
