@@ -16,6 +16,7 @@ mod message;
 mod outbox;
 mod queue;
 mod render;
+mod story;
 mod turn;
 
 pub use arrival::{Arrival, Topic, UpdateId};

@@ -2,6 +2,7 @@
 
 use super::outbox::Staging;
 use super::render::Audience;
+use super::story::Story;
 use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message, ahead, calendar};
 use crate::book::{BellKey, BookError, Shelf, Writes, person_key};
 use crate::room::state::{Person, Room};
@@ -85,6 +86,7 @@ impl Engine {
             _ => None,
         };
         let changed: Vec<PersonId> = turn.people.iter().map(|person| person.id).chain(forgotten).collect();
+        let story = Story::of(&scene.room, &turn);
         let mut staging = Staging::new(&self.drafted, desk);
         self.keep(&mut staging, &mut writes, &scene, &heard, turn, &mut messages, now)?;
         for message in messages {
@@ -95,6 +97,7 @@ impl Engine {
         self.drafted.book().commit(&writes.changes)?;
         desk.unsynced = true;
         self.acquaintances.changed(changed);
+        story.log();
         Ok(())
     }
 

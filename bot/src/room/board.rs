@@ -72,7 +72,9 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     if ahead.len() > AHEAD {
         lines.push(Text::new("room-board-more").with("count", Arg::Count((ahead.len() - AHEAD) as i64)));
     }
-    let over = plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
+    // What is to be thrown away is not done at any hour.
+    let thrown = alarms::stood_too_long(plan);
+    let over = thrown || plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
     if let (Some(from), Some(to), false) = (plan.ready_from, plan.ready_to, over) {
         // Only today's hours need no day.
         let zone = sitting.zone_or_utc();
