@@ -301,7 +301,12 @@ impl Lexicon {
 
     /// Whether the folded words are, as a whole, a phrase of that `peril-` or `talk-peril-` entry.
     pub(super) fn peril(&self, words: &str, name: &str) -> bool {
-        self.perils.get(words).is_some_and(|names| names.contains(&name))
+        self.perils_of(words).contains(&name)
+    }
+
+    /// The `peril-` and `talk-peril-` entries that the folded words are, as a whole, a phrase of.
+    pub(super) fn perils_of(&self, words: &str) -> &[&'static str] {
+        self.perils.get(words).map(Vec::as_slice).unwrap_or_default()
     }
 
     /// What the folded words are as a whole: the rest of the names of the `talk-` entries that begin with `group`.

@@ -94,20 +94,35 @@ pub fn is_loud(text: &str) -> bool {
 struct Told {
     words: Vec<String>,
     lexicon: &'static Lexicon,
+    /// Its phrases of any group: from, to, the groups. By their beginning, the longest first. Looked for once: nearly every text has none.
+    found: Vec<(usize, usize, &'static [&'static str])>,
 }
 
 impl Told {
     fn new(text: &str, lexicon: &'static Lexicon) -> Self {
-        Self { words: lexicon.talk_words(text), lexicon }
+        let words = lexicon.talk_words(text);
+        let mut found = Vec::new();
+        for from in 0..words.len() {
+            let (mut phrase, here) = (String::new(), found.len());
+            for (at, word) in words.iter().enumerate().skip(from).take(MOST_WORDS) {
+                if at > from {
+                    phrase.push(' ');
+                }
+                phrase.push_str(word);
+                let groups = lexicon.perils_of(&phrase);
+                if !groups.is_empty() {
+                    found.insert(here, (from, at + 1, groups));
+                }
+            }
+        }
+        Self { words, lexicon, found }
     }
 
     /// Where the phrases of that group stand, each with its end: the longest at each place.
     fn places<'a>(&'a self, group: &'a str) -> impl Iterator<Item = (usize, usize)> + 'a {
-        let ends = move |from: usize| (from + 1..=self.words.len().min(from + MOST_WORDS)).rev();
-        let is = move |from: usize, to: usize| {
-            self.words.get(from..to).is_some_and(|some| self.lexicon.peril(&some.join(" "), group))
-        };
-        (0..self.words.len()).filter_map(move |from| Some((from, ends(from).find(|to| is(from, *to))?)))
+        let of_group = self.found.iter().filter(move |(_, _, groups)| groups.contains(&group));
+        let mut last = None;
+        of_group.filter(move |(from, ..)| last.replace(*from) != Some(*from)).map(|(from, to, _)| (*from, *to))
     }
 
     fn has(&self, group: &str) -> bool {
@@ -117,6 +132,9 @@ impl Told {
     /// Whether it says nothing else, but for calls for help.
     fn whole(&self, group: &str) -> bool {
         let mut words = self.words.as_slice();
+        if self.found.is_empty() {
+            return false;
+        }
         loop {
             if self.lexicon.peril(&words.join(" "), group) {
                 return true;
