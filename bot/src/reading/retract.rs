@@ -25,16 +25,7 @@ pub enum Retraction {
 
 /// Reads it. `None` for everything else.
 pub fn read_retraction(text: &str, lexicon: &'static Lexicon) -> Option<Retraction> {
-    if text.len() > LONGEST || text.contains(['?', '¿', '/']) {
-        return None;
-    }
-    let mut found = Vec::new();
-    for clause in text.split([',', '.', ';', '!', '\n', '…', '-', '–', '—']) {
-        let words = lexicon.talk_words(clause);
-        if !words.is_empty() {
-            found.extend(made_of(&words, &GROUPS, lexicon)?);
-        }
-    }
+    let found = all_of(text, &GROUPS, lexicon)?;
     let says = |group: &str| found.contains(&group);
     match () {
         () if says("plan-on") => Some(Retraction::PlanOn),
@@ -44,6 +35,21 @@ pub fn read_retraction(text: &str, lexicon: &'static Lexicon) -> Option<Retracti
         () if says("unwilling") && !says("assent") => Some(Retraction::Leave),
         () => None,
     }
+}
+
+/// The groups a short text is made of, clause by clause. `None`: it says something else as well, asks or is long.
+fn all_of<'g>(text: &str, groups: &[&'g str], lexicon: &'static Lexicon) -> Option<Vec<&'g str>> {
+    if text.len() > LONGEST || text.contains(['?', '¿', '/']) {
+        return None;
+    }
+    let mut found = Vec::new();
+    for clause in text.split([',', '.', ';', '!', '\n', '…', '-', '–', '—']) {
+        let words = lexicon.talk_words(clause);
+        if !words.is_empty() {
+            found.extend(made_of(&words, groups, lexicon)?);
+        }
+    }
+    Some(found)
 }
 
 /// A number that was heard as a reading and was none of this bird.
@@ -58,16 +64,7 @@ pub enum Misread {
 /// Reads it, of the whole text and nothing but politeness and laughter around it.
 pub fn read_misread(text: &str, lexicon: &'static Lexicon) -> Option<Misread> {
     const GROUPS: [&str; 7] = ["misread-air", "misread", "undo-that", "undo-next", "unwilling", "laughter", "manners"];
-    if text.len() > LONGEST || text.contains(['?', '¿', '/']) {
-        return None;
-    }
-    let mut found = Vec::new();
-    for clause in text.split([',', '.', ';', '!', '\n', '…', '-', '–', '—']) {
-        let words = lexicon.talk_words(clause);
-        if !words.is_empty() {
-            found.extend(made_of(&words, &GROUPS, lexicon)?);
-        }
-    }
+    let found = all_of(text, &GROUPS, lexicon)?;
     match () {
         () if found.contains(&"misread-air") => Some(Misread::Air),
         () if found.contains(&"misread") => Some(Misread::Other),
