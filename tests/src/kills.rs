@@ -309,6 +309,8 @@ impl Play<'_> {
 
     fn killed(&mut self, moment: &'static str) {
         *self.tally.kills.entry(moment).or_default() += 1;
+        // A busy machine may take a message of the dead after its death.
+        self.kitchen.telegram.hear_out();
         self.last_words.extend(self.kitchen.telegram.said(self.chat).pop().map(|last| last.text));
     }
 

@@ -5,11 +5,14 @@
 use super::fault::{Fault, Rule};
 use super::http::{self, Shared};
 use super::schema::Upload;
+use super::wire::{Counting, Open};
 use super::world::{Answer, BOT, BOT_USERNAME, Call, Chat, ChatId, Event, Inline, Message, Press, User, World};
 use chrono::{DateTime, Utc};
 use serde_json::{Value, json};
 use std::collections::{BTreeMap, BTreeSet};
+use std::io::{Read as _, Write as _};
 use std::net::{Ipv4Addr, SocketAddr};
+use std::sync::atomic::Ordering;
 use std::sync::{Arc, Condvar, Mutex, MutexGuard, OnceLock};
 use std::time::{Duration, Instant};
 use tokio::sync::{Notify, oneshot};
@@ -23,6 +26,8 @@ pub struct Loopback {
     address: SocketAddr,
     handle: tokio::runtime::Handle,
     stop: Option<oneshot::Sender<()>>,
+    /// Connections to it.
+    open: Open,
     /// How far each chat's events have been looked at.
     seen: Mutex<BTreeMap<ChatId, usize>>,
     /// See [`Loopback::set_rest`].
@@ -43,12 +48,15 @@ impl Loopback {
         let (stop, stopped) = oneshot::channel();
         let (tell, told) = std::sync::mpsc::channel();
         let router = http::router(shared.clone());
+        let open = Open::default();
+        let counter = open.clone();
         std::thread::spawn(move || {
             let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().expect("a runtime");
             runtime.block_on(async move {
                 let listener = tokio::net::TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).await.expect("a free port");
                 let address = listener.local_addr().expect("an address");
                 tell.send((address, tokio::runtime::Handle::current())).expect("the test waits");
+                let listener = Counting { listener, open: counter };
                 tokio::select! {
                     served = async { axum::serve(listener, router).await } => served.expect("the server runs"),
                     _ = stopped => {}
@@ -58,7 +66,7 @@ impl Loopback {
         });
         let (address, handle) = told.recv().expect("the server starts");
         let (seen, patience) = (Mutex::default(), Duration::from_secs(20));
-        Self { shared, address, handle, stop: Some(stop), seen, rest: OnceLock::new(), patience }
+        Self { shared, address, handle, stop: Some(stop), open, seen, rest: OnceLock::new(), patience }
     }
 
     /// Base URL, for `TELOXIDE_API_URL`.
@@ -390,6 +398,18 @@ impl Loopback {
                 return;
             }
         }
+    }
+
+    /// Waits until nothing comes any more from a program that was killed: what was on its way has arrived or never will.
+    pub fn hear_out(&self) {
+        // Connections are accepted in their order: once this one is answered, all that came before it are counted.
+        let answered = std::net::TcpStream::connect(self.address).and_then(|mut own| {
+            own.set_read_timeout(Some(self.patience))?;
+            own.write_all(b"HEAD / HTTP/1.0\r\n\r\n")?;
+            own.read(&mut [0; 1])
+        });
+        answered.expect("the server runs");
+        self.wait("the last words of the dead", 0, |_| (self.open.load(Ordering::SeqCst) == 0).then_some(()));
     }
 
     /// How the program is asked whether it is at rest.

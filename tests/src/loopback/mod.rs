@@ -11,6 +11,7 @@
 //! | `world` | people, chats, messages, updates |
 //! | `http` | routing, the four ways to pass parameters, faults of the wire |
 //! | `methods` | what each Bot API method does to the world |
+//! | `wire` | connections that are counted |
 //! | `schema` | parameters and nested objects against the published reference |
 //! | `limits` | lengths and counts that stand only in the reference's prose |
 //! | `html` | HTML parse mode: tags, entities, plain text |
@@ -31,6 +32,7 @@ mod http;
 mod limits;
 mod methods;
 mod schema;
+mod wire;
 mod world;
 
 pub use driver::{Loopback, TOKEN};
