@@ -4,6 +4,7 @@
 //! server's world who say and press the same at the same times while a real child process is killed. What stands in the chat in the
 //! end must be the same, messages and buttons: an update that was lost or applied twice, a bell that did not ring or rang twice
 //! would show there. A message may stand there twice if it was the last one to its chat when the program was killed, once a kill.
+//! A group's private calls name the group, which a rehearsal does not know: there the model is the same cook on Telegram unkilled.
 //! Fault model: the process dies before a call is applied, after it was applied but before its answer arrived, at any moment of a
 //! turn or of the next start, and while nobody says anything and something falls due. How often a board was edited on the way may
 //! differ. Start at [`Story::told`] and [`Story::play`].
@@ -31,15 +32,21 @@ pub const STORIES: [&str; 8] = [
     "em-portugues",
 ];
 
-/// What stands in a chat: text and labels of each message, in the order they came.
-pub type Standing = Vec<(String, Vec<String>)>;
+/// A script with four people in a group, two of them called privately.
+pub const SHARED: &str = "four-share";
+
+/// What stands in the chats: whose (the group's is the room's), text and labels of each message, in the order they came.
+pub type Standing = Vec<(String, String, Vec<String>)>;
+
+/// The group in [`Standing`].
+const GROUP: &str = "group";
 
 /// A script and what must come of it.
 pub struct Story {
     script: Script,
     /// The one who speaks.
     cook: String,
-    /// What stands in the room at the end of the rehearsal.
+    /// What stands in the room at the end; of a group, known once it was played unkilled.
     standing: Standing,
     /// When something was said.
     moments: Vec<DateTime<Utc>>,
@@ -121,7 +128,7 @@ impl Story {
         let path = script_path(name);
         let played = program::run(&["rehearse", "--json", path.to_str().expect("a path in UTF-8")]);
         assert!(played.status.success(), "{}", String::from_utf8_lossy(&played.stderr));
-        let mut standing: BTreeMap<i64, (String, Vec<String>)> = BTreeMap::new();
+        let mut standing: BTreeMap<i64, (String, String, Vec<String>)> = BTreeMap::new();
         let mut moments = Vec::new();
         for line in String::from_utf8(played.stdout).expect("UTF-8").lines() {
             let line: Value = serde_json::from_str(line).expect("JSON Lines");
@@ -130,8 +137,8 @@ impl Story {
                 continue;
             }
             let labels = line["buttons"].as_array().into_iter().flatten().filter_map(Value::as_str).map(str::to_owned);
-            let text = line["text"].as_str().unwrap_or_default().to_owned();
-            standing.insert(line["id"].as_i64().expect("an id"), (text, labels.collect()));
+            let word = |key: &str| line[key].as_str().unwrap_or_default().to_owned();
+            standing.insert(line["id"].as_i64().expect("an id"), (word("to"), word("text"), labels.collect()));
         }
         let text = std::fs::read_to_string(&path).expect("the script is there");
         let script = Script::parse(&text, chrono_tz::UTC, "en-US").expect("it was just played");
@@ -139,73 +146,102 @@ impl Story {
         moments.extend(script.events.iter().map(|event| event.at));
         moments.sort();
         moments.dedup();
-        Self { script, cook, standing: standing.into_values().collect(), moments }
+        let mut story = Self { script, cook, standing: standing.into_values().collect(), moments };
+        if story.script.group {
+            story.standing = story.standing_after(Kills::AtRest(usize::MAX), &mut Tally::default()).0;
+        }
+        story
     }
 
     /// Plays it on Telegram.
     pub fn play(&self, kills: Kills) -> Tally {
+        let mut tally = Tally::default();
+        let (seen, mut last_words) = self.standing_after(kills, &mut tally);
+        tally.compare(&self.standing, &seen, &mut last_words);
+        tally
+    }
+
+    /// What stands in the chats after a play, and the last words to each at each kill.
+    fn standing_after(&self, kills: Kills, tally: &mut Tally) -> (Standing, Vec<LastWords>) {
         let kitchen = match kills {
             Kills::AtRest(_) => Kitchen::open(),
             Kills::Anywhere { by_webhook: true, .. } => Kitchen::by_webhook(),
             Kills::Anywhere { .. } => Kitchen::loud(),
         };
         let telegram = &kitchen.telegram;
-        let chat = telegram.stranger(&self.cook, &self.script.locale);
+        let mut chats: BTreeMap<String, ChatId> = BTreeMap::new();
+        for name in self.script.events.iter().filter_map(|event| speaker(&event.act)) {
+            chats.entry(name.to_owned()).or_insert_with(|| telegram.stranger(name, &self.script.locale));
+        }
         let strangers = [telegram.person("Somebody else"), telegram.person("Nobody")];
         kitchen.wait_until(self.script.events[0].at);
-        telegram.tell(&self.cook, &format!("/settings zone {}", self.script.zone));
-        telegram.expect(chat, "");
+        let zone = format!("/settings zone {}", self.script.zone);
+        if self.script.group {
+            let names: Vec<&str> = std::iter::once(self.cook.as_str())
+                .chain(chats.keys().map(String::as_str).filter(|name| *name != self.cook))
+                .collect();
+            let group = telegram.group("Dinner", &names);
+            chats.insert(GROUP.to_owned(), group);
+            telegram.say(&self.cook, group, &zone);
+        } else {
+            telegram.tell(&self.cook, &zone);
+            telegram.expect(chats[&self.cook], "");
+        }
         telegram.settle();
-        let before = telegram.said(chat).len();
-        let mut play =
-            Play { kitchen: &kitchen, chat, kills, tally: Tally::default(), last_words: Vec::new(), moment: 0 };
+        let before: BTreeMap<ChatId, usize> = chats.values().map(|chat| (*chat, telegram.said(*chat).len())).collect();
+        let mut play = Play { kitchen: &kitchen, chats, kills, tally, last_words: Vec::new(), moment: 0 };
         let mut events = self.script.events.iter().peekable();
         for moment in &self.moments {
             play.falls_due(*moment);
             while let Some(Event { act, .. }) = events.next_if(|event| event.at <= *moment) {
-                play.is_done(&self.cook, act);
+                play.is_done(act);
             }
         }
-        let Play { mut tally, mut last_words, .. } = play;
-        tally.cooks = 1;
-        let said = telegram.said(chat).into_iter().skip(before);
-        let seen: Standing = said.map(|message| (message.text.clone(), message.labels())).collect();
-        tally.messages = seen.len();
-        tally.compare(&self.standing, &seen, &mut last_words);
-        tally.wrong_room = strangers.iter().map(|stranger| telegram.said(*stranger).len()).sum();
-        tally.token = token_sightings(&kitchen.data()) + token_sightings(&kitchen.data().with_extension("log"));
-        tally
+        let Play { chats, last_words, .. } = play;
+        tally.cooks += 1;
+        let mut seen = Standing::new();
+        for (whose, chat) in chats {
+            let said = telegram.said(chat).into_iter().skip(before[&chat]);
+            seen.extend(said.map(|message| (whose.clone(), message.text.clone(), message.labels())));
+        }
+        tally.messages += seen.len();
+        tally.wrong_room += strangers.iter().map(|stranger| telegram.said(*stranger).len()).sum::<usize>();
+        tally.token += token_sightings(&kitchen.data()) + token_sightings(&kitchen.data().with_extension("log"));
+        (seen, last_words)
     }
 }
 
+/// The last message to each chat when the program was killed, by whose chat it is. One of them at most was on its way.
+type LastWords = BTreeMap<String, String>;
+
 impl Tally {
-    /// What must stand and what stands. `last_words`: the last message to the chat at each kill.
-    fn compare(&mut self, expected: &Standing, seen: &Standing, last_words: &mut Vec<String>) {
-        let mut wanted: Vec<&(String, Vec<String>)> = expected.iter().collect();
+    /// What must stand and what stands. `last_words`: at each kill.
+    fn compare(&mut self, expected: &Standing, seen: &Standing, last_words: &mut Vec<LastWords>) {
+        let mut wanted: Vec<&(String, String, Vec<String>)> = expected.iter().collect();
         // A rehearsal does not show that the buttons of a board go when a newer one comes.
-        let same = |one: &(String, Vec<String>), other: &(String, Vec<String>)| {
-            one.0 == other.0 && (one.1 == other.1 || other.1.is_empty())
+        let same = |one: &(String, String, Vec<String>), other: &(String, String, Vec<String>)| {
+            one.0 == other.0 && one.1 == other.1 && (one.2 == other.2 || other.2.is_empty())
         };
         for found in seen {
             if let Some(at) = wanted.iter().position(|wanted| same(wanted, found)) {
                 wanted.remove(at);
-            } else if let Some(at) = last_words.iter().position(|words| *words == found.0) {
+            } else if let Some(at) = last_words.iter().position(|words| words.get(&found.0) == Some(&found.1)) {
                 last_words.remove(at);
                 self.repeated += 1;
             } else {
-                self.unexpected.push(format!("{} {:?}", found.0, found.1));
+                self.unexpected.push(format!("to {}: {} {:?}", found.0, found.1, found.2));
             }
         }
-        self.lost.extend(wanted.into_iter().map(|(text, labels)| format!("{text} {labels:?}")));
+        self.lost.extend(wanted.into_iter().map(|(whose, text, labels)| format!("to {whose}: {text} {labels:?}")));
     }
 }
 
 struct Play<'a> {
     kitchen: &'a Kitchen,
-    chat: ChatId,
+    chats: BTreeMap<String, ChatId>,
     kills: Kills,
-    tally: Tally,
-    last_words: Vec<String>,
+    tally: &'a mut Tally,
+    last_words: Vec<LastWords>,
     /// Counts the moments.
     moment: usize,
 }
@@ -229,11 +265,20 @@ impl Play<'_> {
         self.with_a_kill(|kitchen| kitchen.clock.set(moment));
     }
 
-    fn is_done(&mut self, cook: &str, act: &Act) {
-        let chat = self.chat;
+    fn is_done(&mut self, act: &Act) {
+        let own = |name: &str, private: bool| {
+            let group = self.chats.get(GROUP).filter(|_| !private);
+            *group.unwrap_or_else(|| &self.chats[name])
+        };
         match act {
-            Act::Say { text, .. } => self.with_a_kill(|kitchen| _ = kitchen.telegram.tell(cook, text)),
-            Act::Press { label, .. } => self.with_a_kill(|kitchen| _ = kitchen.telegram.press(cook, chat, label)),
+            Act::Say { name, private, text } => {
+                let chat = own(name, *private);
+                self.with_a_kill(|kitchen| _ = kitchen.telegram.say(name, chat, text));
+            }
+            Act::Press { name, private, label } => {
+                let chat = own(name, *private);
+                self.with_a_kill(|kitchen| _ = kitchen.telegram.press(name, chat, label));
+            }
             Act::Wait => return,
         }
         self.tally.updates += 1;
@@ -311,7 +356,9 @@ impl Play<'_> {
         *self.tally.kills.entry(moment).or_default() += 1;
         // A busy machine may take a message of the dead after its death.
         self.kitchen.telegram.hear_out();
-        self.last_words.extend(self.kitchen.telegram.said(self.chat).pop().map(|last| last.text));
+        let last = |chat: &ChatId| Some(self.kitchen.telegram.said(*chat).pop()?.text);
+        self.last_words
+            .push(self.chats.iter().filter_map(|(whose, chat)| Some((whose.clone(), last(chat)?))).collect());
     }
 
     fn start_again(&self) {

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime_tests::fuzz::Chance;
-use carvetime_tests::kills::{Kills, Story, Tally};
+use carvetime_tests::kills::{Kills, SHARED, Story, Tally};
 
 fn check(tally: &Tally) {
     println!("{tally:#?}");
@@ -28,24 +28,30 @@ fn a_spanish_plan_goes_on_telegram_as_in_rehearsal() {
 }
 
 /// Cooks until there were so many kills: a short run of what the program `soak` does at length. `CARVETIME_SEED` draws other moments.
-fn killed(wanted: usize, by_webhook: bool) {
+fn killed(name: &str, wanted: usize, by_webhook: bool) {
     let seed: u64 = std::env::var("CARVETIME_SEED").ok().and_then(|text| text.parse().ok()).unwrap_or(23);
     println!("CARVETIME_SEED={seed}");
     let mut all = Tally::default();
     let mut chance = Chance::new(seed);
+    let story = Story::told(name);
     while all.kills() < wanted {
         let kills = Kills::Anywhere { percent: 70, chance: Chance::new(chance.number()), by_webhook };
-        all.add(Story::told("moves-twice").play(kills));
+        all.add(story.play(kills));
     }
     check(&all);
 }
 
 #[test]
 fn killed_at_any_moment_of_a_cook_it_loses_nothing_and_does_nothing_twice() {
-    killed(20, false);
+    killed("moves-twice", 20, false);
 }
 
 #[test]
 fn killed_at_any_moment_while_updates_are_delivered_it_loses_nothing_either() {
-    killed(10, true);
+    killed("moves-twice", 10, true);
+}
+
+#[test]
+fn killed_at_any_moment_of_a_shared_cook_everyone_hears_what_is_theirs_and_only_once() {
+    killed(SHARED, 10, false);
 }
