@@ -26,12 +26,30 @@ pub struct Round {
     pub tried: u64,
     /// Number of each input that failed, and what happened.
     pub failed: Vec<(u64, String)>,
-    /// The slowest input, tried three times and the fastest counted; processor time where the system tells it, which
+    /// The slowest reading, tried three times and the fastest counted; processor time where the system tells it, which
     /// Linux counts in steps of a few milliseconds: good for what is too slow, blind below that.
     pub slowest: (u64, Duration),
-    /// Number of each input no longer than a message that took its readers longer than [`HANG`] each, and how long; measured in the
-    /// same way.
+    /// Number of each input no longer than a message that took a reader longer than [`HANG`], and how long; measured in the same way.
     pub hung: Vec<(u64, Duration)>,
+}
+
+/// The readers of one input, each timed by itself.
+#[derive(Debug, Default)]
+pub struct Reads {
+    /// Reading the processor's clock takes longer than reading most inputs: it is asked where the wall's has shown something.
+    by_processor: bool,
+    /// What the slowest took.
+    slowest: Duration,
+}
+
+impl Reads {
+    /// One reader reads.
+    pub fn one<T>(&mut self, read: impl FnOnce() -> T) -> T {
+        let began = Clock::now(self.by_processor);
+        let read = read();
+        self.slowest = self.slowest.max(began.elapsed());
+        read
+    }
 }
 
 /// Processor time of this thread as Linux tells it, else the time on the wall.
@@ -41,12 +59,12 @@ struct Clock {
 }
 
 impl Clock {
-    fn now() -> Self {
-        Self { wall: Instant::now(), processor: processor_time() }
+    fn now(by_processor: bool) -> Self {
+        Self { wall: Instant::now(), processor: if by_processor { processor_time() } else { None } }
     }
 
     fn elapsed(&self) -> Duration {
-        let processor = processor_time().zip(self.processor).map(|(now, then)| now.saturating_sub(then));
+        let processor = self.processor.and_then(|then| Some(processor_time()?.saturating_sub(then)));
         processor.unwrap_or_else(|| self.wall.elapsed())
     }
 }
@@ -61,22 +79,23 @@ pub fn processor_time() -> Option<Duration> {
 pub fn round(target: &Target, first: u64, mut enough: impl FnMut(u64) -> bool) -> Round {
     let mut round = Round::default();
     let mut run = (target.start)();
-    let hang = HANG * target.readers;
     while !enough(round.tried) {
         let number = first + round.tried;
         let input = target.input(number);
-        let began = Instant::now();
-        let mut done = catch_unwind(AssertUnwindSafe(|| run(&input)));
-        let mut took = began.elapsed();
-        if done.is_ok() && (took > round.slowest.1 || took > hang && !target.long) {
+        let mut read = |by_processor: bool| {
+            let mut reads = Reads { by_processor, ..Reads::default() };
+            let done = catch_unwind(AssertUnwindSafe(|| run(&input, &mut reads)));
+            (done, reads.slowest)
+        };
+        let (mut done, mut took) = read(false);
+        if done.is_ok() && (took > round.slowest.1 || took > HANG && !target.long) {
             // It may have been the machine: by the processor's clock, where there is one.
             for _ in 0..2 {
-                let began = Clock::now();
-                done = catch_unwind(AssertUnwindSafe(|| run(&input)));
-                took = took.min(began.elapsed());
+                let (again, by_processor) = read(true);
+                (done, took) = (again, took.min(by_processor));
             }
         }
-        if took > hang && !target.long {
+        if took > HANG && !target.long {
             round.hung.push((number, took));
         }
         if took > round.slowest.1 {

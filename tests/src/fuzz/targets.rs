@@ -1,6 +1,6 @@
 //! What is fed, and what must hold of what comes out.
 
-use super::mutate;
+use super::{Reads, mutate};
 use crate::loopback::parse_html;
 use carvetime::ask::{Asker, ask};
 use carvetime::book::{SledBook, restore};
@@ -20,8 +20,8 @@ use std::sync::Arc;
 
 const ZONE: chrono_tz::Tz = chrono_tz::America::Chicago;
 
-/// What one input comes to: what is wrong with it.
-pub type Run = Box<dyn FnMut(&[u8]) -> Result<(), String>>;
+/// What one input comes to: what is wrong with it. Each reader reads it through [`Reads::one`].
+pub type Run = Box<dyn FnMut(&[u8], &mut Reads) -> Result<(), String>>;
 
 /// Something that reads.
 pub struct Target {
@@ -33,8 +33,6 @@ pub struct Target {
     pub seeds: fn() -> Vec<Vec<u8>>,
     /// Inputs may be longer than a message.
     pub long: bool,
-    /// How often a run reads one input, by several readers or in several languages: each has [`super::HANG`].
-    pub readers: u32,
     /// Inputs a short round tries.
     pub short: u64,
 }
@@ -51,15 +49,15 @@ impl Target {
 
 /// All of them.
 pub const TARGETS: [Target; 9] = [
-    Target { name: "ask", start: asking, seeds: sentences, long: false, readers: 2, short: 300 },
-    Target { name: "quantities", start: quantities, seeds: sentences, long: false, readers: 2, short: 1000 },
-    Target { name: "sentences", start: reading, seeds: sentences, long: false, readers: 21, short: 200 },
-    Target { name: "csv", start: csv, seeds: logs, long: true, readers: 1, short: 500 },
-    Target { name: "script", start: scripts, seeds: playable, long: true, readers: 1, short: 100 },
-    Target { name: "presses", start: presses, seeds: data, long: false, readers: 2, short: 300 },
-    Target { name: "talk", start: talk, seeds: sentences, long: false, readers: 1, short: 60 },
-    Target { name: "updates", start: updates, seeds: deliveries, long: true, readers: 1, short: 1000 },
-    Target { name: "backup", start: backups, seeds: backup_files, long: true, readers: 1, short: 10 },
+    Target { name: "ask", start: asking, seeds: sentences, long: false, short: 300 },
+    Target { name: "quantities", start: quantities, seeds: sentences, long: false, short: 1000 },
+    Target { name: "sentences", start: reading, seeds: sentences, long: false, short: 200 },
+    Target { name: "csv", start: csv, seeds: logs, long: true, short: 500 },
+    Target { name: "script", start: scripts, seeds: playable, long: true, short: 100 },
+    Target { name: "presses", start: presses, seeds: data, long: false, short: 300 },
+    Target { name: "talk", start: talk, seeds: sentences, long: false, short: 60 },
+    Target { name: "updates", start: updates, seeds: deliveries, long: true, short: 1000 },
+    Target { name: "backup", start: backups, seeds: backup_files, long: true, short: 10 },
 ];
 
 fn now() -> DateTime<Utc> {
@@ -79,12 +77,12 @@ fn text_of(bytes: &[u8]) -> std::borrow::Cow<'_, str> {
 fn asking() -> Run {
     let voice = Voice::new();
     let all = ["en-US", "es-MX"].map(|tag| (Asker::new(tag, ZONE, now()), Reader::new(tag, ZONE, now())));
-    Box::new(move |bytes| {
+    Box::new(move |bytes, reads| {
         for (asker, reader) in &all {
-            let said = match ask(&text_of(bytes), asker) {
+            let said = reads.one(|| match ask(&text_of(bytes), asker) {
                 Ok(answer) => voice.render(&answer.lines(), reader),
                 Err(error) => voice.render(&[error.text()], reader),
-            };
+            });
             sound(&said)?;
         }
         Ok(())
@@ -92,10 +90,10 @@ fn asking() -> Run {
 }
 
 fn quantities() -> Run {
-    Box::new(|bytes| {
+    Box::new(|bytes, reads| {
         let text = text_of(bytes);
         for tag in ["en", "es"] {
-            for found in carvetime_core::quantity::scan(&text, Lexicon::of(tag).units()) {
+            for found in reads.one(|| carvetime_core::quantity::scan(&text, Lexicon::of(tag).units())) {
                 let amount = found.amount;
                 let values = [
                     amount.mass().map(carvetime_core::quantity::in_grams),
@@ -115,31 +113,34 @@ fn quantities() -> Run {
 
 fn reading() -> Run {
     let grounds = grounds();
-    Box::new(move |bytes| {
+    Box::new(move |bytes, reads| {
         let text = text_of(bytes);
         for ground in &grounds {
-            let (mut wish, problems) = read_wish(&text, ground);
-            problems.iter().for_each(|problem| drop(problem.text()));
-            wish.settle(ground);
-            let _ =
-                (read_dinner_time(&text, ground), read_log(&text, ground).is_ok(), read_dish(&text, ground).is_some());
-            let _ = read_shift(&text, now(), ground).and_then(|shift| shift.applied(now()));
             let lexicon = Lexicon::of(if std::ptr::eq(ground, &grounds[0]) { "en" } else { "es" });
-            let _ = (
-                read_report(&text, lexicon),
-                read_step(&text, lexicon),
-                read_answer(&text, lexicon),
-                read_language(&text, lexicon),
-            );
+            reads.one(|| {
+                let (mut wish, problems) = read_wish(&text, ground);
+                problems.iter().for_each(|problem| drop(problem.text()));
+                wish.settle(ground);
+            });
+            reads.one(|| read_dinner_time(&text, ground));
+            reads.one(|| read_log(&text, ground).is_ok());
+            reads.one(|| read_dish(&text, ground));
+            reads.one(|| read_shift(&text, now(), ground).and_then(|shift| shift.applied(now())));
+            reads.one(|| read_report(&text, lexicon));
+            reads.one(|| read_step(&text, lexicon));
+            reads.one(|| read_answer(&text, lexicon));
+            reads.one(|| read_language(&text, lexicon));
         }
-        let _ = (read_zone(&text), read_command(&text, Some("carve_bot")), fold(&text));
+        reads.one(|| read_zone(&text));
+        reads.one(|| read_command(&text, Some("carve_bot")));
+        reads.one(|| fold(&text));
         Ok(())
     })
 }
 
 fn csv() -> Run {
-    Box::new(|bytes| {
-        let Ok(table) = read_table(&decode(bytes)) else { return Ok(()) };
+    Box::new(|bytes, reads| {
+        let Ok(table) = reads.one(|| read_table(&decode(bytes))) else { return Ok(()) };
         let again =
             read_table(&table.to_text()).map_err(|problem| format!("what was kept is not read: {problem:?}"))?;
         if again.readings.len() == table.thinned().count() { Ok(()) } else { Err("a line was lost".to_owned()) }
@@ -147,8 +148,8 @@ fn csv() -> Run {
 }
 
 fn scripts() -> Run {
-    Box::new(|bytes| {
-        if let Err(error) = Script::parse(&text_of(bytes), ZONE, "en-US") {
+    Box::new(|bytes, reads| {
+        if let Err(error) = reads.one(|| Script::parse(&text_of(bytes), ZONE, "en-US")) {
             drop(error.reason.text());
         }
         Ok(())
@@ -157,45 +158,46 @@ fn scripts() -> Run {
 
 fn presses() -> Run {
     let mut table = Table::laid();
-    Box::new(move |bytes| {
+    Box::new(move |bytes, reads| {
         let data = text_of(bytes).into_owned();
-        let outside = table.turn(table.heard(
-            RoomKind::Private,
-            99,
-            What::Pressed { press: "p".into(), data: data.clone(), on: None },
-        ));
+        let outside =
+            table.heard(RoomKind::Private, 99, What::Pressed { press: "p".into(), data: data.clone(), on: None });
+        let outside = reads.one(|| table.turn(outside));
         if outside.room.is_some() || outside.says.iter().any(|say| !matches!(say.to, To::Press(_))) {
             return Err("a press from outside did something".to_owned());
         }
-        table.hear(RoomKind::Group, What::Pressed { press: "p".into(), data, on: Some("board".into()) })
+        let press = What::Pressed { press: "p".into(), data, on: Some("board".into()) };
+        reads.one(|| table.hear(RoomKind::Group, press))
     })
 }
 
 fn talk() -> Run {
     let mut table = Table::laid();
-    Box::new(move |bytes| {
+    Box::new(move |bytes, reads| {
         let text = text_of(bytes).into_owned();
-        if text.starts_with("minutes") || text.starts_with("time") {
-            return table.hear(RoomKind::Group, What::Document { name: text.clone(), content: Document::Text(text) });
-        }
-        table.name = text.chars().rev().take(64).collect();
-        table.hear(RoomKind::Group, What::Said { text, addressed: true, reply_to: None, edited: false })
+        let what = if text.starts_with("minutes") || text.starts_with("time") {
+            What::Document { name: text.clone(), content: Document::Text(text) }
+        } else {
+            table.name = text.chars().rev().take(64).collect();
+            What::Said { text, addressed: true, reply_to: None, edited: false }
+        };
+        reads.one(|| table.hear(RoomKind::Group, what))
     })
 }
 
 fn updates() -> Run {
-    Box::new(|bytes| {
-        drop(overhear(bytes, 4242, "carve_bot"));
+    Box::new(|bytes, reads| {
+        reads.one(|| drop(overhear(bytes, 4242, "carve_bot")));
         Ok(())
     })
 }
 
 fn backups() -> Run {
-    Box::new(|bytes| {
+    Box::new(|bytes, reads| {
         let folder = tempfile::tempdir().map_err(|error| error.to_string())?;
         let (file, data) = (folder.path().join("backup"), folder.path().join("data"));
         std::fs::write(&file, with_checksum(bytes)).map_err(|error| error.to_string())?;
-        if restore(&file, &data).is_err() {
+        if reads.one(|| restore(&file, &data)).is_err() {
             return Ok(());
         }
         let Ok(book) = SledBook::open(&data) else { return Ok(()) };
