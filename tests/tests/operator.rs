@@ -10,7 +10,11 @@ use std::io::{Read, Write};
 use std::os::unix::net::UnixDatagram;
 use std::path::Path;
 use std::process::Command;
+use std::sync::Arc;
 use std::time::{Duration, Instant};
+use tokio_rustls::TlsAcceptor;
+use tokio_rustls::rustls;
+use tokio_rustls::rustls::pki_types::PrivateKeyDer;
 
 /// Answered in one message, whatever else stands.
 const QUESTION: &str = "2 tbsp table salt in flake kosher";
@@ -322,6 +326,49 @@ fn an_address_where_nobody_answers_is_named_and_tried_again() {
         assert!(!said().contains("clock"), "{}", said());
         drop(server);
     }
+}
+
+/// A server whose certificate nobody vouches for: its address.
+fn distrusted() -> String {
+    let own = rcgen::generate_simple_self_signed(["localhost".to_owned()]).unwrap();
+    let key = PrivateKeyDer::Pkcs8(own.signing_key.serialize_der().into());
+    let provider = Arc::new(rustls::crypto::ring::default_provider());
+    let config = rustls::ServerConfig::builder_with_provider(provider).with_safe_default_protocol_versions().unwrap();
+    let config = config.with_no_client_auth().with_single_cert(vec![own.cert.der().clone()], key).unwrap();
+    let (tell, told) = std::sync::mpsc::channel();
+    std::thread::spawn(move || {
+        let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap();
+        runtime.block_on(async {
+            let listener = tokio::net::TcpListener::bind("127.0.0.1:0").await.unwrap();
+            tell.send(listener.local_addr().unwrap().port()).unwrap();
+            let acceptor = TlsAcceptor::from(Arc::new(config));
+            while let Ok((stream, _)) = listener.accept().await {
+                let _ = acceptor.accept(stream).await;
+            }
+        });
+    });
+    format!("https://localhost:{}/", told.recv().unwrap())
+}
+
+/// Certificates are checked by this machine's clock: one that is out of date refuses every one of them.
+#[test]
+fn where_the_certificate_is_refused_the_clock_is_named_as_what_may_be_wrong() {
+    let (address, folder) = (distrusted(), tempfile::tempdir().unwrap());
+    let log = std::fs::File::create(folder.path().join("stderr")).unwrap();
+    let mut command = serve(&folder.path().join("data"));
+    command.env("TELOXIDE_TOKEN", TOKEN).env("TELOXIDE_API_URL", &address).stderr(log);
+    let mut child = command.spawn().unwrap();
+    let until = Instant::now() + Duration::from_secs(20);
+    let said = || std::fs::read_to_string(folder.path().join("stderr")).unwrap();
+    while !said().contains("cannot be reached") && Instant::now() < until {
+        std::thread::sleep(Duration::from_millis(20));
+    }
+    let goes_on = child.try_wait().unwrap().is_none();
+    child.kill().unwrap();
+    child.wait().unwrap();
+    let line = said();
+    assert!(goes_on && line.contains(&address) && line.contains("clock is right"), "{line}");
+    assert_eq!(line.matches("cannot be reached").count(), 1, "{line}");
 }
 
 #[test]
