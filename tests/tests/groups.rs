@@ -389,3 +389,32 @@ fn calendars_know_the_jobs_again_after_the_group_has_moved() {
         assert_eq!(uids(&scene), first, "{}", scene.transcript());
     }
 }
+
+/// Data of buttons name no room: pressed elsewhere they are about what is there, or nothing.
+#[test]
+fn the_buttons_of_a_board_forwarded_to_another_group_do_nothing_to_the_dinner_they_come_from() {
+    let scene = play("2027-11-22 09:02 Tom: /take carve\n2027-11-22 09:03 Rosa: /board\n");
+    let eve = scene.telegram.stranger("Eve", "en-US");
+    let elsewhere = scene.telegram.group("Elsewhere", &["Eve"]);
+    scene.telegram.say("Eve", elsewhere, "/help");
+    scene.rest();
+    let dinner = scene.telegram.said(scene.group);
+    let room = || scene.engine.pages().room(RoomId(scene.group)).unwrap();
+    let (before, standing) = (room(), scene.telegram.heard(scene.group));
+    let there = scene.telegram.said(elsewhere).pop().unwrap();
+    let mut tried = 0;
+    for (label, data) in dinner.iter().flat_map(|message| message.buttons.iter().flatten()) {
+        if data.contains("?start=") {
+            continue; // a link, see above
+        }
+        let press = scene.telegram.press_data("Eve", &there, data, label);
+        scene.telegram.answer(&press);
+        scene.rest();
+        tried += 1;
+    }
+    assert!(tried >= 3, "{}", scene.transcript());
+    assert_eq!(room(), before, "{}", scene.transcript());
+    assert_eq!(scene.telegram.heard(scene.group), standing, "{}", scene.transcript());
+    let told = [scene.telegram.heard(eve), scene.telegram.heard(elsewhere)].concat();
+    assert!(told.iter().all(|(_, text)| !text.contains("13 lb")), "{}", scene.transcript());
+}
