@@ -6,6 +6,8 @@
 
 pub mod body;
 pub mod composition;
+#[cfg(test)]
+mod cost;
 pub mod doubt;
 mod forecast;
 mod learned;

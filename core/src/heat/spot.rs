@@ -174,6 +174,8 @@ impl<const L: usize> Course<L> {
 
     /// One step in an air of `from` °C now and `to` °C then.
     pub fn step(&mut self, from: &[f64; L], to: &[f64; L]) {
+        #[cfg(test)]
+        super::cost::stepped(L);
         let (near, far) = (1.0 / (STAGE * (2.0 - STAGE)), (1.0 - STAGE).powi(2) / (STAGE * (2.0 - STAGE)));
         let wet: [f64; L] = std::array::from_fn(|lane| {
             let spot = &self.spots[lane];
