@@ -21,7 +21,7 @@ pub fn asks_of_other_things(text: &str, names: &[String], lexicon: &'static Lexi
     if sentence.has("habit-dog") || sentence.has("aside-drink") {
         return true;
     }
-    let names: Vec<String> = names.iter().flat_map(|name| lexicon.talk_words(name)).collect();
+    let names: Vec<String> = names.iter().flat_map(|name| lexicon.talk_words(name).to_vec()).collect();
     lexicon.talk_words(text).iter().any(|word| {
         let counts = word.chars().any(|c| c.is_ascii_digit());
         word.chars().count() >= SHORTEST && !counts && !names.contains(word) && !lexicon.knows(word)

@@ -4,25 +4,21 @@
 use super::fold::fold;
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
-use super::talk::{phrases, tells_of_past_weeks};
+use super::talk::tells_of_past_weeks;
+use super::told::Told;
 
 /// Shorter than that it is no name with an s behind it.
 const NAME: usize = 4;
 
 /// Whether it is another's kitchen, or one of long ago. `names`: who is here; what is theirs may be ours.
 pub fn names_another_kitchen(text: &str, names: &[String], lexicon: &'static Lexicon) -> bool {
-    let words = lexicon.talk_words(text);
-    names_a_place(&words, lexicon) || tells_of_past_weeks(text, lexicon) || is_anothers(text, names, lexicon)
+    names_a_place(&Told::of(text, lexicon)) || tells_of_past_weeks(text, lexicon) || is_anothers(text, names, lexicon)
 }
 
 /// "At the cabin"; "I'm at work" says where someone is who hears of their own oven.
-fn names_a_place(words: &[String], lexicon: &Lexicon) -> bool {
-    const MOST: usize = 5;
-    let is = |from: usize, to: usize, group: &str| {
-        words.get(from..to).is_some_and(|some| lexicon.talk(&some.join(" "), group))
-    };
-    let of_us = |at: usize| (1..=2).any(|count| at >= count && is(at - count, at, "of-us"));
-    (0..words.len()).any(|from| (from + 1..=from + MOST).any(|to| is(from, to, "other-kitchen")) && !of_us(from))
+fn names_a_place(told: &Told) -> bool {
+    let of_us = |at: usize| (1..=2).any(|count| at >= count && told.is(at - count..at, "of-us"));
+    told.places("other-kitchen").any(|place| !of_us(place.start))
 }
 
 /// "Bob's oven", "el horno de Bob": whose name nobody here has.
@@ -52,5 +48,5 @@ fn is_anothers(text: &str, names: &[String], lexicon: &'static Lexicon) -> bool 
 
 /// "Sat on the couch since 5": people do.
 pub fn sits_somewhere(text: &str, lexicon: &'static Lexicon) -> bool {
-    phrases(&lexicon.talk_words(text)).any(|phrase| lexicon.talk(&phrase, "sits-people"))
+    Told::of(text, lexicon).says("sits-people")
 }

@@ -4,10 +4,12 @@
 //! with. Start at [`Lexicon::of`]; [`super::sentence`] uses it to take a text apart.
 
 use super::fold::fold;
+use super::told::Told;
 use crate::words::locales;
 use carvetime_core::quantity::{NumberWord, Unit, UnitWords};
 use fluent_syntax::ast::{Entry, PatternElement};
 use std::collections::{BTreeMap, HashMap, HashSet};
+use std::rc::Rc;
 use std::sync::{LazyLock, Mutex, OnceLock};
 
 /// Name of a meaning: `bird-turkey`, `weekday-thu`.
@@ -32,6 +34,8 @@ pub struct Lexicon {
     talk: HashMap<String, Vec<&'static str>>,
     /// What is said of danger in this language and no other, with the rest of each entry's name. See [`super::peril`].
     perils: HashMap<String, Vec<&'static str>>,
+    /// The words they begin with.
+    peril_starts: HashSet<String>,
     units: UnitWords,
     /// Names of spots in one word, folded, with their stable names, in the order listed.
     spots: Vec<(&'static str, &'static str)>,
@@ -232,6 +236,7 @@ impl Lexicon {
             }
         }
         vocabulary.values_mut().for_each(|words| words.sort_unstable_by_key(|open| open.word));
+        let peril_starts = perils.keys().filter_map(|phrase| phrase.split(' ').next()).map(str::to_owned).collect();
         let units = UnitWords::new(unit_words, number_words, decimal);
         let shown = shown_steps(language);
         Self {
@@ -243,6 +248,7 @@ impl Lexicon {
             known,
             talk,
             perils,
+            peril_starts,
             units,
             day_first,
             endings,
@@ -275,7 +281,12 @@ impl Lexicon {
     }
 
     /// The words of short talk: elided ones by themselves (`l'`, `eau`), other apostrophes dropped.
-    pub fn talk_words(&self, text: &str) -> Vec<String> {
+    pub fn talk_words(&'static self, text: &str) -> Rc<[String]> {
+        Rc::clone(Told::of(text, self).words())
+    }
+
+    /// The same, cut anew.
+    pub(super) fn cut(&self, text: &str) -> Vec<String> {
         talk_words(text, &self.elisions)
     }
 
@@ -296,12 +307,22 @@ impl Lexicon {
 
     /// Whether the folded words are, as a whole, a phrase of that `talk-` entry.
     pub(crate) fn talk(&self, words: &str, name: &str) -> bool {
-        self.talk.get(words).is_some_and(|names| names.contains(&name))
+        self.groups(words).contains(&name)
+    }
+
+    /// The `talk-` entries that the folded words are, as a whole, a phrase of.
+    pub(super) fn groups(&self, words: &str) -> &[&'static str] {
+        self.talk.get(words).map(Vec::as_slice).unwrap_or_default()
     }
 
     /// Whether the folded words are, as a whole, a phrase of that `peril-` or `talk-peril-` entry.
     pub(super) fn peril(&self, words: &str, name: &str) -> bool {
         self.perils_of(words).contains(&name)
+    }
+
+    /// Whether any phrase of those begins with that folded word.
+    pub(super) fn begins_peril(&self, word: &str) -> bool {
+        self.peril_starts.contains(word)
     }
 
     /// The `peril-` and `talk-peril-` entries that the folded words are, as a whole, a phrase of.
@@ -311,7 +332,7 @@ impl Lexicon {
 
     /// What the folded words are as a whole: the rest of the names of the `talk-` entries that begin with `group`.
     pub(super) fn talked(&self, words: &str, group: &str) -> impl Iterator<Item = &'static str> {
-        let names = self.talk.get(words).into_iter().flatten();
+        let names = self.groups(words).iter();
         names.filter_map(move |name| name.strip_prefix(group)).collect::<Vec<_>>().into_iter()
     }
 

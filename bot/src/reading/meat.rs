@@ -7,7 +7,8 @@ use super::ground::Ground;
 use super::lexicon::Lexicon;
 use super::log::{Number, Scale, numbers};
 use super::sentence::Sentence;
-use super::talk::{Report, ReportKind, begins_as_question, opens_as_question, phrases, read_report};
+use super::talk::{Report, ReportKind, begins_as_question, opens_as_question, read_report};
+use super::told::Told;
 use carvetime_core::plan::Step;
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
 use std::ops::RangeInclusive;
@@ -69,9 +70,9 @@ pub fn read_meat(text: &str, ground: &Ground) -> Option<Meat> {
     let spot = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some_and(|spot| spot != "pit"));
     let beside = beside(text, ground.lexicon);
     let said_beside = beside.join(", ");
-    let words = ground.lexicon.talk_words(text);
-    let asks_to_eat = phrases(&words).any(|phrase| ground.lexicon.talk(&phrase, "eat"));
-    let asking = text.contains(['?', '¿']) || phrases(&words).any(|phrase| ground.lexicon.talk(&phrase, "asking"));
+    let told = Told::of(text, ground.lexicon);
+    let (words, asks_to_eat) = (told.words(), told.says("eat"));
+    let asking = text.contains(['?', '¿']) || told.says("asking");
     // "Is it still ok?" is made of words that say nothing by themselves.
     let asks = (sentence.has("ask-safe") || asks_to_eat) && (!beside.is_empty() || asking);
     let report = read_report(&said_beside, ground.lexicon);
@@ -141,8 +142,8 @@ fn beside(text: &str, lexicon: &'static Lexicon) -> Vec<String> {
         .filter(|words| !words.iter().all(empty))
         .map(|words| {
             let numbers = |word: &String| word.contains(|c: char| c.is_ascii_digit());
-            let said = words.into_iter().filter(|word| !numbers(word) && !lexicon.talk(word, "meat"));
-            said.collect::<Vec<_>>().join(" ")
+            let said = words.iter().filter(|word| !numbers(word) && !lexicon.talk(word, "meat"));
+            said.map(String::as_str).collect::<Vec<_>>().join(" ")
         })
         .collect()
 }

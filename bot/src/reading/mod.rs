@@ -17,6 +17,7 @@ mod ground;
 mod lexicon;
 mod log;
 mod meat;
+mod once;
 mod party;
 mod past;
 mod peril;
@@ -32,6 +33,7 @@ mod slip;
 mod step;
 mod suggestion;
 mod talk;
+mod told;
 mod unwell;
 mod verdict;
 mod warm_thaw;
@@ -56,6 +58,7 @@ pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log};
 pub use meat::{Meat, names_air, read_lit, read_meat};
+pub use once::once;
 pub use past::{Happened, read_report_at};
 pub use peril::{Peril, is_bare_fire, is_loud, only_smokes, read_peril, read_peril_abroad, says_peril};
 pub use problem::Problem;
@@ -80,6 +83,7 @@ pub use talk::{
     speaks_of_another_year, speaks_of_eating, speaks_of_pink, tells_of_other_years, tells_of_past_weeks,
     tells_of_pulling,
 };
+pub use told::Told;
 pub use unwell::{Health, Unwell, read_unwell};
 pub use verdict::{Verdict, asks_of_last_time, read_verdict};
 pub use warm_thaw::{WarmThaw, names_water, read_warm_thaw};

@@ -6,6 +6,7 @@
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
 use super::talk;
+use super::told::Told;
 use super::will::made_of;
 
 /// Longer texts tell a story.
@@ -30,8 +31,10 @@ pub(super) fn named(text: &str, lexicon: &'static Lexicon) -> Option<(u16, Turn)
     if asks || text.chars().count() > LONGEST {
         return None;
     }
-    let words = lexicon.talk_words(text);
-    let (from, to, turn) = verb(&words, lexicon)?;
+    let told = Told::of(text, lexicon);
+    let (from, to, group) = told.longest(&["party-leaves", "party-joins"])?;
+    let turn = if group == "party-leaves" { Turn::Fewer } else { Turn::More };
+    let words = told.words();
     let (before, behind) = (words.get(..from)?, words.get(to..)?);
     let before = after_lead(before, lexicon);
     // "Vienen también Carol y Rick": the names stand behind it.
@@ -39,17 +42,6 @@ pub(super) fn named(text: &str, lexicon: &'static Lexicon) -> Option<(u16, Turn)
     let polite = rest.is_empty() || made_of(rest, &["party-tail", "manners", "gone-day"], lexicon).is_some();
     let count = count(names, text, lexicon).filter(|_| polite)?;
     (count <= MOST_NAMES).then_some((count, turn))
-}
-
-/// Where it is said that they come or don't, and which: the longest phrase.
-fn verb(words: &[String], lexicon: &Lexicon) -> Option<(usize, usize, Turn)> {
-    (1..=MOST_WORDS.min(words.len())).rev().find_map(|many| {
-        words.windows(many).enumerate().find_map(|(at, some)| {
-            let phrase = some.join(" ");
-            let said = |group: &str, turn: Turn| lexicon.talk(&phrase, group).then_some((at, at + many, turn));
-            said("party-leaves", Turn::Fewer).or_else(|| said("party-joins", Turn::More))
-        })
-    })
 }
 
 /// The words behind "ok guys, looks like"; a word for kin is nobody addressed.

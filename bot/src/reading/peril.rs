@@ -8,6 +8,7 @@ use super::lexicon::Lexicon;
 use super::sentence::Sentence;
 use super::talk::{tells_of_other_years, tells_of_past_weeks};
 use crate::words::locales;
+use std::rc::Rc;
 
 /// What is dangerous now, to everyone in the house.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -92,7 +93,7 @@ pub fn is_loud(text: &str) -> bool {
 
 /// The words of a text, and those of its language for what is dangerous.
 struct Told {
-    words: Vec<String>,
+    words: Rc<[String]>,
     lexicon: &'static Lexicon,
     /// Its phrases of any group: from, to, the groups. By their beginning, the longest first. Looked for once: nearly every text has none.
     found: Vec<(usize, usize, &'static [&'static str])>,
@@ -102,7 +103,7 @@ impl Told {
     fn new(text: &str, lexicon: &'static Lexicon) -> Self {
         let words = lexicon.talk_words(text);
         let mut found = Vec::new();
-        for from in 0..words.len() {
+        for from in (0..words.len()).filter(|from| words.get(*from).is_some_and(|word| lexicon.begins_peril(word))) {
             let (mut phrase, here) = (String::new(), found.len());
             for (at, word) in words.iter().enumerate().skip(from).take(MOST_WORDS) {
                 if at > from {
@@ -131,26 +132,23 @@ impl Told {
 
     /// Whether it says nothing else, but for calls for help.
     fn whole(&self, group: &str) -> bool {
-        let mut words = self.words.as_slice();
-        if self.found.is_empty() {
-            return false;
-        }
-        loop {
-            if self.lexicon.peril(&words.join(" "), group) {
-                return true;
-            }
-            let lead = |words: &[String]| self.lexicon.peril(&words.join(" "), "cry-lead");
-            let most = MOST_WORDS.min(words.len());
-            let shorter = (1..=most).rev().find_map(|count| {
-                let (first, rest) = words.split_at(count);
-                let (before, last) = words.split_at(words.len() - count);
-                lead(first).then_some(rest).or_else(|| lead(last).then_some(before))
+        let is = |from: usize, to: usize, group: &str| {
+            self.found.iter().any(|found| (found.0, found.1) == (from, to) && found.2.contains(&group))
+        };
+        let (mut from, mut to) = (0, self.words.len());
+        while !is(from, to, group) {
+            let shorter = (1..=MOST_WORDS.min(to - from)).rev().find_map(|count| {
+                let (first, last) = (from + count, to - count);
+                is(from, first, "cry-lead")
+                    .then_some((first, to))
+                    .or_else(|| is(last, to, "cry-lead").then_some((from, last)))
             });
             match shorter {
-                Some(rest) if !rest.is_empty() => words = rest,
+                Some(rest) if rest.0 < rest.1 => (from, to) = rest,
                 _ => return false,
             }
         }
+        true
     }
 
     /// What it tells of, the gravest first.

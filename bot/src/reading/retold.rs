@@ -73,7 +73,7 @@ pub fn read_retold(text: &str, lexicon: &'static Lexicon) -> Option<Retold> {
 }
 
 /// How many words stand before what is told, and how they tell it.
-fn lead(words: &[&str], lexicon: &Lexicon) -> (usize, Option<Telling>) {
+fn lead(words: &[&str], lexicon: &'static Lexicon) -> (usize, Option<Telling>) {
     let (mut at, mut telling) = (0, None);
     while let Some((many, group)) = phrase(words, at, &["correcting", "make-it", "manners"], lexicon) {
         telling = match group {
@@ -87,7 +87,7 @@ fn lead(words: &[&str], lexicon: &Lexicon) -> (usize, Option<Telling>) {
 }
 
 /// Where the words end that tell something, and whether what stands behind them corrects: "12 i mean".
-fn tail(words: &[&str], from: usize, lexicon: &Lexicon) -> (usize, bool) {
+fn tail(words: &[&str], from: usize, lexicon: &'static Lexicon) -> (usize, bool) {
     const GROUPS: [&str; 5] = ["correcting", "manners", "filler", "party-tail", "hour-settles-last"];
     let (mut end, mut corrects) = (words.len(), false);
     while end > from + 1 {
@@ -126,7 +126,7 @@ fn added(text: &str, lexicon: &'static Lexicon) -> Option<u16> {
 }
 
 /// The longest phrase of one of the groups that begins there.
-fn phrase<'g>(words: &[&str], at: usize, groups: &[&'g str], lexicon: &Lexicon) -> Option<(usize, &'g str)> {
+fn phrase<'g>(words: &[&str], at: usize, groups: &[&'g str], lexicon: &'static Lexicon) -> Option<(usize, &'g str)> {
     let most = MOST_WORDS.min(words.len().saturating_sub(at));
     (1..=most).rev().find_map(|many| {
         let group = groups.iter().find(|group| is(words.get(at..at + many), group, lexicon))?;
@@ -134,7 +134,7 @@ fn phrase<'g>(words: &[&str], at: usize, groups: &[&'g str], lexicon: &Lexicon) 
     })
 }
 
-fn is(words: Option<&[&str]>, group: &str, lexicon: &Lexicon) -> bool {
+fn is(words: Option<&[&str]>, group: &str, lexicon: &'static Lexicon) -> bool {
     let digits = |word: &&str| word.contains(|c: char| c.is_ascii_digit());
     words.is_some_and(|words| {
         !words.iter().any(digits) && lexicon.talk(&lexicon.talk_words(&words.join(" ")).join(" "), group)
@@ -166,7 +166,7 @@ pub fn read_turned_out(text: &str, lexicon: &'static Lexicon) -> Option<&'static
 fn condition_at(words: &[&str], at: usize, lexicon: &'static Lexicon) -> Option<(usize, &'static str)> {
     const MOST_WORDS: usize = 3;
     (1..=MOST_WORDS.min(words.len() - at)).rev().find_map(|many| {
-        let phrase: Vec<String> = lexicon.talk_words(&words.get(at..at + many)?.join(" "));
+        let phrase = lexicon.talk_words(&words.get(at..at + many)?.join(" "));
         let sentence = Sentence::read(&phrase.join(" "), lexicon);
         sentence.of(0, "condition-").filter(|_| sentence.len() == 1).map(|condition| (many, condition))
     })

@@ -75,7 +75,7 @@ pub fn read_misread(text: &str, lexicon: &'static Lexicon) -> Option<Misread> {
 /// Whether somebody is asked something, marked as a question or not: "mom do we have wine". `names`: what the people go by.
 pub fn puts_a_question(text: &str, names: &[String], lexicon: &'static Lexicon) -> bool {
     let named = |word: &String| names.iter().any(|name| lexicon.talk_words(name).contains(word));
-    let words: Vec<String> = lexicon.talk_words(text);
+    let words = lexicon.talk_words(text);
     let addressed = words.iter().take_while(|word| lexicon.talk(word, "manners") || named(word)).count();
     let rest = words.get(addressed..).unwrap_or_default().join(" ");
     if text.contains(['?', '¿']) {

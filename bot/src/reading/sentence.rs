@@ -5,9 +5,9 @@
 
 use super::fold::{fold, is_mark};
 use super::lexicon::{Concept, Lexicon};
+use super::once;
 use crate::words::foreign::is_unseen;
 use carvetime_core::quantity::{Amount, Unit, scan};
-use std::cell::RefCell;
 use std::ops::Range;
 use std::sync::Arc;
 
@@ -16,27 +16,6 @@ use std::sync::Arc;
 pub struct Sentence {
     text: Arc<str>,
     items: Arc<[Item]>,
-}
-
-/// A text as it was given, the words it was read by, and what came of it.
-type Taken = (String, &'static Lexicon, Sentence);
-
-thread_local! {
-    /// What [`once`] has taken apart so far; `None` outside of it.
-    static TAKEN: RefCell<Option<Vec<Taken>>> = const { RefCell::new(None) };
-}
-
-/// Within `work` a text is taken apart once, however many readers ask for it. Nothing of it is kept afterwards.
-pub fn once<T>(work: impl FnOnce() -> T) -> T {
-    /// Puts back what was there before, also after a panic.
-    struct Before(Option<Vec<Taken>>);
-    impl Drop for Before {
-        fn drop(&mut self) {
-            TAKEN.set(self.0.take());
-        }
-    }
-    let _before = Before(TAKEN.replace(Some(Vec::new())));
-    work()
 }
 
 /// One piece of a text.
@@ -63,26 +42,13 @@ pub enum What {
     Mark(char),
 }
 
-/// Texts that [`once`] remembers: beyond that it is a long log, and each line is read once anyway.
-const MANY: usize = 16;
-
 /// Longest phrase of the lexicon, in words.
 const LONGEST_PHRASE: usize = 7;
 
 impl Sentence {
     /// Takes `text` apart.
     pub fn read(text: &str, lexicon: &'static Lexicon) -> Self {
-        let same = |taken: &&Taken| taken.0 == text && std::ptr::eq(taken.1, lexicon);
-        let known = TAKEN.with_borrow(|taken| taken.as_ref()?.iter().find(same).map(|taken| taken.2.clone()));
-        known.unwrap_or_else(|| {
-            let new = Self::take_apart(text, lexicon);
-            TAKEN.with_borrow_mut(|taken| {
-                if let Some(taken) = taken.as_mut().filter(|taken| taken.len() < MANY) {
-                    taken.push((text.to_owned(), lexicon, new.clone()));
-                }
-            });
-            new
-        })
+        once::sentence(text, lexicon, || Self::take_apart(text, lexicon))
     }
 
     fn take_apart(text: &str, lexicon: &'static Lexicon) -> Self {
@@ -377,21 +343,6 @@ fn is_apostrophe(c: char) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn a_text_is_taken_apart_once_by_each_lexicon_and_nothing_is_kept() {
-        let kept = || TAKEN.with_borrow(|taken| taken.as_ref().map(Vec::len));
-        let read = |tag| Sentence::read("the bird is in", Lexicon::of(tag));
-        once(|| {
-            assert!(Arc::ptr_eq(&read("en").items, &read("en").items));
-            assert!(!Arc::ptr_eq(&read("en").items, &read("de").items));
-            assert_eq!(kept(), Some(2));
-            once(|| read("en"));
-            assert_eq!(kept(), Some(2));
-        });
-        let _ = std::panic::catch_unwind(|| once(|| std::panic::resume_unwind(Box::new(read("en")))));
-        assert_eq!(kept(), None);
-    }
 
     fn shape(text: &str, tag: &str) -> String {
         let sentence = Sentence::read(text, Lexicon::of(tag));

@@ -155,7 +155,7 @@ pub fn stranger<'t>(text: &'t str, own: &[String], lexicon: &'static Lexicon) ->
 }
 
 /// The clauses of a short text, cut where somebody else is spoken of as well.
-fn parts(text: &str, lexicon: &Lexicon) -> Option<Vec<Vec<String>>> {
+fn parts(text: &str, lexicon: &'static Lexicon) -> Option<Vec<Vec<String>>> {
     if text.contains(['?', '¿', '/']) || text.chars().any(|c| c.is_ascii_digit()) {
         return None;
     }
@@ -164,11 +164,11 @@ fn parts(text: &str, lexicon: &Lexicon) -> Option<Vec<Vec<String>>> {
         let told = lexicon.talk_words(clause);
         let joint = |word: &String| lexicon.talk(word, "joint");
         let mut part: Vec<String> = Vec::new();
-        for word in told {
-            if joint(&word) {
+        for word in told.iter() {
+            if joint(word) {
                 parts.push(std::mem::take(&mut part));
             } else {
-                part.push(word);
+                part.push(word.clone());
             }
         }
         parts.push(part);

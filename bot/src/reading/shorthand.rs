@@ -8,7 +8,7 @@ use super::lexicon::Lexicon;
 use super::log::Place;
 use super::meat::clauses;
 use super::sentence::Sentence;
-use super::talk::phrases;
+use super::told::Told;
 use std::ops::Range;
 
 /// Longer messages tell more than readings.
@@ -95,12 +95,12 @@ fn air(clause: &str, pieces: &[Piece], lexicon: &'static Lexicon) -> Option<Stri
 
 /// "165 everywhere" is read in every spot that has to be there: breast, thigh and wing.
 fn everywhere(text: &str, pieces: &[Piece], lexicon: &'static Lexicon) -> Option<String> {
-    let words = lexicon.talk_words(text);
-    let mut all = phrases(&words).filter(|phrase| lexicon.talk(phrase, "everywhere"));
+    let told = Told::of(text, lexicon);
+    let (words, mut all) = (told.words(), told.all("everywhere"));
     let numbers: Vec<&Piece> = pieces.iter().filter(|piece| piece.digits).collect();
     let [number] = numbers[..] else { return None };
     let part = all.next()?;
-    let more = |word: &String| !part.split(' ').any(|part| part == word) && !says_no_more(word, lexicon);
+    let more = |word: &String| !part.contains(word) && !says_no_more(word, lexicon);
     if words.iter().any(|word| !word.contains(|c: char| c.is_ascii_digit()) && more(word)) {
         return None;
     }

@@ -7,7 +7,7 @@ use super::ground::Ground;
 use super::log::{Place, Scale, numbers};
 use super::sentence::{Sentence, What};
 use super::shorthand;
-use super::talk::phrases;
+use super::told::Told;
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit};
 
 /// What a reading should have been.
@@ -31,11 +31,11 @@ pub fn read_slip(text: &str, ground: &Ground) -> Option<Slip> {
     let spelled_out = shorthand::spelled_out(text, lexicon);
     let text = spelled_out.as_deref().unwrap_or(text);
     let sentence = Sentence::read(text, lexicon);
-    let words = lexicon.talk_words(text);
-    let slips = || phrases(&words).filter(|phrase| lexicon.talk(phrase, "slip"));
+    let said = Told::of(text, lexicon);
+    let (words, slips) = (said.words(), || said.all("slip"));
     let negated = |word: &str| Sentence::read(word, lexicon).is(0, "negation");
     let corrects = slips().next().is_some() || words.iter().any(|word| negated(word)) || text.contains('*');
-    let slip = |word: &str| slips().any(|phrase| phrase.split(' ').any(|part| part == word)) || negated(word);
+    let slip = |word: &str| slips().flatten().any(|part| part == word) || negated(word);
     let number = |word: &str| word.starts_with(|c: char| c.is_ascii_digit());
     let only = words.iter().all(|word| number(word) || slip(word) || shorthand::says_no_more(&fold(word), lexicon));
     if !corrects || !only {

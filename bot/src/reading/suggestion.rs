@@ -6,6 +6,7 @@
 use super::lexicon::Lexicon;
 use super::party;
 use super::sentence::{Sentence, What};
+use super::told::Told;
 
 /// Longer texts tell a story.
 const LONGEST: usize = 120;
@@ -102,7 +103,7 @@ fn of_people(s: &Sentence, at: usize) -> bool {
 }
 
 /// The longest phrase that begins there and settles an hour, or says nothing by itself.
-fn said(s: &Sentence, at: usize, lexicon: &Lexicon) -> Option<(usize, &'static str)> {
+fn said(s: &Sentence, at: usize, lexicon: &'static Lexicon) -> Option<(usize, &'static str)> {
     const GROUPS: [&str; 6] = ["hour-settles", "hour-settles-last", "hour-link", "manners", "mine-link", "filler"];
     (1..=MOST_WORDS.min(s.len() - at)).rev().find_map(|many| {
         // What is a number is no word.
@@ -142,8 +143,7 @@ fn clauses(text: &str) -> impl Iterator<Item = &str> {
 
 /// A phrase one suggests something with stands in it.
 fn opens(clause: &str, group: &str, lexicon: &'static Lexicon) -> bool {
-    let words = lexicon.talk_words(clause);
-    (1..=MOST_WORDS).any(|many| words.windows(many).any(|some| lexicon.talk(&some.join(" "), group)))
+    Told::of(clause, lexicon).says(group)
 }
 
 /// The meal is named, or that something moves.

@@ -6,6 +6,7 @@
 use super::fold::fold;
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
+use super::told::Told;
 use super::will::made_of;
 use carvetime_core::plan::Step;
 
@@ -13,7 +14,7 @@ use carvetime_core::plan::Step;
 const LONGEST: usize = 80;
 /// As do more words.
 const STORY: usize = 12;
-/// As many words as a phrase looked for inside a text has.
+/// As many words as a phrase looked for among words has.
 const MOST_WORDS: usize = 5;
 
 /// What someone says of a job.
@@ -79,9 +80,8 @@ pub fn asks_bare_when(text: &str, lexicon: &'static Lexicon) -> bool {
 
 /// "Why 10 am?", "why is it at 10": the reason of an hour is asked for, and none is told.
 pub fn asks_why_an_hour(text: &str, lexicon: &'static Lexicon) -> bool {
-    let words = lexicon.talk_words(text);
-    let asks = (1..=MOST_WORDS.min(words.len()))
-        .any(|count| words.get(..count).is_some_and(|lead| lexicon.talk(&lead.join(" "), "why")));
+    let told = Told::of(text, lexicon);
+    let (words, asks) = (told.words(), told.opens_with("why"));
     let hour = |word: &String| word.starts_with(|c: char| c.is_ascii_digit());
     asks && text.chars().count() <= LONGEST && words.iter().any(hour)
 }
@@ -104,8 +104,7 @@ pub fn asks_who_does_what_on<'t>(text: &'t str, lexicon: &'static Lexicon) -> Op
 
 /// Whether a text begins as a question does: "does it need to be 180 in the thigh", "should the breast be 160".
 pub fn begins_as_question(text: &str, lexicon: &'static Lexicon) -> bool {
-    let words = lexicon.talk_words(text);
-    asks(&words, lexicon)
+    Told::of(text, lexicon).opens_with("asking")
 }
 
 /// Whether the first word is one that a question begins with: "is 250 ok". Only where a statement never begins so.
@@ -201,18 +200,18 @@ fn names_a_thing(clause: &str, lexicon: &'static Lexicon) -> bool {
 pub fn tells_of_pulling(text: &str, lexicon: &'static Lexicon) -> bool {
     const LONGEST: usize = 120;
     let asks = text.contains(['?', '¿']) || begins_as_question(text, lexicon);
-    let words = lexicon.talk_words(text);
-    let told = phrases(&words).any(|phrase| lexicon.talk(&phrase, "told-pulled"));
-    told && !asks
+    let told = Told::of(text, lexicon);
+    told.says("told-pulled")
+        && !asks
         && text.chars().count() <= LONGEST
-        && !is_ahead(&words, lexicon)
+        && !told.says("ahead")
         && !tells_of_past_weeks(text, lexicon)
 }
 
 /// "My oven died last week": over, and of no dinner now.
 pub fn tells_of_past_weeks(text: &str, lexicon: &'static Lexicon) -> bool {
-    let words = lexicon.talk_words(text);
-    phrases(&words).any(|phrase| ["weeks-ago", "other-year"].iter().any(|group| lexicon.talk(&phrase, group)))
+    let told = Told::of(text, lexicon);
+    ["weeks-ago", "other-year"].iter().any(|group| told.says(group))
 }
 
 fn read_clause(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
@@ -406,22 +405,20 @@ pub fn asks_vaguely(text: &str, lexicon: &'static Lexicon) -> bool {
 
 /// "Can we eat it" without its question mark.
 pub fn speaks_of_eating(text: &str, lexicon: &'static Lexicon) -> bool {
-    phrases(&lexicon.talk_words(text)).any(|phrase| lexicon.talk(&phrase, "eat"))
+    Told::of(text, lexicon).says("eat")
 }
 
 /// "Still pink at the bone", of a bird; a ham, a dress and the sky may be.
 pub fn speaks_of_pink(text: &str, lexicon: &'static Lexicon) -> bool {
-    let words = lexicon.talk_words(text);
-    let says = |group: &str| phrases(&words).any(|phrase| lexicon.talk(&phrase, group));
-    says("pink") && !says("pink-other")
+    let told = Told::of(text, lexicon);
+    told.says("pink") && !told.says("pink-other")
 }
 
 /// "Breast is 160, is that ok", "stuffing at 150, good?": whether a number read is enough.
 pub fn asks_whether_enough(text: &str, lexicon: &'static Lexicon) -> bool {
     let sentence = Sentence::read(text, lexicon);
-    let words = lexicon.talk_words(text);
     let marked = text.contains(['?', '¿']) && (sentence.has("ask-safe") || sentence.has("ask-done"));
-    marked || phrases(&words).any(|phrase| lexicon.talk(&phrase, "asks-enough"))
+    marked || Told::of(text, lexicon).says("asks-enough")
 }
 
 /// "Cancel the plan", "dinner's off, everyone's sick": one clause says so, and nothing else of it is asked.
@@ -498,15 +495,14 @@ fn named_step(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
 
 /// "We had 14 last year": of another dinner than the one that is planned.
 pub fn tells_of_other_years(text: &str, lexicon: &'static Lexicon) -> bool {
-    let words = lexicon.talk_words(text);
     let asks = text.contains(['?', '¿']) || opens_as_question(text, lexicon);
-    !asks && (1..=MOST_WORDS).any(|count| words.windows(count).any(|some| lexicon.talk(&some.join(" "), "other-year")))
+    !asks && Told::of(text, lexicon).says("other-year")
 }
 
 /// "Next year let's eat at 3", "last year we were 14": whatever it says is of no dinner that is planned now.
 pub fn speaks_of_another_year(text: &str, lexicon: &'static Lexicon) -> bool {
-    let words = lexicon.talk_words(text);
-    ["other-year", "year-to-come"].iter().any(|group| phrases(&words).any(|phrase| lexicon.talk(&phrase, group)))
+    let told = Told::of(text, lexicon);
+    ["other-year", "year-to-come"].iter().any(|group| told.says(group))
 }
 
 /// "undo", "take that back".
@@ -577,23 +573,16 @@ pub fn read_language(text: &str, lexicon: &'static Lexicon) -> Option<&'static s
 }
 
 fn is_all(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
-    let Some(told) = words(text, lexicon) else { return false };
-    let short = essence(&told, lexicon);
-    lexicon.talk(&told.join(" "), group) || !short.is_empty() && lexicon.talk(&short.join(" "), group)
+    Told::of(text, lexicon).is_all(group)
 }
 
 /// The folded words of a short text that asks nothing and counts nothing.
 pub(super) fn words(text: &str, lexicon: &'static Lexicon) -> Option<Vec<String>> {
-    if text.len() > LONGEST || text.contains(['?', '¿', '/']) || text.chars().any(|c| c.is_ascii_digit()) {
-        return None;
-    }
-    let words: Vec<String> =
-        lexicon.talk_words(text).into_iter().map(|word| lexicon.corrected(&word).map_or(word, str::to_owned)).collect();
-    (!words.is_empty()).then_some(words)
+    Told::of(text, lexicon).short().map(<[String]>::to_vec)
 }
 
 /// The words without those that say nothing here ("ok", "it's", "just").
-fn essence(words: &[String], lexicon: &Lexicon) -> Vec<String> {
+pub(super) fn essence(words: &[String], lexicon: &Lexicon) -> Vec<String> {
     words.iter().filter(|word| !lexicon.talk(word, "filler")).cloned().collect()
 }
 

@@ -4,12 +4,10 @@
 //! Owns no word: see the `talk-unwell-` entries of the lexicon. A dog that is sick, a bug of weeks ago and a film are of nobody who cooks.
 
 use super::lexicon::Lexicon;
-use super::talk::phrases;
+use super::told::Told;
 
 /// Longer texts tell a story.
 const LONGEST: usize = 200;
-/// As many words as a phrase has.
-const MOST_WORDS: usize = 5;
 /// A word that takes the next one back stands so near before it.
 const DENIED_WITHIN: usize = 2;
 /// As near stands who it is.
@@ -40,11 +38,11 @@ pub fn read_unwell(text: &str, lexicon: &'static Lexicon) -> Option<Health> {
     if text.chars().count() > LONGEST {
         return None;
     }
-    let words = lexicon.talk_words(text);
-    let any = |group: &str| phrases(&words).any(|phrase| lexicon.talk(&phrase, group));
-    let sick = places(&words, "unwell-sick", lexicon);
+    let told = Told::of(text, lexicon);
+    let any = |group: &str| told.says(group);
+    let sick = place(&told, "unwell-sick", lexicon);
     // "Grandpa threw up after dinner": he ate, whoever cooks.
-    let ill = || sick.is_some() || places(&words, "unwell-queasy", lexicon).is_some();
+    let ill = || sick.is_some() || place(&told, "unwell-queasy", lexicon).is_some();
     let ate = any("unwell-after") && ill() && !any("unwell-overate");
     if any("unwell-other") && !(ate && any("unwell-frail")) {
         return None;
@@ -64,17 +62,17 @@ pub fn read_unwell(text: &str, lexicon: &'static Lexicon) -> Option<Health> {
         return None;
     }
     let own = |(from, to): (usize, usize)| {
-        let near = words.get(from.saturating_sub(OWN_WITHIN)..to).unwrap_or_default();
-        phrases(near).any(|phrase| lexicon.talk(&phrase, "unwell-mine"))
+        let near = from.saturating_sub(OWN_WITHIN)..to;
+        told.places("unwell-mine").any(|mine| near.start <= mine.start && mine.end <= near.end)
     };
     Some(Health { what, own: sick.is_some_and(own) })
 }
 
 /// Where the first phrase of that group stands that nothing before it takes back.
-fn places(words: &[String], group: &str, lexicon: &Lexicon) -> Option<(usize, usize)> {
-    let is = |from: usize, to: usize| words.get(from..to).is_some_and(|some| lexicon.talk(&some.join(" "), group));
+fn place(told: &Told, group: &str, lexicon: &Lexicon) -> Option<(usize, usize)> {
+    let words = told.words();
     (0..words.len()).find_map(|from| {
-        let to = (from + 1..=words.len().min(from + MOST_WORDS)).rev().find(|to| is(from, *to))?;
+        let to = told.end(from, group)?;
         let before = words.get(from.saturating_sub(DENIED_WITHIN)..from).unwrap_or_default();
         let denied = before.iter().any(|word| lexicon.talk(word, "unwell-denied"));
         // "He threw up 40 points".

@@ -5,7 +5,8 @@
 
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
-use super::talk::{begins_as_question, phrases, tells_of_other_years};
+use super::talk::{begins_as_question, tells_of_other_years};
+use super::told::Told;
 use super::will::made_of;
 use chrono::TimeDelta;
 
@@ -28,7 +29,7 @@ pub enum WarmThaw {
 
 /// "Put it in cold water": it thaws in water.
 pub fn names_water(text: &str, lexicon: &'static Lexicon) -> bool {
-    phrases(&lexicon.talk_words(text)).any(|phrase| lexicon.talk(&phrase, "thaw-water"))
+    Told::of(text, lexicon).says("thaw-water")
 }
 
 /// Reads it, and whether thawing is named: without it, a bird that is planned has to be meant.
@@ -36,8 +37,8 @@ pub fn read_warm_thaw(text: &str, lexicon: &'static Lexicon) -> Option<(WarmThaw
     if text.chars().count() > LONGEST || begins_as_question(text, lexicon) || tells_of_other_years(text, lexicon) {
         return None;
     }
-    let words: Vec<String> = lexicon.talk_words(text);
-    let any = |group: &str| phrases(&words).any(|phrase| lexicon.talk(&phrase, group));
+    let told = Told::of(text, lexicon);
+    let any = |group: &str| told.says(group);
     let place = if any("thaw-warm") {
         WarmThaw::Kitchen
     } else if any("thaw-unsure") {
@@ -57,6 +58,6 @@ pub fn read_warm_thaw(text: &str, lexicon: &'static Lexicon) -> Option<(WarmThaw
     }
     let long = span.is_some() || any("thaw-long") || any("gone-day");
     let digits = |word: &String| word.starts_with(|c: char| c.is_ascii_digit());
-    let told: Vec<String> = words.iter().filter(|word| !digits(word)).cloned().collect();
+    let told: Vec<String> = told.words().iter().filter(|word| !digits(word)).cloned().collect();
     (long && made_of(&told, &GROUPS, lexicon).is_some()).then_some((place, thaws))
 }

@@ -179,8 +179,8 @@ pub(super) fn made_of<'g>(words: &[String], groups: &[&'g str], lexicon: &Lexico
     while at < words.len() {
         let most = MOST_WORDS.min(words.len() - at);
         let (count, group) = (1..=most).rev().find_map(|count| {
-            let phrase = words.get(at..at + count)?.join(" ");
-            groups.iter().find(|group| lexicon.talk(&phrase, group)).map(|group| (count, *group))
+            let own = lexicon.groups(&words.get(at..at + count)?.join(" "));
+            groups.iter().find(|group| own.contains(group)).map(|group| (count, *group))
         })?;
         found.push(group);
         at += count;

@@ -10,7 +10,7 @@ use super::beside;
 use super::ground::{Ground, settle};
 use super::problem::{FARTHEST_DINNER, FARTHEST_USE_BY, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
 use super::sentence::{Sentence, What};
-use super::talk::phrases;
+use super::told::Told;
 use super::when::{Lean, When, hour_of_amount, next_at, read_when, take};
 use super::zone::{Zones, read_zone};
 use carvetime_core::quantity::{Measure, Unit, in_celsius, in_grams, in_kilograms};
@@ -599,8 +599,8 @@ impl Reader<'_> {
         let unthawed = self.s.has("unthawed");
         self.wish.condition = if unthawed { Some("frozen".to_owned()) } else { named("condition-") };
         self.wish.form = named("form-");
-        let words = self.ground.lexicon.talk_words(s.quote(0, s.len().saturating_sub(1)));
-        let said = |group: &str| phrases(&words).any(|phrase| self.ground.lexicon.talk(&phrase, group));
+        let told = Told::of(s.quote(0, s.len().saturating_sub(1)), self.ground.lexicon);
+        let said = |group: &str| told.says(group);
         let of_bird = self.wish.kind.is_some() || self.wish.mass_g.is_some();
         let of_bird = of_bird && !s.has("food-leftovers") && !s.has("negation") && !s.has("ask-thaw");
         let (in_freezer, in_fridge) = (of_bird && said("in-freezer"), of_bird && said("in-fridge"));
@@ -720,8 +720,8 @@ impl Reader<'_> {
 
     /// "We're flying to Turkey on Friday": a country, and no day to eat.
     fn travels(&mut self) {
-        let words = self.ground.lexicon.talk_words(self.s.quote(0, self.s.len().saturating_sub(1)));
-        let there = phrases(&words).any(|phrase| self.ground.lexicon.talk(&phrase, "going-there"));
+        let told = Told::of(self.s.quote(0, self.s.len().saturating_sub(1)), self.ground.lexicon);
+        let there = told.says("going-there");
         let bird = self.wish.mass_g.is_some() || self.places().any(|at| self.s.of(at, "meal-").is_some());
         if there && !bird {
             self.wish.kind = None;

@@ -119,7 +119,7 @@ pub struct Scene {
 
 /// What the room does about `heard`. Reads no clock, opens no file, sends nothing.
 pub fn decide(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
-    crate::reading::sentence::once(|| turn(scene, heard, now))
+    crate::reading::once(|| turn(scene, heard, now))
 }
 
 fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {

@@ -134,7 +134,7 @@ pub(super) fn without_size(sitting: &Sitting<'_>, text: &str) -> String {
 
 /// A word as names are compared, without an article that clings to it: "l'oie".
 fn bare(sitting: &Sitting<'_>, part: &str) -> String {
-    match sitting.lexicon().talk_words(part).as_slice() {
+    match &sitting.lexicon().talk_words(part)[..] {
         [article, noun] if article.ends_with('\'') => word(noun),
         _ => word(part),
     }

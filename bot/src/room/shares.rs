@@ -112,15 +112,17 @@ pub(super) fn stranger(sitting: &Sitting<'_>, text: &str) -> Option<String> {
     let dishes = plan.wish.dishes.iter().flatten().map(|dish| dish.name.as_str());
     let people = sitting.room.members.iter().filter_map(|member| sitting.people.get(member));
     let names: Vec<String> = people.map(|person| person.name.clone()).collect();
-    let own: Vec<String> =
-        dishes.chain(names.iter().map(String::as_str)).flat_map(|name| sitting.lexicon().talk_words(name)).collect();
+    let own: Vec<String> = dishes
+        .chain(names.iter().map(String::as_str))
+        .flat_map(|name| sitting.lexicon().talk_words(name).to_vec())
+        .collect();
     reading::stranger(text, &own, sitting.lexicon()).map(str::to_owned)
 }
 
 /// What a person goes by: the first part of their name, and their handle.
 fn goes_by(sitting: &Sitting<'_>, person: PersonId) -> Vec<String> {
     let Some(person) = sitting.people.get(&person) else { return Vec::new() };
-    let first = sitting.lexicon().talk_words(&person.name).into_iter().next();
+    let first = sitting.lexicon().talk_words(&person.name).first().cloned();
     first.into_iter().chain(person.username.as_deref().map(fold)).collect()
 }
 
