@@ -462,3 +462,107 @@ fn one_water_after_the_other_without_an_answer_goes_up_the_ladder() {
     assert_eq!(called[..4], [tom.clone(), tom.clone(), li, rosa], "{called:?}");
     assert!(called[4..].iter().all(|to| *to == tom), "each once: {called:?}");
 }
+
+/// New messages of those calls until `local`, and whom they are for.
+fn called_for(kitchen: &mut Kitchen, prefix: &str, local: &str) -> Vec<(String, To)> {
+    let before = kitchen.said.len();
+    kitchen.run_to(local);
+    let calls = kitchen.said[before..].iter().filter(|say| say.how == How::New);
+    calls.filter_map(|say| Some((say.key.clone().filter(|key| key.starts_with(prefix))?, say.to.clone()))).collect()
+}
+
+#[test]
+fn the_shopping_goes_up_the_ladder_as_other_jobs_do() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 09:30");
+    kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
+    for who in ["Tom", "Li"] {
+        kitchen.say(who, "/board");
+    }
+    [ROSA, TOM, LI].into_iter().for_each(|who| reachable(&mut kitchen, who));
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Tom", "/take buy");
+    let called: Vec<To> =
+        called_for(&mut kitchen, "job-buy-", "2027-11-20 20:00").into_iter().map(|(_, to)| to).collect();
+    let room = To::Room(kitchen.scene.room.id);
+    assert_eq!(called, [To::Person(TOM), room, To::Person(LI), To::Person(ROSA)]);
+}
+
+#[test]
+fn of_the_looks_nobody_answers_only_the_last_goes_up_the_ladder() {
+    let mut kitchen = shared();
+    [ROSA, TOM, LI].into_iter().for_each(|who| reachable(&mut kitchen, who));
+    kitchen.run_to("2027-11-25 09:00");
+    kitchen.say("Tom", "/take check");
+    kitchen.run_to("2027-11-25 12:10");
+    kitchen.say("Rosa", "the bird is on");
+    let jobs = &kitchen.scene.room.plan.as_ref().unwrap().jobs;
+    let last = jobs.iter().filter(|job| job.step == "check").map(|job| job.nth).max().unwrap();
+    assert!(last > 0, "more than one look");
+    let pull = jobs.iter().find(|job| job.step == "pull").unwrap().at;
+    let heard = called_for(&mut kitchen, "job-check-", "2027-11-25 20:00");
+    let of =
+        |nth: u8| heard.iter().filter(move |(key, _)| *key == format!("job-check-{nth}")).map(|(_, to)| to.clone());
+    for early in 0..last {
+        assert!(of(early).count() <= 1, "{heard:?}");
+    }
+    let calls: Vec<To> = of(last).collect();
+    let ladder = [To::Person(TOM), To::Room(kitchen.scene.room.id), To::Person(LI), To::Person(ROSA)];
+    assert!(calls.len() > 1 && ladder.starts_with(&calls), "{heard:?} before {pull}");
+}
+
+#[test]
+fn a_look_is_not_called_again_once_there_is_something_to_go_by() {
+    let mut kitchen = shared();
+    kitchen.run_to("2027-11-25 12:10");
+    kitchen.say("Rosa", "the bird is on");
+    kitchen.run_to("2027-11-25 14:40");
+    kitchen.say("Tom", "breast 140, thigh 146, smoker 325");
+    let heard = called_for(&mut kitchen, "job-check-", "2027-11-25 15:40");
+    let mut keys: Vec<&String> = heard.iter().map(|(key, _)| key).collect();
+    keys.dedup();
+    assert_eq!(keys.len(), heard.len(), "{heard:?}");
+}
+
+#[test]
+fn what_is_done_again_and_again_is_offered_as_one_job_and_once() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:30");
+    kitchen.say("Rosa", "/plan 12 lb frozen turkey, have it, cold water, dinner Thursday 5 pm, 8 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    for who in ["Tom", "Li"] {
+        kitchen.say(who, "/board");
+    }
+    let offers = kitchen.run_to("2027-11-25 23:00");
+    let mut inside = false;
+    let lines = offers.lines().filter(|line| {
+        inside =
+            if line.starts_with('[') { line.contains("New: ") && line.contains("obody has these") } else { inside };
+        inside && line.contains(" · ")
+    });
+    let lines: Vec<&str> = lines.collect();
+    let of = |what: &str| lines.iter().filter(|line| line.contains(what)).count();
+    // Ahead and when it comes near; not a line for each of a dozen.
+    assert!((1..=2).contains(&of("Change the thawing water, ")), "{offers}");
+    assert!(offers.contains("times in all"), "{offers}");
+    let messages = offers.lines().filter(|line| line.contains("New: ") && line.contains("obody has these")).count();
+    for what in ["Check temperatures", "Into the fridge"] {
+        assert!((1..=messages).contains(&of(what)), "{what} once in a message: {offers}");
+    }
+    assert!(messages <= 4, "{offers}");
+    assert!(!offers.contains("[Take: Leftovers"), "{offers}");
+}
+
+#[test]
+fn whoever_thaws_has_the_water_too_and_the_offer_shows_neither() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:30");
+    kitchen.say("Rosa", "/plan 12 lb frozen turkey, have it, cold water, dinner Thursday 5 pm, 8 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Tom", "/board");
+    let thaw = kitchen.scene.room.plan.as_ref().unwrap().jobs.iter().find(|job| job.step == "thaw").unwrap().at;
+    let before = (thaw - chrono::TimeDelta::minutes(30)).with_timezone(&Chicago).format("%Y-%m-%d %H:%M").to_string();
+    let offers = kitchen.run_to(&before);
+    assert!(offers.contains("[Take: Start thawing]") && offers.contains("Change the thawing water"), "{offers}");
+    let left = kitchen.press("Tom", "Take: Start thawing");
+    let edit = left.lines().skip_while(|line| !line.contains("Edit: ")).take(3).collect::<Vec<_>>().join("\n");
+    assert!(!left.contains("[Take: Change the thawing water]") && !edit.contains("Start thawing"), "{left}");
+    assert_eq!(owner(&kitchen, "water"), Some(TOM));
+}

@@ -10,6 +10,7 @@ sharing-offer = Das hat noch niemand:
 sharing-offer-again = Das hat noch immer niemand:
 sharing-offer-none = Alles ist vergeben.
 sharing-offer-job = { $when } · { $what }
+sharing-offer-series = { $when } · { $what }, insgesamt { $times }-mal
 sharing-offer-take = Mach ich: { $what }
 sharing-giving = Welche Aufgabe soll jemand anders machen?
 sharing-give-whom = Wer soll es machen? { $what }

@@ -10,6 +10,7 @@ sharing-offer = Nobody has these yet:
 sharing-offer-again = Still nobody has these:
 sharing-offer-none = Everything is taken.
 sharing-offer-job = { $when } · { $what }
+sharing-offer-series = { $when } · { $what }, { $times } times in all
 sharing-offer-take = Take: { $what }
 sharing-giving = Which job should someone else do?
 sharing-give-whom = Who should do it: { $what }?

@@ -10,6 +10,7 @@ sharing-offer = Nadie tiene aún estas tareas:
 sharing-offer-again = Esto sigue sin nadie:
 sharing-offer-none = Ya están todas repartidas.
 sharing-offer-job = { $when } · { $what }
+sharing-offer-series = { $when } · { $what }, { $times } veces en total
 sharing-offer-take = Lo hago yo: { $what }
 sharing-giving = ¿Qué tarea debería hacer otra persona?
 sharing-give-whom = ¿Quién lo hace? { $what }

@@ -10,6 +10,7 @@ sharing-offer = Personne n’a encore pris ça :
 sharing-offer-again = Toujours personne pour :
 sharing-offer-none = Tout est pris.
 sharing-offer-job = { $when } · { $what }
+sharing-offer-series = { $when } · { $what }, { $times } fois en tout
 sharing-offer-take = À moi : { $what }
 sharing-giving = Quelle tâche veux-tu confier à quelqu’un ?
 sharing-give-whom = Qui s’en charge ? { $what }

@@ -10,6 +10,7 @@ sharing-offer = Questi compiti non li ha ancora nessuno:
 sharing-offer-again = Questi non li ha ancora nessuno:
 sharing-offer-none = Sono tutti presi.
 sharing-offer-job = { $when } · { $what }
+sharing-offer-series = { $when } · { $what }, { $times } volte in tutto
 sharing-offer-take = Prendo: { $what }
 sharing-giving = Quale compito passi a qualcun altro?
 sharing-give-whom = A chi lo chiedo: { $what }?

@@ -10,6 +10,7 @@ sharing-offer = Ninguém está com estas ainda:
 sharing-offer-again = Estas continuam sem ninguém:
 sharing-offer-none = Todas já têm dono.
 sharing-offer-job = { $when } · { $what }
+sharing-offer-series = { $when } · { $what }, { $times } vezes ao todo
 sharing-offer-take = Eu faço: { $what }
 sharing-giving = Que tarefa deve ficar com outra pessoa?
 sharing-give-whom = Quem faz isto? { $what }

@@ -8,6 +8,7 @@
 //! |---|---|
 //! | `Tom starts` | Tom opens the private chat with the bot |
 //! | `Tom leaves` | Tom leaves the group |
+//! | `Tom takes the username tom_b` | what he can be mentioned by |
 //! | `Tom is called Tomás` | he changes his name; the script goes on calling him Tom |
 //! | `Tom blocks`, `Tom unblocks` | the private chat |
 //! | `Rosa removes the bot`, `adds the bot`, `mutes the bot`, `unmutes the bot`, `promotes the bot` | as an administrator |
@@ -333,9 +334,10 @@ impl Scene {
             "mutes the bot" => self.telegram.mute_bot(&self.known_as(who), self.group),
             "unmutes the bot" => self.telegram.unmute_bot(&self.known_as(who), self.group),
             "promotes the bot" => self.telegram.promote_bot(self.group),
-            _ => match (quoted("is called "), quoted("renames the group ")) {
-                (Some(name), _) => self.telegram.rename(&self.known_as(who), name),
-                (_, Some(title)) => self.telegram.rename_group(self.group, title),
+            _ => match (quoted("is called "), quoted("renames the group "), quoted("takes the username ")) {
+                (Some(name), _, _) => self.telegram.rename(&self.known_as(who), name),
+                (_, Some(title), _) => self.telegram.rename_group(self.group, title),
+                (_, _, Some(username)) => self.telegram.takes_username(&self.known_as(who), username),
                 _ => panic!("{place}: unknown direction {words:?}"),
             },
         }

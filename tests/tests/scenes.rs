@@ -62,6 +62,8 @@ scenes! {
     the_whole_table_shares_the_heat => "whole-table",
     second_thoughts_are_asked_and_named => "second-thoughts",
     whoever_blocks_the_bot_is_called_in_the_group => "owner-blocks",
+    whoever_lets_the_bot_back_is_greeted_once => "blocks-and-back",
+    jobs_are_given_to_people_by_their_usernames => "by-username",
     everyone_is_spoken_to_privately_in_their_own_language => "tongues",
 }
 

@@ -19,6 +19,8 @@ use chrono::{DateTime, TimeDelta, Utc};
 const MISSED: TimeDelta = TimeDelta::minutes(20);
 /// A job nobody answered goes to the next rung after this: the whole ladder within the time after which it is taken for done.
 const AGAIN: TimeDelta = TimeDelta::minutes(14);
+/// The same for the shopping: whoever is in the shop is not asked again at once.
+const AGAIN_SHOPPING: TimeDelta = TimeDelta::minutes(20);
 /// The same for what food safety hangs on: the host knows while there is still time.
 const AGAIN_SAFETY: TimeDelta = TimeDelta::minutes(8);
 
@@ -158,7 +160,11 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
     called.calls = job.calls.saturating_add(1);
     called.rungs.push(rung);
     called.reached.extend(people.iter().filter(|who| !job.reached.contains(who)));
-    let wait = if step.is_safety() { AGAIN_SAFETY } else { AGAIN };
+    let wait = match step {
+        Step::Buy => AGAIN_SHOPPING,
+        _ if step.is_safety() => AGAIN_SAFETY,
+        _ => AGAIN,
+    };
     called.call_at = ladder::next(sitting, &called, step, sitting.now + wait).map(|next| next.at);
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let serial = plan.serial;

@@ -7,11 +7,18 @@ use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
 
 /// The bot was added, or may speak again. What stands goes on; what fell due meanwhile is said by its bells, in one line.
+///
+/// One who lets it speak to them again is not greeted for that: the button that unblocks a bot sends `/start` behind it, which is.
 pub(super) fn welcomed(sitting: &mut Sitting<'_>) {
     sitting.room.gone = false;
+    let private = sitting.room.kind == RoomKind::Private;
+    if private {
+        let who = PersonId(sitting.room.id.0);
+        sitting.change_person(who, |person| person.reachable = true);
+    }
     if sitting.room.plan.is_some() {
         birds::each(sitting, board::repost);
-    } else {
+    } else if !private {
         help::start(sitting, How::New);
     }
 }

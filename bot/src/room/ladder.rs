@@ -27,15 +27,20 @@ pub(super) struct Next {
 /// The call that follows what the job was called for so far, at `from` or when the first of those left wakes. `None`: everyone has
 /// been called, or the rest would be woken by it when it is of no use any more.
 ///
-/// Shopping, looks, water and leftovers are called once: the next comes by itself or a second call would be a nag. Where one water
-/// after the other stays without an answer, the next goes up the ladder instead.
+/// Looks, water and leftovers are called once: the next comes by itself or a second call would be a nag. Where one water after the other
+/// stays without an answer, the next goes up the ladder instead; so does the look that the end hangs on.
 pub(super) fn next(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Moment) -> Option<Next> {
-    let once = matches!(step, Step::Leftovers | Step::Check | Step::Buy | Step::Water);
+    let once = match step {
+        Step::Leftovers | Step::Water => true,
+        Step::Check => !is_last_look(sitting, job, from),
+        _ => false,
+    };
     if once && !job.rungs.is_empty() {
         return None;
     }
     if sitting.room.kind == RoomKind::Private {
-        let most = if step.is_safety() { 3 } else { 2 };
+        // A third word for a look would come when it is to come off anyway.
+        let most = if step.is_safety() && step != Step::Check { 3 } else { 2 };
         let rung = if job.rungs.is_empty() { Rung::Room } else { Rung::Again };
         return (job.rungs.len() < most).then_some(Next { rung, people: Vec::new(), at: from });
     }
@@ -52,6 +57,21 @@ pub(super) fn next(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Momen
     }
     let useful = from.max(job.latest).max(job.at + TAKEN_FOR_DONE);
     others(sitting, job, step, from).into_iter().filter(|next| next.at <= useful).min_by_key(|next| next.at)
+}
+
+/// The look after which it comes off, while nothing was read for it. An earlier one that nobody answers costs little: the plan goes by the
+/// timetable and the next look comes. Without this one nobody knows whether the bird is ahead of its hour. At that hour the call to take it
+/// off asks for numbers itself.
+fn is_last_look(sitting: &Sitting<'_>, job: &LiveJob, from: Moment) -> bool {
+    /// So near before coming off a look is about the end.
+    const NEAR_THE_END: TimeDelta = TimeDelta::hours(1);
+    /// A reading this fresh at the look is one to go by.
+    const FRESH: TimeDelta = TimeDelta::minutes(30);
+    let Some(plan) = &sitting.room.plan else { return false };
+    let more = plan.waiting().any(|other| other.step() == Some(Step::Check) && other.at > job.at);
+    let pull = plan.job(Step::Pull, 0).filter(|pull| pull.state == JobState::Waiting);
+    let near = pull.is_some_and(|pull| from < pull.at && pull.at - job.at <= NEAR_THE_END);
+    near && !more && !plan.is_read_since(job.at - FRESH)
 }
 
 /// Changes of water come one after the other, so nobody is called twice for one. Two in a row without an answer, the third goes to those

@@ -188,6 +188,7 @@ impl LivePlan {
     pub fn look(&mut self, at: Moment) {
         let is_look = |job: &LiveJob| job.step() == Some(Step::Check) && job.state == JobState::Waiting;
         let first = self.jobs.iter().find(|job| is_look(job)).cloned();
+        let offered = self.jobs.iter().filter(|job| job.step() == Some(Step::Check)).map(|job| job.offered).max();
         self.jobs.retain(|job| !is_look(job));
         let nth = self.jobs.iter().filter(|job| job.step() == Some(Step::Check)).map(|job| job.nth.saturating_add(1));
         let nth = nth.max().unwrap_or(0);
@@ -208,7 +209,7 @@ impl LivePlan {
             called_in,
             denied: false,
             asked: None,
-            offered: 0,
+            offered: offered.unwrap_or(0),
             told: None,
             taken_for: None,
         });

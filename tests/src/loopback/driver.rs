@@ -95,10 +95,18 @@ impl Loopback {
         let mut world = self.world();
         let id = 100_000 + world.fresh_id();
         let language = (!language.is_empty()).then(|| language.to_string());
-        world.users.insert(id, User { id, name: name.into(), language, started: false, blocked: false });
+        world.users.insert(id, User { id, name: name.into(), username: None, language, started: false, blocked: false });
         let members = BTreeSet::from([id]);
         world.chats.insert(id, chat(id, "private", name, members));
         id
+    }
+
+    /// A person takes a username, without `@`.
+    pub fn takes_username(&self, name: &str, username: &str) {
+        let id = self.id(name);
+        if let Some(user) = self.world().users.get_mut(&id) {
+            user.username = Some(username.to_string());
+        }
     }
 
     /// A person with an English app who may be written to.

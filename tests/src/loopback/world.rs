@@ -123,6 +123,8 @@ pub struct Answer {
 pub(super) struct User {
     pub id: i64,
     pub name: String,
+    /// What they can be mentioned by, without `@`.
+    pub username: Option<String>,
     pub language: Option<String>,
     pub started: bool,
     pub blocked: bool,
@@ -298,6 +300,9 @@ impl World {
             return json!({"id": id, "is_bot": false, "first_name": "?"});
         };
         let mut json = json!({"id": id, "is_bot": false, "first_name": user.name});
+        if let Some(username) = &user.username {
+            json["username"] = json!(username);
+        }
         if let Some(language) = &user.language {
             json["language_code"] = json!(language);
         }
@@ -307,7 +312,11 @@ impl World {
     pub(super) fn chat_json(&self, id: ChatId) -> Value {
         match self.chats.get(&id) {
             Some(chat) if chat.kind == "private" => {
-                json!({"id": id, "type": "private", "first_name": chat.title})
+                let mut json = json!({"id": id, "type": "private", "first_name": chat.title});
+                if let Some(username) = self.users.get(&id).and_then(|user| user.username.as_ref()) {
+                    json["username"] = json!(username);
+                }
+                json
             }
             Some(chat) => {
                 let mut json = json!({"id": id, "type": chat.kind, "title": chat.title});
