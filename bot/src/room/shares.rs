@@ -109,6 +109,9 @@ pub(super) fn unknown(sitting: &mut Sitting<'_>, told: &str) {
 /// "/take on Cal": the name in it that nobody here has. `None`: every word is one of a job or of somebody here.
 pub(super) fn stranger(sitting: &Sitting<'_>, text: &str) -> Option<String> {
     let plan = sitting.room.plan.as_ref().filter(|_| sitting.room.kind == RoomKind::Group)?;
+    if let Some(handle) = foreign_handle(sitting, text) {
+        return Some(handle.to_owned());
+    }
     let dishes = plan.wish.dishes.iter().flatten().map(|dish| dish.name.as_str());
     let people = sitting.room.members.iter().filter_map(|member| sitting.people.get(member));
     let names: Vec<String> = people.map(|person| person.name.clone()).collect();
@@ -117,6 +120,14 @@ pub(super) fn stranger(sitting: &Sitting<'_>, text: &str) -> Option<String> {
         .flat_map(|name| sitting.lexicon().talk_words(name).to_vec())
         .collect();
     reading::stranger(text, &own, sitting.lexicon()).map(str::to_owned)
+}
+
+/// `@nobody_here`: a handle is no word, whatever it is made of.
+fn foreign_handle<'t>(sitting: &Sitting<'_>, text: &'t str) -> Option<&'t str> {
+    let handles = text.split_whitespace().filter_map(|word| word.strip_prefix('@'));
+    let mut handles = handles.map(|handle| handle.trim_end_matches(|c: char| !c.is_alphanumeric() && c != '_'));
+    let known = |handle: &str| sitting.room.members.iter().any(|who| goes_by(sitting, *who).contains(&fold(handle)));
+    handles.find(|handle| !handle.is_empty() && !known(handle))
 }
 
 /// What a person goes by: the first part of their name, and their handle.

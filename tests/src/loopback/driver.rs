@@ -95,7 +95,9 @@ impl Loopback {
         let mut world = self.world();
         let id = 100_000 + world.fresh_id();
         let language = (!language.is_empty()).then(|| language.to_string());
-        world.users.insert(id, User { id, name: name.into(), username: None, language, started: false, blocked: false });
+        world
+            .users
+            .insert(id, User { id, name: name.into(), username: None, language, started: false, blocked: false });
         let members = BTreeSet::from([id]);
         world.chats.insert(id, chat(id, "private", name, members));
         id
