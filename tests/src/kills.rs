@@ -156,8 +156,8 @@ impl Story {
     /// Plays it on Telegram.
     pub fn play(&self, kills: Kills) -> Tally {
         let mut tally = Tally::default();
-        let (seen, mut last_words) = self.standing_after(kills, &mut tally);
-        tally.compare(&self.standing, &seen, &mut last_words);
+        let (seen, last_words) = self.standing_after(kills, &mut tally);
+        tally.compare(&self.standing, &seen, &last_words);
         tally
     }
 
@@ -216,23 +216,47 @@ type LastWords = BTreeMap<String, String>;
 
 impl Tally {
     /// What must stand and what stands. `last_words`: at each kill.
-    fn compare(&mut self, expected: &Standing, seen: &Standing, last_words: &mut Vec<LastWords>) {
+    fn compare(&mut self, expected: &Standing, seen: &Standing, last_words: &[LastWords]) {
         let mut wanted: Vec<&(String, String, Vec<String>)> = expected.iter().collect();
         // A rehearsal does not show that the buttons of a board go when a newer one comes.
         let same = |one: &(String, String, Vec<String>), other: &(String, String, Vec<String>)| {
             one.0 == other.0 && one.1 == other.1 && (one.2 == other.2 || other.2.is_empty())
         };
+        let mut of_kills = OfKills { last_words, explains: vec![None; last_words.len()] };
         for found in seen {
             if let Some(at) = wanted.iter().position(|wanted| same(wanted, found)) {
                 wanted.remove(at);
-            } else if let Some(at) = last_words.iter().position(|words| words.get(&found.0) == Some(&found.1)) {
-                last_words.remove(at);
+            } else if of_kills.explain(found, &mut vec![false; last_words.len()]) {
                 self.repeated += 1;
             } else {
                 self.unexpected.push(format!("to {}: {} {:?}", found.0, found.1, found.2));
             }
         }
         self.lost.extend(wanted.into_iter().map(|(whose, text, labels)| format!("to {whose}: {text} {labels:?}")));
+    }
+}
+
+/// Which kill explains which repeated message: each explains one at most. What was last said in a quiet chat stays so over many
+/// kills, so a message takes another kill where one is left, and leaves the first to a message that only that one explains.
+struct OfKills<'a> {
+    last_words: &'a [LastWords],
+    explains: Vec<Option<&'a (String, String, Vec<String>)>>,
+}
+
+impl<'a> OfKills<'a> {
+    /// Whether a kill can be found for `found` beside all that were explained before. `tried`: kills asked for it already.
+    fn explain(&mut self, found: &'a (String, String, Vec<String>), tried: &mut [bool]) -> bool {
+        for (at, words) in self.last_words.iter().enumerate() {
+            if tried[at] || words.get(&found.0) != Some(&found.1) {
+                continue;
+            }
+            tried[at] = true;
+            if self.explains[at].is_none_or(|other| self.explain(other, tried)) {
+                self.explains[at] = Some(found);
+                return true;
+            }
+        }
+        false
     }
 }
 
@@ -390,4 +414,53 @@ pub fn token_sightings(path: &Path) -> usize {
     let secret = TOKEN.split_once(':').expect("a token has a colon").1.as_bytes();
     let bytes = std::fs::read(path).unwrap_or_default();
     bytes.windows(secret.len()).filter(|window| *window == secret).count()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn said(whose: &str, text: &str) -> (String, String, Vec<String>) {
+        (whose.to_owned(), text.to_owned(), Vec::new())
+    }
+
+    fn at_a_kill(words: &[(&str, &str)]) -> LastWords {
+        words.iter().map(|(whose, text)| ((*whose).to_owned(), (*text).to_owned())).collect()
+    }
+
+    /// Ana's chat was quiet over both kills, the group's was not: her message takes the second, whichever is met first.
+    #[test]
+    fn a_repeated_message_takes_the_kill_that_another_can_spare() {
+        let once = vec![said("ana", "Salt it."), said("group", "Buy it.")];
+        let kills = [
+            at_a_kill(&[("ana", "Salt it."), ("group", "Buy it.")]),
+            at_a_kill(&[("ana", "Salt it."), ("group", "Board")]),
+        ];
+        for repeated in [[&once[0], &once[1]], [&once[1], &once[0]]] {
+            let mut seen = once.clone();
+            seen.extend(repeated.into_iter().cloned());
+            let mut tally = Tally::default();
+            tally.compare(&once, &seen, &kills);
+            assert_eq!((tally.repeated, tally.unexpected, tally.lost), (2, vec![], vec![]));
+        }
+    }
+
+    #[test]
+    fn one_kill_explains_one_message() {
+        let once = vec![said("ana", "Salt it."), said("group", "Buy it.")];
+        let kills = [at_a_kill(&[("ana", "Salt it."), ("group", "Buy it.")])];
+        let seen = [once.clone(), once.clone()].concat();
+        let mut tally = Tally::default();
+        tally.compare(&once, &seen, &kills);
+        assert_eq!((tally.repeated, tally.unexpected.len()), (1, 1));
+    }
+
+    #[test]
+    fn what_was_not_said_last_is_no_repeat_of_a_kill() {
+        let once = vec![said("ana", "Salt it."), said("ana", "Thaw it.")];
+        let seen = [once.clone(), vec![once[0].clone()]].concat();
+        let mut tally = Tally::default();
+        tally.compare(&once, &seen, &[at_a_kill(&[("ana", "Thaw it.")])]);
+        assert_eq!((tally.repeated, tally.unexpected.len()), (0, 1));
+    }
 }
