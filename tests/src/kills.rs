@@ -50,6 +50,9 @@ pub struct Story {
     standing: Standing,
     /// When something was said.
     moments: Vec<DateTime<Utc>>,
+    /// What each press was on, in a group; known once it was played unkilled. A message that a kill repeated keeps its buttons, and is
+    /// the newest that has them: nobody means that one.
+    pressed: Vec<String>,
 }
 
 /// When the program is killed.
@@ -146,9 +149,10 @@ impl Story {
         moments.extend(script.events.iter().map(|event| event.at));
         moments.sort();
         moments.dedup();
-        let mut story = Self { script, cook, standing: standing.into_values().collect(), moments };
+        let mut story = Self { script, cook, standing: standing.into_values().collect(), moments, pressed: Vec::new() };
         if story.script.group {
-            story.standing = story.standing_after(Kills::AtRest(usize::MAX), &mut Tally::default()).0;
+            let played = story.played(Kills::AtRest(usize::MAX), &mut Tally::default());
+            (story.standing, story.pressed) = (played.standing, played.pressed);
         }
         story
     }
@@ -156,13 +160,12 @@ impl Story {
     /// Plays it on Telegram.
     pub fn play(&self, kills: Kills) -> Tally {
         let mut tally = Tally::default();
-        let (seen, last_words) = self.standing_after(kills, &mut tally);
-        tally.compare(&self.standing, &seen, &last_words);
+        let played = self.played(kills, &mut tally);
+        tally.compare(&self.standing, &played.standing, &played.last_words);
         tally
     }
 
-    /// What stands in the chats after a play, and the last words to each at each kill.
-    fn standing_after(&self, kills: Kills, tally: &mut Tally) -> (Standing, Vec<LastWords>) {
+    fn played(&self, kills: Kills, tally: &mut Tally) -> Played {
         let kitchen = match kills {
             Kills::AtRest(_) => Kitchen::open(),
             Kills::Anywhere { by_webhook: true, .. } => Kitchen::by_webhook(),
@@ -189,7 +192,16 @@ impl Story {
         }
         telegram.settle();
         let before: BTreeMap<ChatId, usize> = chats.values().map(|chat| (*chat, telegram.said(*chat).len())).collect();
-        let mut play = Play { kitchen: &kitchen, chats, kills, tally, last_words: Vec::new(), moment: 0 };
+        let mut play = Play {
+            story: self,
+            kitchen: &kitchen,
+            chats,
+            kills,
+            tally,
+            last_words: Vec::new(),
+            pressed: Vec::new(),
+            moment: 0,
+        };
         let mut events = self.script.events.iter().peekable();
         for moment in &self.moments {
             play.falls_due(*moment);
@@ -197,7 +209,7 @@ impl Story {
                 play.is_done(act);
             }
         }
-        let Play { chats, last_words, .. } = play;
+        let Play { chats, last_words, pressed, .. } = play;
         tally.cooks += 1;
         let mut seen = Standing::new();
         for (whose, chat) in chats {
@@ -207,8 +219,18 @@ impl Story {
         tally.messages += seen.len();
         tally.wrong_room += strangers.iter().map(|stranger| telegram.said(*stranger).len()).sum::<usize>();
         tally.token += token_sightings(&kitchen.data()) + token_sightings(&kitchen.data().with_extension("log"));
-        (seen, last_words)
+        Played { standing: seen, last_words, pressed }
     }
+}
+
+/// What came of a play.
+struct Played {
+    /// What stands in the chats.
+    standing: Standing,
+    /// At each kill.
+    last_words: Vec<LastWords>,
+    /// What each press was on.
+    pressed: Vec<String>,
 }
 
 /// The last message to each chat when the program was killed, by whose chat it is. One of them at most was on its way.
@@ -261,11 +283,14 @@ impl<'a> OfKills<'a> {
 }
 
 struct Play<'a> {
+    story: &'a Story,
     kitchen: &'a Kitchen,
     chats: BTreeMap<String, ChatId>,
     kills: Kills,
     tally: &'a mut Tally,
     last_words: Vec<LastWords>,
+    /// What each press was on.
+    pressed: Vec<String>,
     /// Counts the moments.
     moment: usize,
 }
@@ -301,7 +326,11 @@ impl Play<'_> {
             }
             Act::Press { name, private, label } => {
                 let chat = own(name, *private);
-                self.with_a_kill(|kitchen| _ = kitchen.telegram.press(name, chat, label));
+                let telegram = &self.kitchen.telegram;
+                let meant = self.story.pressed.get(self.pressed.len()).cloned();
+                let meant = meant.or_else(|| telegram.to_press(chat, label)).unwrap_or_default();
+                self.pressed.push(meant.clone());
+                self.with_a_kill(|kitchen| _ = kitchen.telegram.press_on(name, chat, &meant, label));
             }
             Act::Wait => return,
         }

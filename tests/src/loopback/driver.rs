@@ -315,16 +315,23 @@ impl Loopback {
     /// `name` presses the button labelled `label` (ignoring case) of the newest message in `chat` that has it, waiting for
     /// it to come. The id of the press.
     pub fn press(&self, name: &str, chat: ChatId, label: &str) -> String {
-        let (message, data) = self.wait(&format!("a button {label:?}"), chat, |world| {
-            world.chats.get(&chat)?.messages.values().rev().find_map(|message| {
-                // A script need not have the isolates around a name.
-                let bare = |label: &str| label.to_lowercase().replace(['\u{2068}', '\u{2069}'], "");
-                let same = |button: &&(String, String)| bare(&button.0) == bare(label);
-                let button = message.buttons.iter().flatten().find(same)?;
-                Some((message.clone(), button.1.clone()))
-            })
-        });
+        let (message, data) =
+            self.wait(&format!("a button {label:?}"), chat, |world| button(world, chat, label, |_| true));
         self.press_data(name, &message, &data, label)
+    }
+
+    /// What the message says whose button `press` would find now.
+    pub fn to_press(&self, chat: ChatId, label: &str) -> Option<String> {
+        button(&self.world(), chat, label, |_| true).map(|(message, _)| message.text)
+    }
+
+    /// As `press`, on the newest message with that text; on the newest that has the button where none says so.
+    pub fn press_on(&self, name: &str, chat: ChatId, text: &str, label: &str) -> String {
+        let found = button(&self.world(), chat, label, |message| message.text == text);
+        match found {
+            Some((message, data)) => self.press_data(name, &message, &data, label),
+            None => self.press(name, chat, label),
+        }
     }
 
     /// `name` sends `data` as if a button of `message` held it; anything can be forged.
@@ -677,4 +684,15 @@ fn transcript(world: &World, chat: ChatId) -> String {
         format!("{at} {}{}\n", private.unwrap_or_default(), event.line)
     };
     events.map(line).collect()
+}
+
+/// The newest message of the chat that has a button with that label and is `wanted`, and what the button holds.
+fn button(world: &World, chat: ChatId, label: &str, wanted: impl Fn(&Message) -> bool) -> Option<(Message, String)> {
+    world.chats.get(&chat)?.messages.values().rev().filter(|message| wanted(message)).find_map(|message| {
+        // A script need not have the isolates around a name.
+        let bare = |label: &str| label.to_lowercase().replace(['\u{2068}', '\u{2069}'], "");
+        let same = |button: &&(String, String)| bare(&button.0) == bare(label);
+        let button = message.buttons.iter().flatten().find(same)?;
+        Some((message.clone(), button.1.clone()))
+    })
 }
