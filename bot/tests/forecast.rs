@@ -261,6 +261,37 @@ fn when_comes_with_a_picture_that_says_the_same() {
     }
 }
 
+/// The tables ask 23 s and more of 160 °F: what is to come is said as that, with the mark that stays.
+#[test]
+fn a_pull_below_the_mark_is_told_with_what_the_tables_ask() {
+    let foretold = "left uncarved for 20 min, heat and time would add up";
+    let cook = |wish: &str| {
+        let mut kitchen = of(wish, "2027-11-25 11:30");
+        for (time, text) in [
+            ("12:00", "breast 49, thigh 51"),
+            ("12:30", "breast 75, thigh 81"),
+            ("13:00", "breast 113, thigh 121"),
+            ("13:20", "breast 136, thigh 145"),
+            ("13:40", "breast 155, thigh 166"),
+        ] {
+            at(&mut kitchen, time, text);
+        }
+        kitchen
+    };
+    let mut kitchen = cook("12 lb fresh turkey, we have it, dinner Thursday 5 pm, 9 people, smoker at 325, no salt");
+    assert!(!at(&mut kitchen, "13:41", "/when").contains("tables"), "of 155 °F it is not spoken");
+    at(&mut kitchen, "13:47", "breast 160, thigh 171");
+    let said = at(&mut kitchen, "13:48", "/when");
+    assert!(said.contains(foretold) && said.contains("160 °F needs") && said.contains("stays 165 °F"), "{said}");
+    at(&mut kitchen, "13:54", "breast 166, thigh 177");
+    assert!(!at(&mut kitchen, "13:55", "/when").contains(foretold), "it is at its mark");
+    // The tables say nothing of stuffing.
+    let mut stuffed =
+        cook("12 lb fresh turkey, stuffed, we have it, dinner Thursday 5 pm, 9 people, smoker at 325, no salt");
+    at(&mut stuffed, "13:47", "breast 160, thigh 171");
+    assert!(!at(&mut stuffed, "13:48", "/when").contains("tables"));
+}
+
 fn is_blank_at_its_edges(png: &[u8]) -> bool {
     let mut decoder = png::Decoder::new(std::io::Cursor::new(png)).read_info().unwrap();
     let mut pixels = vec![0; decoder.output_buffer_size().unwrap()];

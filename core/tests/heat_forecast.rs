@@ -3,7 +3,9 @@
 
 mod cooks;
 
+use carvetime_core::bird::Kind;
 use carvetime_core::heat::{Cook, Doubt, Outlook, Place, Reading, Slip, State, forecast, suspects};
+use carvetime_core::lethality::{Answer, LOG_TARGET, is_enough};
 use carvetime_core::quantity::{celsius, fahrenheit, in_fahrenheit};
 use carvetime_core::roast::Spread;
 use chrono::TimeDelta;
@@ -217,6 +219,29 @@ fn no_reduction_is_claimed_before_the_heat_has_done_it_and_enough_after() {
     assert_eq!(forecast(&log.cook(), &blind, cooks::span(225.0)).log_reduction, 0.0);
 }
 
+/// A spot that rises from what it had at the pull to its peak is at least as hot as at the pull all that time.
+#[test]
+fn decades_foretold_of_a_pull_are_there_in_truth() {
+    let (mut claimed, mut by_the_rise) = (0, 0);
+    for log in logs() {
+        let pull = log.truth.pull_min;
+        let outlook = at(&log, pull);
+        assert!(outlook.log_reduction_off >= outlook.log_reduction, "{}: standing undoes nothing", log.id);
+        if outlook.log_reduction_off < LOG_TARGET {
+            continue;
+        }
+        claimed += 1;
+        by_the_rise += usize::from(outlook.log_reduction < LOG_TARGET);
+        for (at_pull, rises) in log.truth.at_pull {
+            let held = is_enough(fahrenheit(at_pull), cooks::span(rises), Kind::Turkey, None);
+            let there = held.answer == Answer::Enough;
+            // Over the heat it may have had its time already.
+            assert!(there || outlook.log_reduction >= LOG_TARGET, "{}: {at_pull} °F for {rises} min", log.id);
+        }
+    }
+    assert!(claimed > 40 && by_the_rise > 3, "{claimed} claimed, {by_the_rise} by the rise alone");
+}
+
 #[test]
 fn an_earlier_cook_on_a_fast_cooker_makes_the_next_forecast_earlier() {
     let log = log("058");
@@ -253,6 +278,7 @@ proptest! {
         let Spread { p10, p50, p90 } = outlook.done;
         prop_assert!(now <= p10 + TimeDelta::seconds(1) && p10 <= p50 && p50 <= p90, "{:?}", outlook.done);
         prop_assert!(outlook.log_reduction.is_finite() && outlook.log_reduction >= 0.0);
+        prop_assert!(outlook.log_reduction_off.is_finite() && outlook.log_reduction_off >= outlook.log_reduction);
         prop_assert!(outlook.next_look > now - TimeDelta::minutes(3));
     }
 }

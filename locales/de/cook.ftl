@@ -29,6 +29,7 @@ cook-air-read = { $air ->
 }
 cook-dinner = Essen { $dinner }.
 cook-decades = Nach den veröffentlichten Tabellen reichen Hitze und Zeit dort, wo du misst. Die Marke bleibt { $target }: anderswo kann es kälter sein.
+cook-decades-off = Käme der Vogel jetzt heraus und ruhte { $stand } unzerteilt, reichten Hitze und Zeit dort, wo du misst, nach den veröffentlichten Tabellen: { $low } braucht überall { $hold }, auch im Flügel. Die Marke bleibt { $target }: anderswo kann es kälter sein.
 
 cook-in-time-again = So passt es wieder zum Essen.
 cook-late-choices = Ihr esst später, oder:

@@ -35,6 +35,8 @@ cook-air-read = { $air ->
 cook-dinner = Dinner { $dinner }.
 # Decades of Salmonella by the published tables: a fact, no leave to pull.
 cook-decades = By the published tables, heat and time so far add up where you measure. The mark stays { $target }: other spots may be colder.
+# The same of a pull now: what is to come is foretold. $hold: what the table asks at $low, the colder reading.
+cook-decades-off = Taken off now and left uncarved for { $stand }, heat and time would add up where you measure, by the published tables: { $low } needs { $hold } in every spot, the wing too. The mark stays { $target }: other spots may be colder.
 
 cook-in-time-again = That fits dinner again.
 cook-late-choices = Dinner can move, or:

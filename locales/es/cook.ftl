@@ -29,6 +29,7 @@ cook-air-read = { $air ->
 }
 cook-dinner = En la mesa { $dinner }.
 cook-decades = Según las tablas publicadas, el calor y el tiempo hasta ahora ya suman donde mides. La marca sigue siendo { $target }: otros puntos pueden estar más fríos.
+cook-decades-off = Si saliera ya y reposara { $stand } sin trinchar, el calor y el tiempo sumarían donde mides, según las tablas publicadas: { $low } pide { $hold } en cada punto, también en el ala. La marca sigue siendo { $target }: otros puntos pueden estar más fríos.
 
 cook-in-time-again = Vuelve a llegar a tiempo para la cena.
 cook-late-choices = Se puede mover la cena, o bien:

@@ -29,6 +29,7 @@ cook-air-read = { $air ->
 }
 cook-dinner = Repas { $dinner }.
 cook-decades = D’après les tables publiées, chaleur et temps suffisent déjà là où tu mesures. Le repère reste { $target } : d’autres endroits sont peut-être plus froids.
+cook-decades-off = Sortie maintenant et laissée { $stand } sans la découper, chaleur et temps suffiraient là où tu mesures, d’après les tables publiées : { $low } demande { $hold } partout, aile comprise. Le repère reste { $target } : d’autres endroits sont peut-être plus froids.
 
 cook-in-time-again = Ça colle de nouveau pour le repas.
 cook-late-choices = On peut décaler le repas, ou :

@@ -29,6 +29,7 @@ cook-air-read = { $air ->
 }
 cook-dinner = A tavola { $dinner }.
 cook-decades = Secondo le tabelle pubblicate, calore e tempo fin qui bastano dove misuri. Il traguardo resta { $target }: altri punti possono essere più freddi.
+cook-decades-off = Fuori adesso e lasciato { $stand } senza tagliarlo, calore e tempo basterebbero dove misuri, secondo le tabelle pubblicate: { $low } chiede { $hold } in ogni punto, anche nell’ala. Il traguardo resta { $target }: altri punti possono essere più freddi.
 
 cook-in-time-again = Così ci stiamo di nuovo con gli orari.
 cook-late-choices = Si può mangiare più tardi, oppure:

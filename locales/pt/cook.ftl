@@ -29,6 +29,7 @@ cook-air-read = { $air ->
 }
 cook-dinner = Jantar { $dinner }.
 cook-decades = Pelas tabelas publicadas, o calor e o tempo até aqui bastam onde você mede. A marca continua { $target }: outros pontos podem estar mais frios.
+cook-decades-off = Se saísse agora e descansasse { $stand } sem trinchar, calor e tempo bastariam onde você mede, pelas tabelas publicadas: { $low } pede { $hold } em cada ponto, na asa também. A marca continua { $target }: outros pontos podem estar mais frios.
 
 cook-in-time-again = Assim dá para o jantar de novo.
 cook-late-choices = O jantar pode atrasar, ou:

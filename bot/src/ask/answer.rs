@@ -154,7 +154,7 @@ pub(super) fn mass_value(
 }
 
 /// A span that a table prints in seconds or tenths of a minute, never shown shorter than it is.
-pub(super) fn exact_span(span: TimeDelta) -> Arg {
+pub(crate) fn exact_span(span: TimeDelta) -> Arg {
     let seconds = span.as_seconds_f64();
     if seconds < 120.0 {
         Arg::from(Text::new("ask-seconds").with("n", Arg::Number((seconds * 10.0 - 1e-6).ceil() / 10.0, 1)))

@@ -18,6 +18,7 @@ mod safety;
 mod salt;
 
 pub use advice::Advice;
+pub(crate) use answer::exact_span;
 pub use answer::{Answer, AskBack, Choice, Value, source_line};
 pub use habit::Habit;
 pub use line::{Printed, answer_line};

@@ -6,10 +6,11 @@
 use super::Sitting;
 use super::live::Light;
 use super::state::{LivePlan, StoredProfile, StoredReading};
+use crate::ask::exact_span;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{Condition, Kind};
 use carvetime_core::heat::{self, Cook, Doubt, Outlook, Place, Profile, Reading, SpotOutlook};
-use carvetime_core::lethality::LOG_TARGET;
+use carvetime_core::lethality::{Hold, LOG_TARGET, hold_time};
 use carvetime_core::plan::{Finish, Moment, Order, Step, Thawing, spans};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
 use carvetime_core::roast::{self, Heat, Spread};
@@ -20,6 +21,9 @@ use chrono_tz::Tz;
 const EARLY: TimeDelta = TimeDelta::minutes(60);
 /// Nearer than this, minutes are said as they are; further away to five.
 pub(super) const NEAR: TimeDelta = TimeDelta::minutes(30);
+/// Read below this, a pull is not spoken of, whatever would come of it by the forecast.
+/// Source: common practice, no source.
+const LOWEST_PULL_F: f64 = 160.0;
 /// As many reasons for doubt as anyone reads.
 const MOST_DOUBTS: usize = 3;
 
@@ -232,10 +236,30 @@ impl Foresight {
         lines.push(self.air_line());
         lines.push(Text::new("cook-dinner").with("dinner", Arg::DayClock(self.dinner())));
         lines.extend(self.doubts().take(MOST_DOUBTS));
-        if self.outlook.log_reduction >= LOG_TARGET && !self.is_done() {
-            lines.push(Text::new("cook-decades").with("target", Arg::Temperature(super::target())));
-        }
+        lines.extend(self.decades());
         lines
+    }
+
+    /// What the published tables say of the heat so far, or of a pull now: a fact, no leave to pull. Of stuffing they say nothing.
+    fn decades(&self) -> Option<Text> {
+        if self.is_done() || self.cook.bird.stuffed || self.falling().is_some() {
+            return None;
+        }
+        if self.outlook.log_reduction >= LOG_TARGET {
+            return Some(Text::new("cook-decades").with("target", Arg::Temperature(super::target())));
+        }
+        let last = |of: fn(&Reading) -> Option<Temperature>| self.readings.iter().rev().find_map(of);
+        let read = [last(|reading| reading.breast), last(|reading| reading.thigh)];
+        let low = read.into_iter().flatten().reduce(|one, other| if one < other { one } else { other })?;
+        if self.outlook.log_reduction_off < LOG_TARGET || low < fahrenheit(LOWEST_PULL_F) {
+            return None;
+        }
+        let Hold::For(hold) = hold_time(low, self.cook.bird.kind, None) else { return None };
+        let decades = Text::new("cook-decades-off")
+            .with("stand", Arg::Span(heat::STANDS))
+            .with("low", Arg::Temperature(low))
+            .with("hold", exact_span(hold));
+        Some(decades.with("target", Arg::Temperature(super::target())))
     }
 
     /// What the air was read at last, and what it is set to.

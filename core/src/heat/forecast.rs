@@ -105,6 +105,9 @@ pub struct Outlook {
     pub thigh: Option<SpotOutlook>,
     /// Salmonella reduction at the coldest plausible spot up to the last reading, in decades: 0 unless readings carry it.
     pub log_reduction: f64,
+    /// The same if the bird came off at the last reading and stood uncarved for [`STANDS`]: what it gains and loses then is foretold,
+    /// not read.
+    pub log_reduction_off: f64,
     /// How far the cook is.
     pub state: State,
     /// Why the interval is as wide as it is.
@@ -122,6 +125,9 @@ const LONG: f64 = 60.0;
 const OFF_THE_HEAT: f64 = 1.6;
 /// °C of the kitchen the bird stands in.
 const KITCHEN: f64 = 22.0;
+/// As long as any bird is left to stand before it is carved.
+/// Source: common practice, no source.
+pub const STANDS: TimeDelta = TimeDelta::minutes(20);
 /// °C by which muscle elsewhere may be colder than the colder thermometer. Derived: nine of ten synthetic birds are within it.
 const COLDER: f64 = 4.0;
 /// °C between the spots that is no longer usual.
@@ -451,11 +457,13 @@ impl Fit {
         });
         let state =
             if !both.is_empty() && spots.iter().flatten().all(|s| s.reached) { State::Done } else { State::Cooking };
+        let (log_reduction, log_reduction_off) = self.decades(cook, sifted);
         Outlook {
             done: spread_of(done),
             breast: spots[0],
             thigh: spots[1],
-            log_reduction: self.log_reduction(cook, sifted),
+            log_reduction,
+            log_reduction_off,
             state,
             next_look: next_look(state, now, done, &doubts),
             doubts,
@@ -533,50 +541,59 @@ impl Fit {
     /// Temperature now; the hottest after a pull at `pull`, and how many minutes after it that is.
     fn carry_over(&self, which: usize, pull: f64, now: f64) -> (f64, f64, f64) {
         const STANDING: f64 = 90.0;
+        let (over_heat, standing) = self.pulled(which, pull, STANDING);
+        let at_now = over_heat.get((now / STEP) as usize).or(over_heat.last()).copied().unwrap_or(KITCHEN);
+        let (mut peak, mut after) = (f64::NEG_INFINITY, 0.0);
+        for (i, reached) in standing.into_iter().enumerate() {
+            if reached > peak {
+                (peak, after) = (reached, i as f64 * STEP);
+            }
+        }
+        let (left, _) = self.posterior.left[which];
+        let fade = (-(pull - now).max(0.0) / self.noise.memory).exp();
+        (at_now + left, peak + left * fade, after)
+    }
+
+    /// What a spot has at each step until a pull at `pull`, and at each from then on while the bird stands for `standing` minutes.
+    fn pulled(&self, which: usize, pull: f64, standing: f64) -> (Vec<f64>, Vec<f64>) {
         let spot = [BREAST, THIGH][which];
         let unknowns = &self.posterior.mean;
         let steps = (pull.min(LONGEST) / STEP).round() as usize;
         let air = |i: usize| [self.air.at(i, unknowns[PIT], unknowns[AHEAD])];
         let mut course = Course::new([spot_of(unknowns, spot)], [unknowns[START]], STEP);
-        let mut at_now = course.reached()[0].celsius;
+        let celsius = |course: &Course<1>| course.reached()[0].celsius;
+        let mut over_heat = vec![celsius(&course)];
         for i in 0..steps {
             course.step(&air(i), &air(i + 1));
-            if (i + 1) as f64 * STEP <= now {
-                at_now = course.reached()[0].celsius;
-            }
+            over_heat.push(celsius(&course));
         }
-        let (left, _) = self.posterior.left[which];
         course.change_air(OFF_THE_HEAT);
-        let (mut peak, mut after) = (course.reached()[0].celsius, 0.0);
-        for i in 1..=(STANDING / STEP) as usize {
+        let mut off = vec![celsius(&course)];
+        for _ in 0..(standing / STEP) as usize {
             course.step(&[KITCHEN], &[KITCHEN]);
-            let [reached] = course.reached();
-            if reached.celsius > peak {
-                (peak, after) = (reached.celsius, i as f64 * STEP);
-            }
+            off.push(celsius(&course));
         }
-        let fade = (-(pull - now).max(0.0) / self.noise.memory).exp();
-        (at_now + left, peak + left * fade, after)
+        (over_heat, off)
     }
 
-    /// Decades at the coldest plausible spot along the fitted curve, as far as readings carry it.
-    fn log_reduction(&self, cook: &Cook, sifted: &Sifted) -> f64 {
-        let evidence = &sifted.evidence;
-        let spots = [(BREAST, &evidence.breast), (THIGH, &evidence.thigh)];
+    /// Decades at the coldest plausible spot along the fitted curve, as far as readings carry it; and with the standing after it.
+    fn decades(&self, cook: &Cook, sifted: &Sifted) -> (f64, f64) {
+        let seen = [&sifted.evidence.breast, &sifted.evidence.thigh];
         // A breast alone has no thigh to be colder; a whole bird must be read at both.
         let whole = cook.bird.kind != Kind::TurkeyBreast;
-        if spots[0].1.is_empty() || (whole && spots[1].1.is_empty()) {
-            return 0.0;
+        if seen[0].is_empty() || (whole && seen[1].is_empty()) {
+            return (0.0, 0.0);
         }
-        let mut lowest = f64::INFINITY;
-        for (which, (spot, seen)) in spots.into_iter().enumerate() {
+        let of = |curve: &[_]| log_reduction(curve, cook.bird.kind, None).unwrap_or(0.0);
+        let (mut lowest, mut lowest_off) = (f64::INFINITY, f64::INFINITY);
+        for (which, seen) in seen.into_iter().enumerate() {
             let Some(last) = seen.last() else { continue };
-            let points = (last.minutes / STEP) as usize + 2;
-            let curve = curve_of(&self.posterior.mean, spot, &self.air, points);
+            let (over_heat, standing) = self.pulled(which, last.minutes, minutes(STANDS));
             let left = self.posterior.left[which].0.min(0.0);
+            let coldest = |minute: f64, at: f64| (span(minute), celsius(at + left - COLDER));
             let mut next = 0;
             let mut kept: Vec<(TimeDelta, Temperature)> = Vec::new();
-            for (i, at) in curve.iter().enumerate().take_while(|(i, _)| *i as f64 * STEP <= last.minutes) {
+            for (i, at) in over_heat.iter().enumerate().take_while(|(i, _)| *i as f64 * STEP <= last.minutes) {
                 let minute = i as f64 * STEP;
                 while next < seen.len() && seen[next].minutes < minute {
                     next += 1;
@@ -584,12 +601,14 @@ impl Fit {
                 // Where nobody looked for long, what was last read is all that is sure.
                 let before = next.checked_sub(1).and_then(|k| seen.get(k));
                 let unwatched = before.is_none_or(|b| seen.get(next).is_some_and(|n| n.minutes - b.minutes > LONG));
-                let sure = if unwatched { before.map_or(*at, |b| b.celsius.min(*at)) } else { *at };
-                kept.push((span(minute), celsius(sure + left - COLDER)));
+                kept.push(coldest(minute, if unwatched { before.map_or(*at, |b| b.celsius.min(*at)) } else { *at }));
             }
-            lowest = lowest.min(log_reduction(&kept, cook.bird.kind, None).unwrap_or(0.0));
+            lowest = lowest.min(of(&kept));
+            let off = standing.iter().enumerate().map(|(i, at)| coldest(last.minutes + i as f64 * STEP, *at));
+            kept.extend(off);
+            lowest_off = lowest_off.min(of(&kept));
         }
-        if lowest.is_finite() { lowest } else { 0.0 }
+        if lowest.is_finite() { (lowest, lowest_off) } else { (0.0, 0.0) }
     }
 }
 

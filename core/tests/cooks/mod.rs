@@ -22,6 +22,8 @@ pub struct Truth {
     pub pull_min: f64,
     pub breast_peak_f: f64,
     pub thigh_peak_f: f64,
+    /// Breast and thigh at the pull, °F, and the minutes to each one's peak after it.
+    pub at_pull: [(f64, f64); 2],
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -82,6 +84,10 @@ pub fn logs() -> Vec<Log> {
                     pull_min: minutes("pull_min"),
                     breast_peak_f: truth["carryover"]["breast_peak_f"].as_f64().unwrap(),
                     thigh_peak_f: truth["carryover"]["thigh_peak_f"].as_f64().unwrap(),
+                    at_pull: ["breast", "thigh"].map(|spot| {
+                        let of = |what: &str| truth["carryover"][format!("{spot}_{what}")].as_f64().unwrap();
+                        (of("at_pull_f"), of("peak_after_min"))
+                    }),
                 },
             }
         })
