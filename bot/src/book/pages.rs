@@ -471,6 +471,20 @@ impl Writes {
         })
     }
 
+    /// The messages in private chats whose names begin with `mark` are known by `instead` of it from now on, or no more.
+    pub fn shown_privately(&mut self, pages: &Pages, mark: &str, instead: Option<&str>) -> Result<(), BookError> {
+        pages.each(Shelf::Shown, |key, value| {
+            let Some((room, name)) = keys::shown_name(key) else { return Ok(()) };
+            let Some(rest) = name.strip_prefix(mark) else { return Ok(()) };
+            let message = unpack(version::SHOWN, "shown", value)?;
+            self.not_shown(room, name, message);
+            match instead {
+                Some(instead) => self.shown(room, &format!("{instead}{rest}"), None, message),
+                None => Ok(()),
+            }
+        })
+    }
+
     /// None of the messages of `room` is known any more.
     pub fn nothing_shown(&mut self, pages: &Pages, room: RoomId) -> Result<(), BookError> {
         let prefix = keys::signed(room.0);

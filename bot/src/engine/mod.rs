@@ -8,6 +8,7 @@
 //! only when its sending is reported, so a crash may repeat the one under way in a chat and loses none.
 
 mod acquaintances;
+mod afar;
 mod ahead;
 mod arrival;
 mod awaited;

@@ -1,10 +1,11 @@
 //! One turn: scene, decision, words, and everything that follows from it in one transaction, with other turns or alone.
 
+use super::afar::{self, addressed};
 use super::outbox::Staging;
 use super::render::Audience;
 use super::story::Story;
 use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message, ahead, calendar};
-use crate::book::{BellKey, BookError, Shelf, Writes, person_key};
+use crate::book::{BellKey, BookError, Writes};
 use crate::room::state::{Person, Room};
 use crate::room::turn::{File, FileContent, Forget};
 use crate::room::{Bell, Button, Heard, How, PersonId, RoomId, RoomKind, Say, Scene, To, Turn, Urgency, What};
@@ -105,6 +106,11 @@ impl Engine {
     /// data anyone can make up: they lead from the speaker's own private chat into a group and nowhere else, never into
     /// someone's private room and never from one group into another. What leads elsewhere is left as it is, and unread.
     fn route(&self, mut heard: Heard, now: DateTime<Utc>) -> Result<Heard, BookError> {
+        if let What::Pressed { on: Some(on), .. } = &mut heard.what
+            && let Some((_, rest)) = addressed(on)
+        {
+            *on = rest.to_owned();
+        }
         if let What::Pressed { data, .. } = &mut heard.what
             && let Some((room, rest)) = addressed(data)
         {
@@ -126,52 +132,11 @@ impl Engine {
             && room.kind == RoomKind::Group
         {
             heard.room = room.id;
-        } else if let Some(room) = self.answered_from_afar(&heard, now)? {
+        } else if let Some(room) = self.answered_from_afar(&mut heard, now)? {
             heard.room = room;
             heard.by.iter_mut().for_each(|by| by.admin = false);
         }
         Ok(heard)
-    }
-
-    /// The group whose private call these words answer, or whose plan they are of. Who plans a bird of their own with the bot speaks of that one, unless
-    /// they name another.
-    fn answered_from_afar(&self, heard: &Heard, now: DateTime<Utc>) -> Result<Option<RoomId>, BookError> {
-        let (What::Said { edited: false, .. }, RoomKind::Private, Some(by)) = (&heard.what, heard.kind, &heard.by)
-        else {
-            return Ok(None);
-        };
-        let person = match self.draft.has(Shelf::People, &person_key(by.id)) {
-            true => self.drafted.person(by.id)?, // an earlier turn of the batch has changed them
-            false => self.acquaintance(by.id)?,
-        };
-        let Some(person) = person.filter(|_| heard.room == by.id.private_room()) else {
-            return Ok(None);
-        };
-        if person.called_from.is_none() && person.shares_in.is_none() {
-            return Ok(None);
-        }
-        let own = self.drafted.room(heard.room)?;
-        if own.as_ref().is_some_and(|own| own.drafts.contains_key(&by.id)) {
-            return Ok(None);
-        }
-        let own = own.filter(|own| own.plan.is_some());
-        for group in [person.called_from, person.shares_in].into_iter().flatten() {
-            let Some(room) = self.drafted.room(self.drafted.now_at(group)?)? else { continue };
-            let meant = match &own {
-                Some(own) => {
-                    let mut owners = Vec::new();
-                    for plan in room.plans() {
-                        owners.extend(self.drafted.person(plan.host)?);
-                    }
-                    crate::room::is_of_a_groups_bird(&room, own, &owners, &person, &heard.what, now)
-                }
-                None => crate::room::is_answered(&room, &person, &heard.what, now),
-            };
-            if meant {
-                return Ok(Some(room.id));
-            }
-        }
-        Ok(None)
     }
 
     fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {
@@ -288,6 +253,7 @@ impl Engine {
         writes.no_room(from);
         writes.topic(from, None)?;
         writes.nothing_shown(&self.drafted, from)?; // its numbers mean nothing in the new group
+        writes.shown_privately(&self.drafted, &afar::mark(from), Some(&afar::mark(to)))?;
         if with_bells {
             for key in self.drafted.bells_of(from)? {
                 let bell: Option<Bell> = self.drafted.bell(key)?;
@@ -310,6 +276,7 @@ impl Engine {
         writes.no_room(room);
         writes.topic(room, None)?;
         writes.nothing_shown(&self.drafted, room)?;
+        writes.shown_privately(&self.drafted, &afar::mark(room), None)?;
         for key in self.drafted.bells_of(room)? {
             writes.no_bell(key);
         }
@@ -384,7 +351,7 @@ impl Engine {
             to: say.to.clone(),
             room: room.id,
             at: now,
-            key: say.key.clone(),
+            key: say.key.as_ref().map(|key| afar::called(key, &say.to, room.id)),
             how: say.how,
             html,
             buttons,
@@ -419,12 +386,8 @@ impl Engine {
         audience: Audience<'_>,
         now: DateTime<Utc>,
     ) -> Vec<Vec<Key>> {
-        let elsewhere = matches!(to, To::Person(person) if person.private_room() != room);
         let key = |button: &Button| {
-            let data = match addressed(&button.data) {
-                None if elsewhere => format!("r{}:{}", room.0, button.data),
-                _ => button.data.clone(),
-            };
+            let data = afar::called(&button.data, to, room);
             if data.is_empty() || data.len() > MAX_DATA {
                 tracing::error!(length = data.len(), "a button was left out: its data does not fit");
                 return None;
@@ -446,12 +409,6 @@ impl Engine {
         let words = || self.messages(scene, &turn, heard, now);
         catch_unwind(AssertUnwindSafe(words)).unwrap_or_default()
     }
-}
-
-/// `r<room>:rest` to its parts.
-fn addressed(data: &str) -> Option<(RoomId, &str)> {
-    let (room, rest) = data.strip_prefix('r')?.split_once(':')?;
-    Some((RoomId(room.parse().ok()?), rest))
 }
 
 /// What nobody can guess; 0 where the system has none to give.

@@ -24,6 +24,9 @@ const SAME_SETTING_C: f64 = 3.0;
 /// As many plans as a room holds: more boards than that nobody reads.
 pub(super) const MOST: usize = 4;
 
+/// What a message is called that is worth a reply and has no name of its own.
+pub(super) const REPLIED: &str = "said";
+
 /// How the messages of the plan in hand are marked.
 #[derive(Debug, Clone, Default)]
 pub(super) struct Hand {
@@ -95,7 +98,7 @@ impl Sitting<'_> {
         // With a name it can be replied to.
         let replied_to = self.hand.label.is_some() && matches!(say.to, To::Room(_)) && say.how == How::New;
         if say.key.is_none() && replied_to {
-            say.key = Some("said".into());
+            say.key = Some(REPLIED.into());
         }
         if let Some(serial) = self.hand.beside {
             say.key = say.key.take().map(|key| marked(&key, serial));

@@ -9,7 +9,7 @@ use super::heard::{PersonId, RoomId, RoomKind, What};
 use super::sitting::Sitting;
 use super::state::{LivePlan, Person, Room};
 use super::turn::{How, To, Urgency};
-use super::{order, stepping_down};
+use super::{calls, order, stepping_down};
 use crate::ask::{self, Asker, Question};
 use crate::reading::command::{Address, read_command};
 use crate::reading::sentence::Sentence;
@@ -239,12 +239,20 @@ fn is_reading(room: &Room, person: &Person, text: &str, now: Moment) -> bool {
 }
 
 impl Sitting<'_> {
-    /// Answers to what was said from afar go to the one who said it; the board and what can't wait stay in the group.
+    /// Answers to what was said from afar go to the one who said it; the board and what can't wait stay in the group. Whoever has a part
+    /// in another group's dinner too is told which one it was, and can reply to that.
     pub(super) fn answer_privately(&mut self, who: PersonId) {
         let here = To::Room(self.room.id);
+        let other = |at: Option<RoomId>| at.is_some_and(|at| at != self.room.id);
+        let others = self.people.get(&who).is_some_and(|person| other(person.called_from) || other(person.shares_in));
+        let from = if others { calls::from(self) } else { None };
         for say in &mut self.says {
             if say.to == here && say.how == How::New && say.urgency == Urgency::Answer && !say.pin {
                 say.to = To::Person(who);
+                if let Some(from) = &from {
+                    say.text.insert(0, from.clone());
+                    say.key.get_or_insert_with(|| birds::REPLIED.into());
+                }
             }
         }
     }

@@ -40,6 +40,15 @@ pub struct Decision {
     turn: Turn,
 }
 
+impl Decision {
+    /// What a message is known by: in a private chat it carries the group it is of.
+    fn name_of(&self, say: &Say) -> Option<String> {
+        let here = self.turn.room.as_ref().unwrap_or(&self.scene.room).id;
+        let afar = matches!(&say.to, To::Person(person) if person.private_room() != here);
+        say.key.as_ref().map(|key| if afar { format!("r{}:{key}", here.0) } else { key.clone() })
+    }
+}
+
 /// [`decide`], with the witness listening. Chance comes from the number of the turn, so that a seed repeats it.
 pub fn heard_by_witness(scene: &Scene, heard: &Heard, as_of: DateTime<Utc>) -> Turn {
     let number = TURNS.get() + 1;
@@ -317,7 +326,7 @@ impl Witness {
             if chat.is_some() && chat == lost_room {
                 continue;
             }
-            if !put.iter().any(|message| message.chat() == chat && message.key == say.key) {
+            if !put.iter().any(|message| message.chat() == chat && message.key == decision.name_of(say)) {
                 self.wrong.push(format!("a turn said {:?} to {chat:?} and the outbox has it not", say.key));
             }
         }
@@ -371,7 +380,7 @@ impl Witness {
             None => false,
         };
         let overtaken = decision.is_some_and(|decision| {
-            let same = |say: &Say| chat_of(&say.to) == waiting.chat && say.key == waiting.name;
+            let same = |say: &Say| chat_of(&say.to) == waiting.chat && decision.name_of(say) == waiting.name;
             waiting.name.is_some() && decision.turn.says.iter().any(same)
         });
         let forgotten = decision.is_some_and(|decision| decision.turn.forget.is_some());
