@@ -255,7 +255,7 @@ impl Loopback {
 
     /// `name` sends a file.
     pub fn upload(&self, name: &str, chat: ChatId, file: &str, bytes: &[u8]) -> i64 {
-        let upload = Upload { name: file.to_string(), bytes: bytes.to_vec() };
+        let upload = Upload { name: file.to_string(), mime: String::new(), bytes: bytes.to_vec() };
         let id = {
             let mut world = self.world();
             let id = format!("file-{}", world.fresh_id());

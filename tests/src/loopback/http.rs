@@ -283,9 +283,10 @@ async fn read(request: Request) -> Result<Args, String> {
             while let Some(part) = form.next_field().await.map_err(|error| error.to_string())? {
                 let name = part.name().unwrap_or_default().to_string();
                 let file = part.file_name().map(str::to_string);
+                let mime = part.content_type().unwrap_or_default().to_string();
                 let bytes = part.bytes().await.map_err(|error| error.to_string())?.to_vec();
                 match file {
-                    Some(file) => drop(args.files.insert(name, Upload { name: file, bytes })),
+                    Some(file) => drop(args.files.insert(name, Upload { name: file, mime, bytes })),
                     None => drop(args.text.insert(name, String::from_utf8(bytes).map_err(|error| error.to_string())?)),
                 }
             }

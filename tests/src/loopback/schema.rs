@@ -11,6 +11,8 @@ use std::sync::OnceLock;
 pub struct Upload {
     /// Name given by the sender.
     pub name: String,
+    /// Type given by the sender; empty where it leaves that to the platform, which goes by the name.
+    pub mime: String,
     /// Content.
     pub bytes: Vec<u8>,
 }
@@ -250,7 +252,8 @@ mod tests {
     #[test]
     fn text_parameters_are_read_by_the_declared_type() {
         let text = BTreeMap::from([("chat_id".into(), "-5".into()), ("document".into(), "attach://part".into())]);
-        let files = BTreeMap::from([("part".into(), Upload { name: "a.ics".into(), bytes: vec![1] })]);
+        let files =
+            BTreeMap::from([("part".into(), Upload { name: "a.ics".into(), mime: String::new(), bytes: vec![1] })]);
         let (name, values, wrong) = check_call("senddocument", &Args { text, files, ..Args::default() }).unwrap();
         assert_eq!((name.as_str(), wrong), ("sendDocument", vec![]));
         assert_eq!(values["chat_id"], json!(-5));
