@@ -652,3 +652,23 @@ fn the_places_of_a_dose_add_up_as_measured() {
         assert_eq!(parts, total, "{lb} lb: {said}");
     }
 }
+
+#[test]
+fn a_weight_that_no_bird_has_is_the_salts() {
+    let kind = |tag: &str, text: &str| asked(tag, text).map(|answer| answer.kind);
+    for (tag, text) in [
+        ("en-US", "20 g salt"),
+        ("en-US", "2 oz of salt"),
+        ("es-MX", "20 g de sal"),
+        ("fr-FR", "20 g de sel"),
+        ("de-DE", "20 g Salz"),
+        ("pt-BR", "20 g de sal"),
+        ("it-IT", "20 g di sale"),
+    ] {
+        assert_eq!(kind(tag, text).ok(), Some("salt-convert"), "{text}");
+    }
+    // A bird's, though a small one's.
+    assert_eq!(kind("en-US", "salt 2 lb").ok(), Some("salt-dose"));
+    assert_eq!(kind("de-DE", "salz für 1 kg").ok(), Some("salt-dose"));
+    assert!(kind("en-US", "salt for a 20 g turkey").is_err(), "no bird is as light");
+}

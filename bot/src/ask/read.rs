@@ -4,12 +4,12 @@
 //! Order of words matters only for which salt is turned into which.
 
 use super::question::{BirdSaid, Question, SaltSaid};
-use super::{Advice, Asker, habit, oversalt};
+use super::{Advice, Asker, habit, oversalt, usual_grain};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
     Lean, Problem, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish, sits_somewhere,
 };
-use crate::words::Text;
+use crate::words::{Text, UnitSystem};
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
 use carvetime_core::quantity::{
@@ -444,6 +444,16 @@ impl Asked<'_> {
             return Some(Question::Brine { percent, of_water, water, bird: self.bird(), salt: one });
         }
         let salted = self.any(&["salt-any", "salting-dry"]) || one.is_some();
+        if let (None, Some((at, amount)), false, true) = (one, amount, about_bird, self.has("salt-any"))
+            && amount.mass().is_some_and(|mass| BirdMass::new(mass).is_err_and(|error| mass < error.low))
+            && !at.checked_sub(1).is_some_and(|before| self.is_for(before))
+        {
+            // "20 g salt": no bird is as light, the salt is meant.
+            let own = self.asker.own_salt.is_some();
+            let usual = SaltSaid::Grain(usual_grain(self.asker.units == UnitSystem::Us));
+            let salt = if own { SaltSaid::Own } else { usual };
+            return Some(Question::SaltWeigh { amount: amount.clone(), salt });
+        }
         if let (Some(salt), Some((_, amount)), false) = (one, amount, about_bird) {
             // Pounds of salt are a bird's weight told beside a salt.
             let heavy = matches!(amount.unit(), Some(Unit::Pound | Unit::Kilogram));

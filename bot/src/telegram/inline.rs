@@ -267,4 +267,77 @@ mod tests {
         let wrong = shown("is 900 °F for 2 minutes safe?", "en-US");
         assert!(wrong.offers.is_empty() && wrong.button.is_some(), "{wrong:?}");
     }
+
+    /// What a unit, or a salt, is called in a language's lexicon.
+    fn names_of(language: &str, what: &str) -> Vec<String> {
+        let file = format!("{}/../locales/{language}/lexicon.ftl", env!("CARGO_MANIFEST_DIR"));
+        let lexicon = std::fs::read_to_string(file).unwrap();
+        let names = lexicon.lines().find_map(|line| line.strip_prefix(&format!("lexicon-{what} = "))).unwrap();
+        names.split(", ").map(str::to_owned).collect()
+    }
+
+    #[test]
+    fn every_unit_by_each_of_its_names_is_converted_in_every_language() {
+        const UNITS: [&str; 9] =
+            ["teaspoon", "tablespoon", "cup", "fluid-ounce", "milliliter", "ounce", "pound", "gram", "kilogram"];
+        let voice = Voice::new();
+        let mut silent = Vec::new();
+        for language in ["en", "es", "fr", "de", "pt", "it"] {
+            let salt = names_of(language, "salt-table").remove(0);
+            for name in UNITS.iter().flat_map(|unit| names_of(language, &format!("unit-{unit}"))) {
+                let first =
+                    |query: &str| offers(query, None, Some(language), &voice, Utc::now()).offers.into_iter().next();
+                let of_salt = format!("2 {name} {salt}");
+                if !first(&of_salt).is_some_and(|offer| offer.title.contains('=')) {
+                    silent.push(format!("{language}: {of_salt}"));
+                }
+                // Of which salt was not said; 2 lb or 2 kg alone are a bird's.
+                let alone = format!("2 {name}");
+                if first(&alone).is_none() {
+                    silent.push(format!("{language}: {alone}"));
+                }
+            }
+        }
+        assert!(silent.is_empty(), "{silent:#?}");
+    }
+
+    #[test]
+    fn units_and_spoons_set_privately_show_in_the_answers() {
+        let asked = |query: &str, us: Option<bool>, spoons: Option<&str>| {
+            let by = PersonId(7);
+            let speaker = Speaker {
+                id: by,
+                name: "Rosa".into(),
+                username: None,
+                language: Some("en-US".into()),
+                admin: false,
+                inside: None,
+            };
+            let mut rosa = Person::new(&speaker);
+            rosa.taste.us_units = us;
+            rosa.taste.spoons = spoons.map(str::to_owned);
+            offers(query, Some(&rosa), Some("en-US"), &Voice::new(), Utc::now()).offers[0].html.clone()
+        };
+        for (spoons, tablespoons, cups) in [
+            ("us", "36 g", "576 g"),
+            ("metric", "37 g", "609 g"),
+            ("uk", "37 g", "609 g"),
+            ("australia", "49 g", "609 g"),
+        ] {
+            let shown = |query: &str| asked(query, None, Some(spoons));
+            assert!(shown("2 tbsp table salt").contains(tablespoons), "{spoons}: {}", shown("2 tbsp table salt"));
+            assert!(shown("2 cups table salt").contains(cups), "{spoons}: {}", shown("2 cups table salt"));
+        }
+        for (us, weight, heat, salt) in
+            [(true, "14 lb", "165 °F", "flake kosher"), (false, "6.4 kg", "74 °C", "table salt")]
+        {
+            let shown = |query: &str| asked(query, Some(us), None);
+            assert!(shown("how long to thaw a 14 lb turkey").contains(weight), "{us}");
+            assert!(shown("salt for a 14 lb turkey").contains(weight), "{us}");
+            assert!(shown("salt for a 14 lb turkey").contains(salt), "{us}: {}", shown("salt for a 14 lb turkey"));
+            assert!(shown("what temp is turkey done").contains(heat), "{us}");
+        }
+        // The salt of whoever did not say which.
+        assert!(asked("20 g", Some(true), None).contains("flake kosher"));
+    }
 }
