@@ -172,12 +172,12 @@ fn buttons(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Vec<Button>> {
             rows.push(row);
         }
     }
-    let mut row = Vec::new();
-    if sitting.room.kind == RoomKind::Group && plan.waiting().next().is_some() {
-        row.push(button("room-button-jobs", &Action::Jobs(plan.serial)));
+    // A dinner that is over has no jobs to share and no times to ask about.
+    if plan.waiting().next().is_some() {
+        let group = sitting.room.kind == RoomKind::Group;
+        let jobs = group.then(|| button("room-button-jobs", &Action::Jobs(plan.serial)));
+        rows.push(jobs.into_iter().chain([button("room-button-why", &Action::Why(plan.serial))]).collect());
     }
-    row.push(button("room-button-why", &Action::Why(plan.serial)));
-    rows.push(row);
     rows
 }
 

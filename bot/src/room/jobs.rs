@@ -578,8 +578,8 @@ fn show_list(sitting: &mut Sitting<'_>, serial: u32, how: How) {
 /// Why the times of the live plan are what they are.
 pub(super) fn why(sitting: &mut Sitting<'_>, serial: u32) {
     let light = sitting.light();
-    let solved = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial).map(|plan| plan.solve(&light));
-    match solved {
+    let plan = sitting.room.plan.as_ref().filter(|plan| plan.serial == serial && plan.waiting().next().is_some());
+    match plan.map(|plan| plan.solve(&light)) {
         Some(Some(Ok(schedule))) => {
             let text = proposal::reasons(&schedule);
             sitting.answer(Text::new("room-why")).lines(text);
