@@ -45,6 +45,7 @@ fn english_questions() {
     check(
         "en-US",
         &[
+            ("dial", &["my oven dial only has numbers 1 to 8", "the knob has numbers 1 to 10 which one"]),
             ("carve", &["how do i carve this", "how do you carve a turkey?", "how to carve"]),
             ("pop-up", &["popup thing popped is it done", "the pop up timer popped"]),
             (
@@ -110,6 +111,7 @@ fn german_questions() {
     check(
         "de-DE",
         &[
+            ("dial", &["mein ofen hat nur zahlen von 1 bis 8", "auf welche stufe stell ich ihn"]),
             ("carve", &["wie tranchiere ich das", "wie schneide ich den truthahn auf"]),
             ("pop-up", &["der rote knopf ist rausgesprungen, ist er fertig"]),
             ("bag-inside", &["die innereien waren noch drin", "tüte war noch drin, kann man ihn essen?"]),
@@ -161,8 +163,15 @@ fn spanish_questions() {
     check(
         "es-ES",
         &[
+            (
+                "dial",
+                &["mi horno solo tiene numeros del 1 al 8", "en qué número pongo la perilla", "le puse el dial en 4"],
+            ),
             ("carve", &["cómo lo trincho", "cómo se trincha un pavo"]),
-            ("pop-up", &["saltó el botón, ya está?"]),
+            (
+                "pop-up",
+                &["saltó el botón, ya está?", "trae un botoncito rojo q se bota cuando ya esta, con eso basta?"],
+            ),
             ("bag-inside", &["dejé la bolsa dentro", "los menudos dentro, se puede comer?"]),
             ("probe-out", &["se cayó la sonda", "el termómetro está roto"]),
             ("mess", &["goteó en la nevera", "jugo crudo en la nevera"]),
@@ -212,6 +221,7 @@ fn french_questions() {
     check(
         "fr-FR",
         &[
+            ("dial", &["mon four n'a que des chiffres de 1 à 8", "je le mets sur quel chiffre ?"]),
             ("carve", &["comment je la découpe", "comment découper une dinde"]),
             ("pop-up", &["le témoin a sauté, c'est cuit ?"]),
             ("bag-inside", &["j'ai oublié le sachet", "les abats dedans, c'est grave ?"]),
@@ -263,6 +273,7 @@ fn portuguese_questions() {
     check(
         "pt-BR",
         &[
+            ("dial", &["meu forno só tem números de 1 a 8", "em que número eu coloco?"]),
             ("carve", &["como eu fatio isso", "como trinchar o peru"]),
             ("pop-up", &["o pino pulou, tá pronto?"]),
             ("bag-inside", &["esqueci o saquinho", "os miúdos dentro, pode comer?"]),
@@ -314,6 +325,7 @@ fn italian_questions() {
     check(
         "it-IT",
         &[
+            ("dial", &["il mio forno ha solo numeri da 1 a 8", "su che numero lo metto?"]),
             ("carve", &["come lo taglio", "come si trincia il tacchino"]),
             ("pop-up", &["è saltato il bottone, è pronto?"]),
             ("bag-inside", &["ho dimenticato il sacchetto", "le frattaglie dentro, si può mangiare?"]),

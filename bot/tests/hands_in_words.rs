@@ -143,6 +143,64 @@ fn several_jobs_are_taken_in_one_sentence_and_told_in_one_message() {
 }
 
 #[test]
+fn a_job_taken_in_its_own_words_is_theirs() {
+    let said: [[(&str, Step); 4]; 6] = [
+        [
+            ("i'll turn on the oven", Step::Fire),
+            ("I'll put the turkey in the oven", Step::On),
+            ("i'll take it out of the oven", Step::Pull),
+            ("i'll put the leftovers in the fridge", Step::Chill),
+        ],
+        [
+            ("yo prendo el horno", Step::Fire),
+            ("yo lo meto al horno", Step::On),
+            ("yo lo saco del horno", Step::Pull),
+            ("yo pongo las sobras en el refri", Step::Chill),
+        ],
+        [
+            ("je vais allumer le four", Step::Fire),
+            ("je mets la dinde au four", Step::On),
+            ("je sors la dinde du four", Step::Pull),
+            ("je vais ranger les restes au frigo", Step::Chill),
+        ],
+        [
+            ("ich mache den Ofen an", Step::Fire),
+            ("ich schiebe die Pute in den Ofen", Step::On),
+            ("ich hole die Pute aus dem Ofen", Step::Pull),
+            ("ich räume die Reste weg", Step::Chill),
+        ],
+        [
+            ("eu ligo o forno", Step::Fire),
+            ("eu coloco o peru no forno", Step::On),
+            ("eu tiro o peru do forno", Step::Pull),
+            ("eu guardo as sobras", Step::Chill),
+        ],
+        [
+            ("io accendo il forno", Step::Fire),
+            ("io metto il tacchino in forno", Step::On),
+            ("io tolgo il tacchino dal forno", Step::Pull),
+            ("io metto via gli avanzi", Step::Chill),
+        ],
+    ];
+    let mut wrong = Vec::new();
+    for (tag, said) in TAGS.into_iter().zip(said) {
+        for (words, step) in said {
+            let mut kitchen = dinner(tag);
+            let heard = among(&mut kitchen, "Dee", words);
+            if owner(&kitchen, step) != Some(DEE) {
+                wrong.push(format!("{tag}: {words}: {heard}"));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    // Other things are turned on, put in and put away as well.
+    for words in ["i'll turn on the lights", "i'll put the kids in the car", "i'll put the groceries away"] {
+        let mut kitchen = dinner("en-US");
+        assert_eq!(among(&mut kitchen, "Dee", words), "", "{words}");
+    }
+}
+
+#[test]
 fn who_asks_to_be_put_down_for_a_job_has_it() {
     let said = [
         ["put me down for carving", "I got the carving", "sure, I'll carve"],

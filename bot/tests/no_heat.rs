@@ -128,3 +128,54 @@ fn in_every_language_what_now_still_out_and_can_we_eat_it_are_about_the_bird() {
     kitchen.among("Josie", "oven is back");
     assert_eq!(kitchen.among("Josie", "what now?"), 0);
 }
+
+#[test]
+fn without_heat_no_hour_is_foretold_until_it_is_back() {
+    let mut kitchen = dead("en-US", "oven just died");
+    kitchen.run_to("2027-11-25 14:00");
+    let read = kitchen.say("Dana", "breast 116, thigh 125");
+    assert!(read.contains("No heat since 1:40 PM?") && !read.contains("About "), "{read}");
+    let when = kitchen.say("Dana", "/when");
+    assert!(when.contains("No heat since 1:40 PM?") && !when.contains("set to"), "{when}");
+    assert!(!kitchen.say("Dana", "/board").contains("Off the heat "), "no hour on the board");
+    // A hot pit says it as well as words do, and undo of the reading takes that back.
+    kitchen.run_to("2027-11-25 14:10");
+    let read = kitchen.say("Dana", "oven 310");
+    assert!(read.contains("no heat since 1:40 PM") && read.contains("About "), "{read}");
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().down_since.is_none());
+    let mut cold = dead("en-US", "oven just died");
+    cold.run_to("2027-11-25 14:10");
+    cold.say("Dana", "oven 140");
+    assert!(cold.scene.room.plan.as_ref().unwrap().down_since.is_some(), "that is none");
+}
+
+#[test]
+fn gas_that_is_back_is_heard_in_every_language() {
+    let said: [(&str, &str, &[&str]); 6] = [
+        ("en-US", "we ran out of gas!!!", &["gas is back", "gas is here its lit again"]),
+        (
+            "es-MX",
+            "se acabo el gas!!!",
+            &["ya llego el gas ya esta prendido otra vez", "ya hay gas", "ya regresó el gas", "ya lo prendi otra vez"],
+        ),
+        ("fr-FR", "plus de gaz !", &["le gaz est revenu"]),
+        ("de-DE", "gas ist leer", &["gas ist wieder da"]),
+        ("pt-BR", "acabou o gás", &["o gás voltou", "já chegou o gás"]),
+        ("it-IT", "è finito il gas", &["è tornato il gas"]),
+    ];
+    for (tag, out, back) in said {
+        for words in back {
+            let mut kitchen = dead(tag, out);
+            kitchen.run_to("2027-11-25 14:10");
+            kitchen.among("Josie", words);
+            assert!(kitchen.scene.room.plan.as_ref().unwrap().down_since.is_none(), "{tag}: {words}");
+        }
+    }
+    // Another's, and no gas at all.
+    for words in ["gas is so expensive", "we need gas for the car"] {
+        let mut kitchen = dead("en-US", "we ran out of gas!!!");
+        kitchen.run_to("2027-11-25 14:10");
+        kitchen.among("Josie", words);
+        assert!(kitchen.scene.room.plan.as_ref().unwrap().down_since.is_some(), "{words}");
+    }
+}

@@ -341,6 +341,7 @@ ask-carcass = Knochen binnen { $limit } in den Kühlschrank, in { $days } verbra
 ask-crisp = Trockene Haut: über Nacht offen in den Kühlschrank, dünn geölt, keine Folie, wenig Wasser im Bräter. Am Ende noch weich? Die letzten 10 min { $crisp }, und dabeibleiben.
 ask-fat = Beides geht. Haut trocken, dünn bestreichen, kurz bevor er reinkommt; weiche Butter unter der Haut für den Geschmack. Ungesalzene bei gesalzenem Vogel.
 ask-preheat = Ja, heiß, bevor der Vogel reinkommt: ein Ofen 20 bis 30 min, ein Feuer bis zu einer Stunde.
+ask-dial = Solche Zahlen bedeuten bei jedem Ofen etwas anderes: schau in die Anleitung. Oder stell eine mittlere ein und leg ein Ofenthermometer aufs Gitter: nach 20 min sollen es { $oven } oder etwas mehr sein. Sag mir, was es zeigt.
 ask-early = Fertig heißt { $target } überall. Dann eingepackt bei { $hot } oder mehr halten, mit Thermometer. Oder tranchieren, binnen { $limit } in den Kühlschrank und zum Essen auf { $target } aufwärmen.
 ask-fan = Beides geht. Mit Umluft geht es schneller und bräunt eher; trotzdem nicht unter { $oven }. Sag „Umluft“, dann plane ich damit.
 ask-ahead = Ja: auf { $target } gegart, tranchiert, binnen { $limit } flach in den Kühlschrank, in { $days } gegessen. Zugedeckt mit etwas Brühe aufwärmen, auf { $target }.

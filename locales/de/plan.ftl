@@ -62,6 +62,7 @@ plan-call-rest = Die Salzruhe: lass ihn offen ganz unten im Kühlschrank.
 plan-call-temper = Vogel aus dem Kühlschrank: sind Hals und Innereien raus? Abtrocknen, Haut einstechen, buttern. Höchstens { $most } draußen, dann garen.
 plan-call-temper-fat = Vogel aus dem Kühlschrank: sind Hals und Innereien raus? Abtrocknen, Haut einstechen, wo Fett ist, nicht bis ins Fleisch. Ohne Butter: das eigene Fett reicht. Höchstens { $most } draußen, dann garen.
 plan-call-temper-water = Vogel aus dem Wasser: abtrocknen, Haut einstechen, buttern. In { $most } muss er garen.
+plan-call-temper-salt = Dann das Salz, das dieser Plan bis zuletzt gelassen hat:
 plan-call-fire-oven = Ofen auf { $setting } heizen.
 plan-call-fire-smoker = Feuer anmachen und bei { $setting } ruhig werden lassen. Nur im Freien: Holzkohle nie drinnen oder in der Garage.
 plan-call-on = Jetzt kommt der Vogel rein. Thermometer in die dickste Brust, weg vom Knochen.

@@ -345,6 +345,7 @@ ask-carcass = Bones into the fridge within { $limit }, used in { $days } or froz
 ask-crisp = Dry skin: uncovered in the fridge overnight, a thin coat of oil, no foil, little water in the pan. Still soft near the end? { $crisp } for the last 10 min, and watch it.
 ask-fat = Either one. Skin dry, a thin coat just before it goes in; soft butter under the skin for taste. Unsalted on a salted bird.
 ask-preheat = Yes, hot before the bird goes in: an oven 20 to 30 min, a fire up to an hour.
+ask-dial = Numbers on a dial differ from oven to oven: see its manual. Or set a middle one and put an oven thermometer on the rack: after 20 min you want { $oven } or a little more. Tell me what it shows.
 ask-early = Done is { $target } everywhere. Then keep it wrapped at { $hot } or hotter, by thermometer. Or carve it, into the fridge within { $limit }, and reheat it for dinner to { $target }.
 ask-fan = Either works. With the fan it goes quicker and browns sooner; not under { $oven } all the same. Say “fan oven” and I plan with that.
 ask-ahead = Yes: cooked to { $target }, carved, in the fridge within { $limit } in shallow layers, eaten in { $days }. Reheat covered with a little broth, to { $target }.

@@ -62,6 +62,7 @@ plan-call-rest = The salted rest: leave it in the fridge, uncovered, at the bott
 plan-call-temper = Bird out of the fridge: neck and giblets out by now, dry it, pierce the skin, butter it. At most { $most } out, then on.
 plan-call-temper-fat = Bird out of the fridge: neck and giblets out by now, dry it, prick the skin where it is fat, not into the meat. No butter: its own fat does it. At most { $most } out, then on.
 plan-call-temper-water = Bird out of the water: dry it, pierce the skin, butter it. On within { $most }.
+plan-call-temper-salt = Then salt it, which this plan left for last:
 plan-call-fire-oven = Heat the oven to { $setting }.
 plan-call-fire-smoker = Light the fire and let it settle at { $setting }. Outdoors only: charcoal never indoors or in a garage.
 plan-call-on = Bird on. Thermometer in the thickest breast, clear of the bone.

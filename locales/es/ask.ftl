@@ -345,6 +345,7 @@ ask-carcass = Huesos { -fridge(form: "to") } en menos de { $limit }, úsalos en 
 ask-crisp = Piel seca: destapada { -fridge(form: "in") } toda la noche, una capa fina de aceite, sin aluminio, poca agua en la { -tray }. ¿Aún blanda al final? { $crisp } los últimos 10 min, sin perderla de vista.
 ask-fat = Cualquiera de los dos. Piel seca, una capa fina justo antes de entrar; mantequilla blanda bajo la piel para dar sabor. Sin sal si el ave ya va salada.
 ask-preheat = Sí, caliente antes de que entre el ave: un horno 20 a 30 min, un fuego hasta una hora.
+ask-dial = Esos números cambian de un horno a otro: mira su manual. O pon uno del medio y deja un termómetro de horno en la rejilla: a los 20 min busca { $oven } o un poco más. Dime qué marca.
 ask-early = Lista es { $target } en todas partes. Entonces envuelta a { $hot } o más, con termómetro. O trínchala, { -fridge(form: "to") } en menos de { $limit }, y recaliéntala para la cena a { $target }.
 ask-fan = Valen los dos. Con ventilador va más rápido y se dora antes; aun así, no menos de { $oven }. Di “{ -fan-oven }” y lo planifico así.
 ask-ahead = Sí: asada a { $target }, trinchada, { -fridge(form: "in") } en menos de { $limit } en capas bajas, y comida en { $days }. Recalienta tapada con un poco de caldo, a { $target }.

@@ -62,6 +62,7 @@ plan-call-rest = El reposo con sal: déjala { -fridge(form: "in") }, sin tapar, 
 plan-call-temper = El ave fuera { -fridge(form: "of") }: sin cuello ni { -giblets } ya, sécala, pincha la piel, úntala de mantequilla. Como mucho { $most } fuera, y a asar.
 plan-call-temper-fat = El ave fuera { -fridge(form: "of") }: sin cuello ni { -giblets } ya, sécala y pincha la piel donde hay grasa, sin llegar a la carne. Sin mantequilla: su grasa basta. Como mucho { $most } fuera, y a asar.
 plan-call-temper-water = El ave fuera del agua: sécala, pincha la piel, úntala de mantequilla. A asar antes de { $most }.
+plan-call-temper-salt = Luego la sal, que este plan dejó para el final:
 plan-call-fire-oven = Calienta el horno a { $setting }.
 plan-call-fire-smoker = Enciende el fuego y deja que se asiente a { $setting }. Solo al aire libre: carbón, nunca dentro de casa ni en un garaje.
 plan-call-on = Mete el ave. El termómetro en lo más grueso de la pechuga, sin tocar el hueso.

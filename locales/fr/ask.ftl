@@ -341,6 +341,7 @@ ask-carcass = Les os au frigo dans les { $limit }, utilisés sous { $days } ou c
 ask-crisp = Une peau sèche : une nuit au frigo sans couvrir, un voile d’huile, pas d’alu, peu d’eau dans le plat. Encore molle à la fin ? { $crisp } les 10 dernières minutes, sans la quitter des yeux.
 ask-fat = L’un ou l’autre. Peau sèche, une fine couche juste avant d’enfourner ; du beurre mou sous la peau pour le goût. Du beurre doux si la volaille est salée.
 ask-preheat = Oui, chaud avant d’y mettre la volaille : un four 20 à 30 min, un feu jusqu’à une heure.
+ask-dial = Ces chiffres changent d’un four à l’autre : regarde sa notice. Ou mets celui du milieu et pose un thermomètre de four sur la grille : au bout de 20 min, vise { $oven } ou un peu plus. Dis-moi ce qu’il affiche.
 ask-early = Cuite, c’est { $target } partout. Garde-la alors emballée à { $hot } ou plus, au thermomètre. Ou découpe, au frigo dans les { $limit }, et réchauffe pour le repas à { $target }.
 ask-fan = Les deux conviennent. { -fan-with }, ça va plus vite et ça dore plus tôt ; pas sous { $oven } quand même. Dis « { -fan-said } » et je compte avec.
 ask-ahead = Oui : cuite à { $target }, découpée, au frigo dans les { $limit } en couches minces, mangée sous { $days }. Réchauffe à couvert avec un peu de bouillon, à { $target }.

@@ -62,6 +62,7 @@ plan-call-rest = Le repos salé : laisse-la au frigo, sans couvrir, tout en bas
 plan-call-temper = Sors la volaille du frigo : cou et abats ôtés, sèche-la, pique la peau, beurre-la. Au plus { $most } hors du frigo, puis à cuire.
 plan-call-temper-fat = Sors la volaille du frigo : cou et abats ôtés, sèche-la, pique la peau là où c’est gras, sans toucher la chair. Pas de beurre : sa graisse suffit. Au plus { $most } hors du frigo, puis à cuire.
 plan-call-temper-water = Sors la volaille de l’eau : sèche-la, pique la peau, beurre-la. À cuire dans les { $most }.
+plan-call-temper-salt = Puis le sel, que ce plan a gardé pour la fin :
 plan-call-fire-oven = Préchauffe le four à { $setting }.
 plan-call-fire-smoker = Allume le feu et laisse-le se stabiliser à { $setting }. Dehors seulement : jamais de charbon à l’intérieur ni dans un garage.
 plan-call-on = Mets la volaille à cuire. Thermomètre au plus épais de la poitrine, loin de l’os.

@@ -349,6 +349,7 @@ ask-carcass = Ossa in frigo entro { $limit }, usate in { $days } o congelate. So
 ask-crisp = Pelle asciutta: una notte in frigo scoperto, un velo d’olio, niente stagnola, poca acqua nella teglia. Ancora molle alla fine? { $crisp } per gli ultimi 10 min, senza perderlo d’occhio.
 ask-fat = Va bene l’uno o l’altro. Pelle asciutta, uno strato sottile appena prima di infornare; burro morbido sotto la pelle per il gusto. Senza sale se il volatile è salato.
 ask-preheat = Sì, caldo prima che entri il volatile: un forno 20-30 min, un fuoco fino a un’ora.
+ask-dial = Quei numeri cambiano da forno a forno: guarda il libretto. O metti quello di mezzo e lascia un termometro da forno sulla griglia: dopo 20 min deve segnare { $oven } o poco più. Dimmi quanto segna.
 ask-early = Cotto vuol dire { $target } ovunque. Poi tienilo avvolto a { $hot } o più, col termometro. Oppure taglialo, in frigo entro { $limit }, e scaldalo per cena a { $target }.
 ask-fan = Vanno bene tutti e due. Con la ventola va più veloce e dora prima; comunque non sotto { $oven }. Di’ “forno ventilato” e pianifico così.
 ask-ahead = Sì: cotto a { $target }, tagliato, in frigo entro { $limit } in strati bassi, mangiato in { $days }. Scalda coperto con un po’ di brodo, a { $target }.

@@ -62,6 +62,7 @@ plan-call-rest = Il riposo col sale: resta in frigo, senza coprire, in basso.
 plan-call-temper = Fuori dal frigo: collo e frattaglie già tolti, asciuga, buca la pelle, imburra. Al massimo { $most } fuori, poi in cottura.
 plan-call-temper-fat = Fuori dal frigo: collo e frattaglie già tolti, asciuga e buca la pelle dov’è grassa, senza arrivare alla carne. Niente burro: basta il suo grasso. Al massimo { $most } fuori, poi in cottura.
 plan-call-temper-water = Fuori dall’acqua: asciuga, buca la pelle, imburra. In cottura entro { $most }.
+plan-call-temper-salt = Poi il sale, che questo piano ha lasciato per ultimo:
 plan-call-fire-oven = Accendi il forno a { $setting }.
 plan-call-fire-smoker = Accendi il fuoco e lascialo assestare a { $setting }. Solo all’aperto: carbonella mai in casa o in garage.
 plan-call-on = Si comincia a cuocere. Termometro nel punto più spesso del petto, lontano dall’osso.

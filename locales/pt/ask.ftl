@@ -347,6 +347,7 @@ ask-carcass = Ossos na geladeira em até { $limit }, use em { $days } ou congele
 ask-crisp = Pele seca: uma noite na geladeira sem cobrir, uma camada fina de óleo, sem papel-alumínio, pouca água na assadeira. Ainda mole no fim? { $crisp } nos últimos 10 min, de olho nela.
 ask-fat = Qualquer um dos dois. Pele seca, camada fina logo antes de entrar; manteiga mole por baixo da pele para dar sabor. Sem sal se a ave já está salgada.
 ask-preheat = Sim, quente antes de a ave entrar: forno de 20 a 30 min, fogo até uma hora.
+ask-dial = Esses números mudam de forno para forno: veja o manual. Ou ponha um do meio e deixe um termômetro de forno na grade: em 20 min, busque { $oven } ou um pouco mais. Me diga quanto marca.
 ask-early = Pronta é { $target } em toda parte. Então mantenha embrulhada a { $hot } ou mais, pelo termômetro. Ou fatie, geladeira em até { $limit }, e reaqueça para o jantar a { $target }.
 ask-fan = Os dois servem. Com convecção vai mais rápido e doura antes; mesmo assim, não menos de { $oven }. Diga “forno de convecção” e eu planejo com isso.
 ask-ahead = Sim: assada a { $target }, fatiada, na geladeira em até { $limit } em camadas rasas, comida em { $days }. Reaqueça coberta com um pouco de caldo, a { $target }.

@@ -62,6 +62,7 @@ plan-call-rest = O repouso com sal: deixe na geladeira, sem cobrir, embaixo de t
 plan-call-temper = Ave fora da geladeira: já sem pescoço e miúdos, seque, fure a pele, unte com manteiga. No máximo { $most } fora, depois assar.
 plan-call-temper-fat = Ave fora da geladeira: já sem pescoço e miúdos, seque e fure a pele onde há gordura, sem chegar à carne. Sem manteiga: a gordura dela basta. No máximo { $most } fora, depois assar.
 plan-call-temper-water = Ave fora da água: seque, fure a pele, unte com manteiga. Para assar em até { $most }.
+plan-call-temper-salt = Depois o sal, que este plano deixou para o fim:
 plan-call-fire-oven = Aqueça o forno a { $setting }.
 plan-call-fire-smoker = Acenda o fogo e deixe firmar em { $setting }. Só ao ar livre: carvão nunca dentro de casa nem na garagem.
 plan-call-on = Coloque a ave para assar. Termômetro na parte mais grossa do peito, longe do osso.

@@ -98,6 +98,8 @@ habits! {
     Preheat = "ask-preheat": ROASTING_HABITS;
     /// Done long before dinner.
     Early = "ask-early": SAFE_MINIMUM, DANGER_ZONE, LEFTOVERS;
+    /// An oven whose knob has numbers instead of degrees.
+    Dial = "ask-dial": ROASTING_HABITS, ROASTING_CHARTS;
     /// With the fan.
     Fan = "ask-fan": FAN_OVEN, ROASTING_CHARTS;
     /// Cooked or carved the day before.
@@ -217,6 +219,8 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::FinishOven
     } else if has("habit-early") || any(&["earlier", "ask-too-fast"]) && has("done") {
         Habit::Early
+    } else if has("habit-dial") {
+        Habit::Dial
     } else if has("habit-weather") {
         Habit::Weather
     } else if numbers {

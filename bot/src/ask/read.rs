@@ -194,7 +194,7 @@ impl Asked<'_> {
             Advice::FromFrozen
         } else if self.has("ask-tell") && self.any(&["ask-thaw", "condition-fresh"]) && self.temperature().is_none() {
             Advice::IsThawed
-        } else if frozen && self.has("ask-help") {
+        } else if frozen && self.has("ask-help") && !self.has("ask-hot-water") {
             Advice::StillFrozen
         } else if self.has("ask-garage")
             && (thawed || self.has("ask-leave") && self.has("ask-safe") || self.is_cold_out() && !self.is_weather())
@@ -689,19 +689,19 @@ impl Asked<'_> {
         if let Some(setting) = self.oven_setting().filter(|_| asked && self.cooks_at()) {
             return Some(Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() });
         }
-        // Nobody holds a bird at one temperature for hours: that is an oven, and too cool a one.
         let slow = held.is_some_and(|held| held >= SLOW) && !self.has("place-cold");
-        let warm = |t: &Temperature| in_fahrenheit(*t) >= 139.5;
-        if let Some(setting) = self.in_meat(temperature).ok().filter(|t| slow && warm(t)) {
-            return Some(Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() });
-        }
-        // "Can I raise it to 190?", where ovens have °C.
+        // "Can I raise it to 190?", "are 4 hours at 180 enough?", where ovens have °C.
         if let Err(bare) = temperature
             && self.asker.ground.metric
-            && asked
+            && (asked || slow)
             && (100.0..=290.0).contains(&bare)
         {
             return Some(Question::OvenTemperature { setting: Some(celsius(bare)), smoker: self.smoked() });
+        }
+        // Nobody holds a bird at one temperature for hours: that is an oven, and too cool a one.
+        let warm = |t: &Temperature| in_fahrenheit(*t) >= 139.5;
+        if let Some(setting) = self.in_meat(temperature).ok().filter(|t| slow && warm(t)) {
+            return Some(Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() });
         }
         // Hotter than boiling water it can only be the air, whatever is said of cooking.
         let air = match temperature {

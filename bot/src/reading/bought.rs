@@ -30,6 +30,11 @@ pub fn read_bought(text: &str, lexicon: &'static Lexicon) -> Option<(Report, f64
     let mut found = None;
     for clause in rest.split([',', ';', '.', '!', '\n', ':']) {
         let words = lexicon.talk_words(clause);
+        // "Got it" alone may be of anything; beside a weight it is the bird.
+        if lexicon.talk(&words.join(" "), "got-it") {
+            found = Some(Report { step: Some(Step::Buy), or: None, kind: ReportKind::Done, partly: false });
+            continue;
+        }
         if words.is_empty() || made_of(&words, &["weight-link", "manners", "filler"], lexicon).is_some() {
             continue;
         }

@@ -72,10 +72,10 @@ pub use share::{
 pub use shift::{Shift, read_shift, says_an_hour};
 pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_when_step, asks_who, is_done, read_answer, read_step};
-pub use suggestion::{Settled, leaning, other_suggestion, settled, suggestion};
+pub use suggestion::{Settled, leaning, other_suggestion, settled, settled_in, suggestion};
 pub use talk::{
-    Report, ReportKind, asks_bare_when, asks_to_eat, asks_to_pull, asks_vaguely, asks_what_is_next, asks_when,
-    asks_whether_enough, asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times,
+    Report, ReportKind, asks_bare_when, asks_if_still_good, asks_to_eat, asks_to_pull, asks_vaguely, asks_what_is_next,
+    asks_when, asks_whether_enough, asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times,
     begins_as_question, cancels, is_assent, is_chatter, is_discard, is_doubting, is_greeting, is_help, is_laughter,
     is_not_so, is_plain_yes, is_so, is_thanks, is_thrown_away, is_undo, is_wordless, opens_as_question, read_language,
     read_put_frozen, read_report, report_among, report_at_reading, report_beside, says_bird_done, says_carving,

@@ -62,6 +62,17 @@ pub fn other_suggestion<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<
     clauses(text).find(|clause| few(clause) && opens(clause, "suggest", lexicon))
 }
 
+/// [`settled`], of the whole text or of its last clause where that names the meal: "mass is at 9, so we eat at 11". Which words it is.
+pub fn settled_in<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<(&'t str, Settled)> {
+    let whole = || Some((text, settled(text, lexicon)?));
+    let last = || {
+        let short = text.chars().count() <= LONGEST && !text.contains(['?', '¿']);
+        let clause = clauses(text).last().filter(|clause| short && clause.len() < text.len())?;
+        Some((clause, settled(clause, lexicon).filter(|told| told.of_meal)?))
+    };
+    whole().or_else(last)
+}
+
 /// "5 works better", "make it 5", "4 pm it is", "wir essen doch erst um 20 Uhr": the text tells an hour, that it is the one from now on,
 /// and nothing else. A word that means anything else ("pizza tonight at 7") makes it no such text.
 pub fn settled(text: &str, lexicon: &'static Lexicon) -> Option<Settled> {

@@ -345,7 +345,13 @@ pub(super) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon)
 
 /// "Can we still eat it?", "do we really need to throw it out?".
 pub fn asks_to_eat(text: &str, lexicon: &'static Lexicon) -> bool {
-    text.contains(['?', '¿']) && speaks_of_eating(text, lexicon)
+    (text.contains(['?', '¿']) || opens_as_question(text, lexicon)) && speaks_of_eating(text, lexicon)
+}
+
+/// "Is the turkey still good?", of what was kept.
+pub fn asks_if_still_good(text: &str, lexicon: &'static Lexicon) -> bool {
+    let asks = text.contains(['?', '¿']) || opens_as_question(text, lexicon);
+    asks && Told::of(text, lexicon).says("still-good")
 }
 
 /// "It's done", "looks done to me", said of the bird.

@@ -82,6 +82,9 @@ pub struct Wish {
     pub birds: Option<u8>,
     /// A salted rest shorter than usual is all right.
     pub short_rest: Option<bool>,
+    /// No time was left for a salted rest, so it is salted just before it goes on.
+    #[serde(default)]
+    pub salt_last: Option<bool>,
     /// [`carvetime_core::salt::Strength`].
     #[serde(default)]
     pub strength: Option<String>,
@@ -150,6 +153,9 @@ impl Wish {
             self.ahead = self.ahead.map(|_| false);
         } else if newer.ahead == Some(true) && newer.hot.is_none() {
             self.hot = self.hot.map(|_| false);
+        }
+        if newer.salting.is_some() {
+            self.salt_last = None;
         }
         macro_rules! take_over {
             ($($field:ident),+) => { $(if newer.$field.is_some() { self.$field = newer.$field; })+ };

@@ -119,6 +119,22 @@ fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
     true
 }
 
+/// A pit read hot while it is known to be without heat: it has it again. What is noted of that.
+pub(super) fn burns_again(sitting: &mut Sitting<'_>, pit: Option<Temperature>) -> Option<Text> {
+    pit.filter(|pit| in_fahrenheit(*pit) >= LOWEST_PIT_F)?;
+    let (light, now) = (sitting.light(), sitting.now);
+    let plan = sitting.room.plan.as_mut()?;
+    let since = no_heat::since(plan, now)?;
+    let (on, order) = plan.on_since(now).zip(plan.order(light.zone))?;
+    let (from, dial) = (since.clamp(on, now), in_celsius(order.heat.setting));
+    plan.down_since = None;
+    had(plan, (from, OFF_C), (now, dial), (on, dial));
+    if no_heat::was_cold_too_long(plan, from, now) {
+        plan.alarms.push(RAW_OVER.to_owned());
+    }
+    Some(noted(None, from, on))
+}
+
 /// What was understood.
 fn noted(was_c: Option<f64>, from: Moment, on: Moment) -> Text {
     Text::new(if was_c.is_some() { "cook-air-was" } else { "cook-air-off" })

@@ -420,6 +420,20 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
             let (dinner, to) = only_dinner(&plan.wish, &changed.wish).unwrap_or((now, now));
             late::ask_first(sitting, to, dinner, &late::Outlook::Clash(Box::new(conflict)));
         }
+        // What a bird weighs that was bought is no wish: the plan goes by it, and something else gives way.
+        Some(Err(_)) if is_weighed(plan, &changed.wish) => {
+            plan.remember("mended", None, by, now);
+            let known = news(&plan.wish, &changed.wish);
+            plan.wish = changed.wish;
+            let undo = super::undo::newest(plan);
+            let text = Text::new("room-amended").with("known", Arg::List(known));
+            sitting.answer(text).key("amended").row([button("room-button-undo", &undo)]);
+            let solved = sitting.solve_again();
+            if let Err(conflict) = &solved.outcome {
+                jobs::tell_conflict(sitting, conflict);
+            }
+            board::refresh(sitting);
+        }
         Some(Err(conflict)) => {
             let mut lines = proposal::clash(&conflict);
             lines.extend(proposal::all_offers(&conflict));
@@ -427,6 +441,12 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
         }
         None => {}
     }
+}
+
+/// Only the weight is another, of a bird that is in the house.
+fn is_weighed(plan: &LivePlan, wished: &Wish) -> bool {
+    let bought = plan.job(Step::Buy, 0).is_none_or(|job| job.state != JobState::Waiting);
+    bought && wished.mass_g != plan.wish.mass_g && Wish { mass_g: wished.mass_g, ..plan.wish.clone() } == *wished
 }
 
 /// Dinner as it stands and as it is wished, where nothing else changes.

@@ -74,7 +74,8 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     }
     // What is to be thrown away is not done at any hour.
     let thrown = alarms::stood_too_long(plan);
-    let over = thrown || plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
+    let out = no_heat::since(plan, sitting.now).is_some();
+    let over = thrown || out || plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
     if let (Some(from), Some(to), false) = (plan.ready_from, plan.ready_to, over) {
         // Only today's hours need no day.
         let zone = sitting.zone_or_utc();

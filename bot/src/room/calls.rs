@@ -7,12 +7,11 @@ use super::action::{Action, JobRef};
 use super::ladder::{self, Next};
 use super::live::{CHILL_LIMIT, runs_by_itself};
 use super::sitting::{button, name};
-use super::state::{JobState, LiveJob, Rung};
+use super::state::{JobState, LiveJob, LivePlan, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, no_heat, plan_words};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Step, Thawing};
-use carvetime_core::salt::Strength;
 use chrono::{DateTime, TimeDelta, Utc};
 
 /// A call this late was missed, not delayed.
@@ -263,27 +262,34 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
         }
         text.extend(sitting.room.plan.as_ref().and_then(super::hot_road::at_table));
     }
-    if let (Step::Salt, Some(order)) = (step, &order) {
-        let own = job
-            .owner
-            .or(sitting.room.plan.as_ref().map(|plan| plan.host))
-            .and_then(|id| sitting.people.get(&id)?.own_salt);
-        let strength = sitting.room.plan.as_ref().map_or(Strength::Usual, |plan| dose::strength(&plan.wish));
-        text.extend(dose::lines(order, own, strength, sitting.usual_salt()));
-    }
-    if step == Step::Leftovers {
-        let plan = sitting.room.plan.as_ref();
-        let chilled = plan.is_some_and(|plan| {
-            // Put away too late, it was to be thrown out.
-            let in_time = |job: &LiveJob| matches!(job.state, JobState::Done { at, .. } if at <= job.latest + super::jobs::CHILL_GRACE);
-            plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && in_time(job))
+    if let (Step::Salt | Step::Temper, Some(order), Some(plan)) = (step, &order, plan) {
+        let own = sitting.people.get(&job.owner.unwrap_or(plan.host)).and_then(|person| person.own_salt);
+        let usual = sitting.usual_salt();
+        text.extend(match step {
+            Step::Salt => dose::lines(order, own, dose::strength(&plan.wish), usual),
+            _ => dose::last_lines(order, &plan.wish, own, usual),
         });
-        if sitting.now > job.latest {
-            return vec![Text::new("room-leftovers-over").with("when", Arg::DayClock(job.latest))];
-        }
-        text.extend((!chilled).then(|| Text::new("room-leftovers-if")));
+    }
+    if step == Step::Leftovers && sitting.now > job.latest {
+        return vec![Text::new("room-leftovers-over").with("when", Arg::DayClock(job.latest))];
+    }
+    let kept = plan.is_some_and(|plan| is_chilled(plan));
+    // Cooked ahead and cut up, it was to cool first: carried and warmed only if it did.
+    let cooled_first = job.nth == 0
+        && matches!(step, Step::Pack | Step::Reheat)
+        && plan.is_some_and(|plan| plan.wish.hot != Some(true));
+    if step == Step::Leftovers || cooled_first {
+        text.extend((!kept).then(|| Text::new("room-leftovers-if")));
     }
     text
+}
+
+/// It went into the fridge, and in time.
+fn is_chilled(plan: &LivePlan) -> bool {
+    // Put away too late, it was to be thrown out.
+    let in_time =
+        |job: &LiveJob| matches!(job.state, JobState::Done { at, .. } if at <= job.latest + super::jobs::CHILL_GRACE);
+    plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && in_time(job))
 }
 
 /// Where a rung's call goes, and whom it names there: privately where that works, else one message in the room.

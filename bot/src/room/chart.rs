@@ -60,7 +60,7 @@ impl Chart {
         let curve = |name, spot: Option<SpotOutlook>, read: Vec<(Moment, Temperature)>| {
             let spot = spot?;
             let at = |span: TimeDelta| (sight.on + span).max(now);
-            let ahead = (!spot.reached).then(|| Finish {
+            let ahead = (!spot.reached && sight.cooks()).then(|| Finish {
                 p10: at(spot.spread.p10),
                 p50: at(spot.spread.p50),
                 p90: at(spot.spread.p90),

@@ -43,6 +43,17 @@ pub(super) fn lines(order: &Order, own: Option<OwnSalt>, strength: Strength, usu
     lines
 }
 
+/// The salt of a bird that has no salted rest and is salted as it is dried, where it would have been salted dry.
+pub(super) fn last_lines(order: &Order, wish: &Wish, own: Option<OwnSalt>, usual: Grain) -> Vec<Text> {
+    if wish.salt_last != Some(true) || order.salting != Salting::None {
+        return Vec::new();
+    }
+    let rested = Order { salting: Salting::Dry, ..order.clone() };
+    let lines = lines(&rested, own, strength(wish), usual);
+    let lead = (!lines.is_empty()).then(|| Text::new("plan-call-temper-salt"));
+    lead.into_iter().chain(lines).collect()
+}
+
 fn places(dose: &Dose, salt: &Salt) -> Vec<Text> {
     dose.shares
         .iter()

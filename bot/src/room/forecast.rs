@@ -5,6 +5,7 @@
 
 use super::Sitting;
 use super::live::Light;
+use super::no_heat;
 use super::state::{LivePlan, StoredProfile, StoredReading};
 use crate::ask::exact_span;
 use crate::words::{Arg, Text};
@@ -40,6 +41,8 @@ pub struct Foresight {
     pub outlook: Outlook,
     order: Order,
     now: Moment,
+    /// Since when there has been no heat, as far as told: then no hour is foretold.
+    down: Option<Moment>,
 }
 
 /// A spot that cools over the heat.
@@ -96,7 +99,7 @@ impl Foresight {
             return None;
         }
         let outlook = heat::forecast(&cook, &readings, (light.now - on).max(TimeDelta::zero()));
-        Some(Self { on, cook, readings, outlook, order, now: light.now })
+        Some(Self { on, cook, readings, outlook, order, now: light.now, down: no_heat::since(plan, light.now) })
     }
 
     /// When it comes off.
@@ -191,8 +194,16 @@ impl Foresight {
         falling.min_by(|one, other| in_fahrenheit(one.to).total_cmp(&in_fahrenheit(other.to)))
     }
 
+    /// Whether it cooks, so that an hour can be named.
+    pub fn cooks(&self) -> bool {
+        self.falling().is_none() && self.down.is_none()
+    }
+
     /// The forecast in one line.
     pub fn line(&self) -> Text {
+        if let Some(since) = self.down {
+            return no_heat::clock(since, self.now);
+        }
         if self.falling().is_some() {
             return Text::new("cook-falling");
         }
@@ -229,11 +240,11 @@ impl Foresight {
     /// The whole answer to "when?": all that its picture shows.
     pub fn lines(&self) -> Vec<Text> {
         let mut lines = vec![self.line()];
-        if !self.is_done() && self.falling().is_none() {
+        if !self.is_done() && self.cooks() {
             let spots = [("breast", self.outlook.breast), ("thigh", self.outlook.thigh)];
             lines.extend(spots.into_iter().filter_map(|(name, spot)| Some(self.spot_line(name, &spot?))));
         }
-        lines.push(self.air_line());
+        lines.extend(self.down.is_none().then(|| self.air_line()));
         lines.push(Text::new("cook-dinner").with("dinner", Arg::DayClock(self.dinner())));
         lines.extend(self.doubts().take(MOST_DOUBTS));
         lines.extend(self.decades());
@@ -242,7 +253,7 @@ impl Foresight {
 
     /// What the published tables say of the heat so far, or of a pull now: a fact, no leave to pull. Of stuffing they say nothing.
     fn decades(&self) -> Option<Text> {
-        if self.is_done() || self.cook.bird.stuffed || self.falling().is_some() {
+        if self.is_done() || self.cook.bird.stuffed || !self.cooks() {
             return None;
         }
         if self.outlook.log_reduction >= LOG_TARGET {

@@ -15,7 +15,7 @@ use carvetime_core::plan::{Change as PlanChange, Conflict, Moment, Salting, Step
 use carvetime_core::quantity::fahrenheit;
 use carvetime_core::roast::Cooker;
 use carvetime_core::thaw::{WATER_CHANGE_EVERY, cold_water};
-use chrono::TimeDelta;
+use chrono::{TimeDelta, Timelike};
 use chrono_tz::Tz;
 
 /// What is to be done again, or for the first time, with a bird that is not thawed.
@@ -42,13 +42,22 @@ pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     let needed = salt.or_else(|| waiting(Step::Temper)).or_else(|| waiting(Step::On)).map(|job| job.at);
     let soon = if frozen { SOON } else { SOON_BOUGHT_FRESH };
     if let Some(at) = needed.filter(|at| *at > now + soon) {
-        sitting.answer(Text::new("room-ice-early").with("when", Arg::DayClock(at)));
+        sitting.answer(Text::new("room-ice-early").with("when", Arg::DayClock(look_again(at, zone))));
         return true;
     }
     if !frozen {
         return false;
     }
     again(sitting, Condition::PartThawed)
+}
+
+/// When cold water still has the hours it takes for what ice may be left, and people are up.
+fn look_again(needed: Moment, zone: Tz) -> Moment {
+    const AHEAD: TimeDelta = TimeDelta::hours(8);
+    const UP: u32 = 7;
+    let at = (needed - AHEAD).with_timezone(&zone);
+    let asleep = i64::from(UP.saturating_sub(at.hour())) * 60 - i64::from(at.minute());
+    needed - AHEAD + TimeDelta::minutes(asleep.max(0))
 }
 
 /// It never left the freezer, whoever thought it had: it thaws from now on, the slow way if that still works. `false`: its thawing was not

@@ -143,6 +143,11 @@ pub fn absorb(wish: &mut Wish, order: &Order) {
     wish.stuffed = Some(order.bird.stuffed);
     wish.cooker = Some(order.heat.cooker.name().into());
     wish.setting_c = Some(carvetime_core::quantity::in_celsius(order.heat.setting));
+    if order.salting != Salting::None {
+        wish.salt_last = None;
+    } else if salting(wish) != Salting::None {
+        wish.salt_last = Some(true); // given up for want of time
+    }
     wish.salting = Some(order.salting.name().into());
     wish.thawing = Some(order.thawing.name().into());
     wish.dinner = Some(order.dinner);

@@ -498,7 +498,7 @@ fn of_leftovers(question: Option<&Question>) -> bool {
 }
 
 /// Until when this dinner's own leftovers keep, or that they no longer do.
-fn leftovers_of(sitting: &Sitting<'_>) -> Option<Text> {
+pub(super) fn leftovers_of(sitting: &Sitting<'_>) -> Option<Text> {
     let plan = sitting.room.plan.as_ref()?;
     let job = plan.job(Step::Leftovers, 0)?;
     if spoiled::is_gone(plan) {

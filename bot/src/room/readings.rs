@@ -8,7 +8,7 @@ use super::sitting::{button, labelled};
 use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, alarms, amend, birds, board, doubted, hot_road, jobs, late, may, moves, order,
+    PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, doubted, hot_road, jobs, late, may, moves, order,
     plan_words, spoiled,
 };
 use crate::reading::sentence::{Sentence, What};
@@ -368,8 +368,9 @@ pub(super) fn note(sitting: &mut Sitting<'_>, who: PersonId, reading: &StoredRea
     }
     let spots = spots_of(reading);
     keep(sitting, who, [reading.clone()]);
+    let back = air::burns_again(sitting, spots.pit);
     let noted = Text::new("room-log-noted").with("parts", parts(&spots));
-    answer(sitting, [noted], &spots);
+    answer(sitting, back.into_iter().chain([noted]), &spots);
 }
 
 /// As many readings as one bird's plan keeps: one a minute for sixteen hours.
@@ -465,7 +466,7 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
                 lines.push(sight.line());
                 stays_on(sitting, sight.next_look());
             }
-            let news = if sight.falling().is_some() { News::default() } else { news(sitting, sight) };
+            let news = if sight.cooks() { news(sitting, sight) } else { News::default() };
             lines.extend(news.lines);
             let hotter = |button: &Button| matches!(Action::read(&button.data), Some(Action::Hotter(..)));
             if news.rows.iter().flatten().any(hotter) {

@@ -6,7 +6,9 @@ use super::action::{Action, JobRef};
 use super::sitting::button;
 use super::state::{JobState, StoredReading};
 use super::turn::{How, Urgency};
-use super::{PersonId, Sitting, back_on, board, ice, inside, jobs, plan_words, planning, questions, salted, undo};
+use super::{
+    PersonId, Sitting, back_on, board, ice, inside, jobs, plan_words, planning, questions, salted, spoiled, undo,
+};
 use crate::ask::{Advice, Habit};
 use crate::reading::{self, Happened, Report, ReportKind};
 use crate::words::{Arg, Text};
@@ -132,6 +134,7 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         (None, ReportKind::NotDone) => {
             sitting.answer(Text::new("room-not-yet"));
         }
+        (None, ReportKind::Done) if spoiled::is_of_gone(sitting, report.step) => {}
         // Settled already, or no job of this plan: no more than a nod.
         (None, ReportKind::Done) => {
             sitting.answer(Text::new("room-ok"));

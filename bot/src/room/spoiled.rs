@@ -3,7 +3,7 @@
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::Urgency;
-use super::{Moment, Sitting, alarms, board, plan_words, undo};
+use super::{Moment, Sitting, alarms, board, plan_words, questions, undo};
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
@@ -80,7 +80,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
 /// "Do we really need to throw it out?", "can we eat it?", of what was thrown away: it was. `false`: nobody asks so, or it wasn't.
 pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let freezes = freezes(sitting, text);
-    if !freezes && !reading::asks_to_eat(text, sitting.lexicon()) {
+    let lexicon = sitting.lexicon();
+    let eats = reading::asks_to_eat(text, lexicon) || reading::asks_if_still_good(text, lexicon);
+    if !freezes && !eats {
         return false;
     }
     if says_gone(sitting) {
@@ -91,7 +93,25 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if condemned {
         sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
     }
-    condemned
+    condemned || !freezes && last_day(sitting, text)
+}
+
+/// "Is the turkey still good?" of what was put away: its last day. `false`: it wasn't, or other food is named.
+fn last_day(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let chilled = |job: &LiveJob| matches!(job.state, JobState::Done { .. });
+    let away = sitting.room.plan.as_ref().and_then(|plan| plan.job(Step::Chill, 0)).is_some_and(chilled);
+    let Some(day) = questions::leftovers_of(sitting).filter(|_| away && names_no_other(sitting, text)) else {
+        return false;
+    };
+    sitting.answer(day).urgency(Urgency::Safety);
+    true
+}
+
+/// Every word is known here, and none is of another dish or a drink.
+fn names_no_other(sitting: &Sitting<'_>, text: &str) -> bool {
+    let (lexicon, sentence) = (sitting.lexicon(), Sentence::read(text, sitting.lexicon()));
+    let dish = (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
+    lexicon.talk_words(text).iter().all(|word| lexicon.knows(word)) && !dish && !sentence.has("aside-drink")
 }
 
 /// Its two hours were over, as it was told, or its hour for the fridge is.
@@ -104,9 +124,7 @@ fn is_condemned(plan: &LivePlan, now: Moment) -> bool {
 fn freezes(sitting: &Sitting<'_>, text: &str) -> bool {
     let sentence = Sentence::read(text, sitting.lexicon());
     let cold = sentence.has("place-freezer") || sentence.has("ask-refreeze");
-    let dish = (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
-    let known = sitting.lexicon().talk_words(text).iter().all(|word| sitting.lexicon().knows(word));
-    cold && text.contains(['?', '¿']) && known && !dish && !sentence.has("aside-drink")
+    cold && text.contains(['?', '¿']) && names_no_other(sitting, text)
 }
 
 /// What was thrown away is neither moved nor asked for again: says so. `false`: it wasn't.
@@ -116,6 +134,14 @@ pub(super) fn says_gone(sitting: &mut Sitting<'_>) -> bool {
         sitting.answer(Text::new("cook-gone"));
     }
     gone
+}
+
+/// "Packed", "reheated it", of what was to be thrown away: says so again. `false`: nothing is served of it.
+pub(super) fn is_of_gone(sitting: &mut Sitting<'_>, step: Option<Step>) -> bool {
+    let serves = step.is_some_and(|step| {
+        matches!(step, Step::Carve | Step::Pack | Step::Travel | Step::Reheat | Step::Serve | Step::Chill)
+    });
+    serves && says_gone(sitting)
 }
 
 /// Whether it was thrown away: its last day was called off, and nobody was told to do so.

@@ -48,7 +48,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
 /// has been asked for; and only of an hour near the dinner's. The hour that stands is no news. Beside it: whether the meal is named.
 fn settled(sitting: &Sitting<'_>, text: &str, dinner: Moment, open: bool) -> Option<(Moment, bool)> {
     const NEAR: TimeDelta = TimeDelta::hours(3);
-    let told = reading::settled(text, sitting.lexicon())?;
+    let (text, told) = reading::settled_in(text, sitting.lexicon())?;
     let to = hour(sitting, text, dinner).filter(|to| *to != dinner)?;
     let meant = told.of_meal || (open || may::steer(sitting)) && (to - dinner).abs() <= NEAR;
     meant.then_some((to, told.of_meal))
@@ -140,6 +140,15 @@ fn says_an_hour(sitting: &Sitting<'_>, text: &str) -> bool {
 
 /// The hour asked for, on the day of the dinner.
 fn hour(sitting: &Sitting<'_>, text: &str, dinner: Moment) -> Option<Moment> {
+    if is_of_degrees(text) {
+        return None;
+    }
     let to = reading::read_shift(text, dinner, &sitting.table_ground())?.applied(dinner)?;
     (to > sitting.now && (to - dinner).abs() <= FARTHEST).then_some(to)
+}
+
+/// "Can you eat it at 150?": digits that are a thermometer's sooner than ten to two.
+fn is_of_degrees(text: &str) -> bool {
+    let digits = |word: &str| word.trim_matches(|c: char| !c.is_alphanumeric()).parse::<u16>().ok();
+    text.split_whitespace().filter_map(digits).any(|number| (141..=199).contains(&number))
 }
