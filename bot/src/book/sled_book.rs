@@ -165,6 +165,19 @@ impl SledBook {
         Ok(())
     }
 
+    /// Hands over every row of a shelf as it lies, without a copy.
+    pub(super) fn visit(
+        &self,
+        shelf: Shelf,
+        mut take: impl FnMut(&[u8], &[u8]) -> Result<(), BookError>,
+    ) -> Result<(), BookError> {
+        for row in self.tree(shelf) {
+            let (key, value) = row.map_err(|error| told(error, &self.path))?;
+            take(&key, &value)?;
+        }
+        Ok(())
+    }
+
     fn held_stock(&self) -> MutexGuard<'_, Option<Stock>> {
         self.stock.lock().unwrap_or_else(PoisonError::into_inner)
     }

@@ -3,11 +3,8 @@
 //! It is kept in the store and changes with every commit, in the same transaction. sled drops a page it can't read when it opens, and
 //! goes on as if its rows had never been, or had never changed; a count at the start knows better.
 
-use super::{Book, BookError, Shelf, stored};
+use super::{BookError, Shelf, SledBook, stored};
 use std::thread;
-
-/// Rows counted at a time.
-const CHUNK: usize = 1000;
 
 /// See the module.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
@@ -44,7 +41,7 @@ impl Stock {
     ///
     /// # Errors
     /// [`BookError::Damaged`] where a row can't be read, and those of the book.
-    pub fn count(book: &dyn Book) -> Result<Self, BookError> {
+    pub fn count(book: &SledBook) -> Result<Self, BookError> {
         // Bells are most of the rows where there are many; no shelf depends on another.
         thread::scope(|scope| {
             let counts = Shelf::ALL.map(|shelf| scope.spawn(move || count(book, shelf)));
@@ -59,19 +56,16 @@ impl Stock {
     }
 }
 
-fn count(book: &dyn Book, shelf: Shelf) -> Result<Stock, BookError> {
-    let (mut stock, mut from) = (Stock::default(), Vec::new());
-    loop {
-        let rows = book.rows(shelf, &from, &[u8::MAX; 64], CHUNK)?;
-        let Some((last, _)) = rows.last() else { return Ok(stock) };
-        from = [last.as_slice(), &[0]].concat();
-        for (key, value) in &rows {
-            if stored::unwrap(value).is_none() {
-                return Err(BookError::Damaged { detail: format!("a row of {}", shelf.name()) });
-            }
+fn count(book: &SledBook, shelf: Shelf) -> Result<Stock, BookError> {
+    let mut stock = Stock::default();
+    book.visit(shelf, |key, value| match stored::unwrap(value) {
+        Some(_) => {
             stock.add(shelf, key, value);
+            Ok(())
         }
-    }
+        None => Err(BookError::Damaged { detail: format!("a row of {}", shelf.name()) }),
+    })?;
+    Ok(stock)
 }
 
 fn sum(shelf: Shelf, key: &[u8], value: &[u8]) -> u64 {
