@@ -1,6 +1,6 @@
 //! Books filled beforehand, through the program's own engine.
 
-use carvetime::book::SledBook;
+use carvetime::book::keeper;
 use carvetime::engine::Engine;
 use carvetime::room::state::Room;
 use carvetime::room::{Bell, BellKind, Heard, RoomId, RoomKind, Scene, Speaker, Turn, What};
@@ -14,7 +14,8 @@ const EACH: usize = 20;
 
 /// A book in `data` with `count` bells pending, far ahead, in rooms of 20.
 pub fn bells(data: &Path, count: usize) {
-    let book = SledBook::open(data).expect("an empty folder");
+    // As a server opens it: else its first start takes the book for an earlier program's, and exports it.
+    let (book, _) = keeper::open(data, Utc::now()).expect("an empty folder");
     let engine = Engine::new(Arc::new(book), Arc::new(Voice::new()), far_bells).expect("an empty book");
     let rooms: Vec<Heard> = (1..=count.div_ceil(EACH) as i64).map(hello).collect();
     for batch in rooms.chunks(500) {
