@@ -161,6 +161,46 @@ fn ice_the_evening_before_is_looked_at_again_while_water_can_still_help() {
 }
 
 #[test]
+fn what_it_has_to_reach_is_no_reading() {
+    let mut kitchen = planned("12 lb fresh turkey, we have it, dinner Thursday 5 pm, 9 people, oven at 325, no salt");
+    kitchen.run_to("2027-11-25 12:20");
+    kitchen.among("Ruth", "bird is on");
+    kitchen.run_to("2027-11-25 13:00");
+    for (tag, words) in [
+        ("en-US", "breast should be 165"),
+        ("en-US", "brest must be 165 rite"),
+        ("es-ES", "la pechuga tiene que llegar a 74"),
+        ("fr-FR", "le filet doit atteindre 74"),
+        ("de-DE", "die Brust muss auf 74"),
+        ("pt-BR", "o peito tem que chegar a 74"),
+        ("it-IT", "il petto deve arrivare a 74"),
+    ] {
+        kitchen.scene.room.taste.language = Some(tag.to_owned());
+        kitchen.among("Lou", words);
+        assert!(kitchen.scene.room.plan.as_ref().unwrap().counted().is_empty(), "{tag}: {words}");
+    }
+    kitchen.scene.room.taste.language = Some("en-US".to_owned());
+    kitchen.among("Lou", "breast is 75, should be 165");
+    assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().counted().len(), 1, "75 is read");
+}
+
+#[test]
+fn whoever_has_the_looks_keeps_them_after_each_reading() {
+    let mut kitchen = planned("12 lb fresh turkey, we have it, dinner Thursday 5 pm, 9 people, smoker at 275, no salt");
+    kitchen.say("Lou", "/take check");
+    kitchen.run_to("2027-11-25 11:00");
+    kitchen.among("Ruth", "bird is on");
+    kitchen.run_to("2027-11-25 12:00");
+    kitchen.among("Lou", "breast 70 thigh 75 pit 270");
+    kitchen.run_to("2027-11-25 12:40");
+    kitchen.among("Ruth", "pit 262");
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    let looks = plan.jobs.iter().filter(|job| job.step() == Some(Step::Check) && job.state == JobState::Waiting);
+    let owners: Vec<_> = looks.map(|job| job.owner).collect();
+    assert!(!owners.is_empty() && owners.iter().all(Option::is_some), "{owners:?}");
+}
+
+#[test]
 fn about_so_many_and_children_are_all_counted() {
     let mass = |tag: &str, words: &str| {
         let now = "2026-12-20T18:00:00Z".parse().unwrap();

@@ -537,6 +537,7 @@ lexicon-talk-everything = alles, alle, alles von mir, meine aufgaben, alle meine
 lexicon-talk-kind-check = temperaturen, temperatur, thermometer, messen, messungen, kerntemperatur
 lexicon-talk-meat = fleisch, temperatur, temperaturen, temp, kerntemperatur, fühler, thermometer, scheiben, stücke, reste, grad, f, c, fahrenheit, celsius, kern
 lexicon-talk-meat-reads = bei, auf, in, im, mitte, innen, drin, zeigt, misst, gemessen, liest, steht, hat, noch, immer, nur, etwa, ca, circa, ungefähr, fast, runter, gefallen, überall, zu, knapp, rund, an, dicksten, stelle, hält, halten, warm
+lexicon-talk-wanted-degrees = muss auf, soll auf, sollte auf, muss, soll, sollte, müsste, muss bei, soll bei, braucht, bis, muss mindestens, sollte mindestens
 lexicon-talk-meat-tells = zeigt, misst, gemessen, liest, jetzt, noch, gefallen, runter, hält
 lexicon-talk-meat-rests = kühlbox, box, thermobox, warmhaltebox, folie, handtüchern, decke, ruht
 lexicon-talk-short-breast = b, br, bru, brst

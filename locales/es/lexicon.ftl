@@ -522,6 +522,7 @@ lexicon-talk-everything = todo, todos, todas, todo lo mío, mis tareas, todas mi
 lexicon-talk-kind-check = temperaturas, la temperatura, temperatura, termómetro, lecturas, mediciones, checo temperatura, checo temperaturas, checar temperatura, checar temperaturas, reviso temperatura, reviso temperaturas
 lexicon-talk-meat = carne, temperatura, temperaturas, temp, sonda, termómetro, lonchas, rebanadas, trozos, sobras, grados, grado, f, c, fahrenheit, celsius
 lexicon-talk-meat-reads = a, en, del, centro, dentro, interior, marca, marcan, lee, dice, muestra, todavía, aún, solo, unos, unas, casi, bajó, baja, bajado, ha, va, por, partes, ya, sigue, hasta, como, ahorita, mide, tiene, quedó, más, gruesa, parte, mantiene, manteniendo
+lexicon-talk-wanted-degrees = debe estar a, tiene que estar a, debería estar a, tiene que llegar a, debe llegar a, debería llegar a, tiene que marcar, debe marcar, debería marcar, hasta que llegue a, hasta que marque, debe estar en, tiene que estar en
 lexicon-talk-meat-tells = marca, marcan, lee, dice, muestra, ahora, todavía, bajó, mide, sigue, mantiene
 lexicon-talk-meat-rests = hielera, caja, cava, papel, aluminio, toallas, envuelto, envuelta, reposando, reposo
 lexicon-talk-short-breast = p, pe, pech, pec, pch

@@ -522,6 +522,7 @@ lexicon-talk-everything = tout, toutes, tous, tout le mien, mes tâches, toutes 
 lexicon-talk-kind-check = températures, température, thermomètre, sonde, relevés
 lexicon-talk-meat = viande, température, températures, temp, sonde, thermomètre, tranches, morceaux, restes, degrés, degré, f, c, fahrenheit, celsius
 lexicon-talk-meat-reads = à, a, au, en, cœur, coeur, dedans, milieu, centre, marque, affiche, indique, lit, encore, toujours, seulement, environ, presque, descendu, descendue, tombé, tombée, partout, là, fait, d', de, vers, épais, plus, tient, maintenue, maintenu
+lexicon-talk-wanted-degrees = doit être à, doit faire, doit atteindre, devrait être à, devrait faire, devrait atteindre, doit monter à, doit arriver à, jusqu'à, doit afficher, devrait afficher
 lexicon-talk-meat-tells = marque, affiche, indique, lit, maintenant, encore, descendu, descendue, tombé, tombée, tient
 lexicon-talk-meat-rests = glacière, boîte, caisse, papier, alu, aluminium, serviettes, emballée, emballé, repos, repose
 lexicon-talk-short-breast = p, po, poit, bl, bla, poi

@@ -611,6 +611,7 @@ lexicon-talk-everything = tutto, tutti, tutte, tutto il mio, i miei compiti, tut
 lexicon-talk-kind-check = temperature, temperatura, termometro, misurazioni, misure
 lexicon-talk-meat = carne, temperatura, temperature, temp, sonda, termometro, fette, pezzi, avanzi, gradi, grado, f, c, fahrenheit, celsius
 lexicon-talk-meat-reads = a, al, nel, di, del, della, cuore, centro, dentro, mezzo, segna, legge, misura, mostra, dice, ancora, solo, circa, quasi, sceso, scesa, scende, dappertutto, ovunque, fa, siamo, più, parte, spessa, alla, tiene, mantiene, riposa
+lexicon-talk-wanted-degrees = deve essere a, deve arrivare a, dovrebbe essere a, deve raggiungere, deve raggiungere i, finché non arriva a, deve segnare, dovrebbe segnare, bisogna arrivare a
 lexicon-talk-meat-tells = segna, legge, misura, mostra, dice, adesso, ora, ancora, sceso, scesa, mantiene
 lexicon-talk-meat-rests = ghiacciaia, scatola, stagnola, asciugamani, borsa, termica, avvolto, avvolta, riposo, riposa
 lexicon-talk-short-breast = p, pe, pet, pt

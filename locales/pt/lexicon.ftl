@@ -521,6 +521,7 @@ lexicon-talk-everything = tudo, todos, todas, minhas tarefas, todas as minhas ta
 lexicon-talk-kind-check = temperaturas, temperatura, termômetro, medir, medições, leituras
 lexicon-talk-meat = carne, temperatura, temperaturas, temp, sonda, termômetro, termómetro, fatias, pedaços, sobras, graus, grau, f, c, fahrenheit, celsius
 lexicon-talk-meat-reads = a, em, no, na, do, da, centro, dentro, meio, marca, marcando, mostra, lê, diz, ainda, só, apenas, uns, quase, caiu, baixou, desceu, com, deu, dando, continua, até, por, toda, parte, mede, mais, grossa, mantém, mantendo
+lexicon-talk-wanted-degrees = tem que estar a, tem que estar em, deve estar a, deve estar em, precisa chegar a, precisa chegar em, tem que chegar a, tem que chegar em, deve chegar a, deveria estar a, até chegar a, tem que marcar, deve marcar
 lexicon-talk-meat-tells = marca, marcando, mostra, lê, diz, agora, ainda, caiu, baixou, desceu, mede, mantém
 lexicon-talk-meat-rests = cooler, caixa, térmica, isopor, papel, alumínio, toalhas, enrolado, enrolada, descansando, descanso
 lexicon-talk-short-breast = p, pe, pei, pto

@@ -4,6 +4,7 @@
 //! knows the plan.
 
 use super::ground::Ground;
+use super::lexicon::Lexicon;
 use super::problem::{Problem, READING_C};
 use super::sentence::Sentence;
 use super::shorthand::spelled_out;
@@ -109,7 +110,7 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         Some(When::Hour(hour)) => Some(lately(ground, hour)?),
         Some(When::Day(_)) | None => ago(&sentence, ground, &mut taken),
     };
-    numbers.retain(|n| taken.get(n.at) == Some(&false));
+    numbers.retain(|n| taken.get(n.at) == Some(&false) && !is_wanted(&sentence, n.at, ground.lexicon));
     let readings = if !has_place(&sentence) {
         in_order(&numbers, ground.metric)
     } else {
@@ -134,6 +135,13 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         return Err(Problem::Future(at));
     }
     Ok(Some(Log { readings, at: at.map(|at| at.min(ground.now)) }))
+}
+
+/// "Breast should be 165": what it has to reach is no reading of it.
+fn is_wanted(s: &Sentence, at: usize, lexicon: &'static Lexicon) -> bool {
+    const MOST_WORDS: usize = 4;
+    (1..=MOST_WORDS.min(at))
+        .any(|many| lexicon.talk(&lexicon.talk_words(s.quote(at - many, at - 1)).join(" "), "wanted-degrees"))
 }
 
 /// The moment of an hour that was read: within the last half day, else it is still to come.

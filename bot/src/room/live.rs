@@ -189,10 +189,12 @@ impl LivePlan {
         let is_look = |job: &LiveJob| job.step() == Some(Step::Check) && job.state == JobState::Waiting;
         let first = self.jobs.iter().find(|job| is_look(job)).cloned();
         let offered = self.jobs.iter().filter(|job| job.step() == Some(Step::Check)).map(|job| job.offered).max();
+        // Whoever has the looks has the next one as well.
+        let last = self.jobs.iter().filter(|job| job.step() == Some(Step::Check)).max_by_key(|job| job.nth).cloned();
         self.jobs.retain(|job| !is_look(job));
         let nth = self.jobs.iter().filter(|job| job.step() == Some(Step::Check)).map(|job| job.nth.saturating_add(1));
         let nth = nth.max().unwrap_or(0);
-        let (owner, called_in) = first.map(|job| (job.owner, job.called_in)).unwrap_or_default();
+        let (owner, called_in) = first.or(last).map(|job| (job.owner, job.called_in)).unwrap_or_default();
         self.jobs.push(LiveJob {
             step: Step::Check.name().into(),
             nth,
