@@ -273,7 +273,7 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
     if step == Step::Leftovers && sitting.now > job.latest {
         return vec![Text::new("room-leftovers-over").with("when", Arg::DayClock(job.latest))];
     }
-    let kept = plan.is_some_and(|plan| is_chilled(plan));
+    let kept = plan.is_some_and(is_chilled);
     // Cooked ahead and cut up, it was to cool first: carried and warmed only if it did.
     let cooled_first = job.nth == 0
         && matches!(step, Step::Pack | Step::Reheat)

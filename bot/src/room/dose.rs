@@ -48,7 +48,7 @@ pub(super) fn last_lines(order: &Order, wish: &Wish, own: Option<OwnSalt>, usual
     if wish.salt_last != Some(true) || order.salting != Salting::None {
         return Vec::new();
     }
-    let rested = Order { salting: Salting::Dry, ..order.clone() };
+    let rested = Order { salting: Salting::Dry, ..*order };
     let lines = lines(&rested, own, strength(wish), usual);
     let lead = (!lines.is_empty()).then(|| Text::new("plan-call-temper-salt"));
     lead.into_iter().chain(lines).collect()
