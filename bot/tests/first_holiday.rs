@@ -1,4 +1,4 @@
-//! What families said when they tried a whole holiday, and were not heard or heard wrong.
+//! What first users say through a whole holiday, and was not heard or heard wrong.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 #[path = "common/kitchen.rs"]
