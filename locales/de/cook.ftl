@@ -151,6 +151,8 @@ cook-reheat-only = Das gilt nur, wenn es bis { $by } im Kühlschrank war; gesagt
 cook-gone = Das stand zu lange draußen und kommt weg, was es auch zeigt. Tut mir leid. Damit ist nichts mehr zu tun.
 cook-tossed = Das war richtig, und es tut mir leid. Wegen dieses Vogels melde ich mich nicht mehr.
 cook-tossed-rest = Das war richtig. Deswegen melde ich mich nicht mehr.
+cook-tossed-raw = Für diesen Vogel melde ich mich nicht mehr.
+cook-new-bird = Sobald ein neuer Vogel da ist, sag mir, wie schwer er ist und ob frisch oder gefroren: Ich plane dasselbe Essen damit.
 cook-setting = Im Plan stehen { $setting }.
 cook-standing = Seit { $off } heraus: bis { $by } tranchiert, gegessen und im Kühlschrank, außer es bleibt bei { $hot } oder mehr.
 

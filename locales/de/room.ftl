@@ -132,6 +132,7 @@ room-ask-dinner = Wann wird gegessen? Tag und Uhrzeit: „Donnerstag 17 Uhr“.
 room-ask-dinner-hour = Um wie viel Uhr wird gegessen? „17 Uhr“
 room-ask-dinner-day = An welchem Tag? „Donnerstag“, „25. November“
 room-ask-size = Wie schwer ist der Vogel, oder wie viele essen mit? „6,5 kg“ oder „11 Personen“
+room-ask-weight = Wie schwer ist der neue? Es steht auf dem Etikett: „6,5 kg“.
 room-ask-condition = Ist der Vogel gefroren?
 room-ask-cooker = Worin garst du ihn?
 room-ask-drive = Wie lange dauert die Fahrt?

@@ -165,6 +165,8 @@ cook-reheat-only = That holds only if it was in the fridge by { $by }; nobody ha
 cook-gone = That one stood out too long and gets thrown away, whatever it reads. I’m sorry. Nothing more is due for it.
 cook-tossed = That was right, and I’m sorry. I’ll call for nothing more with that bird.
 cook-tossed-rest = That was right. I’ll call for nothing more with it.
+cook-tossed-raw = I’ll call for nothing more with that bird.
+cook-new-bird = Once there’s another bird, tell me its weight and whether it’s fresh or frozen: I’ll plan the same dinner with it.
 cook-setting = The plan has { $setting }.
 cook-standing = Off the heat since { $off }: carved, eaten and in the fridge by { $by }, unless it stays at { $hot } or hotter.
 

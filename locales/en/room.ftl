@@ -127,6 +127,7 @@ room-ask-dinner = When is dinner? Day and hour: “Thursday 5 pm”.
 room-ask-dinner-hour = What time is dinner? “5 pm”
 room-ask-dinner-day = Which day? “Thursday”, “25 November”
 room-ask-size = How heavy is the bird, or how many are eating? “{ units-example-bird }” or “11 people”
+room-ask-weight = How heavy is the new one? It’s on the label: “{ units-example-bird }”.
 room-ask-condition = Is the bird frozen?
 room-ask-cooker = What will you cook it in?
 room-ask-drive = How long is the drive?

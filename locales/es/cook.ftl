@@ -151,6 +151,8 @@ cook-reheat-only = Eso vale solo si estaba { -fridge(form: "in") } antes de { $b
 cook-gone = Esa estuvo fuera demasiado tiempo y se tira, marque lo que marque. Lo siento. No queda nada por hacer con ella.
 cook-tossed = Fue lo correcto, y lo siento. Por esa ave ya no aviso.
 cook-tossed-rest = Fue lo correcto. Por eso ya no aviso.
+cook-tossed-raw = Con esa ave ya no aviso de nada.
+cook-new-bird = Cuando haya otra ave, dime cuánto pesa y si es fresca o congelada: planeo la misma cena con ella.
 cook-setting = El plan dice { $setting }.
 cook-standing = Fuera del fuego desde las { $off }: trinchado, comido y { -fridge(form: "in") } antes de las { $by }, salvo que siga a { $hot } o más.
 

@@ -145,6 +145,7 @@ room-ask-dinner = ¿Cuándo se come? Día y hora: «jueves a { units-example-hou
 room-ask-dinner-hour = ¿A qué hora se come? «a { units-example-hour }»
 room-ask-dinner-day = ¿Qué día? «jueves», «25 de noviembre»
 room-ask-size = ¿Cuánto pesa el ave, o cuántos a la mesa? «{ units-example-bird }» u «11 personas»
+room-ask-weight = ¿Cuánto pesa la nueva? Lo dice la etiqueta: «{ units-example-bird }».
 room-ask-condition = ¿El ave está congelada?
 room-ask-cooker = ¿Dónde la vas a asar?
 room-ask-drive = ¿Cuánto dura el viaje?

@@ -151,6 +151,8 @@ cook-reheat-only = Ça ne vaut que si c’était au frigo avant { $by } ; perso
 cook-gone = Celle-ci est restée dehors trop longtemps et se jette, quoi qu’elle affiche. Désolé. Il n’y a plus rien à faire avec.
 cook-tossed = Tu as bien fait, et je suis désolé. Plus de rappels pour cette volaille.
 cook-tossed-rest = Tu as bien fait. Plus de rappels pour ça.
+cook-tossed-raw = Plus de rappels pour celle-ci.
+cook-new-bird = Dès que tu en as une autre, dis-moi son poids et si elle est fraîche ou surgelée : je prévois le même repas avec.
 cook-setting = Le plan dit { $setting }.
 cook-standing = Hors du feu depuis { $off } : découpée, mangée et au frigo avant { $by }, sauf si elle reste à { $hot } ou plus.
 

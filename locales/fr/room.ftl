@@ -155,6 +155,7 @@ room-ask-dinner = On mange quand ? Jour et heure : « jeudi à 17 h ».
 room-ask-dinner-hour = On mange à quelle heure ? « 17 h »
 room-ask-dinner-day = Quel jour ? « jeudi », « 25 novembre »
 room-ask-size = Elle pèse combien, ou vous serez combien à table ? « 6,5 kg » ou « 11 personnes »
+room-ask-weight = Elle pèse combien, la nouvelle ? C’est sur l’étiquette : « 6,5 kg ».
 room-ask-condition = La volaille est congelée ?
 room-ask-cooker = Tu la cuis dans quoi ?
 room-ask-drive = Combien de temps de route ?

@@ -153,6 +153,8 @@ cook-reheat-only = Vale solo se era in frigo entro { $by }; nessuno l’ha detto
 cook-gone = Quello è rimasto fuori troppo a lungo e si butta, qualunque cosa segni. Mi dispiace. Non c’è più niente da fare.
 cook-tossed = Era giusto, e mi dispiace. Per quel volatile non chiamo più.
 cook-tossed-rest = Era giusto. Per quello non chiamo più.
+cook-tossed-raw = Per quel volatile non chiamo più.
+cook-new-bird = Quando c’è un altro volatile, dimmi quanto pesa e se è fresco o surgelato: pianifico la stessa cena.
 cook-setting = Il piano dice { $setting }.
 cook-standing = Fuori dal fuoco dalle { $off }: tagliato, mangiato e in frigo entro le { $by }, salvo che resti a { $hot } o più.
 

@@ -145,6 +145,7 @@ room-ask-dinner = Quando si mangia? Giorno e ora: “giovedì alle 17”.
 room-ask-dinner-hour = A che ora si mangia? “17:30”
 room-ask-dinner-day = Che giorno? “giovedì”, “25 novembre”
 room-ask-size = Quanto pesa, o in quanti siete? “6,5 kg” o “11 persone”
+room-ask-weight = Quanto pesa il nuovo? È sull’etichetta: “6,5 kg”.
 room-ask-condition = È congelato?
 room-ask-cooker = Dove lo cuoci?
 room-ask-drive = Quanto dura il viaggio?

@@ -151,6 +151,8 @@ cook-reheat-only = Isso só vale se estava na geladeira até { $by }; ninguém d
 cook-gone = Essa ficou fora tempo demais e vai para o lixo, marque o que marcar. Sinto muito. Não há mais nada a fazer com ela.
 cook-tossed = Foi o certo, e sinto muito. Não aviso mais por essa ave.
 cook-tossed-rest = Foi o certo. Por isso não aviso mais.
+cook-tossed-raw = Dessa ave não aviso mais nada.
+cook-new-bird = Quando houver outra ave, me diga quanto pesa e se é fresca ou congelada: planejo o mesmo jantar com ela.
 cook-setting = O plano diz { $setting }.
 cook-standing = Fora do fogo desde { $off }: cortado, comido e na geladeira até { $by }, a não ser que fique a { $hot } ou mais.
 

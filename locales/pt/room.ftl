@@ -124,6 +124,7 @@ room-ask-dinner = Quando é o jantar? Dia e hora: “quinta às 17h”.
 room-ask-dinner-hour = A que horas é o jantar? “17h”
 room-ask-dinner-day = Que dia? “quinta”, “25 de novembro”
 room-ask-size = Quanto pesa a ave, ou quantos vão comer? “6,5 kg” ou “11 pessoas”
+room-ask-weight = Quanto pesa a nova? Está na etiqueta: “6,5 kg”.
 room-ask-condition = A ave está congelada?
 room-ask-cooker = Onde você vai assar?
 room-ask-drive = Quanto tempo de viagem?

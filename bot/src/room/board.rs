@@ -97,8 +97,8 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     if !done.is_empty() {
         lines.push(Text::new("room-board-done").with("jobs", Arg::List(done)));
     }
-    if ahead.is_empty() {
-        let gone = spoiled::is_gone(plan);
+    let gone = spoiled::is_gone(plan);
+    if ahead.is_empty() || gone {
         lines.push(Text::new(if gone { "cook-gone" } else { "room-board-all-done" }));
     }
     lines.extend(birds::beside_line(sitting));

@@ -80,6 +80,7 @@ impl LivePlan {
             eve_told: false,
             clash: None,
             calendar: None,
+            in_doubt: None,
         };
         plan.adopt(schedule, now);
         plan

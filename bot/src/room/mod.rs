@@ -49,6 +49,7 @@ mod misplaced;
 mod misread;
 mod moves;
 mod naming;
+mod new_bird;
 mod no_heat;
 mod offered;
 mod offering;
@@ -231,6 +232,9 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
     if dishes::told(sitting, rest) || dishes::shelves_told(sitting, rest) {
         return;
     }
+    if new_bird::planned(sitting, who, rest) {
+        return;
+    }
     let (wish, problems) = planning::read(sitting, rest);
     // "/plan dinner is an hour later", "/plan no salt" of a dinner that is planned change that one.
     // "/plan 16 lb" of a bird that is planned is that one's weight.
@@ -312,6 +316,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         {
             return;
         }
+    }
+    if !edited && (new_bird::told(sitting, text, addressed) || spoiled::of_gone(sitting, text)) {
+        return;
     }
     let done = |sitting: &mut Sitting<'_>| match addressed {
         true => done_yet::told(sitting, text),

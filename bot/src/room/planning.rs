@@ -8,13 +8,14 @@ use super::sitting::button;
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
 use super::{
-    PersonId, RoomKind, Sitting, birds, board, calls, dishes, eve, feedback, may, own_kitchen, proposal, questions,
-    stray, way_out,
+    PersonId, RoomKind, Sitting, birds, board, calls, dishes, eve, feedback, may, new_bird, own_kitchen, proposal,
+    questions, stray, way_out,
 };
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{self, Conflict, Order, Schedule};
+use carvetime_core::plan::{self, Conflict, Fact, Order, Schedule};
+use carvetime_core::quantity::{in_grams, kilograms, pounds};
 use chrono::TimeDelta;
 
 /// A proposal accepted within this time is taken as it was shown.
@@ -148,6 +149,15 @@ fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut
         {
             wish.adults = number.filter(|n| (1.0..=200.0).contains(n)).map(|n| n as u16);
         }
+        Question::Weight if wish.mass_g.is_none() && !(0..sentence.len()).any(|at| is_of_bird(&sentence, at)) => {
+            /// As any bird weighs, in pounds and in kilograms.
+            const POUNDS: std::ops::RangeInclusive<f64> = 2.0..=40.0;
+            const KILOGRAMS: std::ops::RangeInclusive<f64> = 1.0..=18.0;
+            let us = sitting.us_units();
+            let told = (0..sentence.len()).find_map(|at| sentence.number(at));
+            let told = told.filter(|n| if us { POUNDS } else { KILOGRAMS }.contains(n));
+            wish.mass_g = told.map(|n| in_grams(if us { pounds(n) } else { kilograms(n) }));
+        }
         Question::Condition if wish.condition.is_none() => {
             wish.condition = is_frozen(sitting, text).map(|frozen| if frozen { "frozen" } else { "fresh" }.to_owned());
         }
@@ -240,7 +250,7 @@ pub(super) fn go_on(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     complete_dinner(sitting, &mut draft.wish);
     own_kitchen::fill(sitting, who, &mut draft.wish);
     draft.suggestion = None;
-    draft.asked = if sitting.zone().is_none() { Some(Question::Zone) } else { gap(&draft.wish) };
+    draft.asked = if sitting.zone().is_none() { Some(Question::Zone) } else { missing(&draft) };
     draft.asked_at = draft.asked.map(|_| sitting.now);
     let asked = draft.asked;
     let wish = draft.wish.clone();
@@ -249,6 +259,12 @@ pub(super) fn go_on(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
         Some(question) => ask(sitting, who, question, &wish, how),
         None => propose(sitting, who, how),
     }
+}
+
+/// What is still to be asked of it. A bird bought in place of another has a weight, whatever would feed as many.
+pub(super) fn missing(draft: &Draft) -> Option<Question> {
+    let unweighed = draft.replaces.is_some() && draft.wish.mass_g.is_none();
+    if unweighed { Some(Question::Weight) } else { gap(&draft.wish) }
 }
 
 fn ask(sitting: &mut Sitting<'_>, who: PersonId, question: Question, wish: &Wish, how: How) {
@@ -263,6 +279,7 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, question: Question, wish: &Wish
         Question::DinnerHour => "room-ask-dinner-hour",
         Question::DinnerDay => "room-ask-dinner-day",
         Question::Size => "room-ask-size",
+        Question::Weight => "room-ask-weight",
         Question::Condition => "room-ask-condition",
         Question::Cooker => "room-ask-cooker",
         Question::Drive => "room-ask-drive",
@@ -297,7 +314,10 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, question: Question, wish: &Wish
         Question::Zone => say.ask_place = private,
         _ => {}
     }
-    let typed = matches!(question, Question::Zone | Question::Dinner | Question::DinnerHour | Question::Size);
+    let typed = matches!(
+        question,
+        Question::Zone | Question::Dinner | Question::DinnerHour | Question::Size | Question::Weight
+    );
     // The platform takes a reply field or buttons, not both. In a private chat everything typed is read anyway.
     say.ask_reply = typed && !private;
     if question != Question::Zone && !say.ask_reply {
@@ -310,9 +330,11 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let (zone, now) = (sitting.zone_or_utc(), sitting.now);
     let Some(draft) = sitting.room.drafts.get_mut(&who) else { return };
     draft.proposed_at = Some(now);
-    let wish = draft.wish.clone();
+    let (wish, draft) = (draft.wish.clone(), draft.clone());
+    let replaces = new_bird::replaced(sitting, &draft);
+    let facts = new_bird::done_dishes(sitting, replaces);
     let mut shared = Vec::new();
-    let (text, offers) = match solve(&wish, zone, sitting.now) {
+    let (text, offers) = match solve(&wish, zone, &facts, sitting.now) {
         Ok(Some(Solved::Works(order, schedule))) => {
             shared = birds::same_heat(sitting, who, &order, &schedule);
             shared.extend(proposal::start(&wish, &schedule));
@@ -339,13 +361,14 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
         Err(error) => return refuse(sitting, who, of_order(error)),
     };
     let mut text = text;
-    text.extend(shared);
+    // The bird whose place it takes is in nobody's way.
+    text.extend(shared.into_iter().filter(|_| replaces.is_none()));
     text.extend(proposal::beside(&wish));
     text.extend(sitting.people.get(&who).and_then(own_kitchen::too_warm));
     let (last_time, better) = feedback::last_time(sitting, who);
     text.extend(last_time);
     let hopeless = offers.as_ref().is_some_and(Vec::is_empty);
-    let standing = if hopeless { None } else { birds::choice(sitting, who) };
+    let standing = if hopeless || replaces.is_some() { None } else { birds::choice(sitting, who) };
     let say = sitting.answer_all(text).key(draft_key(who)).how(how);
     let accept = (!hopeless && standing.is_none()).then(|| button("room-button-accept", &Action::Accept(who)));
     if let Some((line, buttons)) = standing {
@@ -364,8 +387,13 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     }
 }
 
-fn solve(wish: &Wish, zone: chrono_tz::Tz, now: plan::Moment) -> Result<Option<Solved>, order::OrderError> {
-    Ok(order::order(wish, zone)?.map(|order| match plan::solve(&order, &[], now) {
+fn solve(
+    wish: &Wish,
+    zone: chrono_tz::Tz,
+    facts: &[Fact],
+    now: plan::Moment,
+) -> Result<Option<Solved>, order::OrderError> {
+    Ok(order::order(wish, zone)?.map(|order| match plan::solve(&order, facts, now) {
         Ok(schedule) => Solved::Works(order, Box::new(schedule)),
         Err(conflict) => Solved::Clashes(order, Box::new(conflict)),
     }))
@@ -466,7 +494,11 @@ pub(super) fn is_proposed(sitting: &Sitting<'_>, who: PersonId) -> bool {
 
 /// `Accept`. Where something is planned already, whether it joins that or takes its place is asked first.
 pub(super) fn accept(sitting: &mut Sitting<'_>, who: PersonId) {
-    if sitting.room.drafts.contains_key(&who) && !birds::standing(sitting).is_empty() {
+    let draft = sitting.room.drafts.get(&who).cloned();
+    if let Some(serial) = draft.as_ref().and_then(|draft| new_bird::replaced(sitting, draft)) {
+        return in_its_place(sitting, who, serial);
+    }
+    if draft.is_some() && !birds::standing(sitting).is_empty() {
         return go_on(sitting, who, How::Edit);
     }
     let Some(plan) = accepted(sitting, who) else { return };
@@ -486,6 +518,15 @@ pub(super) fn beside(sitting: &mut Sitting<'_>, who: PersonId) {
     plan.beside = standing > 0;
     sitting.hold(None);
     sitting.room.plan = Some(plan);
+    begin(sitting, who);
+}
+
+/// In place of a plan whose bird was thrown away: it was theirs to give up already.
+fn in_its_place(sitting: &mut Sitting<'_>, who: PersonId, serial: u32) {
+    sitting.hold(Some(serial));
+    let Some(plan) = accepted(sitting, who) else { return };
+    let Some(old) = sitting.room.end_plan(sitting.now) else { return };
+    sitting.room.plan = Some(new_bird::in_place(old, plan));
     begin(sitting, who);
 }
 
@@ -511,14 +552,15 @@ fn accepted(sitting: &mut Sitting<'_>, who: PersonId) -> Option<LivePlan> {
         return None;
     };
     let zone = sitting.zone_or_utc();
-    if gap(&draft.wish).is_some() {
+    if missing(&draft).is_some() {
         go_on(sitting, who, How::Edit);
         return None;
     }
+    let facts = new_bird::done_dishes(sitting, new_bird::replaced(sitting, &draft));
     let mut wish = draft.suggestion.unwrap_or(draft.wish);
     // What is accepted is what was shown, unless it has been lying about.
     let shown = draft.proposed_at.filter(|at| sitting.now - *at < FRESH).unwrap_or(sitting.now);
-    let Ok(Some(Solved::Works(order, schedule))) = solve(&wish, zone, shown) else {
+    let Ok(Some(Solved::Works(order, schedule))) = solve(&wish, zone, &facts, shown) else {
         go_on(sitting, who, How::Edit);
         return None;
     };
@@ -639,16 +681,17 @@ pub(super) fn pick(sitting: &mut Sitting<'_>, who: PersonId, field: &str, value:
 pub(super) fn offer(sitting: &mut Sitting<'_>, who: PersonId, way: Mark) {
     let zone = sitting.zone_or_utc();
     let Some(draft) = sitting.room.drafts.get(&who).cloned() else { return gone(sitting) };
-    let mut wish = draft.wish;
+    let (mut wish, replaces) = (draft.wish.clone(), draft.replaces);
+    let facts = new_bird::done_dishes(sitting, new_bird::replaced(sitting, &draft));
     let Ok(Some(order)) = order::order(&wish, zone) else { return gone(sitting) };
-    if let Ok(Some(Solved::Clashes(_, conflict))) = solve(&wish, zone, sitting.now) {
+    if let Ok(Some(Solved::Clashes(_, conflict))) = solve(&wish, zone, &facts, sitting.now) {
         let Some(offer) = way_out::meant(&conflict, &wish.dishes, way) else {
             gone(sitting);
             return go_on(sitting, who, How::New);
         };
         order::absorb(&mut wish, &offer.change.apply(&order));
     }
-    sitting.room.drafts.insert(who, Draft { wish, ..Draft::default() });
+    sitting.room.drafts.insert(who, Draft { wish, replaces, ..Draft::default() });
     go_on(sitting, who, How::Edit);
 }
 
@@ -657,7 +700,8 @@ pub(super) fn why(sitting: &mut Sitting<'_>, who: PersonId) {
     let zone = sitting.zone_or_utc();
     let Some(draft) = sitting.room.drafts.get(&who) else { return gone(sitting) };
     let wish = draft.suggestion.as_ref().unwrap_or(&draft.wish);
-    if let Ok(Some(Solved::Works(_, schedule))) = solve(wish, zone, sitting.now) {
+    let facts = new_bird::done_dishes(sitting, new_bird::replaced(sitting, draft));
+    if let Ok(Some(Solved::Works(_, schedule))) = solve(wish, zone, &facts, sitting.now) {
         let text = proposal::reasons(&schedule);
         let say = sitting.answer(Text::new("room-why"));
         say.lines(text);
@@ -668,7 +712,8 @@ pub(super) fn why(sitting: &mut Sitting<'_>, who: PersonId) {
 pub(super) fn proposed(sitting: &Sitting<'_>, who: PersonId) -> Option<(Order, Wish, Schedule)> {
     let draft = sitting.room.drafts.get(&who).filter(|draft| draft.asked.is_none())?;
     let wish = draft.suggestion.as_ref().unwrap_or(&draft.wish);
-    match solve(wish, sitting.zone_or_utc(), sitting.now) {
+    let facts = new_bird::done_dishes(sitting, new_bird::replaced(sitting, draft));
+    match solve(wish, sitting.zone_or_utc(), &facts, sitting.now) {
         Ok(Some(Solved::Works(order, schedule))) => Some((order, wish.clone(), *schedule)),
         _ => None,
     }

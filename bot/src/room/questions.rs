@@ -6,7 +6,9 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
-use super::{PersonId, RoomKind, Sitting, air, amend, dose, help, order, own_kitchen, plan_words, salted, spoiled};
+use super::{
+    PersonId, RoomKind, Sitting, air, amend, dose, help, new_bird, order, own_kitchen, plan_words, salted, spoiled,
+};
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
 use crate::words::{Arg, Text};
@@ -65,8 +67,23 @@ pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
         Err(NotUnderstood::Unknown) if addressed => help::unread(sitting),
         // What is wrong with a number nobody told it is nobody's business.
         Err(_) if !addressed => {}
-        _ => answer(sitting, text),
+        _ => {
+            answer(sitting, text);
+            condemns(sitting, text);
+        }
     }
+}
+
+/// The raw bird is to be thrown away, as that answer said, or may have to be.
+fn condemns(sitting: &mut Sitting<'_>, text: &str) {
+    if !is_raw_still(sitting) {
+        return;
+    }
+    let asker = asker(sitting);
+    let Ok(question) = ask::read_question(text, &asker) else { return };
+    let discard = |answer: &Answer| answer.values.iter().any(|value| value.name == "discard" && value.value > 0.5);
+    let discards = ask::answer(&question, &asker).is_ok_and(|answer| discard(&answer));
+    new_bird::condemned(sitting, text, &question, discards);
 }
 
 /// "The skin was so crispy", "ok, 4 then", "no, five stays": said among people, and nothing was asked.

@@ -172,7 +172,7 @@ fn forget_question(sitting: &mut Sitting<'_>) {
     if draft.wish == reading::Wish::default() {
         sitting.room.drafts.remove(&who);
     } else if draft.asked == Some(Question::Zone) && zone_known {
-        draft.asked = super::order::gap(&draft.wish);
+        draft.asked = super::planning::missing(draft);
     }
 }
 

@@ -3,7 +3,7 @@
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::Urgency;
-use super::{Moment, Sitting, alarms, board, plan_words, questions, undo};
+use super::{Moment, Sitting, alarms, board, new_bird, plan_words, questions, undo};
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
@@ -21,6 +21,9 @@ const WITH_THE_BIRD: [Step; 10] = [
     Step::Chill,
     Step::Leftovers,
 ];
+/// What is done with it before that.
+const BEFORE_THE_HEAT: [Step; 8] =
+    [Step::Buy, Step::Thaw, Step::Water, Step::Salt, Step::Rest, Step::Temper, Step::Fire, Step::On];
 /// What is done with leftovers.
 const WITH_LEFTOVERS: [Step; 1] = [Step::Leftovers];
 
@@ -56,25 +59,50 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if !reading::is_thrown_away(text, sitting.lexicon()) {
         return false;
     }
-    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.is_off() || plan.on_since(now).is_some()) else {
-        return false;
-    };
-    if is_gone(plan) {
+    if sitting.room.plan.as_ref().is_some_and(is_gone) {
         return says_gone(sitting);
     }
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.is_off() || plan.on_since(now).is_some()) else {
+        return new_bird::tossed(sitting, text);
+    };
     plan.remember("tossed", None, by, now);
     let waits = |job: &LiveJob| job.state == JobState::Waiting;
     let fed = plan.job(Step::Serve, 0).is_none_or(|job| !waits(job)) && plan.wish.dinner.is_some_and(|at| at <= now);
+    end_bird(plan, now);
+    let undo = undo::newest(plan);
+    let text = Text::new(if fed { "cook-tossed-rest" } else { "cook-tossed" });
+    let hint = if fed { None } else { new_bird::hint(sitting) };
+    sitting.answer(text).lines(hint).row([button("room-button-undo", &undo)]);
+    board::refresh(sitting);
+    true
+}
+
+/// Nobody is called for anything with that bird any more.
+pub(super) fn end_bird(plan: &mut LivePlan, now: Moment) {
+    end_jobs(plan, &BEFORE_THE_HEAT, now);
     end_jobs(plan, &WITH_THE_BIRD, now);
     // Its last day over already, it is gone all the same.
     if let Some(last) = plan.job_mut(Step::Leftovers, 0) {
         last.state = JobState::Skipped { by: None, at: now };
     }
-    let undo = undo::newest(plan);
-    let text = Text::new(if fed { "cook-tossed-rest" } else { "cook-tossed" });
-    sitting.answer(text).row([button("room-button-undo", &undo)]);
-    board::refresh(sitting);
-    true
+}
+
+/// "It's still frozen in the middle", "salted it", "it's in the oven", of a bird that was thrown away: that it was. `false`: something else is
+/// said, or it wasn't.
+pub(super) fn of_gone(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    if !sitting.room.plan.as_ref().is_some_and(is_gone) {
+        return false;
+    }
+    let lexicon = sitting.lexicon();
+    let of_bird = |step: Option<Step>| step.is_some_and(|step| !matches!(step, Step::Buy | Step::Fire | Step::Dish));
+    let at = reading::read_report_at(text, &sitting.ground()).map(|(report, _)| report);
+    let report = reading::read_report(text, lexicon).or(at).or_else(|| reading::report_beside(text, lexicon));
+    let told = report.is_some_and(|report| of_bird(report.step))
+        || reading::read_put_frozen(text, lexicon).is_some()
+        || reading::read_warm_thaw(text, lexicon).is_some()
+        || reading::says_thawed(text, lexicon)
+        || reading::says_never_thawed(text, lexicon);
+    told && says_gone(sitting)
 }
 
 /// "Do we really need to throw it out?", "can we eat it?", of what was thrown away: it was. `false`: nobody asks so, or it wasn't.
@@ -108,7 +136,7 @@ fn last_day(sitting: &mut Sitting<'_>, text: &str) -> bool {
 }
 
 /// Every word is known here, and none is of another dish or a drink.
-fn names_no_other(sitting: &Sitting<'_>, text: &str) -> bool {
+pub(super) fn names_no_other(sitting: &Sitting<'_>, text: &str) -> bool {
     let (lexicon, sentence) = (sitting.lexicon(), Sentence::read(text, sitting.lexicon()));
     let dish = (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
     lexicon.talk_words(text).iter().all(|word| lexicon.knows(word)) && !dish && !sentence.has("aside-drink")
@@ -131,7 +159,8 @@ fn freezes(sitting: &Sitting<'_>, text: &str) -> bool {
 pub(super) fn says_gone(sitting: &mut Sitting<'_>) -> bool {
     let gone = sitting.room.plan.as_ref().is_some_and(is_gone);
     if gone {
-        sitting.answer(Text::new("cook-gone"));
+        let hint = new_bird::hint(sitting);
+        sitting.answer(Text::new("cook-gone")).lines(hint);
     }
     gone
 }

@@ -1,7 +1,7 @@
 //! A bird that thawed on the counter or in the garage: said at once, before anyone marks it thawed.
 
 use super::turn::Urgency;
-use super::{Sitting, questions};
+use super::{Sitting, new_bird, questions};
 use crate::ask::Question;
 use crate::reading;
 
@@ -15,6 +15,8 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     if !raw && !alone {
         return false;
     }
-    questions::tell(sitting, &Question::WarmThaw(place), Urgency::Safety);
+    let question = Question::WarmThaw(place);
+    questions::tell(sitting, &question, Urgency::Safety);
+    new_bird::condemned(sitting, text, &question, place == reading::WarmThaw::Kitchen);
     true
 }

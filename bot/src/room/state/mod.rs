@@ -327,6 +327,9 @@ pub struct Draft {
     pub suggestion: Option<Wish>,
     /// When the proposal was made: what is accepted soon after is what was shown.
     pub proposed_at: Option<Moment>,
+    /// It is of another bird for the dinner of the plan of that serial, whose bird was thrown away.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub replaces: Option<u32>,
 }
 
 /// What a person is being asked.
@@ -342,6 +345,8 @@ pub enum Question {
     DinnerDay,
     /// How heavy, or how many guests.
     Size,
+    /// How heavy the bird is that was bought in place of another.
+    Weight,
     /// Fresh or frozen.
     Condition,
     /// Which cooker.
@@ -445,6 +450,7 @@ mod tests {
             eve_told: false,
             clash: None,
             calendar: None,
+            in_doubt: None,
         };
         let mut room = Room::new(RoomId(-1), RoomKind::Group);
         room.members = vec![who, heir];

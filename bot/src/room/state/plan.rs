@@ -140,6 +140,9 @@ pub struct LivePlan {
     /// What calendars that took this plan over have of it, from the first export on.
     #[serde(default)]
     pub calendar: Option<KeptCalendar>,
+    /// It was said that the raw bird may have to be thrown away: when. Another may come for the same dinner.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub in_doubt: Option<Moment>,
 }
 
 /// Another hour of the dinner that somebody asked for.
