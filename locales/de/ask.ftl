@@ -373,6 +373,7 @@ ask-still-frozen-cook = Oder gar ihn, wie er ist, ungefüllt, im Ofen, nicht im 
 ask-from-frozen = Im Ofen ja: { $oven } oder mehr, ungefüllt, etwa anderthalbmal so lange wie aufgetaut. Innereien raus, sobald sie sich lösen, { $target } überall. Nie in Smoker oder Fritteuse.
 ask-is-thawed = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich, innen { $cold } oder weniger. Noch Eis? Länger im Kühlschrank, oder kaltes Wasser.
 ask-too-fast = Dreh den Ofen runter, nicht unter { $oven }, und leg Folie darüber. { $target } überall heißt fertig: dann zugedeckt bei { $hot } oder mehr halten.
+ask-stall = Eine Stunde Stillstand im kühlen Smoker ist normal: die nasse Haut kühlt so schnell, wie er heizt. Das geht vorbei. Mehr Hitze beendet es eher, Alufolie auch, nur wird die Haut weich. Im heißen Ofen sieh nach der Spitze: tief im Fleisch, weg vom Knochen. Gar bleibt { $target }.
 ask-too-slow = Ofen auf { $oven } oder etwas mehr, Tür zu. Eilt es, Keulen und Brust abtrennen und die Teile garen. Lieber spät auftischen als unter { $target }.
 ask-stuffing-for = { $people ->
     [one] Füllung für eine Person: { $low } bis { $high }.

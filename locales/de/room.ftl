@@ -21,6 +21,7 @@ room-start-group = Hallo zusammen. Ich halte den Plan für den Vogel: wer was ma
 room-start-button-plan = Ein Essen planen
 room-start-button-salt = Wie viel Salz?
 room-start-button-safe = Ist das sicher?
+room-how = Sag mir den Vogel, wann gegessen wird und für wie viele. Ich rechne Auftauen, Salz, Kühlschrank und Feuer aus, rufe den, der dran ist, und plane neu, wenn etwas dazwischenkommt. Schick mir beim Garen Temperaturen, dann sage ich, wann er fertig ist. Und frag, was du willst. Alle Befehle: /help.
 room-help-plan = Sag mir den Vogel, den Tag und wer kommt. Zum Beispiel:
     „gefrorene Pute 6,5 kg, Essen Donnerstag 17 Uhr, 11 Personen, Smoker auf 163“
     Was fehlt, frage ich.

@@ -377,6 +377,7 @@ ask-still-frozen-cook = Or roast it as it is, unstuffed, in an oven, not a smoke
 ask-from-frozen = In an oven, yes: { $oven } or hotter, unstuffed, about half as long again as a thawed one. Giblets out once they come loose, { $target } everywhere. Never in a smoker or fryer.
 ask-is-thawed = Thawed: no ice in the cavity, the legs move freely, { $cold } or colder inside. Any ice left? More time in the fridge, or cold water.
 ask-too-fast = Turn the oven down, not under { $oven }, and lay foil over it. { $target } everywhere is done: then keep it covered at { $hot } or hotter.
+ask-stall = Stuck for an hour or so in a low pit is the stall: the wet skin cools as fast as the pit heats. It passes. A hotter pit ends it sooner, foil too, though the skin goes soft. In a hot oven look at the tip: deep in the meat, off the bone. Done stays { $target }.
 ask-too-slow = Oven up to { $oven } or a little more, door shut. In a hurry, cut off legs and breast and roast the pieces. Serve late rather than under { $target }.
 ask-stuffing-for = { $people ->
     [one] Stuffing for one: { $low } to { $high }.

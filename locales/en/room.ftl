@@ -21,6 +21,7 @@ room-start-group = Hello all. I keep the plan for the bird: who does what, and w
 room-start-button-plan = Plan a dinner
 room-start-button-salt = How much salt?
 room-start-button-safe = Is it safe?
+room-how = Tell me the bird, when you eat and for how many. I work out thawing, salt, fridge and fire, call whoever has the job when it’s due, and plan again when something goes wrong. Send me temperatures while it cooks: I say when it’ll be done. And ask me anything. All commands: /help.
 room-help-plan = Tell me the bird, the day and who is coming. For example:
     “{ units-example-plan }”
     I'll ask for what is missing.

@@ -377,6 +377,7 @@ ask-still-frozen-cook = O ásala como está, sin relleno, en horno, no en ahumad
 ask-from-frozen = En horno, sí: { $oven } o más, sin relleno, más o menos la mitad más de tiempo que descongelado. { -giblets(form: "Title") } fuera en cuanto se suelten, { $target } en todas partes. Nunca en ahumador ni freidora.
 ask-is-thawed = Descongelado: sin hielo en la cavidad, las patas se mueven, { $cold } o menos por dentro. ¿Queda hielo? Más tiempo { -fridge(form: "in") }, o agua fría.
 ask-too-fast = Baja el horno, no a menos de { $oven }, y cúbrela con { -foil }. Con { $target } en todas partes está lista: luego, tapada y a { $hot } o más.
+ask-stall = Parado una hora o así con poco calor es el estancamiento: la piel húmeda enfría tanto como calienta el fuego. Pasa solo. Con más calor acaba antes, envuelto en { -foil } también, aunque la piel queda blanda. En un horno caliente mira la punta: bien dentro, lejos del hueso. Está a { $target }, igual.
 ask-too-slow = Horno a { $oven } o algo más, con la puerta cerrada. Si hay prisa, separa muslos y pechuga y ásalos en piezas. Mejor tarde que por debajo de { $target }.
 ask-stuffing-for = { $people ->
     [one] Relleno para uno: de { $low } a { $high }.

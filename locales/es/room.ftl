@@ -21,6 +21,7 @@ room-start-group = Hola a todos. Llevo el plan del ave: quién hace qué y cuán
 room-start-button-plan = Planear una cena
 room-start-button-salt = ¿Cuánta sal?
 room-start-button-safe = ¿Es seguro?
+room-how = Dime el ave, cuándo se come y para cuántos. Yo calculo descongelado, sal, { -fridge } y horno, aviso a quien le toca cuando llega la hora, y rehago el plan si algo falla. Mientras se asa, mándame temperaturas: te digo cuándo estará. Y pregunta lo que quieras. Las órdenes: /help.
 room-help-plan = Dime el ave, el día y cuántos a la mesa. Por ejemplo:
     «pavo congelado de { units-example-bird }, cena el jueves a { units-example-hour }, 11 personas, horno a { units-example-oven }»
     Lo que falte, te lo pregunto.

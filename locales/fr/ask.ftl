@@ -373,6 +373,7 @@ ask-still-frozen-cook = Ou cuis-la telle quelle, sans farce, au four, pas au fum
 ask-from-frozen = Au four, oui : { $oven } ou plus, sans farce, environ moitié plus longtemps que décongelée. Les abats dehors dès qu’ils se détachent, { $target } partout. Jamais au fumoir ni en friteuse.
 ask-is-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent, { $cold } ou moins au cœur. Encore de la glace ? Plus de temps au frigo, ou de l’eau froide.
 ask-too-fast = Baisse le four, pas sous { $oven }, et pose du { -foil } dessus. { $target } partout, c’est cuit : ensuite, garde à couvert à { $hot } ou plus.
+ask-stall = Bloqué une heure environ dans un fumoir doux, c’est le plateau : la peau humide refroidit autant que le feu chauffe. Ça passe. Plus de chaleur y met fin plus tôt, { -foil } aussi, mais la peau ramollit. Dans un four chaud, regarde la pointe : au cœur de la chair, loin de l’os. Cuit reste { $target }.
 ask-too-slow = Four à { $oven } ou un peu plus, porte fermée. Si ça presse, détache cuisses et poitrine et cuis les morceaux. Mieux vaut servir tard que sous { $target }.
 ask-stuffing-for = { $people ->
     [one] Farce pour une personne : { $low } à { $high }.

@@ -381,6 +381,7 @@ ask-still-frozen-cook = Oppure cuocilo così com’è, senza ripieno, in forno, 
 ask-from-frozen = In forno, sì: { $oven } o più, senza ripieno, circa metà tempo in più di uno scongelato. Frattaglie fuori appena si staccano, { $target } dappertutto. Mai in affumicatore o friggitrice.
 ask-is-thawed = Scongelato: niente ghiaccio nella cavità, le cosce si muovono, { $cold } o meno all’interno. C’è ancora ghiaccio? Più tempo in frigo, o acqua fredda.
 ask-too-fast = Abbassa il forno, non sotto { $oven }, e copri con alluminio. Con { $target } dappertutto è cotto: poi tienilo coperto a { $hot } o più.
+ask-stall = Fermo un’ora in un affumicatore a bassa temperatura è lo stallo: la pelle bagnata raffredda quanto la camera scalda. Passa da solo. Con più calore finisce prima, anche con l’alluminio, ma la pelle si ammorbidisce. In un forno caldo guarda la punta: in fondo alla carne, lontana dall’osso. Cotto resta { $target }.
 ask-too-slow = Forno su a { $oven } o poco più, sportello chiuso. Se c’è fretta, stacca cosce e petto e cuoci i pezzi. Meglio servire tardi che sotto { $target }.
 ask-stuffing-for = { $people ->
     [one] Ripieno per uno: da { $low } a { $high }.

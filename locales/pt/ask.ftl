@@ -379,6 +379,7 @@ ask-still-frozen-cook = Ou asse como está, sem recheio, no forno, não em defum
 ask-from-frozen = No forno, sim: { $oven } ou mais, sem recheio, cerca de metade a mais do tempo de um descongelado. Miúdos fora assim que soltarem, { $target } em toda parte. Nunca no defumador nem na fritadeira.
 ask-is-thawed = Descongelado: sem gelo na cavidade, as coxas se mexem, { $cold } ou menos por dentro. Ainda tem gelo? Mais tempo na geladeira, ou água fria.
 ask-too-fast = Abaixe o forno, não menos que { $oven }, e cubra com papel-alumínio. { $target } em toda parte é pronto: depois mantenha coberto a { $hot } ou mais.
+ask-stall = Parado por uma hora num defumador baixo é a parada: a pele úmida esfria tanto quanto o fogo esquenta. Passa. Mais calor acaba antes, papel-alumínio também, mas a pele amolece. Num forno quente, olhe a ponta: bem dentro da carne, longe do osso. Pronto continua sendo { $target }.
 ask-too-slow = Forno a { $oven } ou um pouco mais, porta fechada. Com pressa, separe coxas e peito e asse os pedaços. Melhor servir tarde do que abaixo de { $target }.
 ask-stuffing-for = { $people ->
     [one] Recheio para uma pessoa: de { $low } a { $high }.

@@ -41,6 +41,8 @@ pub enum Advice {
     TooFast,
     /// It cooks too slowly.
     TooSlow,
+    /// The thermometer shows the same for long.
+    Stall,
     /// Stuffing it long before it goes on.
     StuffAhead,
     /// A raw bird past the date on its label.
@@ -77,6 +79,7 @@ impl Advice {
             Self::IsThawed => "is-thawed",
             Self::TooFast => "too-fast",
             Self::TooSlow => "too-slow",
+            Self::Stall => "stall",
             Self::StuffAhead => "stuff-ahead",
             Self::PastDate => "past-date",
             Self::Smell => "smell",
@@ -149,6 +152,7 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
         Advice::TooSlow => {
             say(Text::new("ask-too-slow").with("oven", degrees(350.0)).with("target", done), &[source::SAFE_MINIMUM])
         }
+        Advice::Stall => say(Text::new("ask-stall").with("target", done), &[source::STALL]),
         Advice::StuffAhead => {
             say(Text::new("ask-stuff-ahead").with("target", degrees(165.0)), &[source::TURKEY_STUFFING])
         }

@@ -3,6 +3,8 @@
 //! The kinds are tried from the most telling to the least: a word such as "rinse" settles it, a bare amount comes last.
 //! Order of words matters only for which salt is turned into which.
 
+mod kept;
+
 use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit, oversalt, usual_grain};
 use crate::reading::sentence::{Sentence, What};
@@ -16,7 +18,6 @@ use carvetime_core::quantity::{
     Amount, Measure, SpoonSystem, Temperature, Unit, celsius, fahrenheit, grams, in_fahrenheit,
 };
 use carvetime_core::roast::{Cooker, Heat};
-use carvetime_core::safety::{Food, Place};
 use carvetime_core::salt::{Grain, Strength};
 use chrono::{NaiveTime, TimeDelta};
 
@@ -50,6 +51,8 @@ const BARE_FAHRENHEIT_FROM: f64 = 110.0;
 const DONE_CELSIUS: std::ops::RangeInclusive<f64> = 55.0..=95.0;
 /// The same where they have °F.
 const DONE_FAHRENHEIT: std::ops::RangeInclusive<f64> = 130.0..=190.0;
+/// Bare numbers from here on are years.
+const YEARS: f64 = 1900.0;
 /// So long at one temperature is cooking, not holding.
 const SLOW: TimeDelta = TimeDelta::hours(2);
 /// Longest question read; what comes after is left unread.
@@ -186,6 +189,8 @@ impl Asked<'_> {
             Advice::OvenDown
         } else if self.has("ask-too-fast") && cooking {
             Advice::TooFast
+        } else if self.stalls() {
+            Advice::Stall
         } else if self.has("ask-too-slow") && thawed {
             Advice::StillFrozen
         } else if self.has("ask-too-slow") {
@@ -216,7 +221,10 @@ impl Asked<'_> {
             Advice::WhichThermometer
         } else if self.has("place-fridge") && self.has("ask-no-room") {
             Advice::NoRoom
-        } else if self.has("ask-carry-hot") || self.has("ask-carry") && self.asks_how_to_carry() {
+        } else if self.is_on_the_road()
+            || self.has("ask-carry-hot")
+            || self.has("ask-carry") && self.asks_how_to_carry()
+        {
             Advice::CarryFood
         } else if self.has("place-fridge") && !self.has("ask-out") && self.asks_of_fridge() {
             Advice::Fridge
@@ -233,6 +241,15 @@ impl Asked<'_> {
             Some(at) => Question::FridgeAt(at),
             None => Question::Advice(told),
         })
+    }
+
+    /// "Stuck at 138", "is that the stall?", "should we wrap it?": a number, or nothing else is spoken of.
+    fn stalls(&self) -> bool {
+        let counts = || self.places().any(|at| self.s.number(at).is_some() || self.s.amount(at).is_some());
+        // "My thermometer says 140 and it's been 4 hours"
+        let long = self.has("ask-thermometer") && self.span().is_some_and(|span| span >= SLOW) && counts();
+        let heated = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker", "ask-out"]);
+        self.has("ask-stall") && (counts() || self.names_nothing_else()) || long && !heated && !self.has("ask-hold")
     }
 
     /// What a fridge is said to be at, in the asker's scale where none is named.
@@ -268,8 +285,12 @@ impl Asked<'_> {
 
     /// "What thermometer do I need", "I have no thermometer".
     fn asks_which_thermometer(&self) -> bool {
-        let numbers = self.places().any(|at| self.s.number(at).is_some() || self.s.amount(at).is_some());
-        !numbers && self.any(&["ask-how", "ask-safe", "ask-help", "negation"])
+        // "From like 1990": a year, and no degrees.
+        let counts = |at: usize| {
+            self.s.number(at).is_some_and(|number| number < YEARS)
+                || self.s.amount(at).is_some_and(|amount| amount.bare().is_none())
+        };
+        !self.places().any(counts) && self.any(&["ask-how", "ask-safe", "ask-help", "negation"])
     }
 
     /// "How do I carry the leftovers", not "my brother will carry it".
@@ -540,7 +561,9 @@ impl Asked<'_> {
         if self.has("ask-keep-hot") || keep && self.has("ask-warm") && !stored && self.span().is_none() {
             return Some(Question::HoldHot);
         }
-        if self.has("ask-reheat") {
+        // "Leave it on the counter to warm up first": nothing is cooked yet.
+        let warms_up = self.has("ask-counter") && self.any(&["ask-leave", "ask-left"]) && !cooked;
+        if self.has("ask-reheat") && !warms_up {
             return Some(Question::Reheat { food: self.food() });
         }
         if self.has("ask-refreeze") {
@@ -578,7 +601,7 @@ impl Asked<'_> {
         let aged = !self.has("ask-roast") || self.any(&["ago", "at-home"]);
         let age_of_food = safe && self.span().is_some_and(|span| span >= TimeDelta::days(1)) && aged;
         let giblets = self.has("food-giblets") && (how_long || stored || safe);
-        let since = self.has("since") && stored && safe;
+        let since = self.has("since") && stored && (safe || self.since_a_day().is_some());
         let still_good = self.has("food-leftovers") && safe && self.temperature().is_none() && !self.birdish();
         // "A ceia fica pras 23h": a meal is set, and nothing is kept.
         let meal = self.places().any(|at| self.s.of(at, "meal-").is_some() && !self.s.is(at, "food-leftovers"));
@@ -586,7 +609,13 @@ impl Asked<'_> {
         let keep = keep && !sets_hour;
         if keep || age_of_food || giblets || still_good || since || cooked && stored && (how_long || safe) {
             let (food, raw_too) = self.food_and_doubt();
-            return Some(Question::Keeps { food, raw_too, place: self.kept_at(), age: self.span() });
+            let age = self.span().or_else(|| self.day_to_day()).or_else(|| self.since_a_day());
+            return Some(Question::Keeps { food, raw_too, place: self.kept_at(), age });
+        }
+        // "Is it ok Monday to Thursday in the fridge?": raw or not was not said.
+        if let Some(age) = self.day_to_day().filter(|_| stored && safe) {
+            let (food, raw_too) = (self.food(), self.food() == carvetime_core::safety::Food::Leftovers && !cooked);
+            return Some(Question::Keeps { food, raw_too, place: self.kept_at(), age: Some(age) });
         }
         if self.has("ask-cool") && !self.has("place-freezer") && (cooked || how_long || safe || self.s.len() <= 6) {
             return Some(Question::Cooling);
@@ -605,7 +634,7 @@ impl Asked<'_> {
         if self.has("ask-stand") && how_long && !self.has("salt-any") {
             return Some(Question::Stand);
         }
-        let in_it = self.has("stuffed") && safe && !self.birdish();
+        let in_it = self.has("stuffed") && safe && self.wish.mass_g.is_none() && self.temperature().is_none();
         if (self.any(&["ask-stuff", "food-stuffing"]) || in_it) && !how_long && !self.has("ask-roast") {
             return Some(Question::Stuffing);
         }
@@ -667,7 +696,8 @@ impl Asked<'_> {
         let temperature = self.temperature()?;
         let held = self.span();
         let done = self.asks_done();
-        let asked = self.any(&["ask-safe", "ask-how-long"]) || done;
+        // "Pull it at 155, it'll rise": whether it may come off so.
+        let asked = self.any(&["ask-safe", "ask-how-long", "ask-pull"]) || done;
         let oven = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
         if !(asked || held.is_some()) {
             return None;
@@ -715,6 +745,10 @@ impl Asked<'_> {
         if let Some(air) = air.filter(|_| held.is_none() && (oven || self.has("ask-roast")) && self.has("ask-safe")) {
             return Some(Question::OvenTemperature { setting: Some(air), smoker: self.smoked() });
         }
+        // "How long does it need at 425": in the oven.
+        if air.is_some() && held.is_none() && self.has("ask-how-long") && !self.has("ask-safe") {
+            return None;
+        }
         // "Is 250 safe?": no bird on a table is that hot. Which cooker was not said.
         if let Some(air) = air.filter(|_| held.is_none() && !oven && self.has("ask-safe")) {
             return Some(Question::OvenTemperature { setting: Some(air), smoker: true });
@@ -734,7 +768,7 @@ impl Asked<'_> {
             Err(bare) => (None, Some(bare)),
         };
         // Whoever asks whether it is safe wants a yes or a no as well, and no minutes.
-        let done = done || held.is_none() && self.has("ask-safe") && !self.has("ask-how-long");
+        let done = done || held.is_none() && self.any(&["ask-safe", "ask-pull"]) && !self.has("ask-how-long");
         let stuffing = self.any(&["food-stuffing", "ask-stuff"]) && !self.names_meat_spot();
         Some(Question::Lethality { temperature, bare, held, done, stuffing, kind: self.kind() })
     }
@@ -795,40 +829,6 @@ impl Asked<'_> {
         ["people", "adults", "children", "unit-week", "unit-month"].iter().any(|concept| self.s.is(at + 1, concept))
     }
 
-    /// The food, and whether it may as well be a raw bird: "turkey, three days in the fridge".
-    fn food_and_doubt(&self) -> (Food, bool) {
-        let food = self.food();
-        let told = self.any(&["food-leftovers", "food-gravy", "food-soup", "food-stuffing", "form-pieces"]);
-        (food, food == Food::Leftovers && !told && self.birdish())
-    }
-
-    fn food(&self) -> Food {
-        let cooked = self.any(&["food-leftovers"]);
-        if self.has("food-giblets") {
-            Food::Giblets
-        } else if self.has("food-gravy") {
-            if cooked { Food::CookedInGravy } else { Food::Gravy }
-        } else if self.has("food-soup") {
-            Food::Soup
-        } else if self.has("food-stuffing") && !cooked {
-            Food::Stuffing
-        } else if cooked {
-            Food::Leftovers
-        } else if matches!(self.kind(), Kind::Duck | Kind::Goose) {
-            Food::RawDuckOrGoose
-        } else if self.has("form-pieces") {
-            Food::RawPieces
-        } else if self.any(&["food-raw", "condition-frozen", "condition-fresh", "ask-thaw", "ask-cook", "at-home"]) {
-            Food::RawWhole
-        } else {
-            Food::Leftovers
-        }
-    }
-
-    fn kept_at(&self) -> Place {
-        if self.has("place-fridge") || !self.has("place-freezer") { Place::Fridge } else { Place::Freezer }
-    }
-
     /// An amount of hours that a clock shows in the afternoon: `14h`, `13h30`.
     fn is_clock(&self, at: usize) -> bool {
         const FROM: TimeDelta = TimeDelta::hours(13);
@@ -885,7 +885,9 @@ impl Asked<'_> {
         let heated = self.any(&["ask-roast", "ask-cook", "cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
         let in_fridge = self.has("place-fridge") && self.has("ask-how-long") && self.wish.mass_g.is_some() && !heated;
         let how = self.has("ask-how") && self.names_nothing_else();
-        if in_water || in_fridge || self.has("ask-thaw") && (birdish || self.has("ask-how-long") || how) {
+        // "Is it too late to thaw?"
+        let in_time = self.has("ask-in-time");
+        if in_water || in_fridge || self.has("ask-thaw") && (birdish || self.has("ask-how-long") || how || in_time) {
             return Some(Question::ThawTime { bird });
         }
         let how_big = self.any(&["ask-how-big", "ask-how-much"]);
@@ -901,13 +903,18 @@ impl Asked<'_> {
         if feeds && self.wish.mass_g.is_some() && !self.has("ask-how-long") {
             return Some(Question::PeopleFor { bird });
         }
+        if self.has("ask-bigger") && !self.has("ask-how-long") {
+            return Some(Question::PeopleFor { bird });
+        }
         let heat = self.heat();
         let cooking = self.any(&["ask-roast", "cooker-oven", "cooker-fan-oven", "cooker-smoker"]) || heat.is_some();
         if birdish && (cooking || self.has("ask-how-long")) {
             let frozen_only = self.has("condition-frozen") && !cooking;
             return Some(if frozen_only { Question::ThawTime { bird } } else { Question::RoastTime { bird, heat } });
         }
-        if cooking && self.has("ask-how-long") || self.asks_time_by_weight() {
+        // "How long does it need at 425": no meat is that hot.
+        let hot = self.oven_setting().is_some_and(|setting| in_fahrenheit(setting) > 212.0);
+        if (cooking || hot) && self.has("ask-how-long") || self.asks_time_by_weight() {
             return Some(Question::RoastTime { bird, heat });
         }
         if birdish && self.has("thawing-cook-frozen") && self.wish.dinner.is_none() {

@@ -111,6 +111,12 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         Some(When::Day(_)) | None => ago(&sentence, ground, &mut taken),
     };
     numbers.retain(|n| taken.get(n.at) == Some(&false) && !is_wanted(&sentence, n.at, ground.lexicon));
+    // "140 then 98 then 112": one spot, and the last is what it reads.
+    let in_turn =
+        |two: &[Number]| matches!(two, [one, other] if (one.at..other.at).any(|at| sentence.is(at, "in-turn")));
+    if !has_place(&sentence) && numbers.windows(2).any(in_turn) {
+        numbers.drain(..numbers.len() - 1);
+    }
     let readings = if !has_place(&sentence) {
         in_order(&numbers, ground.metric)
     } else {

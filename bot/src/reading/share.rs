@@ -124,10 +124,13 @@ pub fn asks_whether_done(text: &str, lexicon: &'static Lexicon) -> Option<(Step,
     asked.filter(|(step, _)| *step != Step::Thaw)
 }
 
-/// "What's my job?", "what do I have to do?". Beside it: whether nothing but a job of the plan can be meant.
+/// "What's my job?", "what do I have to do tomorrow?". Beside it: whether nothing but a job of the plan can be meant.
 pub fn asks_own_jobs(text: &str, lexicon: &'static Lexicon) -> Option<bool> {
-    let group = |group: &str| talk::is_question_of(text, group, lexicon);
-    if group("my-jobs") { Some(true) } else { group("my-part").then_some(false) }
+    let asks = |group: &'static str| {
+        let group = move |asked: &str| talk::is_question_of(asked, group, lexicon);
+        group(text) || talk::of_a_day(text, lexicon, group).is_some()
+    };
+    if asks("my-jobs") { Some(true) } else { asks("my-part").then_some(false) }
 }
 
 /// "What's left to do?".

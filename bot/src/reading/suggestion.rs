@@ -62,7 +62,8 @@ pub fn other_suggestion<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<
     clauses(text).find(|clause| few(clause) && opens(clause, "suggest", lexicon))
 }
 
-/// [`settled`], of the whole text or of its last clause where that names the meal: "mass is at 9, so we eat at 11". Which words it is.
+/// [`settled`], of the whole text; or, where the meal is named, of its last clause ("mass is at 9, so we eat at 11") or of what goes before
+/// a reason ("change of plans, we eat at 8 because of mass"). Which words it is.
 pub fn settled_in<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<(&'t str, Settled)> {
     let whole = || Some((text, settled(text, lexicon)?));
     let last = || {
@@ -70,7 +71,18 @@ pub fn settled_in<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<(&'t s
         let clause = clauses(text).last().filter(|clause| short && clause.len() < text.len())?;
         Some((clause, settled(clause, lexicon).filter(|told| told.of_meal)?))
     };
-    whole().or_else(last)
+    let before_a_reason = || {
+        let short = text.chars().count() <= LONGEST && !text.contains(['?', '¿']);
+        let because = |word: &str| lexicon.talk(&lexicon.talk_words(word).join(" "), "hour-because");
+        let words = text.match_indices(char::is_whitespace).map(|(at, _)| at);
+        let mut told = words.filter_map(|at| {
+            let (told, reason) = text.split_at_checked(at)?;
+            reason.split_whitespace().next().is_some_and(because).then_some(told)
+        });
+        let told = told.rfind(|_| short)?;
+        Some((told, settled(told, lexicon).filter(|told| told.of_meal)?))
+    };
+    whole().or_else(last).or_else(before_a_reason)
 }
 
 /// "5 works better", "make it 5", "4 pm it is", "wir essen doch erst um 20 Uhr": the text tells an hour, that it is the one from now on,

@@ -88,6 +88,11 @@ pub fn asks_why_an_hour(text: &str, lexicon: &'static Lexicon) -> bool {
 
 /// "Who's doing what tomorrow?": the same of a day, which stands behind it.
 pub fn asks_who_does_what_on<'t>(text: &'t str, lexicon: &'static Lexicon) -> Option<&'t str> {
+    of_a_day(text, lexicon, |asked| asks_who_does_what(asked, lexicon))
+}
+
+/// The day that stands behind a question: "what do I have to do | tomorrow".
+pub(super) fn of_a_day<'t>(text: &'t str, lexicon: &'static Lexicon, asks: impl Fn(&str) -> bool) -> Option<&'t str> {
     const MOST: usize = 3;
     let text = text.trim().trim_end_matches(['?', ' ']);
     let ends: Vec<usize> = text.char_indices().filter(|(_, c)| *c == ' ').map(|(at, _)| at).collect();
@@ -98,7 +103,7 @@ pub fn asks_who_does_what_on<'t>(text: &'t str, lexicon: &'static Lexicon) -> Op
             ["weekday-", "day-", "holiday-"].iter().any(|group| sentence.of(at, group).is_some())
                 || ["on", "at", "in"].iter().any(|word| sentence.is(at, word))
         };
-        (asks_who_does_what(asked, lexicon) && (0..sentence.len()).all(dates)).then_some(day)
+        ((0..sentence.len()).all(dates) && asks(asked)).then_some(day)
     })
 }
 
@@ -338,9 +343,25 @@ pub fn asks_what_is_next(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "next", lexicon)
 }
 
+/// "What now?", of one who does not know what to do.
+pub fn asks_what_now(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "what-now", lexicon)
+}
+
+/// "Can I take it off at 160 and let it coast": whether the bird may come off is asked somewhere in it.
+pub fn speaks_of_pulling(text: &str, lexicon: &'static Lexicon) -> bool {
+    Told::of(text, lexicon).says("may-pull")
+}
+
 pub(super) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
     let plain: String = text.chars().filter(|c| !matches!(c, '?' | '¿')).collect();
-    is_all(&plain, group, lexicon)
+    // "Ok so what now": the words that lead up to it say nothing.
+    let led = || {
+        let told = Told::of(&plain, lexicon);
+        let lead = told.words().iter().take_while(|word| lexicon.talk(word, "filler")).count();
+        lead > 0 && told.is(lead..told.words().len(), group)
+    };
+    is_all(&plain, group, lexicon) || led()
 }
 
 /// "Can we still eat it?", "do we really need to throw it out?".
@@ -372,6 +393,16 @@ pub fn read_put_frozen(text: &str, lexicon: &'static Lexicon) -> Option<bool> {
 /// "This is not cooked", "the turkey is raw".
 pub fn says_underdone(text: &str, lexicon: &'static Lexicon) -> bool {
     !text.contains(['?', '¿']) && is_all(text, "bird-underdone", lexicon)
+}
+
+/// "The part by the thigh bone looks raw": somewhere in a short text, and of no other food.
+pub fn speaks_of_raw(text: &str, lexicon: &'static Lexicon) -> bool {
+    const LONGEST: usize = 80;
+    let told = Told::of(text, lexicon);
+    let sentence = Sentence::read(text, lexicon);
+    let dish = (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
+    let short = text.chars().count() <= LONGEST && !text.contains(['?', '¿']);
+    short && !dish && told.says("underdone-somewhere") && !told.says("pink-other")
 }
 
 /// "Yes", "yes it does", to whether a thermometer shows something now.
@@ -557,6 +588,11 @@ pub fn is_chatter(text: &str, lexicon: &'static Lexicon) -> bool {
         })
 }
 
+/// "We're here", "made it": a drive is over.
+pub fn says_arrived(text: &str, lexicon: &'static Lexicon) -> bool {
+    !text.contains(['?', '¿']) && is_all(text, "arrived", lexicon)
+}
+
 /// "It's back in the fridge", and nothing of why it was out.
 pub fn says_put_back(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "put-back", lexicon)
@@ -567,7 +603,12 @@ pub fn is_wordless(text: &str) -> bool {
     !text.is_empty() && !text.chars().any(|c| c.is_alphanumeric() || matches!(c, '?' | '¿' | '/'))
 }
 
-/// "help", "what can you do".
+/// "How does this work?", "what can you do?".
+pub fn asks_what_this_is(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "what-is-this", lexicon)
+}
+
+/// "Help", "can you help me".
 pub fn is_help(text: &str, lexicon: &'static Lexicon) -> bool {
     Sentence::read(text, lexicon).is(0, "help")
 }

@@ -167,7 +167,12 @@ fn cant_do(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
         let rest = lexicon.talk(&lead.join(" "), "cant").then_some(rest)?;
         let polite =
             |at: &usize| rest.get(*at..).is_some_and(|tail| made_of(tail, &["manners", "gone-day"], lexicon).is_some());
-        let end = (1..=rest.len()).find(|at| *at == rest.len() || polite(at))?;
+        // "I can't carve my hands shake": a reason behind it.
+        let reason = |at: &usize| {
+            let begins = |count: usize| rest.get(*at..*at + count).map(|some| some.join(" "));
+            (1..=3).filter_map(begins).any(|some| lexicon.talk(&some, "cant-because"))
+        };
+        let end = (1..=rest.len()).find(|at| *at == rest.len() || polite(at) || reason(at))?;
         talk::only_step(rest.get(..end)?, lexicon).map(|(step, _)| step)
     })
 }

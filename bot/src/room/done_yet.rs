@@ -20,7 +20,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if is_answered(sitting, text) {
         return true;
     }
-    if reading::says_underdone(text, lexicon) {
+    if reading::says_underdone(text, lexicon) || is_raw_at_the_table(sitting, text) {
         return underdone(sitting);
     }
     let eat = asks_to_eat(sitting, text);
@@ -34,7 +34,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
 /// The same, said to everyone in a group: what is dangerous to leave alone, and whether it is done, once anything was read.
 pub(super) fn overheard(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let lexicon = sitting.lexicon();
-    if reading::says_underdone(text, lexicon) {
+    if reading::says_underdone(text, lexicon) || is_raw_at_the_table(sitting, text) {
         return underdone(sitting);
     }
     let asks =
@@ -42,6 +42,21 @@ pub(super) fn overheard(sitting: &mut Sitting<'_>, text: &str) -> bool {
     // "È pronto" is a question by its mark alone.
     let marked = text.contains(['?', '¿']) || reading::begins_as_question(text, lexicon);
     asks && marked && in_the_heat(sitting, false)
+}
+
+/// "The part by the thigh bone looks raw", "its pink. 151 there", of a bird that has come off.
+fn is_raw_at_the_table(sitting: &Sitting<'_>, text: &str) -> bool {
+    if readings::cooks(sitting) || sitting.room.plan.as_ref().and_then(alarms::off_at).is_none() {
+        return false;
+    }
+    let lexicon = sitting.lexicon();
+    let below = if sitting.us_units() { 90..165 } else { 32..74 };
+    let reads = |word: &str| {
+        let digits = word.trim_matches(|c: char| !c.is_ascii_digit());
+        digits.parse::<u16>().is_ok_and(|number| below.contains(&number))
+    };
+    let cold = || text.split_whitespace().any(reads);
+    reading::speaks_of_raw(text, lexicon) || reading::speaks_of_pink(text, lexicon) && cold()
 }
 
 /// "This is not cooked": in the heat it stays there, off it goes back. `false`: there is no cooked bird, or not of today.

@@ -100,6 +100,15 @@ fn ask_about(sitting: &Sitting<'_>, reading: &StoredReading, spots: &Spots) -> A
             if !sitting.us_units() {
                 suspects = scales::doubted(plan, on, &cook, &before, &reading.since(on), suspects);
             }
+            // No digit set by a guess makes it done: who read that sends it.
+            let done = |suspect: &&mut Suspect| {
+                suspect.slip == heat::Slip::Digit
+                    && suspect.place != heat::Place::Pit
+                    && suspect.meant.is_some_and(|meant| meant >= super::target())
+            };
+            for suspect in suspects.iter_mut().filter(done) {
+                (suspect.slip, suspect.meant) = (heat::Slip::Impossible, None);
+            }
             let stuffing = Spots { stuffing: spots.stuffing, wing: spots.wing, ..Spots::default() };
             match doubt(sitting, &stuffing) {
                 Some(text) => Asked::Refused(text),

@@ -130,14 +130,15 @@ fn is_of_the_heat(room: &Room, person: &Person, text: &str, now: Moment) -> bool
         || reading::asks_to_eat(text, ground.lexicon)
 }
 
-/// "Salted it", "still frozen inside", "how do I salt it?" of one who has no bird of their own.
+/// "Salted it", "still frozen inside", "how do I salt it?", "is it too late to thaw?" of one who has no bird of their own.
 fn is_of_the_bird(room: &Room, person: &Person, text: &str, now: Moment) -> bool {
     let reader = person.reader(room, now);
     let metric = reader.units == crate::words::UnitSystem::Metric;
     let ground = Ground::new(&reader.locale, metric, reader.zone, now);
     let reported = reading::read_report(text, ground.lexicon).is_some_and(|report| report.step.is_some());
+    let asked = || ask::read_question(text, &Asker::of_reader(&reader));
     reported
-        || matches!(ask::read_question(text, &Asker::of_reader(&reader)), Ok(Question::SaltDose { bird, .. }) if bird.mass.is_none())
+        || matches!(asked(), Ok(Question::SaltDose { bird, .. } | Question::ThawTime { bird }) if bird.mass.is_none())
 }
 
 fn was_called(plan: &LivePlan, chat: RoomId, is: impl Fn(&str, u8) -> bool) -> bool {
@@ -169,6 +170,7 @@ fn concerns(room: &Room, person: &Person, text: &str) -> bool {
     let of_hours = || reading::asks_when(text, lexicon) || !reading::asks_when_step(text, lexicon).is_empty();
     let of_jobs = || {
         reading::asks_what_is_next(text, lexicon)
+            || reading::asks_what_now(text, lexicon)
             || reading::asks_what_is_left(text, lexicon)
             || reading::asks_own_jobs(text, lexicon).is_some()
             || reading::asks_who_does_what(text, lexicon)

@@ -13,6 +13,15 @@ pub(super) fn start(sitting: &mut Sitting<'_>, how: How) {
         RoomKind::Private => "room-start",
         RoomKind::Group => "room-start-group",
     };
+    entrance(sitting, id, how);
+}
+
+/// "How does this work?".
+pub(super) fn how(sitting: &mut Sitting<'_>) {
+    entrance(sitting, "room-how", How::New);
+}
+
+fn entrance(sitting: &mut Sitting<'_>, id: &'static str, how: How) {
     let page = |label: &'static str, page: &str| button(label, &Action::Help(page.to_owned()));
     let say = sitting.answer(Text::new(id)).key("start").how(how);
     say.row([page("room-start-button-plan", "plan")])

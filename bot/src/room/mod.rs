@@ -412,7 +412,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         {
             return readings::when(sitting);
         }
-        if crate::reading::asks_what_is_next(text, sitting.lexicon()) {
+        let lexicon = sitting.lexicon();
+        if crate::reading::asks_what_is_next(text, lexicon) || crate::reading::asks_what_now(text, lexicon) {
             return board::repost(sitting);
         }
         if jobs::when(sitting, text) || sitting.room.kind == RoomKind::Group && jobs::who(sitting, text) {
@@ -473,6 +474,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         }
         if crate::reading::is_greeting(text, lexicon) {
             return help::hello(sitting);
+        }
+        if crate::reading::asks_what_this_is(text, lexicon) {
+            return help::how(sitting);
         }
         if crate::reading::is_help(text, lexicon) {
             return help::help(sitting);

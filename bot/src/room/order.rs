@@ -75,6 +75,12 @@ pub enum OrderError {
     TooManyGuests(u32),
 }
 
+/// The cooker and its setting; the usual ones where none is told.
+pub(super) fn heat(wish: &Wish) -> Heat {
+    let cooker = named(&wish.cooker, Cooker::from_name).unwrap_or(Cooker::Oven);
+    Heat { cooker, setting: wish.setting_c.map_or_else(|| usual_setting(kind(wish), cooker), celsius) }
+}
+
 /// The complete order of a wish without gaps; `None` where one is left.
 ///
 /// # Errors
@@ -90,7 +96,6 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
             (handy(bought.each), bought.birds)
         }
     };
-    let cooker = named(&wish.cooker, Cooker::from_name).unwrap_or(Cooker::Oven);
     let form = named(&wish.form, Form::from_name).unwrap_or(Form::Whole);
     let bird = Bird {
         kind,
@@ -100,7 +105,7 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
         stuffed: wish.stuffed.unwrap_or(false) && form == Form::Whole,
         solution: wish.solution_percent,
     };
-    let heat = Heat { cooker, setting: wish.setting_c.map_or_else(|| usual_setting(kind, cooker), celsius) };
+    let heat = heat(wish);
     let drive = TimeDelta::minutes(i64::from(wish.drive_min.unwrap_or(USUAL_DRIVE_MIN)));
     let mut dishes = Dishes::default();
     for (place, dish) in (0_u8..).zip(&wish.dishes) {

@@ -8,8 +8,8 @@ use super::sitting::button;
 use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
 use super::{
-    PersonId, RoomKind, Sitting, birds, board, calls, dishes, eve, feedback, may, new_bird, own_kitchen, proposal,
-    questions, stray, way_out,
+    PersonId, RoomKind, Sitting, amend, birds, board, calls, dishes, eve, feedback, may, new_bird, own_kitchen,
+    proposal, questions, stray, way_out,
 };
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
@@ -225,7 +225,13 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str, addressed: bool) -> boo
     // "I'm bringing 12 lb of potatoes on Thursday", to the others, is no second bird; one that is named and weighed is.
     let among = sitting.room.kind == RoomKind::Group && !addressed && planned;
     let another = wish.mass_g.is_some() && wish.kind.is_some();
-    when && (bird || guests && !planned) && (!among || another) && !asks
+    when && (bird || guests && !planned || is_date_alone(sitting, text, &wish)) && (!among || another) && !asks
+}
+
+/// "Thursday like 4ish", to the bot alone where nothing is planned yet: what else would it be of?
+fn is_date_alone(sitting: &Sitting<'_>, text: &str, wish: &Wish) -> bool {
+    let fresh = sitting.room.kind == RoomKind::Private && sitting.room.plan.is_none() && sitting.room.drafts.is_empty();
+    fresh && wish.dinner.is_some() && amend::is_plain(sitting, &Sentence::read(text, sitting.lexicon()))
 }
 
 /// Before the zone is known an hour is only an hour on the kitchen's wall.

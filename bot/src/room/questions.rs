@@ -120,6 +120,11 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     if matches!(read, Ok(Question::Advice(Advice::TooSlow))) && super::late::is_of_a_thing(sitting, text) {
         return true;
     }
+    // "Can I take it off at 160 and let it coast?" is of the one bird there is; "pull it at 155", of one that cooks.
+    let pulls = matches!(read, Ok(Question::Lethality { .. })) && reading::speaks_of_pulling(text, sitting.lexicon());
+    if pulls && (asks && sitting.room.plan.is_some() || super::readings::cooks(sitting)) {
+        return false;
+    }
     if asks {
         // "How long is the line at the store?": nothing of a kitchen is named in it, and other things are.
         let sentence = Sentence::read(text, sitting.lexicon());
@@ -385,7 +390,7 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
             // A weight that is asked back may be known: from the plan, or from the one being made.
             let lacks_weight = answer.ask_back.as_ref().is_some_and(|back| back.choices.is_empty());
             let whole = lacks_weight.then(|| own_bird(sitting, text)).flatten().map(|bird| format!("{text} {bird}"));
-            match whole.and_then(|whole| Some((ask::ask(&whole, &asker).ok()?, whole))) {
+            match whole.and_then(|whole| Some((of_own_bird(sitting, &whole, &asker)?, whole))) {
                 Some((answer, whole)) if answer.ask_back.is_none() => say(sitting, &whole, answer, How::New),
                 _ => say(sitting, text, answer, How::New),
             }
@@ -396,10 +401,26 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
     }
 }
 
+/// The answer for the bird in hand; over its own heat, where none is named.
+fn of_own_bird(sitting: &Sitting<'_>, whole: &str, asker: &Asker) -> Option<Answer> {
+    let question = match ask::read_question(whole, asker).ok()? {
+        Question::RoastTime { bird, heat: None } => {
+            let heat = own_wish(sitting).filter(|wish| wish.cooker.is_some()).map(order::heat);
+            Question::RoastTime { bird, heat }
+        }
+        other => other,
+    };
+    ask::answer(&question, asker).ok()
+}
+
+fn own_wish<'s>(sitting: &'s Sitting<'_>) -> Option<&'s Wish> {
+    let drafted = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who)).map(|draft| &draft.wish);
+    sitting.room.plan.as_ref().map(|plan| &plan.wish).or(drafted)
+}
+
 /// The bird of this room's plan or of the speaker's draft, in words every language's reader knows. `None`: the text names another.
 fn own_bird(sitting: &Sitting<'_>, text: &str) -> Option<String> {
-    let drafted = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who)).map(|draft| &draft.wish);
-    let wish = sitting.room.plan.as_ref().map(|plan| &plan.wish).or(drafted)?;
+    let wish = own_wish(sitting)?;
     let kind = order::kind(wish).name();
     let named = super::planning::read(sitting, text).0.kind;
     let kind = Some(kind).filter(|kind| named.is_none_or(|named| named == *kind))?.replace('-', " ");

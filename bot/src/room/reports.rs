@@ -34,12 +34,30 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if reading::says_carving(text, sitting.lexicon()) && carving(sitting) {
         return true;
     }
+    if reading::says_arrived(text, sitting.lexicon()) && arrived(sitting) {
+        return true;
+    }
     match reading::read_report(text, sitting.lexicon()) {
         // "Forgot it out of the fridge last night" is no job forgotten: it is a bird to throw away.
         Some(report) if report.kind == ReportKind::NotDone && questions::tells_of_hours_out(sitting, text) => false,
         Some(report) => heard(sitting, &report),
         None => happened(sitting, text) || off_in_a_story(sitting, text),
     }
+}
+
+/// "We're here", of the drive to the other house, by whoever drives or hosts: they left that much earlier, and nobody had said so. `false`:
+/// nobody can be there yet, or it is of another drive.
+fn arrived(sitting: &mut Sitting<'_>) -> bool {
+    let Some(plan) = &sitting.room.plan else { return false };
+    let drive = plan.wish.drive_min.map_or(TimeDelta::zero(), |minutes| TimeDelta::minutes(i64::from(minutes)));
+    let Some(job) = plan.job(Step::Travel, 0).filter(|job| job.state == JobState::Waiting) else { return false };
+    let own = job.owner.is_none() || job.owner == sitting.speaker() || Some(plan.host) == sitting.speaker();
+    let it = JobRef { serial: plan.serial, step: Step::Travel, nth: 0 };
+    let there = own && sitting.now >= job.at + drive / 2;
+    if there {
+        jobs::done_at(sitting, it, sitting.now - drive);
+    }
+    there
 }
 
 /// "Carving now": whoever says so has it, and nobody is called meanwhile. `false`: nothing is to be carved yet.

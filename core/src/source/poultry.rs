@@ -53,6 +53,8 @@ sources! {
     SIDES = "sides", "common practice", "a person eats ½ to ¾ cup of stuffing and ⅓ to ½ cup of gravy", "", "", CommonPractice;
     /// Basting.
     BASTING = "basting", "common practice", "basting wets the skin and cools the oven at every opening", "", "", CommonPractice;
+    /// A thermometer that stands still.
+    STALL = "stall", "common practice", "in a low smoker a bird stands still while its skin is wet; a hotter pit or foil ends it", "", "", CommonPractice;
     /// Use-by dates.
     USE_BY = "use-by", "UK Food Standards Agency", "Best before and use-by dates", "", "", FromMemory;
     /// Sell-by dates.
