@@ -94,7 +94,7 @@ fn what_can_hurt_has_its_answer() {
         ("es-ES", "el pavo huele mal", "smell"),
         ("es-ES", "lo dejo en el balcon a 3 grados", "garage-thaw"),
         ("fr-FR", "balcon il fait 3 degres", "garage-thaw"),
-        ("fr-CA", "on peut tu la mettre dehors? il fait -5", "garage-thaw"),
+        ("fr-CA", "on peut tu la mettre dehors? il fait -5", "cold-place"),
         ("es-ES", "lo puedo dejar en el garaje, hace frio", "garage-thaw"),
         ("es-ES", "puedo volver a congelarlo", "refreeze"),
         ("es-ES", "venia ya salado, le pongo sal?", "kosher-bird"),

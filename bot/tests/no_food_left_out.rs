@@ -41,7 +41,7 @@ fn food_that_stood_out_is_still_food() {
         assert_eq!(answer.texts[0].id, "ask-out-discard", "{language}: {words}");
     }
     let cold = ask("can i leave the turkey outside, it's 34", &Asker::new("en-US", UTC, Utc::now())).unwrap();
-    assert_eq!(cold.kind, "garage-thaw", "{cold:?}");
+    assert_eq!(cold.kind, "cold-place", "{cold:?}");
 }
 
 #[test]

@@ -359,6 +359,7 @@ ask-kosher-bird = Ein gesalzen, in Lake oder koscher gekaufter Vogel: keine Lake
 ask-other-bird = Für diesen Vogel kenne ich keine veröffentlichten Zeiten oder Gewichte, also nenne ich keine. Für jedes Geflügel gilt: gar bei { $target } in Brust, Keule und Flügel, nach Thermometer; nie auf der Arbeitsplatte auftauen. Ich kenne Pute, Hähnchen, Kapaun, Ente und Gans.
 ask-thermometer = Dickste Brust, tief in der Keule, am Flügelgelenk; die Spitze mitten im Fleisch, weg vom Knochen. { $target } in allen.
 ask-garage-thaw = Nur wenn es dort die ganze Zeit { $cold } oder kälter war, nach einem Thermometer. Weißt du es nicht, wirf ihn weg: Garen macht es nicht wieder gut.
+ask-cold-place = Besser nicht: Das Wetter dreht, und Tiere kommen. Wenn es sein muss, in einer geschlossenen Kühlbox mit Eis und einem Thermometer drin, die ganze Zeit bei { $cold } oder kälter. Ein kalter Tag ist kein Kühlschrank.
 ask-past-date = Das Verbrauchsdatum ist eine Grenze: danach nicht mehr essen, auch nicht gegart, außer es wurde rechtzeitig eingefroren. Die Mindesthaltbarkeit ist weicher: frisches Geflügel hält ab dem Kauf { $days } im Kühlschrank, länger nicht.
 ask-past-date-care = Im Zweifel, oder wenn es komisch riecht oder sich so anfühlt: weg damit. Garen macht es nicht wieder gut.
 ask-smell = Sauer, faulig oder schmierig: weg damit oder zurück in den Laden. Garen macht es nicht wieder gut, und nicht zum Probieren kosten. Ein leichter Geruch aus der dichten Tüte verfliegt in Minuten; bleibt er, weg damit.

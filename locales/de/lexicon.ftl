@@ -448,6 +448,7 @@ lexicon-talk-filler = ich, wir, er, sie, es, ist, sind, war, hab, habe, haben, h
 lexicon-talk-done = erledigt, fertig, gemacht, alles fertig, alles erledigt, getan, geschafft, hab ich, hab ich gemacht, ist gemacht, bereit, abgehakt
 lexicon-talk-not = noch nicht, nicht, nicht gemacht, noch nicht gemacht, nein noch nicht, vergessen, hab ich vergessen, haben wir vergessen, vergessen zu, nicht geschafft, noch nicht geschafft, nicht dazu gekommen, keine zeit, keine zeit gehabt, konnte nicht, noch nicht angefangen, geht nicht
 lexicon-talk-asking = kann ich, kann man, können wir, darf ich, darf man, dürfen wir, soll ich, sollen wir, sollte ich, muss ich, muss man, müssen wir, ist das, ist die, ist der, ist sie, sind die, wie, wie lange, wann, was, wo, wer, warum, welche, welches, ob, was ist, wie mache, soll die, soll der, muss die, muss der
+lexicon-talk-ask-may = kann ich, kann man, kann die, kann der, kann das, kann sie, kann er, können wir, könnte ich, könnte die, könnte der, darf ich, darf man, darf die, darf der, dürfen wir, soll ich, sollen wir, ist es ok, ist es okay, ist es in ordnung
 lexicon-talk-asks-of = ist, sind, reicht, passt, geht
 lexicon-talk-ahead = heute abend, heute nacht, morgen, später, nachher, werde, werden, muss, müssen, soll, sollte, will, wollen, bald, wenn, bereit zum, fertig zum, ich mache das, ich mach das
 lexicon-talk-behind = heute morgen, gestern

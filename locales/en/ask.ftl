@@ -363,6 +363,7 @@ ask-kosher-bird = A bird that came salted, brined or kosher: no brine, and no mo
 ask-other-bird = That is a bird I know no published times or weights for, so I give none. What holds for any poultry: done at { $target } in breast, thigh and wing, by thermometer; never thawed on the counter. I know turkey, chicken, capon, duck and goose.
 ask-thermometer = Thickest breast, innermost thigh, the wing joint; tip in the middle of the meat, off the bone. { $target } in all of them.
 ask-garage-thaw = Only if it was { $cold } or colder there all the while, by a thermometer. If you don't know, throw it away: cooking doesn't undo it.
+ask-cold-place = Better not: the weather turns, and animals come. If it must, in a closed cooler with ice and a thermometer inside, at { $cold } or colder the whole time. A cold day is no fridge.
 ask-past-date = A use-by date is a limit: past it, don't eat it, cooked or not, unless it was frozen in time. Sell-by and best-before are softer: a fresh bird keeps { $days } in the fridge from the day you bought it, no longer.
 ask-past-date-care = In doubt, or if it smells or feels off: throw it out. Cooking doesn't undo it.
 ask-smell = Sour, rotten or slimy: throw it out or take it back. Cooking doesn't undo it, and don't taste it to find out. A faint smell from a sealed bag airs off in minutes; if it doesn't, out with it.

@@ -363,6 +363,7 @@ ask-kosher-bird = Un ave que ya viene salada, con salmuera o kosher: nada de sal
 ask-other-bird = De esa ave no conozco tiempos ni pesos publicados, así que no doy ninguno. Vale para todas: lista con { $target } en pechuga, muslo y ala, por termómetro; nunca descongelada fuera { -fridge(form: "of") }, salvo en agua fría. Sé de pavo, pollo, capón, pato y ganso.
 ask-thermometer = Lo más grueso de la pechuga, lo más hondo del muslo y la articulación del ala; la punta en medio de la carne, lejos del hueso. { $target } en todos.
 ask-garage-thaw = Solo si allí hubo { $cold } o menos todo el tiempo, medidos. Si no lo sabes, tírala: cocinarla no lo arregla.
+ask-cold-place = Mejor no: el tiempo cambia y llegan animales. Si no hay otra, en una { -cooler } cerrada con hielo y un termómetro dentro, a { $cold } o menos todo el tiempo. Un día frío no es una { -fridge }.
 ask-past-date = La fecha de caducidad es un límite: pasada, no se come, ni cocinado, salvo que se congelara a tiempo. La de consumo preferente es más flexible: un ave fresca aguanta { $days } { -fridge(form: "in") } desde que la compraste, no más.
 ask-past-date-care = Si dudas, o si huele o se nota raro: a la basura. Cocinarlo no lo arregla.
 ask-smell = Agrio, podrido o baboso: a la basura, o de vuelta a la tienda. Cocinarlo no lo arregla, y no lo pruebes para saberlo. Un olor leve al abrir una bolsa sellada se va en unos minutos; si no se va, fuera.

@@ -432,6 +432,7 @@ lexicon-talk-filler = yo, ya, lo, la, los, las, le, el, he, ha, hemos, han, esta
 lexicon-talk-done = hecho, hecha, listo, lista, terminado, terminada, ya está, está hecho, hecho ya, acabado, todo listo, ya lo hice, lo hice, está listo, ya está hecho, ya quedó, quedó, ya quedo, ya quedó listo, ya quedó lista, listo calisto, ya la hice
 lexicon-talk-not = aún no, todavía no, no hecho, no está, se me olvidó, me olvidé, me olvidé de, olvidé, olvidó, se nos olvidó, nos olvidamos de, olvidamos, no he podido, no pude, no podido, no lo he hecho, no me ha dado tiempo, sin hacer, no ha dado tiempo a, no hice, aún no he, todavía no he, no he, ya mero, ya mero está, ya merito, casi, ya casi, ya casi está, todavía le falta, le falta poco, ahorita, al ratito
 lexicon-talk-asking = puedo, podemos, se puede, debo, debería, hace falta, hay que, cómo, cuándo, cuánto, cuánta, cuántos, qué, dónde, quién, cuál, por qué, sigue siendo, está bien, qué es, cómo se, a cuánto, a cuanto, a qué, cuanto, como, puedo yo, se le puede, se vale, le puedo
+lexicon-talk-ask-may = puedo, podemos, se puede, puede, podría, lo puedo, la puedo, lo podemos, la podemos, está bien, es seguro, debo, y si
 lexicon-talk-asks-of = acaso
 lexicon-talk-ahead = esta noche, mañana, luego, más tarde, después, voy a, vamos a, va a, hay que, tengo que, tenemos que, debo, falta, listo para, lista para, yo hago
 lexicon-talk-behind = esta mañana, por la mañana, anoche

@@ -359,6 +359,7 @@ ask-kosher-bird = Une volaille vendue salée, en saumure ou casher : pas de sau
 ask-other-bird = Pour cette volaille, je ne connais ni temps ni poids publiés, alors je n’en donne pas. Vrai pour toutes : c’est cuit à { $target } dans la poitrine, la cuisse et l’aile, au thermomètre ; jamais de décongélation sur { -counter }. Je connais dinde, poulet, chapon, canard et oie.
 ask-thermometer = Au plus épais de la poitrine, au plus profond de la cuisse, à l’articulation de l’aile ; la pointe au milieu de la chair, loin de l’os. { $target } partout.
 ask-garage-thaw = Seulement s’il y a fait { $cold } ou moins tout du long, au thermomètre. Si tu n’en sais rien, poubelle : la cuisson n’y change rien.
+ask-cold-place = Mieux vaut éviter : le temps change, et les bêtes viennent. S’il le faut, dans une glacière fermée avec de la glace et un thermomètre dedans, à { $cold } ou moins tout du long. Un jour froid n’est pas un frigo.
 ask-past-date = Une date limite de consommation est une vraie limite : passée, on ne mange plus, même cuit, sauf si c’était congelé à temps. « De préférence avant » est plus souple : une volaille fraîche tient { $days } au frigo depuis l’achat, pas plus.
 ask-past-date-care = Dans le doute, ou si l’odeur ou le toucher est bizarre : poubelle. La cuisson n’y change rien.
 ask-smell = Aigre, pourrie ou gluante : poubelle, ou retour au magasin. La cuisson n’y change rien, et ne goûte pas pour voir. Une légère odeur au sortir d’un sachet fermé s’en va en quelques minutes ; sinon, poubelle.

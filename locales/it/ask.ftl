@@ -367,6 +367,7 @@ ask-kosher-bird = Un volatile venduto salato, in salamoia o kosher: niente salam
 ask-other-bird = Per questo volatile non conosco tempi né pesi pubblicati, quindi non ne do. Per tutti vale: cotto a { $target } in petto, coscia e ala, col termometro; mai scongelarlo sul piano di lavoro. Conosco tacchino, pollo, cappone, anatra e oca.
 ask-thermometer = Punto più spesso del petto, più interno della sovracoscia, attacco dell’ala; la punta al centro della carne, lontana dall’osso. { $target } in tutti.
 ask-garage-thaw = Solo se lì è stato sempre a { $cold } o meno, con un termometro. Se non lo sai, buttalo: la cottura non rimedia.
+ask-cold-place = Meglio di no: il tempo cambia e gli animali arrivano. Se proprio serve, in una borsa frigo rigida chiusa con ghiaccio e un termometro dentro, sempre a { $cold } o meno. Una giornata fredda non è un frigo.
 ask-past-date = “Da consumare entro” è un limite: passato, non si mangia, nemmeno cotto, a meno che sia stato congelato in tempo. “Preferibilmente entro” è più morbido: un volatile fresco dura { $days } in frigo dall’acquisto, non di più.
 ask-past-date-care = Nel dubbio, o se odore o tatto sono strani: buttalo. La cottura non rimedia.
 ask-smell = Acido, marcio o viscido: buttalo, o riportalo in negozio. La cottura non rimedia, e non assaggiarlo per capire. Un odore leve appena aperta la busta sigillata se ne va in pochi minuti; se resta, buttalo.

@@ -365,6 +365,7 @@ ask-kosher-bird = Ave que já vem salgada, na salmoura ou kosher: nada de salmou
 ask-other-bird = Dessa ave não conheço tempos nem pesos publicados, então não dou nenhum. Vale para todas: pronta com { $target } no peito, na coxa e na asa, pelo termômetro; nunca descongelar na bancada. Conheço peru, frango, capão, pato e ganso.
 ask-thermometer = Parte mais grossa do peito, fundo da sobrecoxa, junta da asa; a ponta no meio da carne, longe do osso. { $target } em todos.
 ask-garage-thaw = Só se lá ficou a { $cold } ou menos o tempo todo, por um termômetro. Se você não sabe, jogue fora: assar não conserta.
+ask-cold-place = Melhor não: o tempo vira, e os bichos vêm. Se não tiver outro jeito, numa caixa térmica fechada com gelo e um termômetro dentro, a { $cold } ou menos o tempo todo. Um dia frio não é uma geladeira.
 ask-past-date = A data de validade é um limite: depois dela não se come, nem assado, a não ser que tenha sido congelado a tempo. “Melhor até” é mais flexível: uma ave fresca dura { $days } na geladeira desde a compra, não mais.
 ask-past-date-care = Na dúvida, ou se o cheiro ou o toque estiver estranho: lixo. Assar não resolve.
 ask-smell = Azedo, podre ou gosmento: lixo, ou de volta à loja. Assar não resolve, e não prove para saber. Um cheiro leve ao abrir a embalagem fechada some em minutos; se não sumir, lixo.

@@ -432,6 +432,7 @@ lexicon-talk-filler = eu, já, o, a, os, as, lhe, ele, ela, nós, a gente, gente
 lexicon-talk-done = feito, feita, pronto, pronta, terminei, terminado, terminada, já fiz, fiz, já foi, foi feito, está feito, tá feito, tudo pronto, tudo certo, acabei, resolvido, concluído
 lexicon-talk-not = ainda não, não, não feito, não está, esqueci, me esqueci, esquecemos, esqueci de, não deu, não deu tempo, não deu tempo de, não pude, não consegui, não fiz, ainda não fiz, não comecei, ainda não comecei, sem tempo, não foi
 lexicon-talk-asking = posso, podemos, pode, dá para, da pra, devo, preciso, tem que, como, quando, quanto, quanta, o que, que, onde, quem, qual, por que, ainda posso, será que, o que é, como faço
+lexicon-talk-ask-may = posso, podemos, pode, dá para, dá pra, será que, tudo bem, é seguro, a gente pode
 lexicon-talk-asks-of = será
 lexicon-talk-ahead = hoje à noite, esta noite, amanhã, mais tarde, vou, vamos, vai, tenho que, preciso, tem que, devo, pronto para, pronta para, pronto pra, pronta pra
 lexicon-talk-behind = esta manhã, hoje de manhã, ontem à noite

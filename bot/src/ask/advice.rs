@@ -29,6 +29,8 @@ pub enum Advice {
     Thermometer,
     /// A bird that thawed in a garage, on a porch, in a car.
     GarageThaw,
+    /// Whether food may be kept in a garage, on a balcony.
+    ColdPlace,
     /// The oven is dead.
     OvenDown,
     /// It ought to be thawed and is not.
@@ -73,6 +75,7 @@ impl Advice {
             Self::OtherBird => "other-bird",
             Self::Thermometer => "thermometer",
             Self::GarageThaw => "garage-thaw",
+            Self::ColdPlace => "cold-place",
             Self::OvenDown => "oven-down",
             Self::StillFrozen => "still-frozen",
             Self::FromFrozen => "from-frozen",
@@ -127,6 +130,9 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
             Text::new("ask-garage-thaw").with("cold", Arg::Temperature(cold)),
             &[rules::US_TWO_HOUR_RULE.source, source::BIG_THAW],
         ),
+        Advice::ColdPlace => {
+            say(Text::new("ask-cold-place").with("cold", Arg::Temperature(cold)), &[fridge.source, source::COOLER])
+        }
         Advice::OvenDown => {
             let care = Text::new("ask-oven-down-care").with("limit", Arg::Span(TimeDelta::hours(2))).with("hot", hot);
             say(Text::new("ask-oven-down"), &[rules::US_TWO_HOUR_RULE.source]).say(care)

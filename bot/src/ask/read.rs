@@ -9,7 +9,8 @@ use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit, oversalt, usual_grain};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Lean, Problem, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish, sits_somewhere,
+    Lean, Problem, Told, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish,
+    sits_somewhere,
 };
 use crate::words::{Text, UnitSystem};
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
@@ -201,6 +202,8 @@ impl Asked<'_> {
             Advice::IsThawed
         } else if frozen && self.has("ask-help") && !self.has("ask-hot-water") {
             Advice::StillFrozen
+        } else if self.asks_of_a_cold_place() {
+            Advice::ColdPlace
         } else if self.has("ask-garage")
             && (thawed || self.has("ask-leave") && self.has("ask-safe") || self.is_cold_out() && !self.is_weather())
             && !self.any(&["fuel-charcoal", "fuel-propane", "fryer"])
@@ -250,6 +253,20 @@ impl Asked<'_> {
         let long = self.has("ask-thermometer") && self.span().is_some_and(|span| span >= SLOW) && counts();
         let heated = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker", "ask-out"]);
         self.has("ask-stall") && (counts() || self.names_nothing_else()) || long && !heated && !self.has("ask-hold")
+    }
+
+    /// "Can the turkey go on the balcony?": asked before it stands there; what thawed or lay there is another matter.
+    fn asks_of_a_cold_place(&self) -> bool {
+        if !self.has("ask-garage") {
+            return false;
+        }
+        let lead = self.s.quote(0, self.s.len().saturating_sub(1));
+        let asks = Told::of(lead, self.asker.ground.lexicon).opens_with("ask-may");
+        let food = self.birdish() || self.any(&["food-leftovers", "food-raw", "food-gravy", "food-stuffing"]);
+        let cold = self.is_cold_out() && !self.is_weather();
+        let past = self.any(&["ask-left", "heat-was", "ask-thaw", "condition-fresh", "condition-frozen", "ask-cook"]);
+        let other = self.any(&["fuel-charcoal", "fuel-propane", "fryer", "cooker-smoker"]);
+        asks && (food || cold) && !past && !other
     }
 
     /// What a fridge is said to be at, in the asker's scale where none is named.

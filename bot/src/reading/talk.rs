@@ -125,8 +125,12 @@ pub fn report_beside(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
         let any = |step: Option<Step>| step.is_some_and(|step| steps.contains(&step));
         report.kind == ReportKind::Done && (any(report.step) || any(report.or))
     };
+    let asks =
+        text.contains(['?', '¿']) || ["asking", "ask-may"].iter().any(|lead| Told::of(text, lexicon).opens_with(lead));
     let clauses = text.split([',', ';', '!', '.', '\n']).flat_map(|clause| joined(clause, lexicon));
     clauses.into_iter().find_map(|clause| match clause.rsplit_once(digit) {
+        // "Can it go on the balcony? It's 38 out": a word behind a number is no job done where something is asked.
+        Some(_) if asks => None,
         None => read_clause(&clause, lexicon).filter(|report| done(*report, &[Step::On, Step::Pull, Step::Carve])),
         // "325 in the oven" is where it was read.
         Some((_, behind)) => {
