@@ -78,3 +78,129 @@ fn a_cold_place_asked_for_is_answered_in_every_language() {
         assert_ne!(kind(tag, text), "cold-place", "{tag}: {text}");
     }
 }
+
+// ---- the bird is another one
+
+/// Frozen, planned on Sunday evening, and nobody has said that it is bought.
+fn frozen() -> Kitchen {
+    let mut kitchen = planned("2027-11-21 18:30", "16 lb frozen turkey for 12 thursday 4pm, oven");
+    kitchen.run_to("2027-11-22 08:51");
+    kitchen
+}
+
+fn wish(kitchen: &Kitchen) -> carvetime::reading::Wish {
+    kitchen.scene.room.plan.as_ref().unwrap().wish.clone()
+}
+
+fn has(kitchen: &Kitchen, step: Step) -> bool {
+    kitchen.scene.room.plan.as_ref().unwrap().job(step, 0).is_some()
+}
+
+#[test]
+fn another_bird_than_planned_is_heard_with_all_that_is_said_of_it() {
+    let swap = |kitchen: &mut Kitchen, words: &str| match words.starts_with('/') {
+        true => kitchen.say("Priya", words),
+        false => {
+            let before = kitchen.said.len();
+            kitchen.among("Priya", words);
+            since(kitchen, before).join(" ")
+        }
+    };
+    for words in ["/plan its a fresh 13 lb one, already brined", "its a fresh 13 lb one, already brined"] {
+        let mut kitchen = frozen();
+        let said = swap(&mut kitchen, words);
+        assert!(said.contains("two days at most") || said.contains("room-swap-keeps"), "{words}: {said}");
+        let wish = wish(&kitchen);
+        assert_eq!((wish.condition.as_deref(), wish.presalted), (Some("fresh"), Some(true)), "{words}");
+        assert!(wish.mass_g.is_some_and(|mass| (mass - 5897.0).abs() < 2.0), "{words}: {wish:?}");
+        assert!(!has(&kitchen, Step::Salt) && !has(&kitchen, Step::Thaw), "{words}");
+        // Bought was taken for done of the other one.
+        assert!(
+            waits(&kitchen, Step::Buy) && kitchen.scene.room.plan.as_ref().unwrap().assumed(kitchen.now).count() == 0
+        );
+        let said = kitchen.press("Priya", "We have it");
+        assert!(said.contains("It won't keep until dinner") && said.contains("use-by date"), "{said}");
+    }
+}
+
+#[test]
+fn another_bird_is_heard_in_every_language() {
+    for (tag, plan, accept, words) in [
+        (
+            "es-ES",
+            "/plan pavo congelado de 7 kg, 12 personas, jueves 16:00, horno",
+            "Aceptar",
+            "/plan es fresco, de 6 kg, ya viene salado",
+        ),
+        (
+            "fr-FR",
+            "/plan dinde surgelée de 7 kg, 12 personnes, jeudi 16h, four",
+            "Accepter",
+            "/plan elle est fraîche, 6 kg, déjà salée",
+        ),
+        (
+            "de-DE",
+            "/plan gefrorene Pute 7 kg, 12 Personen, Donnerstag 16 Uhr, Ofen",
+            "Annehmen",
+            "/plan sie ist frisch, 6 kg, schon gesalzen",
+        ),
+        (
+            "pt-BR",
+            "/plan peru congelado de 7 kg, 12 pessoas, quinta 16h, forno",
+            "Aceitar",
+            "/plan é fresco, de 6 kg, já vem salgado",
+        ),
+        (
+            "it-IT",
+            "/plan tacchino congelato 7 kg, 12 persone, giovedì alle 16, forno",
+            "Accetta",
+            "/plan è fresco, da 6 kg, già salato",
+        ),
+    ] {
+        let mut kitchen = Kitchen::new(RoomKind::Group, tag, New_York, "2027-11-21 18:30");
+        kitchen.say("Priya", plan);
+        kitchen.press("Priya", accept);
+        kitchen.run_to("2027-11-22 08:51");
+        let said = kitchen.say("Priya", words);
+        let wish = wish(&kitchen);
+        assert_eq!((wish.condition.as_deref(), wish.mass_g), (Some("fresh"), Some(6000.0)), "{tag}: {said}");
+        assert!(!has(&kitchen, Step::Salt) && waits(&kitchen, Step::Buy), "{tag}: {said}");
+    }
+}
+
+#[test]
+fn a_bird_said_to_be_salted_by_the_packer_is_never_dosed() {
+    for words in ["/plan already brined", "/plan it says contains up to 12% solution"] {
+        let mut kitchen = frozen();
+        let said = kitchen.say("Priya", words);
+        assert!(said.contains("no salt"), "{words}: {said}");
+        // The plan that takes its place a little later keeps that.
+        let said = kitchen.say("Priya", "/plan 13 lb fresh turkey thursday 4pm 12 people oven");
+        assert!(said.contains("No salt on this one") && !said.contains("Salt the bird"), "{words}: {said}");
+        kitchen.press("Priya", "Replace: Priya's turkey");
+        assert!(!has(&kitchen, Step::Salt), "{words}");
+    }
+    // Another bird is another matter, and so is one whose host wants it salted.
+    for words in [
+        "/plan another 13 lb fresh turkey thursday 4pm 12 people oven",
+        "/plan 13 lb fresh turkey thursday 4pm 12 people oven, dry brine",
+    ] {
+        let mut kitchen = frozen();
+        kitchen.say("Priya", "/plan already brined");
+        let said = kitchen.say("Priya", words);
+        assert!(said.contains("Salt the bird"), "{words}: {said}");
+    }
+}
+
+#[test]
+fn the_label_is_heard_among_people() {
+    let mut kitchen = frozen();
+    kitchen.among("Priya", "says contains up to 12% solution");
+    assert!(!has(&kitchen, Step::Salt));
+    // Of a helper the host is asked; wine contains something else.
+    for (words, said) in [("it says contains up to 12% solution", true), ("this wine contains 12% alcohol", false)] {
+        let mut kitchen = frozen();
+        assert_eq!(kitchen.among("Dan", words) > 0, said, "{words}");
+        assert!(has(&kitchen, Step::Salt), "{words}");
+    }
+}

@@ -180,7 +180,7 @@ lexicon-stuffed = gefüllt, mit füllung, füllung im vogel
 lexicon-unstuffed = ungefüllt, nicht gefüllt, ohne füllung, keine füllung, füllung extra, füllung separat, füllung daneben
 lexicon-solution = salzlake, lösung, salzlösung, enthält bis zu, enthält, zugesetzt, gespritzt, injiziert, mariniert
 lexicon-basted = selbstbegießend, injiziert, gespritzt, schon gespritzt
-lexicon-salted-already = vorgesalzen, schon gesalzen, bereits gesalzen, ist schon gesalzen, koscheres geflügel, gewürzt gekauft, vorgewürzt
+lexicon-salted-already = vorgesalzen, schon gesalzen, bereits gesalzen, ist schon gesalzen, koscheres geflügel, gewürzt gekauft, vorgewürzt, schon vorgesalzen, bereits vorgesalzen, schon gelakt, schon eingelegt, schon in lake, vorgelakt, gesalzen gekauft
 
 ## Wer isst
 lexicon-people = person, leute, gast, gäste, mann, esser, mäuler, portion, am tisch, teller, köpfe

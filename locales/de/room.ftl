@@ -427,6 +427,7 @@ room-dose-place = { $spoons } { $place ->
 }
 room-dose-skin = Das Salz für die Haut mischst du mit ebenso viel Pfeffer und ebenso viel Backpulver.
 room-dose-none = Hier kommt kein Salz dran: die { $percent } % Salzlake vom Abpacker sind Salz genug.
+room-dose-presalted = Kein Salz an diesen Vogel: Er ist schon gesalzen, hast du gesagt.
 room-dose-light = Eine leichte Hand: der Abpacker hat schon { $percent } % Salzlake hineingegeben.
 room-salted-by = { $name } hat schon gesalzen, { $at }. Falls wirklich zweimal Salz drauf ist:
 room-salted = Gesalzen ist schon, seit { $at }.
@@ -446,6 +447,8 @@ room-raw-eve = Der frische Vogel muss bis { $until } in den Ofen oder ins Gefrie
 room-raw-over = Die Zeit des frischen Vogels im Kühlschrank ist um: jetzt garen oder einfrieren. Danach kann ich ihn nicht mehr sicher nennen.
 room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.
 room-amended = Gut: { $known }.
+room-swap-keeps = Frisch hält er höchstens zwei Tage: kauf ihn { $when }, nicht früher, es sei denn, das Datum auf der Packung erlaubt es. Schon im Haus? Sag es mir.
+room-button-have-it = Haben wir
 room-amend-told = Laut { $name }: { $change }. Auch im Plan, { $host }?
 room-button-amend = Plan ändern
 room-not-done = Gut zu wissen: { $what } steht noch aus.

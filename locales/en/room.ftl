@@ -468,6 +468,7 @@ room-dose-place = { $spoons } { $place ->
 }
 room-dose-skin = The skin's spoon goes on mixed with as much pepper and as much baking powder.
 room-dose-none = No salt on this one: the packer's { $percent } % solution is salt enough.
+room-dose-presalted = No salt on this one: the packer has salted it, you said.
 room-dose-light = A light hand: the packer has already put { $percent } % of solution in.
 room-salted-by = { $name } salted it already, { $at }. If it really has salt on it twice:
 room-salted = It’s salted already, since { $at }.
@@ -487,6 +488,8 @@ room-raw-eve = The fresh bird has to be on the heat or in the freezer by { $unti
 room-raw-over = The fresh bird's time in the fridge is up: on the heat or into the freezer now. After that I can't call it safe.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.
 room-amended = All right: { $known }.
+room-swap-keeps = Fresh, it keeps two days at most: buy it { $when }, not sooner, unless the date on the pack allows it. In the house already? Tell me.
+room-button-have-it = We have it
 room-amend-told = Going by { $name }: { $change }. For the plan too, { $host }?
 room-button-amend = Change the plan
 room-not-done = Good to know: { $what } is still to do.

@@ -164,7 +164,7 @@ lexicon-stuffed = relleno, rellena, con relleno
 lexicon-unstuffed = sin relleno, sin rellenar, no relleno, relleno aparte, relleno fuera
 lexicon-solution = solución, contiene hasta, contiene, salmuera añadida, inyectado, inyectada, añadido
 lexicon-basted = inyectado, inyectada
-lexicon-salted-already = ya salado, ya salada, presalado, presalada, viene salado, salado de fábrica, marinado de fábrica, ya marinado
+lexicon-salted-already = ya salado, ya salada, presalado, presalada, viene salado, salado de fábrica, marinado de fábrica, ya marinado, viene salada, ya viene salado, ya viene salada, viene en salmuera, ya viene en salmuera, ya en salmuera, salada de fábrica, ya marinada
 
 ## Quién come
 lexicon-people = persona, gente, invitado, invitada, comensal, raciones, porciones, ración, porción

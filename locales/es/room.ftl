@@ -480,6 +480,7 @@ room-dose-place = { $spoons } { $place ->
 }
 room-dose-skin = La de la piel va mezclada con otro tanto de pimienta y otro tanto de { -baking-powder }.
 room-dose-none = Esta no lleva sal: con el { $percent } % de solución que le puso el envasador ya basta.
+room-dose-presalted = A esta no se le echa sal: dijiste que ya viene salada.
 room-dose-light = Poca sal: el envasador ya le puso un { $percent } % de solución.
 room-salted-by = { $name } ya la saló, { $at }. Si de verdad lleva sal dos veces:
 room-salted = Ya está salada, desde { $at }.
@@ -499,6 +500,8 @@ room-raw-eve = El ave fresca tiene que estar al fuego o en el congelador antes d
 room-raw-over = El ave fresca ya no aguanta más en frío: al fuego o al congelador ahora. Después no puedo darla por segura.
 room-hello = Hola. Dime el ave, el día y cuántos a la mesa: «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas». O pregúntame lo que sea.
 room-amended = De acuerdo: { $known }.
+room-swap-keeps = Fresca aguanta dos días como mucho: cómprala { $when }, no antes, salvo que la fecha del envase lo permita. ¿Ya está en casa? Dímelo.
+room-button-have-it = Ya la tenemos
 room-amend-told = Según { $name }: { $change }. ¿También en el plan, { $host }?
 room-button-amend = Cambiar el plan
 room-not-done = Bueno es saberlo: { $what } sigue pendiente.

@@ -165,7 +165,7 @@ lexicon-stuffed = farci, farcie, avec farce, avec de la farce, avec la farce, av
 lexicon-unstuffed = sans farce, pas farci, pas farcie, non farci, non farcie, farce à part, farce à côté, farce séparée, pas de farce, sans farcir
 lexicon-solution = saumure ajoutée, de saumure ajoutée, contient jusqu'à, contient, solution, injecté, injectée, eau ajoutée, eau salée
 lexicon-basted = injecté, injectée
-lexicon-salted-already = pré salé, pré salée, présalé, présalée, déjà salé, déjà salée, déjà saumuré, déjà saumurée, pré saumuré, pré saumurée, salé par le fabricant, vendue salée, vendu salé, déjà assaisonné, déjà assaisonnée, pré assaisonné, pré assaisonnée
+lexicon-salted-already = pré salé, pré salée, présalé, présalée, déjà salé, déjà salée, déjà saumuré, déjà saumurée, pré saumuré, pré saumurée, salé par le fabricant, vendue salée, vendu salé, déjà assaisonné, déjà assaisonnée, pré assaisonné, pré assaisonnée, salée par le fabricant, salée d'usine, salé d'usine, déjà en saumure
 
 ## Qui mange
 lexicon-people = personne, pers, invité, invitée, convive, couverts, à table, gens, bouches, portion, part, assiettes, têtes, mangeurs, de personnes, d'invités, de convives, de gens, de couverts, de parts, de portions, adultes et enfants

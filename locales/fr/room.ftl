@@ -492,6 +492,7 @@ room-dose-place = { $spoons } { $place ->
 }
 room-dose-skin = Pour la peau, mélange le sel avec autant de poivre et autant de { -baking-powder }.
 room-dose-none = Pas de sel ici : les { $percent } % de saumure ajoutée à l’emballage suffisent.
+room-dose-presalted = Pas de sel pour celle-ci : tu as dit qu’elle est déjà salée.
 room-dose-light = Main légère : il y a déjà { $percent } % de saumure ajoutée dedans.
 room-salted-by = { $name } l’a déjà salée, { $at }. Si elle a vraiment du sel deux fois :
 room-salted = Elle est déjà salée, depuis { $at }.
@@ -511,6 +512,8 @@ room-raw-eve = La volaille fraîche doit être au feu ou au congélateur avant {
 room-raw-over = Le temps de la volaille fraîche au frigo est écoulé : au feu ou au congélateur maintenant. Après, je ne peux plus la dire sûre.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.
 room-amended = D’accord : { $known }.
+room-swap-keeps = Fraîche, elle se garde deux jours au plus : achète-la { $when }, pas avant, sauf si la date sur l’emballage le permet. Déjà à la maison ? Dis-le-moi.
+room-button-have-it = On l’a déjà
 room-amend-told = D’après { $name } : { $change }. Aussi pour le plan, { $host } ?
 room-button-amend = Changer le plan
 room-not-done = Bon à savoir. Reste à faire : { $what }.

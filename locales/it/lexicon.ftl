@@ -254,7 +254,7 @@ lexicon-stuffed = farcito, farcita, ripieno, ripiena, imbottito, imbottita, con 
 lexicon-unstuffed = senza ripieno, non farcito, non farcita, ripieno a parte, ripieno fuori, senza farcia, farcia a parte, senza farcitura, non ripieno, non ripiena, non è ripieno, non è ripiena, non è farcito, non è farcita, non imbottito, senza farcire, senza farcirlo
 lexicon-solution = soluzione, soluzione salina, contiene fino a, contiene fino al, contiene fino all', contiene, aggiunta, aggiunto, iniettato, iniettata, siringato
 lexicon-basted = iniettato, iniettata
-lexicon-salted-already = già salato, già salata, pre salato, presalato, salato dal produttore, viene salato, già condito, già condita, condito
+lexicon-salted-already = già salato, già salata, pre salato, presalato, salato dal produttore, viene salato, già condito, già condita, condito, pre salata, presalata, già in salamoia, viene salata, venduto salato, venduta salata, salata dal produttore
 
 ## Chi mangia
 lexicon-people = persona, persone, a persona, a testa, pers, ospite, ospiti, invitato, invitati, invitata, commensale, commensali, a tavola, coperti, bocche, porzioni, porzione, pax, teste, piatti, amici, parenti, di noi

@@ -485,6 +485,7 @@ room-dose-place = { $spoons } { $place ->
 }
 room-dose-skin = Quello per la pelle va mescolato con altrettanto pepe e altrettanto lievito istantaneo non vanigliato.
 room-dose-none = Niente sale qui: la soluzione al { $percent } % di chi l’ha confezionato basta.
+room-dose-presalted = Niente sale su questo: hai detto che è già salato.
 room-dose-light = Mano leggera: chi l’ha confezionato ci ha già messo il { $percent } % di soluzione.
 room-salted-by = { $name } l’ha già salato, { $at }. Se ha davvero il sale due volte:
 room-salted = È già salato, da { $at }.
@@ -504,6 +505,8 @@ room-raw-eve = Il volatile fresco deve andare al fuoco o in freezer entro { $unt
 room-raw-over = Il tempo del volatile fresco in frigo è finito: al fuoco o in freezer adesso. Dopo non posso dirlo sicuro.
 room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”. O chiedimi quello che vuoi.
 room-amended = Va bene: { $known }.
+room-swap-keeps = Fresco si tiene al massimo due giorni: compralo { $when }, non prima, a meno che la data sulla confezione lo permetta. È già in casa? Dimmelo.
+room-button-have-it = Ce l’abbiamo
 room-amend-told = Secondo { $name }: { $change }. Anche nel piano, { $host }?
 room-button-amend = Cambia il piano
 room-not-done = Buono a sapersi: è ancora da fare { $what }.

@@ -164,7 +164,7 @@ lexicon-stuffed = recheado, recheada, com recheio
 lexicon-unstuffed = sem recheio, sem rechear, não recheado, não recheada, recheio à parte, recheio fora, recheio ao lado
 lexicon-solution = solução, contém até, contém, salmoura adicionada, injetado, injetada, adicionado
 lexicon-basted = injetado, injetada
-lexicon-salted-already = já salgado, já salgada, vem salgado, salgado de fábrica, já temperado, já temperada, temperado, temperada, pré temperado, pré temperada, vem temperado, vem temperada, já vem temperado
+lexicon-salted-already = já salgado, já salgada, vem salgado, salgado de fábrica, já temperado, já temperada, temperado, temperada, pré temperado, pré temperada, vem temperado, vem temperada, já vem temperado, vem salgada, já vem salgado, já vem salgada, pré salgado, pré salgada, vem em salmoura, já vem em salmoura, já vem temperada
 
 ## Quem come
 lexicon-people = pessoa, gente, convidado, convidada, comensal, porção, porções, pratos, à mesa, bocas

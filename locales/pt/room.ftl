@@ -419,6 +419,7 @@ room-dose-place = { $spoons } { $place ->
 }
 room-dose-skin = O sal da pele vai misturado com a mesma medida de pimenta e a mesma de fermento em pó.
 room-dose-none = Sem sal neste: os { $percent } % de solução da embalagem já bastam.
+room-dose-presalted = Esta não leva sal: você disse que já vem salgada.
 room-dose-light = Mão leve: já vem com { $percent } % de solução.
 room-salted-by = { $name } já salgou, { $at }. Se levou mesmo sal duas vezes:
 room-salted = Já está salgada, desde { $at }.
@@ -438,6 +439,8 @@ room-raw-eve = A ave fresca tem que ir ao fogo ou ao freezer até { $until }. O 
 room-raw-over = O tempo da ave fresca na geladeira acabou: ao fogo ou ao freezer agora. Depois disso não posso dizer que é segura.
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.
 room-amended = Certo: { $known }.
+room-swap-keeps = Fresca, dura dois dias no máximo: compre { $when }, não antes, a menos que a data da embalagem permita. Já está em casa? Me diga.
+room-button-have-it = Já temos
 room-amend-told = Segundo { $name }: { $change }. No plano também, { $host }?
 room-button-amend = Mudar o plano
 room-not-done = Bom saber: { $what } ainda está por fazer.

@@ -54,6 +54,9 @@ pub struct Wish {
     pub setting_c: Option<f64>,
     /// [`carvetime_core::plan::Salting`].
     pub salting: Option<String>,
+    /// The packer has salted it already, as far as somebody said so without a percentage.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub presalted: Option<bool>,
     /// [`carvetime_core::plan::Thawing`].
     pub thawing: Option<String>,
     /// When it is on the table, UTC.
@@ -156,6 +159,8 @@ impl Wish {
         }
         if newer.salting.is_some() {
             self.salt_last = None;
+            // Whoever salts it all the same knows better.
+            self.presalted.take_if(|_| newer.salting.as_deref() != Some("none"));
         }
         macro_rules! take_over {
             ($($field:ident),+) => { $(if newer.$field.is_some() { self.$field = newer.$field; })+ };
@@ -184,6 +189,7 @@ impl Wish {
             cooker,
             setting_c,
             salting,
+            presalted,
             thawing,
             elsewhere,
             hot,
@@ -621,6 +627,7 @@ impl Reader<'_> {
         self.wish.salting = named("salting-");
         if self.s.has("salted-already") || self.kosher_bird() {
             self.wish.salting = Some("none".to_owned());
+            self.wish.presalted = Some(true);
         }
         self.wish.strength = self.strength().map(str::to_owned);
         if self.wish.solution_percent.is_some()

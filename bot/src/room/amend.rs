@@ -3,11 +3,12 @@
 //! With a proposal open it changes the proposal; with a plan standing it changes the plan, if it still can, and can be
 //! taken back.
 
+use super::action::Action;
 use super::sitting::{button, name};
 use super::state::{JobState, LivePlan};
 use super::{
     PersonId, RoomKind, Sitting, board, jobs, late, live, may, moves, planning, proposal, spoiled, stepping_down,
-    stray, which,
+    stray, swap, which,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
@@ -177,13 +178,15 @@ fn overheard(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
     // "The turkey is 18 lb not 14", "it's frozen, not fresh": said of the bird by name, or against what was thought.
     let raw = plan.on_since(sitting.now).is_none() && !plan.is_off();
     let bird = (0..sentence.len()).any(|at| sentence.of(at, "bird-").is_some() || sentence.is(at, "negation"));
-    if raw && bird {
+    if raw && (bird || is_of_a_bird(&wish)) {
         let Wish { mass_g, condition, .. } = wish.clone();
         changed.merge(Wish { mass_g, condition, ..Wish::default() });
     }
     let unsalted = raw && (0..sentence.len()).any(|at| sentence.of(at, "salting-") == Some("none"));
     let salting = wish.salting.clone().filter(|_| unsalted);
-    changed.merge(Wish { hot, elsewhere, use_by, salting, ..Wish::default() });
+    let presalted = wish.presalted.filter(|_| raw && is_of_a_bird(&wish));
+    let salting = salting.or(presalted.and(wish.salting.clone()));
+    changed.merge(Wish { hot, elsewhere, use_by, salting, presalted, ..Wish::default() });
     changed.settle(&sitting.ground());
     changed.dinner = shifted(sitting, text).filter(|_| meal).or(changed.dinner);
     if let Some((dinner, to)) = only_dinner(&plan.wish, &changed) {
@@ -310,25 +313,32 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
     }
     let brief = is_brief(text);
     let hour = is_of_this_dinner(sitting, text, &sentence, &wish);
-    if !(hour || says("bird-")) {
-        let Wish { adults, children, among, more, fewer, strength, solution_percent, hot, use_by, .. } = wish;
+    let of_bird = says("bird-") || is_of_a_bird(&wish);
+    if !(hour || of_bird) {
+        let Wish { adults, children, among, more, fewer, strength, solution_percent, hot, use_by, presalted, .. } =
+            wish;
         let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
         let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
         let heat = changes_heat(sitting, text);
         let (cooker, setting_c) = (wish.cooker.filter(|_| heat), wish.setting_c.filter(|_| heat));
         let people = Wish { adults, children, among, more, fewer, cooker, setting_c, ..Wish::default() };
-        return Wish { strength, solution_percent, salting, hot, elsewhere, use_by, ..people };
+        return Wish { strength, solution_percent, salting, presalted, hot, elsewhere, use_by, ..people };
     }
     if !hour {
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);
     }
-    if !(brief || says("bird-")) {
+    if !(brief || of_bird) {
         wish.mass_g = None;
     }
     if !(brief || says("cooker-")) {
         wish.setting_c = None;
     }
     wish
+}
+
+/// "It's a fresh 13 lb one": what only a bird has two of.
+fn is_of_a_bird(wish: &Wish) -> bool {
+    wish.mass_g.is_some() && (wish.condition.is_some() || wish.form.is_some() || wish.presalted.is_some())
 }
 
 /// Whether the hour in it is this dinner's: the meal is named, or little is said but the hour. "Pizza tonight at 7" is another meal, and so is
@@ -394,7 +404,11 @@ fn shifted(sitting: &Sitting<'_>, text: &str) -> Option<carvetime_core::plan::Mo
 fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
     let (light, now, by) = (sitting.light(), sitting.now, sitting.speaker());
     let Some(plan) = sitting.room.plan.as_mut() else { return };
-    let changed = LivePlan { wish, ..plan.clone() };
+    let mut changed = LivePlan { wish, ..plan.clone() };
+    let swapped = swap::is_swapped(plan, &changed.wish);
+    if swapped {
+        swap::unassume(&mut changed, now);
+    }
     match changed.solve(&light) {
         Some(Ok(schedule)) => {
             plan.remember("mended", None, by, now);
@@ -405,14 +419,19 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
                 known = proposal::known(&plan.wish);
             }
             let before = plan.jobs.clone();
+            plan.jobs = changed.jobs;
             plan.adopt(&schedule, now);
             let shifts = live::shifts(&before, plan);
             let undo = super::undo::newest(plan);
             let small = plan.order(light.zone).and_then(|order| proposal::size_doubt(&order));
             let text = Text::new("room-amended").with("known", Arg::List(known));
+            let keeps = swap::keeps(plan).filter(|_| swapped);
             let lines: Vec<Text> =
                 small.into_iter().chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts)).collect();
-            sitting.answer(text).lines(lines).key("amended").row([button("room-button-undo", &undo)]);
+            let (keeps, there) = keeps.unzip();
+            let there = there.map(|it| button("room-button-have-it", &Action::Done(it)));
+            let say = sitting.answer(text).lines(keeps).lines(lines).key("amended");
+            say.row(there.into_iter().chain([button("room-button-undo", &undo)]));
             board::refresh(sitting);
         }
         // "Half an hour later" and nothing else: the hours that would do are a press away.
@@ -421,10 +440,10 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
             late::ask_first(sitting, to, dinner, &late::Outlook::Clash(Box::new(conflict)));
         }
         // What a bird weighs that was bought is no wish: the plan goes by it, and something else gives way.
-        Some(Err(_)) if is_weighed(plan, &changed.wish) => {
+        Some(Err(_)) if swapped || is_weighed(plan, &changed.wish) => {
             plan.remember("mended", None, by, now);
             let known = news(&plan.wish, &changed.wish);
-            plan.wish = changed.wish;
+            (plan.wish, plan.jobs) = (changed.wish, changed.jobs);
             let undo = super::undo::newest(plan);
             let text = Text::new("room-amended").with("known", Arg::List(known));
             sitting.answer(text).key("amended").row([button("room-button-undo", &undo)]);

@@ -4,7 +4,8 @@
 //! change at once or offered, of anyone else the host is asked, as with every change of the plan.
 
 use super::state::{JobState, LivePlan};
-use super::{Sitting, amend, planning, reports};
+use super::{PersonId, Sitting, amend, order, planning, reports, spoiled};
+use crate::reading::sentence::Sentence;
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
@@ -44,12 +45,40 @@ pub(super) fn is_salted(sitting: &mut Sitting<'_>, text: &str, addressed: bool) 
         job.is_some_and(|job| job.state == JobState::Waiting && job.calls == 0 && job.at > now)
     };
     let Some(plan) = sitting.room.plan.as_ref().filter(ahead) else { return false };
-    if !reading::says_packer_salted(text, sitting.lexicon()) {
+    let says = reading::says_packer_salted(text, sitting.lexicon());
+    let (Wish { salting, solution_percent, .. }, _) = planning::read(sitting, text);
+    if !says && !(solution_percent.is_some() && is_label(sitting, text)) {
         return false;
     }
-    let (Wish { salting, solution_percent, .. }, _) = planning::read(sitting, text);
-    let salting = salting.filter(|_| solution_percent.is_some()).or(Some("none".to_owned()));
+    let salting = salting.filter(|_| solution_percent.is_some()).or(says.then(|| "none".to_owned()));
+    let presalted = (says && solution_percent.is_none()).then_some(true);
     let mut wish = plan.wish.clone();
-    wish.merge(Wish { salting, solution_percent, ..Wish::default() });
+    wish.merge(Wish { salting, presalted, solution_percent, ..Wish::default() });
     amend::to(sitting, text, wish, addressed)
+}
+
+/// "It says contains up to 12% solution": what stands on the pack, and nothing else.
+fn is_label(sitting: &Sitting<'_>, text: &str) -> bool {
+    const LONGEST: usize = 80;
+    let asks = text.contains(['?', '¿']) || reading::begins_as_question(text, sitting.lexicon());
+    !asks && text.len() <= LONGEST && amend::is_plain(sitting, &Sentence::read(text, sitting.lexicon()))
+}
+
+/// A bird that takes the place of one the packer had salted, as its host said, is salted as well, unless another one is told of.
+pub(super) fn keeps_packers_salt(sitting: &Sitting<'_>, who: PersonId, text: &str, wish: &mut Wish) {
+    let told = wish.salting.is_some() || wish.presalted.is_some() || wish.solution_percent.is_some();
+    let another = Sentence::read(text, sitting.lexicon()).has("another");
+    if told || another || sitting.room.drafts.contains_key(&who) {
+        return;
+    }
+    let same = |plan: &LivePlan| wish.kind.is_none() || wish.kind == plan.wish.kind;
+    let raw = |plan: &LivePlan| plan.on_since(sitting.now).is_none() && !plan.is_off() && !spoiled::is_gone(plan);
+    let plans = sitting.room.plans();
+    let before =
+        plans.iter().find(|plan| plan.host == who && order::is_packer_salted(&plan.wish) && raw(plan) && same(plan));
+    if let Some(before) = before {
+        wish.presalted = before.wish.presalted;
+        wish.solution_percent = before.wish.solution_percent;
+        wish.salting = Some("none".to_owned());
+    }
 }

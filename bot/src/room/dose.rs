@@ -69,9 +69,11 @@ fn places(dose: &Dose, salt: &Salt) -> Vec<Text> {
 /// Said where the packer has salted it already, so nothing is salted here.
 pub(super) fn by_the_packer(order: &Order, wish: &Wish) -> Option<Text> {
     let percent = wish.solution_percent.filter(|percent| *percent >= salt::NO_SALT_FROM_PERCENT);
-    (order.salting == Salting::None)
-        .then(|| percent.map(|percent| Text::new("room-dose-none").with("percent", Arg::Number(percent, 1))))
-        .flatten()
+    let text = match percent {
+        Some(percent) => Some(Text::new("room-dose-none").with("percent", Arg::Number(percent, 1))),
+        None => (wish.presalted == Some(true)).then(|| Text::new("room-dose-presalted")),
+    };
+    text.filter(|_| order.salting == Salting::None)
 }
 
 /// The dose of a bird that is salted dry; None where it is not.

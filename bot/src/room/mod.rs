@@ -76,6 +76,7 @@ mod slips;
 mod spoiled;
 mod stepping_down;
 mod stray;
+mod swap;
 mod there;
 mod tongue;
 mod undo;
@@ -235,7 +236,7 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
     if new_bird::planned(sitting, who, rest) {
         return;
     }
-    let (wish, problems) = planning::read(sitting, rest);
+    let (mut wish, problems) = planning::read(sitting, rest);
     // "/plan dinner is an hour later", "/plan no salt" of a dinner that is planned change that one.
     // "/plan 16 lb" of a bird that is planned is that one's weight.
     let bird = wish.kind.is_some() || wish.mass_g.is_some() && sitting.room.plan.is_none();
@@ -251,6 +252,7 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
         sitting.answer(Text::new("room-plan-unread").with("text", crate::words::Arg::Verbatim(moves::clip(rest))));
         return;
     }
+    bought::keeps_packers_salt(sitting, who, rest, &mut wish);
     planning::told(sitting, who, wish, &problems);
 }
 

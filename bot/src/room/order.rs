@@ -128,10 +128,15 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
 
 /// Dry unless told otherwise; not at all where the packer's solution is salt enough, whoever wishes it dry or wet.
 fn salting(wish: &Wish) -> Salting {
-    if wish.solution_percent.is_some_and(|percent| percent >= NO_SALT_FROM_PERCENT) {
+    if is_packer_salted(wish) {
         return Salting::None;
     }
     named(&wish.salting, Salting::from_name).unwrap_or(Salting::Dry)
+}
+
+/// Whether the packer has put salt enough into it, as far as anyone has said.
+pub fn is_packer_salted(wish: &Wish) -> bool {
+    wish.presalted == Some(true) || wish.solution_percent.is_some_and(|percent| percent >= NO_SALT_FROM_PERCENT)
 }
 
 /// The middle of what may be bought, in whole pounds.

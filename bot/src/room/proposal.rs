@@ -356,7 +356,7 @@ pub(super) fn known(wish: &Wish) -> Vec<Text> {
         };
         parts.push(heat_text(&heat));
     }
-    let unsalted = wish.salting.as_deref() == Some(Salting::None.name());
+    let unsalted = wish.salting.as_deref() == Some(Salting::None.name()) || order::is_packer_salted(wish);
     let strength = Some(dose::strength(wish)).filter(|strength| *strength != Strength::Usual);
     if let Some(how) = unsalted.then_some("none").or(strength.map(Strength::name)) {
         parts.push(Text::new("room-known-salt").with("how", Arg::Choice(how)));

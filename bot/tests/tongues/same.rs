@@ -462,7 +462,7 @@ fn the_day_of_the_shopping_is_no_day_of_the_meal() {
                 ],
             ),
             (
-                "kind=turkey mass_g=6000 salting=none",
+                "kind=turkey mass_g=6000 presalted=true salting=none",
                 [
                     "6 kg turkey, already salted",
                     "pavo de 6 kg, ya salado",
