@@ -208,6 +208,8 @@ fn buttons() -> Vec<(Action, &'static str)> {
         // What is seen to be done anyone may say.
         (Action::Done(free), "DDDDRRRD"),
         (Action::Done(rosas), "DDDDRRRD"),
+        (Action::AsPlanned(free), "DDDDRRRD"),
+        (Action::NotYet(free), "DDDDRRRD"),
         (Action::Sure(free), "DDDDRRRD"),
         (Action::Held(1), "DDDDRRRD"),
         (Action::Later(free), "DDDDRRRD"),

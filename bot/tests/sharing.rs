@@ -484,7 +484,8 @@ fn the_shopping_goes_up_the_ladder_as_other_jobs_do() {
     let called: Vec<To> =
         called_for(&mut kitchen, "job-buy-", "2027-11-20 20:00").into_iter().map(|(_, to)| to).collect();
     let room = To::Room(kitchen.scene.room.id);
-    assert_eq!(called, [To::Person(TOM), room, To::Person(LI), To::Person(ROSA)]);
+    // And in the evening whoever has it is asked whether it is bought.
+    assert_eq!(called, [To::Person(TOM), room, To::Person(LI), To::Person(ROSA), To::Person(TOM)]);
 }
 
 #[test]

@@ -204,3 +204,129 @@ fn the_label_is_heard_among_people() {
         assert!(has(&kitchen, Step::Salt), "{words}");
     }
 }
+
+// ---- bought or not
+
+fn at(kitchen: &Kitchen, step: Step) -> chrono::DateTime<chrono::Utc> {
+    kitchen.scene.room.plan.as_ref().unwrap().job(step, 0).unwrap().at
+}
+
+#[test]
+fn nobody_bought_it_yet_opens_the_shopping_again_and_the_rest_moves() {
+    let mut kitchen = planned("2027-11-21 18:30", "16 lb frozen turkey for 12 thursday 4pm, oven");
+    kitchen.run_to("2027-11-21 19:50");
+    let before = kitchen.said.len();
+    kitchen.among("Priya", "omg stop. nobody bought anything yet dan goes tomorrow");
+    assert!(since(&kitchen, before).contains(&"room-unbought".to_owned()));
+    assert_eq!(at(&kitchen, Step::Buy), kitchen.local("2027-11-22 11:00"));
+    assert!(at(&kitchen, Step::Thaw) > at(&kitchen, Step::Buy));
+    // Called again then, and never taken for done any more.
+    let called = kitchen.run_to("2027-11-22 14:00");
+    assert!(called.contains("Time to buy the bird"), "{called}");
+    let plan = kitchen.scene.room.plan.as_ref().unwrap();
+    assert!(plan.assumed(kitchen.now).all(|job| job.step() != Some(Step::Buy)));
+}
+
+#[test]
+fn not_bought_too_late_says_what_no_longer_works() {
+    let mut kitchen = planned("2027-11-21 18:30", "16 lb frozen turkey for 12 thursday 4pm, oven");
+    kitchen.run_to("2027-11-24 12:00");
+    let before = kitchen.said.len();
+    kitchen.among("Dan", "we haven't bought the turkey yet, I can go tomorrow");
+    let said = since(&kitchen, before);
+    assert!(
+        said.iter().any(|id| id == "room-unbought") && said.iter().any(|id| id.starts_with("room-clash")),
+        "{said:?}"
+    );
+}
+
+#[test]
+fn nobody_bought_it_is_heard_in_every_language() {
+    for (tag, plan, accept, words) in [
+        (
+            "es-ES",
+            "/plan pavo congelado de 7 kg, 12 personas, jueves 16:00, horno",
+            "Aceptar",
+            "oye nadie ha comprado nada todavía, Luis va mañana",
+        ),
+        (
+            "fr-FR",
+            "/plan dinde surgelée de 7 kg, 12 personnes, jeudi 16h, four",
+            "Accepter",
+            "personne n'a rien acheté, Luc y va demain",
+        ),
+        (
+            "de-DE",
+            "/plan gefrorene Pute 7 kg, 12 Personen, Donnerstag 16 Uhr, Ofen",
+            "Annehmen",
+            "halt, keiner hat was gekauft, Uli geht morgen",
+        ),
+        (
+            "pt-BR",
+            "/plan peru congelado de 7 kg, 12 pessoas, quinta 16h, forno",
+            "Aceitar",
+            "gente ninguém comprou nada ainda, o Léo vai amanhã",
+        ),
+        (
+            "it-IT",
+            "/plan tacchino congelato 7 kg, 12 persone, giovedì alle 16, forno",
+            "Accetta",
+            "nessuno ha ancora comprato niente, Leo va domani",
+        ),
+    ] {
+        let mut kitchen = Kitchen::new(RoomKind::Group, tag, New_York, "2027-11-21 18:30");
+        kitchen.say("Priya", plan);
+        kitchen.press("Priya", accept);
+        kitchen.run_to("2027-11-21 19:50");
+        let before = kitchen.said.len();
+        kitchen.among("Priya", words);
+        assert!(since(&kitchen, before).contains(&"room-unbought".to_owned()), "{tag}");
+        assert_eq!(at(&kitchen, Step::Buy), kitchen.local("2027-11-22 11:00"), "{tag}");
+    }
+}
+
+#[test]
+fn what_nobody_has_said_is_asked_about_the_next_day() {
+    let mut kitchen = planned("2027-11-21 18:30", "16 lb frozen turkey for 12 thursday 4pm, oven");
+    let asked = kitchen.run_to("2027-11-22 09:00");
+    assert!(asked.contains("Nobody has said so: is the bird bought?") && !asked.contains("thawing since"), "{asked}");
+    // It is taken for done meanwhile, and asked again in the evening.
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().assumed(kitchen.now).count() > 0);
+    let asked = kitchen.run_to("2027-11-22 18:00");
+    assert!(asked.contains("is the bird bought?"), "{asked}");
+    kitchen.press("Priya", "Yes");
+    let asked = kitchen.run_to("2027-11-22 18:02");
+    assert!(asked.contains("has the bird been thawing since Sun 7:00 PM?"), "{asked}");
+    let said = kitchen.press("Priya", "Not yet");
+    assert!(said.contains("Not thawing yet") && !waits(&kitchen, Step::Buy), "{said}");
+    assert!(at(&kitchen, Step::Thaw) >= kitchen.local("2027-11-22 18:02"));
+    // Alone with the bot a word will do.
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", New_York, "2027-11-21 18:30");
+    kitchen.say("Priya", "/plan 16 lb frozen turkey for 12 thursday 4pm, oven");
+    kitchen.press("Priya", "Accept");
+    kitchen.run_to("2027-11-22 09:05");
+    let said = kitchen.say("Priya", "not yet");
+    assert!(said.contains("Not bought yet"), "{said}");
+}
+
+#[test]
+fn the_hour_of_the_shopping_is_kept_where_it_can_be() {
+    let fresh = "13 lb fresh turkey for 12 thursday 4pm, oven";
+    for words in ["/plan we buy it wednesday morning", "/plan dan buys it wed at 9am"] {
+        let mut kitchen = planned("2027-11-21 18:30", fresh);
+        kitchen.say("Priya", words);
+        assert_eq!(at(&kitchen, Step::Buy), kitchen.local("2027-11-24 09:00"), "{words}");
+    }
+    let mut kitchen = planned("2027-11-21 18:30", fresh);
+    kitchen.among("Priya", "dan buys the bird wednesday morning");
+    assert_eq!(at(&kitchen, Step::Buy), kitchen.local("2027-11-24 09:00"));
+    assert_eq!(kitchen.among("Priya", "buying chairs monday"), 0);
+    // A fresh one doesn't keep from Monday on.
+    let said = kitchen.say("Priya", "/plan dan buys it tomorrow 8am");
+    assert!(said.contains("Shopping Mon 8:00 AM doesn't fit: buy it Tue") && !said.contains("I don't know"), "{said}");
+    // In a first sentence.
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", New_York, "2027-11-21 18:30");
+    let said =
+        kitchen.say("Priya", "/plan 16 lb frozen turkey for 12, dinner thursday 4pm, oven, dan buys it tomorrow 8am");
+    assert!(said.contains("Mon 8:00 AM · Buy the bird") && !said.contains("I don't know"), "{said}");
+}

@@ -100,6 +100,7 @@ plan-reason-now = früher als jetzt geht nicht
 plan-reason-done = da war es erledigt
 plan-reason-follows = „{ $step }“ kommt zuerst und dauert { $takes }
 plan-reason-raw-keeps = frisch hält er im Kühlschrank { $most }
+plan-reason-shop = eingekauft wird nicht vor { $at }
 plan-reason-use-by = auf der Packung steht „zu verbrauchen bis { $day }“
 plan-reason-fridge-thaw = im Kühlschrank taut er { $time }
 plan-reason-fridge-share = { $spent } im Kühlschrank, von bis zu { $whole }; den Rest macht kaltes Wasser

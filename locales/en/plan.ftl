@@ -101,6 +101,7 @@ plan-reason-done = that’s when it was done
 # $step is a step's name.
 plan-reason-follows = “{ $step }” comes first and takes { $takes }
 plan-reason-raw-keeps = a fresh bird keeps { $most } in the fridge
+plan-reason-shop = shopping isn't before { $at }
 plan-reason-use-by = the pack says use by { $day }
 plan-reason-fridge-thaw = it thaws { $time } in the fridge
 plan-reason-fridge-share = { $spent } in the fridge, of up to { $whole }; cold water does the rest

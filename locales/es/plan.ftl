@@ -100,6 +100,7 @@ plan-reason-now = no puede ser antes de ahora
 plan-reason-done = se hizo entonces
 plan-reason-follows = antes va «{ $step }», que lleva { $takes }
 plan-reason-raw-keeps = un ave fresca aguanta { $most } { -fridge(form: "in") }
+plan-reason-shop = la compra no es antes de { $at }
 plan-reason-use-by = el envase dice que caduca { $day }
 plan-reason-fridge-thaw = descongelarse { -fridge(form: "in") } le lleva { $time }
 plan-reason-fridge-share = { $spent } { -fridge(form: "in") }, de hasta { $whole }; el agua fría hace el resto

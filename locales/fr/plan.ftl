@@ -100,6 +100,7 @@ plan-reason-now = ça ne peut pas être plus tôt que maintenant
 plan-reason-done = c’est l’heure où ça a été fait
 plan-reason-follows = « { $step } » vient d’abord et prend { $takes }
 plan-reason-raw-keeps = une volaille fraîche se garde { $most } au frigo
+plan-reason-shop = les courses ne se font pas avant { $at }
 plan-reason-use-by = l’emballage dit à consommer jusqu’à { $day }
 plan-reason-fridge-thaw = la décongélation au frigo prend { $time }
 plan-reason-fridge-share = { $spent } au frigo, sur { $whole } au plus ; l’eau froide fait le reste

@@ -100,6 +100,7 @@ plan-reason-now = prima di adesso non si può
 plan-reason-done = è quando è stato fatto
 plan-reason-follows = “{ $step }” viene prima e dura { $takes }
 plan-reason-raw-keeps = la carne fresca si conserva { $most } in frigo
+plan-reason-shop = la spesa non è prima di { $at }
 plan-reason-use-by = la confezione dice da consumare entro { $day }
 plan-reason-fridge-thaw = in frigo a scongelare ci mette { $time }
 plan-reason-fridge-share = { $spent } in frigo, su un massimo di { $whole }; il resto lo fa l’acqua fredda

@@ -456,6 +456,7 @@ lexicon-talk-thaw-long = a noite toda, a noite inteira, noite toda, noite inteir
 lexicon-talk-thaw-link = deixei, deixamos, deixado, deixada, esqueci, ficou, fica, estava, desde, na, no, pra, para, há, hora, horas, dia, dias, h, congelado, congelada
 lexicon-talk-undone-water = água não trocada, não troquei a água, não troquei água, esqueci de trocar a água, esqueci a água, não foi trocada a água
 lexicon-talk-undone-salt = não salgado, não salgada, sem salgar, não salguei
+lexicon-talk-undone-buy = ninguém comprou nada, ninguém comprou nada ainda, ninguém comprou ainda, ninguém comprou, ninguém comprou o peru, ninguém comprou o peru ainda, ainda não compramos, ainda não comprei, ainda não compramos o peru, ainda não comprei o peru, não compramos ainda, não comprei ainda, não compramos o peru, não comprei o peru, não compramos nada, ainda não foi comprado, não foi comprado, a gente ainda não comprou, a gente não comprou, falta comprar o peru, ainda falta comprar
 lexicon-talk-undone-on = não no forno, não está no forno, não entrou, ainda não entrou, ainda não no forno
 lexicon-talk-heat-change = muda, mudar, mudamos, troca, trocar, coloca, põe, ajusta, melhor
 lexicon-talk-what-now = e agora, e agora o que, o que a gente faz, o que fazemos, o que fazer, o que eu faço, o que a gente faz agora, o que faço agora, e agora o que eu faço, o que eu faço agora, e agora eu faço o que, e agora faço o que

@@ -100,6 +100,7 @@ plan-reason-now = antes de agora não dá
 plan-reason-done = foi quando ficou feito
 plan-reason-follows = “{ $step }” vem primeiro e leva { $takes }
 plan-reason-raw-keeps = fresca dura { $most } na geladeira
+plan-reason-shop = a compra não é antes de { $at }
 plan-reason-use-by = a embalagem diz validade { $day }
 plan-reason-fridge-thaw = o degelo na geladeira leva { $time }
 plan-reason-fridge-share = { $spent } na geladeira, de até { $whole }; a água fria faz o resto

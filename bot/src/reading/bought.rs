@@ -5,6 +5,7 @@
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
 use super::talk::{self, Report, ReportKind};
+use super::told::Told;
 use super::will::made_of;
 use carvetime_core::plan::Step;
 use carvetime_core::quantity::{Measure, in_grams};
@@ -43,6 +44,14 @@ pub fn read_bought(text: &str, lexicon: &'static Lexicon) -> Option<(Report, f64
         found = Some(report.filter(bought)?);
     }
     found.map(|report| (report, grams))
+}
+
+/// "Nobody bought anything yet", in whatever stands beside it.
+pub fn says_not_bought(text: &str, lexicon: &'static Lexicon) -> bool {
+    const LONGEST: usize = 140;
+    let asks = text.contains(['?', '¿', '/']) || talk::begins_as_question(text, lexicon);
+    let told = Told::of(text, lexicon);
+    !asks && text.chars().count() <= LONGEST && told.says("undone-buy") && !talk::tells_of_past_weeks(text, lexicon)
 }
 
 /// "It's already brined", "dont salt it, its pre brined", "the label says it's injected": the packer has salted it.

@@ -45,7 +45,8 @@ pub mod zone;
 
 pub use air::{Air, Since, read_air, read_heat_back, says_heat_failed};
 pub use aside::{asks_of_other_things, names_the_bird};
-pub use bought::{read_bought, says_packer_salted};
+pub use beside::read_shopping;
+pub use bought::{read_bought, says_not_bought, says_packer_salted};
 pub use bringing::{DishChange, read_brought, read_dish_change, read_dropped};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};

@@ -27,6 +27,8 @@ pub enum Lean {
     Meal,
     /// Of a bird that goes on: from five in the morning to four in the afternoon.
     Start,
+    /// Of the shopping: the same.
+    Shop,
     /// Of something that has just happened: the nearest hour behind us.
     Past,
 }
@@ -67,7 +69,7 @@ struct Spot<T> {
 /// Reads day and hour from a sentence and marks what it used in `taken`.
 pub fn read_when(sentence: &Sentence, taken: &mut [bool], ground: &Ground, lean: Lean) -> Option<When> {
     let clock = Clock { s: sentence, ground };
-    let day = clock.best_day(taken);
+    let day = clock.best_day(taken, lean);
     if let Some(spot) = &day {
         take(taken, spot.from, spot.to);
     }
@@ -138,9 +140,10 @@ struct Clock<'a> {
 }
 
 impl Clock<'_> {
-    fn best_day(&self, taken: &[bool]) -> Option<Spot<DaySaid>> {
+    fn best_day(&self, taken: &[bool], lean: Lean) -> Option<Spot<DaySaid>> {
         let days = (0..self.s.len()).filter(|at| free(taken, *at)).filter_map(|at| self.day_at(at));
-        let days: Vec<_> = days.filter(|day| !self.is_for_the_shop(day) && !self.is_since(day)).collect();
+        let days: Vec<_> =
+            days.filter(|day| (lean == Lean::Shop || !self.is_for_the_shop(day)) && !self.is_since(day)).collect();
         // "It's Tuesday, dinner is on Thursday": the day told with the meal.
         let of_meal = |day: &&Spot<DaySaid>| self.clause(day).any(|at| self.s.of(at, "meal-").is_some());
         let best = *days.iter().find(of_meal).or(days.first())?;
@@ -690,7 +693,7 @@ impl Clock<'_> {
             (Half::Open, hour) => match lean {
                 Lean::Meal if hour >= 10 && self.s.has("meal-lunch") => hour,
                 Lean::Meal => hour + 12,
-                Lean::Start => hour + if hour < 5 { 12 } else { 0 },
+                Lean::Start | Lean::Shop => hour + if hour < 5 { 12 } else { 0 },
                 Lean::Past => self.behind_us(hour, said.minute),
             },
         };

@@ -97,7 +97,10 @@ pub struct Wish {
     /// When the bird is to go on, as far as somebody said so. The plan says when it has to.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub start: Option<chrono::DateTime<chrono::Utc>>,
-    /// A day or an hour was told for that.
+    /// When the bird is bought, as far as somebody said so. Nobody is sent shopping before.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shop: Option<chrono::DateTime<chrono::Utc>>,
+    /// A day or an hour was told for when it goes on.
     #[serde(skip)]
     pub starts: bool,
     /// Dishes told with the bird, as they were written. They join the plan when it is one.
@@ -202,7 +205,8 @@ impl Wish {
             short_rest,
             strength,
             shelves,
-            start
+            start,
+            shop
         );
         self.beside.extend(newer.beside);
         if newer.among {
@@ -251,6 +255,7 @@ pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
         problems: Vec::new(),
     };
     reader.wish.beside = beside::dishes(&sentence, &mut reader.taken, ground);
+    reader.wish.shop = beside::shop(&sentence, &mut reader.taken, ground);
     let start = beside::start(&sentence, &mut reader.taken, ground);
     reader.use_by();
     reader.solution();

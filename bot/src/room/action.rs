@@ -61,6 +61,10 @@ pub enum Action {
     Mend(u32, Mark),
     /// Mark done.
     Done(JobRef),
+    /// Done when it was planned: yes to whether it was.
+    AsPlanned(JobRef),
+    /// No to the same.
+    NotYet(JobRef),
     /// Done although the last reading says otherwise.
     Sure(JobRef),
     /// The bird of that plan is kept hot until it is carved.
@@ -138,6 +142,8 @@ impl Action {
             Action::Offer(who, way) => format!("offer.{}.{way}", who.0),
             Action::Mend(serial, way) => format!("mend.{serial}.{way}"),
             Action::Done(it) => job("done", it),
+            Action::AsPlanned(it) => job("asplanned", it),
+            Action::NotYet(it) => job("notyet", it),
             Action::Sure(it) => job("sure", it),
             Action::Held(serial) => format!("held.{serial}"),
             Action::Later(it) => job("later", it),
@@ -187,6 +193,8 @@ impl Action {
             | Action::Shift(serial, ..)
             | Action::Hotter(serial, _) => Some(*serial),
             Action::Done(it)
+            | Action::AsPlanned(it)
+            | Action::NotYet(it)
             | Action::Sure(it)
             | Action::Later(it)
             | Action::Skip(it)
@@ -247,7 +255,8 @@ impl Action {
             "seat" => Action::Seat(next()?.parse().ok()?, Mark::read(next()?)?),
             "another" => Action::Another(next()?.parse().ok()?, next()?.parse().ok()?),
             "giving" => Action::Giving(next()?.parse().ok()?),
-            "done" | "sure" | "later" | "skip" | "take" | "drop" | "give" | "willing" | "unwilling" => {
+            "done" | "asplanned" | "notyet" | "sure" | "later" | "skip" | "take" | "drop" | "give" | "willing"
+            | "unwilling" => {
                 let job = JobRef {
                     serial: next()?.parse().ok()?,
                     step: Step::from_name(next()?)?,
@@ -255,6 +264,8 @@ impl Action {
                 };
                 match verb {
                     "done" => Action::Done(job),
+                    "asplanned" => Action::AsPlanned(job),
+                    "notyet" => Action::NotYet(job),
                     "sure" => Action::Sure(job),
                     "later" => Action::Later(job),
                     "skip" => Action::Skip(job),
@@ -309,6 +320,8 @@ mod tests {
             Action::Offer(who, Mark(9)),
             Action::Mend(3, Mark(u32::MAX)),
             Action::Done(job),
+            Action::AsPlanned(job),
+            Action::NotYet(job),
             Action::Sure(job),
             Action::Held(3),
             Action::Later(job),

@@ -315,14 +315,15 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
     let hour = is_of_this_dinner(sitting, text, &sentence, &wish);
     let of_bird = says("bird-") || is_of_a_bird(&wish);
     if !(hour || of_bird) {
-        let Wish { adults, children, among, more, fewer, strength, solution_percent, hot, use_by, presalted, .. } =
-            wish;
+        let Wish {
+            adults, children, among, more, fewer, strength, solution_percent, hot, use_by, presalted, shop, ..
+        } = wish;
         let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
         let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
         let heat = changes_heat(sitting, text);
         let (cooker, setting_c) = (wish.cooker.filter(|_| heat), wish.setting_c.filter(|_| heat));
         let people = Wish { adults, children, among, more, fewer, cooker, setting_c, ..Wish::default() };
-        return Wish { strength, solution_percent, salting, presalted, hot, elsewhere, use_by, ..people };
+        return Wish { strength, solution_percent, salting, presalted, hot, elsewhere, use_by, shop, ..people };
     }
     if !hour {
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);
@@ -406,6 +407,7 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let mut changed = LivePlan { wish, ..plan.clone() };
     let swapped = swap::is_swapped(plan, &changed.wish);
+    let told_shop = plan.wish.shop != changed.wish.shop;
     if swapped {
         swap::unassume(&mut changed, now);
     }
@@ -426,8 +428,13 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
             let small = plan.order(light.zone).and_then(|order| proposal::size_doubt(&order));
             let text = Text::new("room-amended").with("known", Arg::List(known));
             let keeps = swap::keeps(plan).filter(|_| swapped);
-            let lines: Vec<Text> =
-                small.into_iter().chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts)).collect();
+            let shop = proposal::shop(&plan.wish, &schedule).filter(|_| told_shop);
+            let lines: Vec<Text> = shop
+                .into_iter()
+                .chain(small)
+                .chain(proposal::cautions(&schedule))
+                .chain(jobs::shift_lines(&shifts))
+                .collect();
             let (keeps, there) = keeps.unzip();
             let there = there.map(|it| button("room-button-have-it", &Action::Done(it)));
             let say = sitting.answer(text).lines(keeps).lines(lines).key("amended");

@@ -9,7 +9,7 @@ use super::live::{CHILL_LIMIT, runs_by_itself};
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, LivePlan, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, no_heat, plan_words};
+use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, no_heat, not_bought, plan_words};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Step, Thawing};
 use chrono::{DateTime, TimeDelta, Utc};
@@ -113,7 +113,9 @@ fn due(sitting: &Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) -> Vec<LiveJo
 /// Only the newest of several missed water changes and checks is worth a call; anything whose last useful minute is past is not.
 fn is_missed(sitting: &Sitting<'_>, job: &LiveJob, step: Step) -> bool {
     let late = job.call_at.is_some_and(|at| sitting.now - at > MISSED);
-    if !late {
+    // Whether it is bought is worth asking at any hour.
+    let asks = ladder::next(sitting, job, step, sitting.now).is_some_and(|next| next.rung == Rung::Whether);
+    if !late || asks {
         return false;
     }
     let superseded = sitting.room.plan.as_ref().is_some_and(|plan| {
@@ -154,7 +156,9 @@ fn silence(sitting: &mut Sitting<'_>, step: Step, nth: u8) {
 fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
     // A bell is never silent: where nobody is left to be called, the room hears it once more.
     let nobody = || Next { rung: Rung::Again, people: Vec::new(), at: sitting.now };
-    let Next { rung, people, .. } = ladder::next(sitting, job, step, sitting.now).unwrap_or_else(nobody);
+    let Next { rung, people, .. } = ladder::next(sitting, job, step, sitting.now)
+        .or_else(|| not_bought::last(sitting, job, step))
+        .unwrap_or_else(nobody);
     let mut called = job.clone();
     called.calls = job.calls.saturating_add(1);
     called.rungs.push(rung);
@@ -169,6 +173,9 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
     let serial = plan.serial;
     if let Some(live) = plan.job_mut(step, job.nth) {
         *live = called;
+    }
+    if rung == Rung::Whether && !not_bought::is_asked(sitting, step) {
+        return;
     }
     for (to, named) in targets(sitting, rung, people) {
         say_call(sitting, step, job, rung, JobRef { serial, step, nth: job.nth }, (to, named));
@@ -212,6 +219,7 @@ fn say_call(
         Rung::Again => {
             text.push(Text::new("room-call-again").with("what", what).with("since", Arg::Clock(job.at)));
         }
+        Rung::Whether => text.push(not_bought::question(step, job.at)),
         Rung::Helpers | Rung::Host => {
             let id = if rung == Rung::Helpers { "sharing-call-helpers" } else { "sharing-call-host" };
             let since = ladder::silent_since(sitting, job);
@@ -223,6 +231,15 @@ fn say_call(
     let mut say = Say::of(to, text);
     say.step = Some(step);
     say.key(key(step, job.nth)).urgency(if step.is_safety() { Urgency::Safety } else { Urgency::Due });
+    if rung == Rung::Whether {
+        say.row([
+            button("room-button-yes", &Action::AsPlanned(it)),
+            button("room-button-not-yet", &Action::NotYet(it)),
+        ]);
+        say.row(link);
+        sitting.say(say);
+        return;
+    }
     say.row([
         button("room-button-done", &Action::Done(it)),
         button("room-button-later", &Action::Later(it)),

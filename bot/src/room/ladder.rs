@@ -5,7 +5,7 @@
 
 use super::live::TAKEN_FOR_DONE;
 use super::state::{JobState, LiveJob, Rung};
-use super::{PersonId, RoomKind, Sitting};
+use super::{PersonId, RoomKind, Sitting, not_bought};
 use carvetime_core::plan::clock::instant;
 use carvetime_core::plan::{Moment, Step};
 use chrono::{Days, TimeDelta};
@@ -30,6 +30,10 @@ pub(super) struct Next {
 /// Looks, water and leftovers are called once: the next comes by itself or a second call would be a nag. Where one water after the other
 /// stays without an answer, the next goes up the ladder instead; so does the look that the end hangs on.
 pub(super) fn next(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Moment) -> Option<Next> {
+    climb(sitting, job, step, from).or_else(|| not_bought::whether(sitting, job, step, from))
+}
+
+fn climb(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Moment) -> Option<Next> {
     let once = match step {
         Step::Leftovers | Step::Water => true,
         Step::Check => !is_last_look(sitting, job, from),

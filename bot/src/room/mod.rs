@@ -51,6 +51,7 @@ mod moves;
 mod naming;
 mod new_bird;
 mod no_heat;
+mod not_bought;
 mod offered;
 mod offering;
 mod order;
@@ -299,6 +300,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if crate::reading::is_done(text, sitting.lexicon()) {
             return jobs::done(sitting, it);
         }
+        if not_bought::answered(sitting, text, Some(it)) {
+            return;
+        }
         if it.step == Step::Check && readings::heard(sitting, text, true, edited) {
             return;
         }
@@ -307,6 +311,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         let on = reply_to.and_then(|key| replied_job(sitting, key));
         if hands::replied(sitting, text, addressed, reply_to)
             || asked_which::agreed(sitting, text, addressed, reply_to)
+            || reply_to.is_none() && addressed && not_bought::answered(sitting, text, None)
             || wanted::answered(sitting, text, reply_to)
             || reply_to.is_none() && offered::answered(sitting, text)
             || questions::completed(sitting, text)
@@ -344,6 +349,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if !edited && (inside::told(sitting, text, addressed) || retold::told(sitting, text, addressed)) {
+        return;
+    }
+    if !edited && not_bought::told(sitting, text, addressed) {
         return;
     }
     if readings::expected(sitting) && (scales::disagree(sitting, text) || !edited && behind::told(sitting, text)) {
@@ -577,6 +585,8 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Offer(who, way) => planning::offer(sitting, who, way),
         Action::Mend(serial, way) => jobs::mend(sitting, serial, way),
         Action::Done(it) => jobs::done(sitting, it),
+        Action::AsPlanned(it) => not_bought::as_planned(sitting, it),
+        Action::NotYet(it) => not_bought::not_yet(sitting, it),
         Action::Sure(it) => jobs::surely_done(sitting, it),
         Action::Held(serial) => jobs::held(sitting, serial),
         Action::Later(it) => jobs::later(sitting, it),

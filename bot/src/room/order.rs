@@ -121,6 +121,7 @@ pub fn order(wish: &Wish, zone: Tz) -> Result<Option<Order>, OrderError> {
         carry: wish.elsewhere.unwrap_or(false).then_some(Carry { drive, hot: wish.hot.unwrap_or(false) }),
         ahead: wish.ahead.unwrap_or(false),
         at_home: wish.at_home.unwrap_or(false),
+        shop_from: wish.shop,
         use_by: wish.use_by,
         ..Order::new(bird, diners(wish), heat, dinner, zone)
     }))

@@ -192,6 +192,7 @@ pub fn reason(reason: &Reason) -> Text {
         Reason::Follows { step, takes } => {
             Text::new("plan-reason-follows").with("step", Arg::from(step_name(step, 0))).with("takes", Arg::Span(takes))
         }
+        Reason::ShopFrom { at } => Text::new("plan-reason-shop").with("at", Arg::DayClock(at)),
         Reason::RawKeeps { most } => Text::new("plan-reason-raw-keeps").with("most", Arg::Span(most)),
         Reason::UseBy { until } => Text::new("plan-reason-use-by").with("day", Arg::Day(until)),
         Reason::FridgeThaw { least, most, .. } => {

@@ -344,6 +344,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
         Ok(Some(Solved::Works(order, schedule))) => {
             shared = birds::same_heat(sitting, who, &order, &schedule);
             shared.extend(proposal::start(&wish, &schedule));
+            shared.extend(proposal::shop(&wish, &schedule));
             (proposal::text(&order, &wish, &schedule, sitting.usual_salt()), None)
         }
         Ok(Some(Solved::Clashes(order, conflict))) => {
@@ -352,6 +353,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
                 let nearest = offer.change.apply(&order);
                 shared = birds::same_heat(sitting, who, &nearest, &offer.schedule);
                 shared.extend(proposal::start(&wish, &offer.schedule));
+                shared.extend(proposal::shop(&wish, &offer.schedule));
                 let mut suggestion = wish.clone();
                 order::absorb(&mut suggestion, &nearest);
                 text.push(proposal::instead(offer));

@@ -313,6 +313,14 @@ pub(super) fn start(wish: &Wish, schedule: &Schedule) -> Option<Text> {
     Some(Text::new("room-proposal-start").with("start", Arg::DayClock(start)).with("on", Arg::DayClock(on)))
 }
 
+/// Whoever said when it is bought is told when it has to be, where that is another hour.
+pub(super) fn shop(wish: &Wish, schedule: &Schedule) -> Option<Text> {
+    const SAME: TimeDelta = TimeDelta::minutes(30);
+    let buy = schedule.jobs.iter().find(|job| job.step == Step::Buy && !job.done)?.at;
+    let said = wish.shop.filter(|said| (*said - buy).abs() >= SAME)?;
+    Some(Text::new("room-shop-not").with("said", Arg::DayClock(said)).with("when", Arg::DayClock(buy)))
+}
+
 /// The dishes told with the bird.
 pub(super) fn beside(wish: &Wish) -> Option<Text> {
     let dishes =
@@ -366,6 +374,9 @@ pub(super) fn known(wish: &Wish) -> Vec<Text> {
     }
     if let Some(start) = wish.start {
         parts.push(Text::new("room-known-start").with("when", Arg::DayClock(start)));
+    }
+    if let Some(shop) = wish.shop {
+        parts.push(Text::new("room-known-shop").with("when", Arg::DayClock(shop)));
     }
     if let Some(dinner) = wish.dinner {
         parts.push(Text::new("room-known-dinner").with("when", Arg::DayClock(dinner)));

@@ -3,7 +3,7 @@
 //! What was only taken for done of the other one, nobody having said so, is open again. Says nothing by itself.
 
 use super::action::JobRef;
-use super::state::{JobState, LivePlan};
+use super::state::{JobState, LiveJob, LivePlan};
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Condition;
@@ -20,10 +20,16 @@ pub(super) fn unassume(plan: &mut LivePlan, now: Moment) {
     let taken: Vec<(Step, u8)> = plan.assumed(now).filter_map(|job| Some((job.step()?, job.nth))).collect();
     for (step, nth) in taken.into_iter().filter(|(step, _)| matches!(step, Step::Buy | Step::Thaw | Step::Salt)) {
         if let Some(job) = plan.job_mut(step, nth) {
-            job.calls = 0;
-            (job.rungs, job.reached, job.called_in) = Default::default();
+            uncall(job);
         }
     }
+}
+
+/// As if nobody had been called for it.
+pub(super) fn uncall(job: &mut LiveJob) {
+    job.calls = 0;
+    job.call_at = None;
+    (job.rungs, job.reached, job.called_in) = Default::default();
 }
 
 /// For how long a fresh one keeps, and by that when it is bought, where nobody has said that it is in the house.

@@ -109,6 +109,7 @@ fn soonest_in_fridge(order: &Order, past: Past<'_>, now: Moment) -> Moment {
     let awake = clock::sociable(order.zone, now, now, now + TimeDelta::days(1));
     let to_buy = !order.at_home && past.passed(Step::Buy, 0).is_none() && !past.skipped(Step::Buy, 0);
     if to_buy && !past.overtaken(Step::Buy, 0) {
+        let awake = order.shop_from.map_or(awake, |from| awake.max(from));
         return awake + spans::BRING_HOME;
     }
     // Just bought, it is still on its way home.

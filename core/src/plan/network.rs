@@ -349,6 +349,10 @@ impl<'a> Network<'a> {
     /// Shop, thawing, salt, out of the fridge.
     fn before_the_heat(&mut self) {
         let home = Reason::Follows { step: Step::Buy, takes: spans::BRING_HOME };
+        if let Some(at) = self.order.shop_from.filter(|at| *at > self.now && self.is_open(BUY)) {
+            let from = self.seconds(at);
+            self.stn.at_least(ORIGIN, BUY, from, Reason::ShopFrom { at });
+        }
         for next in [FRIDGE, THAW, SALT, TEMPER, ON] {
             self.at_least(BUY, next, spans::BRING_HOME, home);
         }

@@ -78,6 +78,8 @@ pub struct Order {
     pub ahead: bool,
     /// The bird is already in the house.
     pub at_home: bool,
+    /// Nobody goes shopping before then, where somebody said when the bird is bought.
+    pub shop_from: Option<Moment>,
     /// The last moment of the use-by date on a fresh bird's pack, where somebody told it.
     pub use_by: Option<Moment>,
     /// What else is on the table.
@@ -102,6 +104,7 @@ impl Order {
             carry: None,
             ahead: false,
             at_home: false,
+            shop_from: None,
             use_by: None,
             dishes: Dishes::default(),
             shelves: None,

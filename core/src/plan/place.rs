@@ -288,6 +288,9 @@ impl Hand<'_, '_> {
 
     fn shop(&mut self) {
         let (earliest, latest) = self.left(BUY);
+        if let Some(from) = self.network.order.shop_from.filter(|from| (earliest..=latest).contains(from)) {
+            return self.fix(BUY, from);
+        }
         let zone = self.network.order.zone;
         // Not in the last hours before it is needed, if there is a choice.
         let unhurried = (latest - TimeDelta::hours(3)).max(earliest);

@@ -43,6 +43,11 @@ pub enum Reason {
         /// How long it takes.
         takes: TimeDelta,
     },
+    /// Nobody goes shopping before then.
+    ShopFrom {
+        /// When.
+        at: Moment,
+    },
     /// A raw bird that was never frozen keeps this long in the fridge.
     RawKeeps {
         /// At most.
@@ -285,6 +290,7 @@ impl Reason {
             | Self::Now
             | Self::Done
             | Self::Follows { .. }
+            | Self::ShopFrom { .. }
             | Self::Forecast
             | Self::Drive { .. }
             | Self::Sociable
@@ -300,7 +306,10 @@ impl Reason {
     pub(super) fn place(self) -> u8 {
         match self {
             Self::Now | Self::Done | Self::DinnerPast | Self::DinnerTooFar | Self::NotCookedSo(_) => 0,
-            Self::Follows { step: Step::Buy, .. } | Self::RawKeeps { .. } | Self::UseBy { .. } => 1,
+            Self::Follows { step: Step::Buy, .. }
+            | Self::ShopFrom { .. }
+            | Self::RawKeeps { .. }
+            | Self::UseBy { .. } => 1,
             Self::FridgeThaw { .. } | Self::FridgeShare { .. } => 2,
             Self::WaterThaw { .. } | Self::WaterFinish { .. } | Self::WaterChange { .. } => 2,
             Self::ThawedKeeps { .. } | Self::CookAtOnce => 3,

@@ -289,6 +289,8 @@ pub enum Rung {
     Helpers,
     /// Who answers for the dinner.
     Host,
+    /// Whoever has it, else who answers for the dinner: whether what was taken for done is done.
+    Whether,
 }
 
 /// A question to one person whether they take a job.
