@@ -330,3 +330,199 @@ fn the_hour_of_the_shopping_is_kept_where_it_can_be() {
         kitchen.say("Priya", "/plan 16 lb frozen turkey for 12, dinner thursday 4pm, oven, dan buys it tomorrow 8am");
     assert!(said.contains("Mon 8:00 AM · Buy the bird") && !said.contains("I don't know"), "{said}");
 }
+
+// ---- the oven is cold
+
+/// Fresh, in the house, the clock just before it goes on.
+fn about_to_go_on(tag: &str, plan: &str, accept: &str) -> Kitchen {
+    let mut kitchen = Kitchen::new(RoomKind::Group, tag, New_York, "2027-11-24 18:30");
+    kitchen.say("Priya", plan);
+    kitchen.press("Priya", accept);
+    kitchen.run_to("2027-11-25 11:00");
+    let on = at(&kitchen, Step::On).with_timezone(&New_York).naive_local() - chrono::TimeDelta::minutes(5);
+    kitchen.run_to(&on.format("%Y-%m-%d %H:%M").to_string());
+    kitchen
+}
+
+fn cold(tag: &str) -> Kitchen {
+    match tag {
+        "es-ES" => about_to_go_on(
+            tag,
+            "/plan pavo fresco de 6 kg, ya lo tengo, 12 personas, jueves 17:00, horno, sin sal",
+            "Aceptar",
+        ),
+        "fr-FR" => about_to_go_on(
+            tag,
+            "/plan dinde fraîche 6 kg, je l'ai déjà, 12 personnes, jeudi 17h, four, sans sel",
+            "Accepter",
+        ),
+        "de-DE" => about_to_go_on(
+            tag,
+            "/plan frische Pute 6 kg, haben wir schon, 12 Personen, Donnerstag 17 Uhr, Ofen, kein Salz",
+            "Annehmen",
+        ),
+        "pt-BR" => about_to_go_on(
+            tag,
+            "/plan peru fresco de 6 kg, já temos, 12 pessoas, quinta 17h, forno, sem sal",
+            "Aceitar",
+        ),
+        "it-IT" => about_to_go_on(
+            tag,
+            "/plan tacchino fresco 6 kg, ce l'abbiamo, 12 persone, giovedì alle 17, forno, senza sale",
+            "Accetta",
+        ),
+        _ => about_to_go_on(
+            tag,
+            "/plan 13 lb fresh turkey, we have it, 12 people, thursday 5pm, oven, no salt",
+            "Accept",
+        ),
+    }
+}
+
+#[test]
+fn a_forgotten_oven_is_due_now_and_the_bird_waits_for_it() {
+    let mut kitchen = cold("en-US");
+    let planned = at(&kitchen, Step::On);
+    let before = kitchen.said.len();
+    kitchen.among("Priya", "oh no i forgot to turn the oven on");
+    assert!(since(&kitchen, before).contains(&"room-unlit".to_owned()));
+    assert!(at(&kitchen, Step::On) > planned && at(&kitchen, Step::Fire) >= kitchen.now);
+    // Nobody has said that it is on: the bird isn't called for, the oven is.
+    let until = (kitchen.now + chrono::TimeDelta::minutes(40)).with_timezone(&New_York);
+    let called = kitchen.run_to(&until.format("%Y-%m-%d %H:%M").to_string());
+    assert!(called.contains("Preheat") && !called.contains("Bird on.") && waits(&kitchen, Step::Fire), "{called}");
+    kitchen.among("Priya", "turning it on now");
+    assert!(!waits(&kitchen, Step::Fire));
+    assert!(kitchen.run_to("2027-11-25 14:30").contains("Bird on"));
+}
+
+#[test]
+fn a_cold_oven_is_heard_in_every_language_and_only_when_it_is_due() {
+    for (tag, words) in [
+        ("en-US", "wes isnt here and the ovens cold!!"),
+        ("es-ES", "ay no, se me olvidó encender el horno"),
+        ("fr-FR", "mince, j'ai oublié d'allumer le four"),
+        ("de-DE", "oh nein, keiner hat den Ofen angemacht"),
+        ("pt-BR", "nossa, esqueci de ligar o forno"),
+        ("it-IT", "oddio, ho dimenticato di accendere il forno"),
+    ] {
+        let mut kitchen = cold(tag);
+        let before = kitchen.said.len();
+        kitchen.among("Priya", words);
+        assert!(since(&kitchen, before).contains(&"room-unlit".to_owned()), "{tag}: {words}");
+    }
+    let mut kitchen =
+        planned("2027-11-24 18:30", "13 lb fresh turkey, we have it, 12 people, thursday 5pm, oven, no salt");
+    kitchen.run_to("2027-11-25 08:00");
+    assert_eq!(kitchen.among("Priya", "brr the oven is cold"), 0);
+}
+
+// ---- eaten, moved, and how many
+
+#[test]
+fn eating_closes_the_carving_and_the_board_says_no_more_that_it_does_not_fit() {
+    for (tag, words) in [
+        ("en-US", "we're eating!!!"),
+        ("en-US", "foods on"),
+        ("es-ES", "ya estamos comiendo"),
+        ("fr-FR", "on mange !"),
+        ("de-DE", "wir essen!"),
+        ("pt-BR", "estamos jantando"),
+        ("it-IT", "siamo a tavola"),
+    ] {
+        let mut kitchen = kitchen::over_heat(RoomKind::Group, tag);
+        kitchen.run_to("2027-11-25 17:05");
+        kitchen.say("Ana", "/log breast 168F, thigh 176F, wing 172F");
+        let it = kitchen.scene.room.plan.as_ref().unwrap().serial;
+        kitchen.hear(
+            Some("Ana"),
+            carvetime::room::What::Pressed { press: "p".into(), data: format!("done.{it}.pull.0"), on: None },
+        );
+        assert!(!waits(&kitchen, Step::Pull), "{tag}");
+        kitchen.run_to("2027-11-25 17:50");
+        kitchen.among("Ana", words);
+        assert!(!waits(&kitchen, Step::Carve), "{tag}: {words}");
+        assert!(waits(&kitchen, Step::Chill), "{tag}: the two hours go on");
+    }
+}
+
+#[test]
+fn another_day_is_told_in_a_few_words_alone_with_the_bot() {
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", New_York, "2027-11-24 18:30");
+    kitchen.say("Priya", "roast chicken friday at 7 pm for 3, 4 lb fresh, oven");
+    kitchen.press("Priya", "Accept");
+    kitchen.say("Priya", "lets do saturday instead");
+    assert_eq!(wish(&kitchen).dinner, Some(kitchen.local("2027-11-27 19:00")));
+    kitchen.say("Priya", "no sorry, friday after all");
+    assert_eq!(wish(&kitchen).dinner, Some(kitchen.local("2027-11-26 19:00")));
+    // Of a draft as well.
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", New_York, "2027-11-24 18:30");
+    kitchen.say("Priya", "roast chicken friday at 7 pm for 3, 4 lb fresh, oven");
+    kitchen.say("Priya", "wait actually lets do saturday instead");
+    let said = kitchen.say("Priya", "no sorry friday after all");
+    assert!(said.contains("Fri 7:00 PM · Dinner"), "{said}");
+}
+
+#[test]
+fn back_to_three_is_of_the_people_that_were_told_last() {
+    for drafted in [false, true] {
+        let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", New_York, "2027-11-24 18:30");
+        kitchen.say("Priya", "roast chicken friday at 7 pm for 3, 4 lb fresh, oven");
+        if !drafted {
+            kitchen.press("Priya", "Accept");
+        }
+        kitchen.say("Priya", "make it 6 people");
+        let said = kitchen.say("Priya", "wait no back to 3");
+        assert!(!said.contains("I don't know") && !said.contains("3:00 PM"), "{said}");
+        kitchen.run_to("2027-11-24 18:31");
+        if drafted {
+            kitchen.press("Priya", "Accept");
+        }
+        assert_eq!((wish(&kitchen).adults, wish(&kitchen).dinner), (Some(3), Some(kitchen.local("2027-11-26 19:00"))));
+    }
+    for (tag, plan, accept, more, back) in [
+        (
+            "es-ES",
+            "/plan pollo fresco 2 kg, 3 personas, viernes 19:00, horno",
+            "Aceptar",
+            "que sean 6 personas",
+            "no espera, volvamos a 3",
+        ),
+        (
+            "fr-FR",
+            "/plan poulet frais 2 kg, 3 personnes, vendredi 19h, four",
+            "Accepter",
+            "on sera 6 finalement",
+            "non attends, on revient à 3",
+        ),
+        (
+            "de-DE",
+            "/plan frisches Hähnchen 2 kg, 3 Personen, Freitag 19 Uhr, Ofen",
+            "Annehmen",
+            "wir sind 6 Personen",
+            "nein warte, zurück auf 3",
+        ),
+        (
+            "pt-BR",
+            "/plan frango fresco 2 kg, 3 pessoas, sexta 19h, forno",
+            "Aceitar",
+            "somos 6 pessoas",
+            "não, espera, volta para 3",
+        ),
+        (
+            "it-IT",
+            "/plan pollo fresco 2 kg, 3 persone, venerdì alle 19, forno",
+            "Accetta",
+            "siamo 6 persone",
+            "no aspetta, torniamo a 3",
+        ),
+    ] {
+        let mut kitchen = Kitchen::new(RoomKind::Group, tag, New_York, "2027-11-24 12:30");
+        kitchen.say("Priya", plan);
+        kitchen.press("Priya", accept);
+        kitchen.say("Priya", more);
+        assert_eq!(wish(&kitchen).adults, Some(6), "{tag}: {more}");
+        let said = kitchen.say("Priya", back);
+        assert_eq!(wish(&kitchen).adults, Some(3), "{tag}: {back}: {said}");
+    }
+}

@@ -70,7 +70,35 @@ fn put_back(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
 
 /// "Carving now": it has begun, and is not done.
 pub fn says_carving(text: &str, lexicon: &'static Lexicon) -> bool {
-    is_all(text, "carving", lexicon)
+    text.split([',', ';', '.', '!', '\n']).any(|clause| is_all(clause, "carving", lexicon))
+}
+
+/// "The oven is cold", "nobody turned the oven on".
+pub fn says_oven_cold(text: &str, lexicon: &'static Lexicon) -> bool {
+    let asks = text.contains(['?', '¿']) || begins_as_question(text, lexicon);
+    let never = Sentence::read(text, lexicon).has("heat-never");
+    !asks && (never || Told::of(text, lexicon).says("oven-cold")) && !tells_of_past_weeks(text, lexicon)
+}
+
+/// "Turning it on now", of a heat that was spoken of.
+pub fn says_lights_it(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "lights-it", lexicon)
+}
+
+/// "Let's do Monday instead", "no sorry, tomorrow after all": a day, and nothing beside it but that it is another.
+pub fn settles_a_day(text: &str, lexicon: &'static Lexicon) -> bool {
+    const TURNS: [&str; 6] = ["suggest", "make-it", "correcting", "party-tail", "hour-settles", "hour-settles-last"];
+    const EMPTY: [&str; 3] = ["manners", "filler", "hour-link"];
+    if text.contains(['?', '¿']) || text.chars().count() > LONGEST || text.contains(|c: char| c.is_ascii_digit()) {
+        return false;
+    }
+    let sentence = Sentence::read(text, lexicon);
+    let day = |at: usize| ["weekday-", "day-"].iter().any(|group| sentence.of(at, group).is_some());
+    let days = (0..sentence.len()).filter(|at| day(*at)).count();
+    let rest: Vec<&str> = (0..sentence.len()).filter(|at| !day(*at)).map(|at| sentence.raw(at)).collect();
+    let words = lexicon.talk_words(&rest.join(" "));
+    let found = made_of(&words, &[TURNS.as_slice(), EMPTY.as_slice()].concat(), lexicon);
+    days == 1 && found.is_some_and(|found| found.iter().any(|group| TURNS.contains(group)))
 }
 
 /// "When?", and nothing else.

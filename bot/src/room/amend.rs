@@ -37,6 +37,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
         }
         // "make it 6 instead": a number that means nothing else is the hour.
         let loose = problems.iter().all(|problem| matches!(problem, Problem::LooseNumber(_)));
+        if wish.is_empty() && loose && planning::people_back(sitting, who, text) {
+            return true;
+        }
         if wish.is_empty() && loose {
             return planning::heated(sitting, who, text) || text.len() <= SHORT && planning::moved(sitting, who, text);
         }
@@ -347,6 +350,9 @@ fn is_of_a_bird(wish: &Wish) -> bool {
 fn is_of_this_dinner(sitting: &Sitting<'_>, text: &str, sentence: &Sentence, wish: &Wish) -> bool {
     let plain = || is_plain(sitting, sentence);
     if reading::settled(text, sitting.lexicon()).is_some() || is_brief(text) && plain() {
+        return true;
+    }
+    if reading::settles_a_day(text, sitting.lexicon()) {
         return true;
     }
     if !is_of_the_hour(sentence) {

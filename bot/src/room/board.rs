@@ -58,7 +58,8 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
                 .with("heat", Arg::from(proposal::heat_text(&order.heat))),
         );
     }
-    if plan.clash.is_some() {
+    // Eaten, it fitted somehow.
+    if plan.clash.is_some() && plan.wish.dinner.is_none_or(|dinner| dinner > sitting.now) {
         lines.push(Text::new("room-board-clash"));
     }
     if let Some(since) = no_heat::since(plan, sitting.now) {

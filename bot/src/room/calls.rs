@@ -9,7 +9,9 @@ use super::live::{CHILL_LIMIT, runs_by_itself};
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, LivePlan, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
-use super::{PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, no_heat, not_bought, plan_words};
+use super::{
+    PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, no_heat, not_bought, not_lit, plan_words,
+};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Step, Thawing};
 use chrono::{DateTime, TimeDelta, Utc};
@@ -57,6 +59,8 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
         let Some(step) = job.step() else { continue };
         if sitting.room.plan.as_ref().is_some_and(|plan| no_heat::holds(plan, step, sitting.now)) {
             put_off(sitting, step, job.nth);
+        } else if sitting.room.plan.as_ref().is_some_and(|plan| not_lit::holds(plan, step)) {
+            not_lit::put_off(sitting, step, job.nth);
         } else if runs_by_itself(step) {
             pass(sitting, step, &job);
             if step == Step::Serve {

@@ -52,6 +52,7 @@ mod naming;
 mod new_bird;
 mod no_heat;
 mod not_bought;
+mod not_lit;
 mod offered;
 mod offering;
 mod order;
@@ -340,6 +341,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             || dishes::brought(sitting, text)
             || addressed && dishes::retold(sitting, text))
     {
+        return;
+    }
+    if !edited && not_lit::told(sitting, text) {
         return;
     }
     if !edited && (air::was_otherwise(sitting, text) || heat::sets_heat(sitting, text)) {

@@ -35,7 +35,11 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, wish: Wish, problem
         return;
     }
     let mut draft = sitting.room.drafts.remove(&who).unwrap_or_default();
+    let people = order::guests(&draft.wish);
     draft.wish.merge(by_the_clock(sitting, wish));
+    if people > 0 && order::guests(&draft.wish) != people {
+        draft.people_before = Some(people);
+    }
     complete_dinner(sitting, &mut draft.wish);
     sitting.room.drafts.insert(who, draft);
     if problems.is_empty() {
@@ -43,6 +47,17 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, wish: Wish, problem
     } else {
         complain(sitting, who, problems);
     }
+}
+
+/// "Wait no, back to 3" after "make it 6", of what is only drafted. `false`: it was not so many before.
+pub(super) fn people_back(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> bool {
+    let number = reading::read_retold(text, sitting.lexicon()).and_then(|retold| retold.number);
+    let Some(draft) = sitting.room.drafts.get_mut(&who) else { return false };
+    let before = draft.people_before.filter(|before| number.map(u32::from) == Some(*before));
+    let Some(before) = before.and_then(|before| u16::try_from(before).ok()) else { return false };
+    (draft.wish.adults, draft.wish.children) = (Some(before), None);
+    go_on(sitting, who, How::New);
+    true
 }
 
 /// `/plan` without words: the live plan, or the first question.

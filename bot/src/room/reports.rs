@@ -123,6 +123,10 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     if is_of_something_else(sitting, report) {
         return false;
     }
+    if let Some(it) = carved_as_served(sitting, report) {
+        jobs::done(sitting, it);
+        return true;
+    }
     let ice = report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw);
     if ice && (report.partly || !thaw_is_open(sitting)) {
         // Thawed, as far as anyone had said, and it is not.
@@ -159,6 +163,16 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         }
     }
     true
+}
+
+/// "We're eating", with the bird off the heat or the dinner near: it is carved, and nobody is called to.
+fn carved_as_served(sitting: &Sitting<'_>, report: &Report) -> Option<JobRef> {
+    const NEAR: TimeDelta = TimeDelta::minutes(90);
+    let served = report.kind == ReportKind::Done && report.step == Some(Step::Serve);
+    let plan = sitting.room.plan.as_ref().filter(|_| served)?;
+    let near = plan.wish.dinner.is_some_and(|dinner| (dinner - NEAR..dinner + FAR).contains(&sitting.now));
+    let off = plan.is_off() || near && plan.on_since(sitting.now).is_some();
+    jobs::by_step(sitting, Step::Carve, None).filter(|_| off && near)
 }
 
 /// Ice in the middle of a bird that is over the heat: it stays there, for no cold water takes a bird that is half cooked. `false`: it is not

@@ -87,7 +87,8 @@ fn number(sitting: &mut Sitting<'_>, plan: &LivePlan, who: PersonId, retold: &Re
                 // Two more, no, three: as many besides those there were before.
                 (Some((before, after)), Some(number)) => {
                     let more = after.saturating_sub(before);
-                    let beside = after > before && number.abs_diff(more) < number.abs_diff(after);
+                    // "Back to 3" is how many there were.
+                    let beside = after > before && number != before && number.abs_diff(more) < number.abs_diff(after);
                     people(sitting, plan, if beside { before.saturating_add(number) } else { number }, addressed)
                 }
                 (Some(_), None) => false,

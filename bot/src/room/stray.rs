@@ -6,8 +6,8 @@
 
 use super::state::Question;
 use super::{PersonId, Sitting, amend, questions};
-use crate::reading::Wish;
 use crate::reading::sentence::Sentence;
+use crate::reading::{self, Wish};
 use carvetime_core::bird::Kind;
 
 /// What of `wish`, read from `text`, is of the dinner that `who` plans. Empty: nothing is.
@@ -29,6 +29,7 @@ pub(super) fn without(sitting: &Sitting<'_>, who: PersonId, text: &str, mut wish
     // "I hate Thanksgiving" plans none.
     let feast = says("holiday-") && (draft.is_some() || wish.kind.is_some() || wish.dinner.is_some() || sized);
     let of_meal = says("meal-") || feast || ["later", "earlier", "instead"].iter().any(|it| sentence.has(it));
+    let of_meal = of_meal || draft.is_some() && reading::settles_a_day(text, sitting.lexicon());
     let asked_when = matches!(asked, Some(Question::Dinner | Question::DinnerHour | Question::DinnerDay));
     if !(of_meal || asked_when || sized && says("bird-")) {
         (wish.dinner, wish.dinner_day, wish.dinner_hour) = (None, None, None);

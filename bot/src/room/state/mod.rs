@@ -327,6 +327,9 @@ pub struct Draft {
     pub suggestion: Option<Wish>,
     /// When the proposal was made: what is accepted soon after is what was shown.
     pub proposed_at: Option<Moment>,
+    /// How many were to eat before that was told otherwise: "back to 3".
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub people_before: Option<u32>,
     /// It is of another bird for the dinner of the plan of that serial, whose bird was thrown away.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub replaces: Option<u32>,
