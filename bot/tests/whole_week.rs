@@ -526,3 +526,86 @@ fn back_to_three_is_of_the_people_that_were_told_last() {
         assert_eq!(wish(&kitchen).adults, Some(3), "{tag}: {back}: {said}");
     }
 }
+
+// ---- a guest's private chat
+
+/// Whether what Dan says in his private chat is of the group's dinner.
+fn leads_there(kitchen: &Kitchen, text: &str) -> bool {
+    let dan = kitchen.scene.people.values().find(|person| person.name == "Dan").unwrap();
+    let said = carvetime::room::What::Said { text: text.into(), addressed: true, reply_to: None, edited: false };
+    carvetime::room::is_answered(&kitchen.scene.room, dan, &said, kitchen.now)
+}
+
+#[test]
+fn a_guest_who_asks_after_the_dinner_is_told_of_the_one_they_share() {
+    let mut kitchen = planned("2027-11-22 09:00", "13 lb fresh turkey for 12 thursday 5pm, oven, no salt");
+    for (words, answer) in [
+        ("At what time should I arrive if dinner is at five?", "room-when"),
+        ("Is dinner still at half past five?", "room-when"),
+        ("I am leaving in twenty-five minutes. Is the turkey on time?", "room-when"),
+        ("When is the turkey ready on Thursday?", "room-when"),
+        ("Where can I see the plan?", "room-board-dinner"),
+        ("May I heat the potatoes in Priya's oven while the bird rests?", "room-oven-free"),
+    ] {
+        assert!(leads_there(&kitchen, words), "{words}");
+        let said = carvetime::room::What::Said { text: words.into(), addressed: true, reply_to: None, edited: false };
+        let before = kitchen.said.len();
+        kitchen.hear_privately("Dan", said);
+        let ids = since(&kitchen, before);
+        assert!(ids.iter().any(|id| id == answer), "{words}: {ids:?}");
+        assert!(kitchen.scene.room.drafts.is_empty(), "{words}");
+    }
+    for words in ["when should I salt a 4 lb chicken", "can I heat the turkey in the oven", "what a plan"] {
+        assert!(!leads_there(&kitchen, words), "{words}");
+    }
+}
+
+#[test]
+fn a_guest_is_understood_in_every_language() {
+    for (tag, plan, accept, asks) in [
+        (
+            "es-ES",
+            "/plan pavo fresco 6 kg, 12 personas, jueves 17:00, horno, sin sal",
+            "Aceptar",
+            ["¿a qué hora tengo que llegar?", "¿dónde está el plan?", "¿puedo calentar las patatas en el horno?"],
+        ),
+        (
+            "fr-FR",
+            "/plan dinde fraîche 6 kg, 12 personnes, jeudi 17h, four, sans sel",
+            "Accepter",
+            ["à quelle heure je dois arriver ?", "où est le plan ?", "je peux réchauffer mon gratin dans le four ?"],
+        ),
+        (
+            "de-DE",
+            "/plan frische Pute 6 kg, 12 Personen, Donnerstag 17 Uhr, Ofen, kein Salz",
+            "Annehmen",
+            ["Wann soll ich da sein?", "Wo ist der Plan?", "Darf ich die Kartoffeln im Ofen aufwärmen?"],
+        ),
+        (
+            "pt-BR",
+            "/plan peru fresco 6 kg, 12 pessoas, quinta 17h, forno, sem sal",
+            "Aceitar",
+            ["que horas eu chego?", "onde está o plano?", "posso esquentar as batatas no forno?"],
+        ),
+        (
+            "it-IT",
+            "/plan tacchino fresco 6 kg, 12 persone, giovedì alle 17, forno, senza sale",
+            "Accetta",
+            ["a che ora devo arrivare?", "dov'è il piano?", "posso scaldare le patate in forno?"],
+        ),
+    ] {
+        let mut kitchen = Kitchen::new(RoomKind::Group, tag, New_York, "2027-11-22 09:00");
+        kitchen.say("Priya", plan);
+        kitchen.press("Priya", accept);
+        kitchen.say("Dan", "/board");
+        for (words, answer) in asks.into_iter().zip(["room-when", "room-board-dinner", "room-oven-free"]) {
+            assert!(leads_there(&kitchen, words), "{tag}: {words}");
+            let said =
+                carvetime::room::What::Said { text: words.into(), addressed: true, reply_to: None, edited: false };
+            let before = kitchen.said.len();
+            kitchen.hear_privately("Dan", said);
+            let ids = since(&kitchen, before);
+            assert!(ids.iter().any(|id| id == answer), "{tag}: {words}: {ids:?}");
+        }
+    }
+}

@@ -453,6 +453,7 @@ room-unbought = Noch nicht gekauft, verstanden. Einkauf jetzt { $when }, der Res
 room-unthawed = Taut noch nicht, verstanden. Beginn jetzt { $when }, der Rest richtet sich danach.
 room-whether-bought = Niemand hat es gesagt: Ist der Vogel gekauft?
 room-unlit = Dann jetzt an damit, auf { $setting }: Der Vogel kommt gegen { $when } hinein, wenn es heiß ist, und wartet solange im Kühlschrank.
+room-oven-free = Der Ofen ist frei, sobald der Vogel draußen ist, etwa { $off }, bis { $carve }. Das letzte Wort hat { $host }.
 room-whether-thawing = Niemand hat es gesagt: Taut der Vogel seit { $since }?
 room-swap-keeps = Frisch hält er höchstens zwei Tage: kauf ihn { $when }, nicht früher, es sei denn, das Datum auf der Packung erlaubt es. Schon im Haus? Sag es mir.
 room-button-have-it = Haben wir

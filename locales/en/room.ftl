@@ -494,6 +494,7 @@ room-unbought = Not bought yet, I see. Shopping is on for { $when } now, and the
 room-unthawed = Not thawing yet, I see. It begins { $when } now, and the rest goes by that.
 room-whether-bought = Nobody has said so: is the bird bought?
 room-unlit = Then it's on now, to { $setting }: the bird goes in about { $when }, once that is hot, and waits in the fridge till then.
+room-oven-free = The oven is free once the bird is off the heat, about { $off }, until { $carve }. { $host } has the last word on it.
 room-whether-thawing = Nobody has said so: has the bird been thawing since { $since }?
 room-swap-keeps = Fresh, it keeps two days at most: buy it { $when }, not sooner, unless the date on the pack allows it. In the house already? Tell me.
 room-button-have-it = We have it

@@ -506,6 +506,7 @@ room-unbought = Sin comprar todavía, entiendo. La compra queda ahora para { $wh
 room-unthawed = Sin descongelar todavía, entiendo. Ahora empieza { $when } y lo demás va según eso.
 room-whether-bought = Nadie lo ha dicho: ¿está comprada el ave?
 room-unlit = Entonces enciéndelo ahora, a { $setting }: el ave entra hacia { $when }, ya con calor, y hasta entonces espera en frío.
+room-oven-free = El horno queda libre cuando sale el ave, hacia { $off }, hasta { $carve }. Decide { $host }.
 room-whether-thawing = Nadie lo ha dicho: ¿se descongela el ave desde { $since }?
 room-swap-keeps = Fresca aguanta dos días como mucho: cómprala { $when }, no antes, salvo que la fecha del envase lo permita. ¿Ya está en casa? Dímelo.
 room-button-have-it = Ya la tenemos

@@ -518,6 +518,7 @@ room-unbought = Pas encore achetée, compris. Courses maintenant { $when }, et l
 room-unthawed = Pas encore en décongélation, compris. Début maintenant { $when }, et le reste suit.
 room-whether-bought = Personne ne l’a dit : la volaille est-elle achetée ?
 room-unlit = Alors allume maintenant, à { $setting } : la volaille entre vers { $when }, une fois que c’est chaud, et attend au frigo d’ici là.
+room-oven-free = Le four est libre une fois la volaille sortie, vers { $off }, jusqu’à { $carve }. C’est { $host } qui décide.
 room-whether-thawing = Personne ne l’a dit : la volaille décongèle-t-elle depuis { $since } ?
 room-swap-keeps = Fraîche, elle se garde deux jours au plus : achète-la { $when }, pas avant, sauf si la date sur l’emballage le permet. Déjà à la maison ? Dis-le-moi.
 room-button-have-it = On l’a déjà

@@ -511,6 +511,7 @@ room-unbought = Non ancora comprato, capito. La spesa è ora { $when }, e il res
 room-unthawed = Non si scongela ancora, capito. Comincia ora { $when }, e il resto va di conseguenza.
 room-whether-bought = Nessuno l’ha detto: il volatile è comprato?
 room-unlit = Allora accendi adesso, a { $setting }: il volatile entra verso { $when }, quando è caldo, e fino ad allora aspetta in frigo.
+room-oven-free = Il forno è libero quando il volatile esce, verso { $off }, fino a { $carve }. Decide { $host }.
 room-whether-thawing = Nessuno l’ha detto: il volatile si scongela da { $since }?
 room-swap-keeps = Fresco si tiene al massimo due giorni: compralo { $when }, non prima, a meno che la data sulla confezione lo permetta. È già in casa? Dimmelo.
 room-button-have-it = Ce l’abbiamo

@@ -445,6 +445,7 @@ room-unbought = Ainda não comprada, entendi. A compra fica agora para { $when }
 room-unthawed = Ainda não está descongelando, entendi. Começa agora { $when }, e o resto acompanha.
 room-whether-bought = Ninguém disse: a ave está comprada?
 room-unlit = Então ligue agora, a { $setting }: a ave entra por volta de { $when }, já com calor, e até lá espera na geladeira.
+room-oven-free = O forno fica livre quando a ave sai, por volta de { $off }, até { $carve }. Quem decide é { $host }.
 room-whether-thawing = Ninguém disse: a ave está descongelando desde { $since }?
 room-swap-keeps = Fresca, dura dois dias no máximo: compre { $when }, não antes, a menos que a data da embalagem permita. Já está em casa? Me diga.
 room-button-have-it = Já temos

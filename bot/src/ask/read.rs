@@ -265,7 +265,8 @@ impl Asked<'_> {
         let food = self.birdish() || self.any(&["food-leftovers", "food-raw", "food-gravy", "food-stuffing"]);
         let cold = self.is_cold_out() && !self.is_weather();
         let past = self.any(&["ask-left", "heat-was", "ask-thaw", "condition-fresh", "condition-frozen", "ask-cook"]);
-        let other = self.any(&["fuel-charcoal", "fuel-propane", "fryer", "cooker-smoker", "ask-carry", "bring", "drive"]);
+        let other =
+            self.any(&["fuel-charcoal", "fuel-propane", "fryer", "cooker-smoker", "ask-carry", "bring", "drive"]);
         asks && (food || cold) && !past && !other && self.span().is_none()
     }
 

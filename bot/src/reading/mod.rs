@@ -77,15 +77,15 @@ pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_when_step, asks_who, is_done, read_answer, read_step};
 pub use suggestion::{Settled, leaning, other_suggestion, settled, settled_in, suggestion};
 pub use talk::{
-    Report, ReportKind, asks_bare_when, asks_if_still_good, asks_to_eat, asks_to_pull, asks_vaguely, asks_what_is_next,
-    asks_what_now, asks_what_this_is, asks_when, asks_whether_enough, asks_who_does_what, asks_who_does_what_on,
-    asks_why_an_hour, asks_why_these_times, begins_as_question, cancels, is_assent, is_chatter, is_discard,
-    is_doubting, is_greeting, is_help, is_laughter, is_not_so, is_plain_yes, is_so, is_thanks, is_thrown_away, is_undo,
-    is_wordless, opens_as_question, read_language, read_put_frozen, read_report, report_among, report_at_reading,
-    report_beside, says_arrived, says_bird_done, says_carving, says_it_reads_less, says_it_reads_so, says_lights_it,
-    says_never_thawed, says_oven_cold, says_put_back, says_thawed, says_underdone, settles_a_day,
-    speaks_of_another_year, speaks_of_eating, speaks_of_pink, speaks_of_pulling, speaks_of_raw, tells_of_other_years,
-    tells_of_past_weeks, tells_of_pulling,
+    Report, ReportKind, asks_bare_when, asks_for_the_oven, asks_for_the_plan, asks_if_still_good, asks_of_the_dinner,
+    asks_to_eat, asks_to_pull, asks_vaguely, asks_what_is_next, asks_what_now, asks_what_this_is, asks_when,
+    asks_whether_enough, asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times,
+    begins_as_question, cancels, is_assent, is_chatter, is_discard, is_doubting, is_greeting, is_help, is_laughter,
+    is_not_so, is_plain_yes, is_so, is_thanks, is_thrown_away, is_undo, is_wordless, opens_as_question, read_language,
+    read_put_frozen, read_report, report_among, report_at_reading, report_beside, says_arrived, says_bird_done,
+    says_carving, says_it_reads_less, says_it_reads_so, says_lights_it, says_never_thawed, says_oven_cold,
+    says_put_back, says_thawed, says_underdone, settles_a_day, speaks_of_another_year, speaks_of_eating,
+    speaks_of_pink, speaks_of_pulling, speaks_of_raw, tells_of_other_years, tells_of_past_weeks, tells_of_pulling,
 };
 pub use told::Told;
 pub use unwell::{Health, Unwell, read_unwell};

@@ -101,6 +101,28 @@ pub fn settles_a_day(text: &str, lexicon: &'static Lexicon) -> bool {
     days == 1 && found.is_some_and(|found| found.iter().any(|group| TURNS.contains(group)))
 }
 
+/// "At what time should I arrive if dinner is at five?", "is the turkey on time?": of the dinner's hours, whatever else stands in it.
+pub fn asks_of_the_dinner(text: &str, lexicon: &'static Lexicon) -> bool {
+    text.chars().count() <= 2 * LONGEST && Told::of(text, lexicon).says("asks-dinner")
+}
+
+/// "Where can I see the plan?"
+pub fn asks_for_the_plan(text: &str, lexicon: &'static Lexicon) -> bool {
+    text.chars().count() <= LONGEST && Told::of(text, lexicon).says("asks-plan")
+}
+
+/// "May I heat the potatoes in Priya's oven?": something else than the bird in the oven, asked for.
+pub fn asks_for_the_oven(text: &str, lexicon: &'static Lexicon) -> bool {
+    let told = Told::of(text, lexicon);
+    let sentence = Sentence::read(text, lexicon);
+    let asks = told.opens_with("ask-may") || told.opens_with("asking");
+    let oven = sentence.has("cooker-oven") || sentence.has("spot-pit");
+    let weighed = (0..sentence.len()).any(|at| sentence.number(at).is_some() || sentence.amount(at).is_some());
+    let bird = (0..sentence.len()).any(|at| sentence.of(at, "bird-").is_some());
+    let other = told.says("oven-for") && (!bird || sentence.has("ask-stand"));
+    asks && oven && other && !weighed
+}
+
 /// "When?", and nothing else.
 pub fn asks_bare_when(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "when-bare", lexicon)

@@ -22,6 +22,13 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
         return false;
     }
     let lexicon = sitting.lexicon();
+    if sitting.routed() && reading::asks_for_the_oven(text, lexicon) && oven_is_free(sitting) {
+        return true;
+    }
+    if addressed && reading::asks_for_the_plan(text, lexicon) {
+        board::repost(sitting);
+        return true;
+    }
     if let Some(sure) = reading::asks_own_jobs(text, lexicon) {
         return own(sitting, addressed, sure);
     }
@@ -36,6 +43,16 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
         Some((step, plain)) if addressed || plain => whether(sitting, step, addressed),
         _ => false,
     }
+}
+
+/// A guest wants the oven: when the bird is out of it, and who says. `false`: the plan has no such hours ahead.
+fn oven_is_free(sitting: &mut Sitting<'_>) -> bool {
+    let Some(plan) = &sitting.room.plan else { return false };
+    let at = |step: Step| plan.job(step, 0).filter(|job| job.state == JobState::Waiting).map(|job| job.at);
+    let (Some(off), Some(carve)) = (at(Step::Pull), at(Step::Carve)) else { return false };
+    let text = Text::new("room-oven-free").with("off", Arg::DayClock(off)).with("carve", Arg::Clock(carve));
+    sitting.answer(text.with("host", name(sitting, plan.host)));
+    true
 }
 
 /// "Who's doing what tomorrow?": the jobs of that day, and whose they are. `false`: nothing of the kind is asked.

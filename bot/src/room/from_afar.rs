@@ -167,10 +167,16 @@ fn concerns(room: &Room, person: &Person, text: &str) -> bool {
         Address::Command(command) => ["board", "when"].iter().any(|look| command.name.eq_ignore_ascii_case(look)),
         Address::Plain(_) | Address::Other => false,
     };
-    let of_hours = || reading::asks_when(text, lexicon) || !reading::asks_when_step(text, lexicon).is_empty();
+    let of_hours = || {
+        reading::asks_of_the_dinner(text, lexicon)
+            || reading::asks_for_the_oven(text, lexicon)
+            || reading::asks_when(text, lexicon)
+            || !reading::asks_when_step(text, lexicon).is_empty()
+    };
     let of_jobs = || {
         reading::asks_what_is_next(text, lexicon)
             || reading::asks_what_now(text, lexicon)
+            || reading::asks_for_the_plan(text, lexicon)
             || reading::asks_what_is_left(text, lexicon)
             || reading::asks_own_jobs(text, lexicon).is_some()
             || reading::asks_who_does_what(text, lexicon)

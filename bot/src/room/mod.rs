@@ -409,6 +409,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if addressed && settings::quiet_told(sitting, text) || kitchen && dishes::shelves_told(sitting, text) {
         return;
     }
+    if addressed && sitting.room.plan.is_some() && crate::reading::asks_of_the_dinner(text, sitting.lexicon()) {
+        return readings::when(sitting);
+    }
     if planning::is_wish(sitting, text, addressed) {
         plan(sitting, text);
         return questions::size_first(sitting, text);
