@@ -47,7 +47,7 @@ pub(super) fn is_salted(sitting: &mut Sitting<'_>, text: &str, addressed: bool) 
     let Some(plan) = sitting.room.plan.as_ref().filter(ahead) else { return false };
     let says = reading::says_packer_salted(text, sitting.lexicon());
     let (Wish { salting, solution_percent, .. }, _) = planning::read(sitting, text);
-    if !says && !(solution_percent.is_some() && is_label(sitting, text)) {
+    if !(says || solution_percent.is_some() && is_label(sitting, text)) {
         return false;
     }
     let salting = salting.filter(|_| solution_percent.is_some()).or(says.then(|| "none".to_owned()));
