@@ -37,7 +37,7 @@ use carvetime_core::salt::OwnSalt;
 use chrono_tz::Tz;
 
 /// Who asks: what a number without a unit means, whose spoons, whose salt, whose rules.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Asker {
     /// Language, scale, zone, present.
     pub ground: Ground,

@@ -9,7 +9,7 @@ use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit, oversalt, usual_grain};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Lean, Problem, Told, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish,
+    Lean, Problem, Told, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish, shared,
     sits_somewhere,
 };
 use crate::words::{Text, UnitSystem};
@@ -64,6 +64,10 @@ const LONGEST: usize = 2000;
 /// # Errors
 /// [`NotUnderstood`].
 pub fn read_question(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
+    Result::clone(&shared(text, asker, read))
+}
+
+fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     let text: String = text.chars().take(LONGEST).collect();
     if let Some(peril) = read_peril(&text, asker.ground.lexicon) {
         return Ok(Question::Peril(peril));

@@ -6,7 +6,7 @@ use chrono::{DateTime, LocalResult, NaiveDate, NaiveDateTime, NaiveTime, TimeDel
 use chrono_tz::Tz;
 
 /// The circumstances of a text.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Ground {
     /// Words of the person's language. English ones are understood besides.
     pub lexicon: &'static Lexicon,

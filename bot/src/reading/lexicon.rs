@@ -4,6 +4,8 @@
 //! with. Start at [`Lexicon::of`]; [`super::sentence`] uses it to take a text apart.
 
 use super::fold::fold;
+use super::once;
+use super::phrases::{Phrase as Found, Phrases};
 use super::told::Told;
 use crate::words::locales;
 use carvetime_core::quantity::{NumberWord, Unit, UnitWords};
@@ -31,11 +33,9 @@ pub struct Lexicon {
     vocabulary: HashMap<char, Vec<Open>>,
     known: HashSet<&'static str>,
     /// Whole texts of the `talk-` entries, with the rest of each entry's name. See [`super::talk`].
-    talk: HashMap<String, Vec<&'static str>>,
+    talk: Phrases,
     /// What is said of danger in this language and no other, with the rest of each entry's name. See [`super::peril`].
-    perils: HashMap<String, Vec<&'static str>>,
-    /// The words they begin with.
-    peril_starts: HashSet<String>,
+    perils: Phrases,
     units: UnitWords,
     /// Names of spots in one word, folded, with their stable names, in the order listed.
     spots: Vec<(&'static str, &'static str)>,
@@ -87,6 +87,13 @@ impl Open {
 /// Which letters occur, some of them sharing a place.
 fn letters(word: &str) -> u32 {
     word.chars().fold(0, |set, c| set | 1 << (u32::from(c) % u32::BITS))
+}
+
+/// Each language has one, and keeps it.
+impl PartialEq for Lexicon {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self, other)
+    }
 }
 
 impl Lexicon {
@@ -143,12 +150,12 @@ impl Lexicon {
         let mut number_words = Vec::new();
         let mut known = HashSet::new();
         let mut open = HashSet::new();
-        let mut talk: HashMap<String, Vec<&'static str>> = HashMap::new();
-        let mut perils: HashMap<String, Vec<&'static str>> = HashMap::new();
+        let mut talk = Phrases::default();
+        let mut perils = Phrases::default();
         for (id, words) in &own {
             let danger = id.strip_prefix("talk-peril-");
             if let Some(name) = danger.or_else(|| id.strip_prefix("peril-")) {
-                words.iter().for_each(|phrase| perils.entry(bare(phrase, &elisions)).or_default().push(leak(name)));
+                words.iter().for_each(|phrase| perils.add(bare(phrase, &elisions), leak(name)));
             }
             if danger.is_some() {
                 // "The new couch" is no more a thing of the kitchen for one that burns.
@@ -160,7 +167,7 @@ impl Lexicon {
                     if !ELSEWHERE.contains(&name) {
                         known.extend(phrase.split(' ').map(leak));
                     }
-                    talk.entry(phrase).or_default().push(leak(name));
+                    talk.add(phrase, leak(name));
                 }
                 continue;
             }
@@ -188,13 +195,13 @@ impl Lexicon {
             }
         }
         if language != "en" {
-            let own: HashSet<String> = talk.keys().cloned().collect();
+            let own: HashSet<String> = talk.iter().map(str::to_owned).collect();
             for (id, words) in entries("en").into_iter().filter(|(id, _)| !id.starts_with("talk-peril-")) {
                 if let Some(name) = id.strip_prefix("talk-") {
                     // A word that says nothing in English may say something here.
                     for phrase in words.iter().filter(|_| name != "filler").map(|phrase| bare(phrase, &elisions)) {
                         if !own.contains(&phrase) {
-                            talk.entry(phrase).or_default().push(leak(name));
+                            talk.add(phrase, leak(name));
                         }
                     }
                     continue;
@@ -236,7 +243,6 @@ impl Lexicon {
             }
         }
         vocabulary.values_mut().for_each(|words| words.sort_unstable_by_key(|open| open.word));
-        let peril_starts = perils.keys().filter_map(|phrase| phrase.split(' ').next()).map(str::to_owned).collect();
         let units = UnitWords::new(unit_words, number_words, decimal);
         let shown = shown_steps(language);
         Self {
@@ -248,7 +254,6 @@ impl Lexicon {
             known,
             talk,
             perils,
-            peril_starts,
             units,
             day_first,
             endings,
@@ -285,9 +290,12 @@ impl Lexicon {
         Rc::clone(Told::of(text, self).words())
     }
 
-    /// The same, cut anew.
-    pub(super) fn cut(&self, text: &str) -> Vec<String> {
-        talk_words(text, &self.elisions)
+    /// The same, cut anew for each language that takes this text apart in its own way.
+    pub(super) fn cut(&'static self, text: &str) -> Rc<[String]> {
+        let clings = !text.is_ascii() || text.contains('\'');
+        let elisions: &'static [&'static str] = if clings { &self.elisions } else { &[] };
+        let words = once::shared(text, &elisions, |text, elisions| Rc::<[String]>::from(talk_words(text, elisions)));
+        Rc::clone(&words)
     }
 
     /// The longest phrase that `words` begin with: how many words it has and what it means.
@@ -312,22 +320,22 @@ impl Lexicon {
 
     /// The `talk-` entries that the folded words are, as a whole, a phrase of.
     pub(super) fn groups(&self, words: &str) -> &[&'static str] {
-        self.talk.get(words).map(Vec::as_slice).unwrap_or_default()
+        self.talk.groups(words)
+    }
+
+    /// The phrases of `talk-` entries that stand among the folded words.
+    pub(super) fn talk_among(&'static self, words: &[String]) -> Vec<Found> {
+        self.talk.among(words)
     }
 
     /// Whether the folded words are, as a whole, a phrase of that `peril-` or `talk-peril-` entry.
     pub(super) fn peril(&self, words: &str, name: &str) -> bool {
-        self.perils_of(words).contains(&name)
+        self.perils.groups(words).contains(&name)
     }
 
-    /// Whether any phrase of those begins with that folded word.
-    pub(super) fn begins_peril(&self, word: &str) -> bool {
-        self.peril_starts.contains(word)
-    }
-
-    /// The `peril-` and `talk-peril-` entries that the folded words are, as a whole, a phrase of.
-    pub(super) fn perils_of(&self, words: &str) -> &[&'static str] {
-        self.perils.get(words).map(Vec::as_slice).unwrap_or_default()
+    /// The phrases of those that stand among the folded words.
+    pub(super) fn perils_among(&'static self, words: &[String]) -> Vec<Found> {
+        self.perils.among(words)
     }
 
     /// What the folded words are as a whole: the rest of the names of the `talk-` entries that begin with `group`.

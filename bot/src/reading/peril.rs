@@ -7,6 +7,7 @@
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
 use super::talk::{tells_of_other_years, tells_of_past_weeks};
+use super::told::Told;
 use crate::words::locales;
 use std::rc::Rc;
 
@@ -53,13 +54,13 @@ const SHORTEST_CRY: usize = 4;
 
 /// Reads "there are flames in the oven", "it smells of gas". `None` for everything else: coals that are lit, a fire of last year, "no flames".
 pub fn read_peril(text: &str, lexicon: &'static Lexicon) -> Option<Peril> {
-    let told = Told::new(text, lexicon);
+    let told = Dangers::of(text, lexicon);
     checked(&told, text, by_meaning(text, lexicon).into_iter().chain(told.perils()))
 }
 
 /// The same by the words of that language and no others: every lexicon knows English besides its own.
 pub fn says_peril(text: &str, lexicon: &'static Lexicon) -> Option<Peril> {
-    let told = Told::new(text, lexicon);
+    let told = Dangers::of(text, lexicon);
     checked(&told, text, told.perils())
 }
 
@@ -76,12 +77,12 @@ pub fn read_peril_abroad(text: &str, here: &str, first: Option<&str>) -> Option<
 
 /// "Fire", and no cry: said of a song as well.
 pub fn is_bare_fire(text: &str, lexicon: &'static Lexicon) -> bool {
-    !is_loud(text) && Told::new(text, lexicon).whole("cry-loud")
+    !is_loud(text) && Dangers::of(text, lexicon).whole("cry-loud")
 }
 
 /// "It's smoking", whatever does: a smoker is meant to.
 pub fn only_smokes(text: &str, lexicon: &'static Lexicon) -> bool {
-    let told = Told::new(text, lexicon);
+    let told = Dangers::of(text, lexicon);
     told.whole("smoking") && !told.has("smoke")
 }
 
@@ -91,39 +92,21 @@ pub fn is_loud(text: &str) -> bool {
     text.contains(['!', '¡']) || text.split(|c: char| !c.is_alphabetic()).any(capitals)
 }
 
-/// The words of a text, and those of its language for what is dangerous.
-struct Told {
-    words: Rc<[String]>,
-    lexicon: &'static Lexicon,
-    /// Its phrases of any group: from, to, the groups. By their beginning, the longest first. Looked for once: nearly every text has none.
-    found: Vec<(usize, usize, &'static [&'static str])>,
-}
+/// The words of a text, and its phrases for what is dangerous in the language it is read by.
+struct Dangers(Rc<Told>);
 
-impl Told {
-    fn new(text: &str, lexicon: &'static Lexicon) -> Self {
-        let words = lexicon.talk_words(text);
-        let mut found = Vec::new();
-        for from in (0..words.len()).filter(|from| words.get(*from).is_some_and(|word| lexicon.begins_peril(word))) {
-            let (mut phrase, here) = (String::new(), found.len());
-            for (at, word) in words.iter().enumerate().skip(from).take(MOST_WORDS) {
-                if at > from {
-                    phrase.push(' ');
-                }
-                phrase.push_str(word);
-                let groups = lexicon.perils_of(&phrase);
-                if !groups.is_empty() {
-                    found.insert(here, (from, at + 1, groups));
-                }
-            }
-        }
-        Self { words, lexicon, found }
+impl Dangers {
+    fn of(text: &str, lexicon: &'static Lexicon) -> Self {
+        Self(Told::of(text, lexicon))
     }
 
     /// Where the phrases of that group stand, each with its end: the longest at each place.
     fn places<'a>(&'a self, group: &'a str) -> impl Iterator<Item = (usize, usize)> + 'a {
-        let of_group = self.found.iter().filter(move |(_, _, groups)| groups.contains(&group));
+        let longest_first = self.0.perils().iter().rev();
+        let of_group = longest_first.filter(move |phrase| phrase.groups.contains(&group));
         let mut last = None;
-        of_group.filter(move |(from, ..)| last.replace(*from) != Some(*from)).map(|(from, to, _)| (*from, *to))
+        let longest = of_group.filter(move |phrase| last.replace(phrase.from) != Some(phrase.from));
+        longest.map(|phrase| (phrase.from, phrase.to))
     }
 
     fn has(&self, group: &str) -> bool {
@@ -132,10 +115,13 @@ impl Told {
 
     /// Whether it says nothing else, but for calls for help.
     fn whole(&self, group: &str) -> bool {
+        if self.0.perils().is_empty() {
+            return false;
+        }
         let is = |from: usize, to: usize, group: &str| {
-            self.found.iter().any(|found| (found.0, found.1) == (from, to) && found.2.contains(&group))
+            self.0.perils().iter().any(|found| (found.from, found.to) == (from, to) && found.groups.contains(&group))
         };
-        let (mut from, mut to) = (0, self.words.len());
+        let (mut from, mut to) = (0, self.0.words().len());
         while !is(from, to, group) {
             let shorter = (1..=MOST_WORDS.min(to - from)).rev().find_map(|count| {
                 let (first, last) = (from + count, to - count);
@@ -154,8 +140,8 @@ impl Told {
     /// What it tells of, the gravest first.
     fn perils(&self) -> impl Iterator<Item = Peril> + '_ {
         let denied = |at: usize| {
-            let before = at.checked_sub(1).and_then(|before| self.words.get(before));
-            before.is_some_and(|word| Sentence::read(word, self.lexicon).is(0, "negation"))
+            let before = at.checked_sub(1).and_then(|before| self.0.words().get(before));
+            before.is_some_and(|word| Sentence::read(word, self.0.lexicon()).is(0, "negation"))
         };
         let says = move |group: &str| self.places(group).any(|(from, _)| !denied(from));
         let cries = move || self.whole("cry") || self.whole("cry-loud");
@@ -177,10 +163,10 @@ impl Told {
 
     /// "Mahomes is on fire", "he's on fire": it is said of who plays well.
     fn is_of_a_player(&self) -> bool {
-        let lexicon = self.lexicon;
+        let lexicon = self.0.lexicon();
         let of_a_player = |from: usize| {
             let link = |word: &&String| lexicon.peril(word, "figure-link");
-            let before = self.words.get(..from).unwrap_or_default();
+            let before = self.0.words().get(..from).unwrap_or_default();
             let linked = before.iter().rev().take_while(link).count();
             let Some(who) = before.len().checked_sub(linked + 1).and_then(|at| Some((at, before.get(at)?))) else {
                 return false;
@@ -202,13 +188,13 @@ impl Told {
 }
 
 /// The first of these that is no figure of speech, no fire that is meant to burn and of no other time.
-fn checked(told: &Told, text: &str, perils: impl Iterator<Item = Peril>) -> Option<Peril> {
+fn checked(told: &Dangers, text: &str, perils: impl Iterator<Item = Peril>) -> Option<Peril> {
     let mut perils = perils.peekable();
     perils.peek()?;
-    if tells_of_other_years(text, told.lexicon) {
+    if tells_of_other_years(text, told.0.lexicon()) {
         return None;
     }
-    let sentence = Sentence::read(text, told.lexicon);
+    let sentence = Sentence::read(text, told.0.lexicon());
     // Coals are meant to burn.
     let meant = || {
         let oven = |at: usize| {
@@ -216,17 +202,17 @@ fn checked(told: &Told, text: &str, perils: impl Iterator<Item = Peril>) -> Opti
         };
         ["fuel-charcoal", "fuel-pellets"].iter().any(|fuel| sentence.has(fuel)) && !(0..sentence.len()).any(oven)
     };
-    let over = || tells_of_past_weeks(text, told.lexicon);
+    let over = || tells_of_past_weeks(text, told.0.lexicon());
     // Said in whichever language: with its slips mended a word may be another's.
-    let figure = |is: fn(&Told) -> bool| {
-        locales::languages().into_iter().any(|language| is(&Told::new(text, Lexicon::of(language))))
+    let figure = |is: fn(&Dangers) -> bool| {
+        locales::languages().into_iter().any(|language| is(&Dangers::of(text, Lexicon::of(language))))
     };
     perils.find(|peril| match peril {
-        Peril::Fire => !meant() && !figure(Told::is_of_a_player),
+        Peril::Fire => !meant() && !figure(Dangers::is_of_a_player),
         Peril::Choking => !figure(|told| told.has("figure-choking")),
-        Peril::Burn => {
-            !figure(|told| told.has("burnt-food") && (told.has("burnt-other") || names_food(&told.words, told.lexicon)))
-        }
+        Peril::Burn => !figure(|told| {
+            told.has("burnt-food") && (told.has("burnt-other") || names_food(&told.0.words(), told.0.lexicon()))
+        }),
         Peril::Fainted | Peril::Allergy => !over(),
         _ => true,
     })

@@ -48,7 +48,7 @@ const LONGEST_PHRASE: usize = 7;
 impl Sentence {
     /// Takes `text` apart.
     pub fn read(text: &str, lexicon: &'static Lexicon) -> Self {
-        once::sentence(text, lexicon, || Self::take_apart(text, lexicon))
+        Self::clone(&once::shared(text, &lexicon, |text, lexicon| Self::take_apart(text, lexicon)))
     }
 
     fn take_apart(text: &str, lexicon: &'static Lexicon) -> Self {

@@ -1,17 +1,15 @@
 //! The words of a text, and every phrase of short talk in it: looked for once, however many readers ask.
 //!
-//! Owns no word: see the `talk-` entries of the lexicon. Start at [`Told::of`].
+//! Owns no word: see the `talk-` and `peril-` entries of the lexicon. Start at [`Told::of`].
 
 use super::lexicon::Lexicon;
 use super::once;
+use super::phrases::Phrase;
 use super::talk::essence;
 use std::cell::OnceCell;
 use std::cmp::Reverse;
 use std::ops::Range;
 use std::rc::Rc;
-
-/// As many words as a phrase has.
-const MOST_WORDS: usize = 7;
 
 /// Names of `talk-` entries, without their beginning.
 type Groups = &'static [&'static str];
@@ -23,15 +21,8 @@ pub struct Told {
     lexicon: &'static Lexicon,
     words: Rc<[String]>,
     phrases: OnceCell<Vec<Phrase>>,
+    perils: OnceCell<Vec<Phrase>>,
     short: OnceCell<Option<Short>>,
-}
-
-/// Where a phrase begins and ends, and the entries it is of.
-#[derive(Debug, Clone, Copy)]
-struct Phrase {
-    from: usize,
-    to: usize,
-    groups: Groups,
 }
 
 /// A short text as a whole.
@@ -46,13 +37,19 @@ struct Short {
 impl Told {
     /// The words of `text`.
     pub fn of(text: &str, lexicon: &'static Lexicon) -> Rc<Self> {
-        once::told(text, lexicon, || Self {
+        once::shared(text, &lexicon, |text, lexicon| Self {
             text: text.to_owned(),
             lexicon,
-            words: lexicon.cut(text).into(),
+            words: lexicon.cut(text),
             phrases: OnceCell::new(),
+            perils: OnceCell::new(),
             short: OnceCell::new(),
         })
+    }
+
+    /// What it is read by.
+    pub(super) fn lexicon(&self) -> &'static Lexicon {
+        self.lexicon
     }
 
     /// Its words.
@@ -126,18 +123,17 @@ impl Told {
         self.short.get_or_init(new).as_ref()
     }
 
+    /// The shortest first.
     fn phrases(&self) -> &[Phrase] {
         self.phrases.get_or_init(|| {
-            let mut found = Vec::new();
-            for count in 1..=MOST_WORDS {
-                for (from, words) in self.words.windows(count).enumerate() {
-                    let groups = self.lexicon.groups(&words.join(" "));
-                    if !groups.is_empty() {
-                        found.push(Phrase { from, to: from + count, groups });
-                    }
-                }
-            }
+            let mut found = self.lexicon.talk_among(&self.words);
+            found.sort_by_key(|phrase| phrase.to - phrase.from);
             found
         })
+    }
+
+    /// What stands in it of danger, by its beginning, the shortest first: see [`super::peril`].
+    pub(super) fn perils(&self) -> &[Phrase] {
+        self.perils.get_or_init(|| self.lexicon.perils_among(&self.words))
     }
 }

@@ -8,6 +8,7 @@ mod guests;
 
 use super::beside;
 use super::ground::{Ground, settle};
+use super::once;
 use super::problem::{FARTHEST_DINNER, FARTHEST_USE_BY, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
 use super::sentence::{Sentence, What};
 use super::told::Told;
@@ -246,6 +247,10 @@ impl Wish {
 
 /// Reads what a sentence says of a dinner. What cannot be right is left out of the wish and told as a [`Problem`].
 pub fn read_wish(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
+    <(Wish, Vec<Problem>)>::clone(&once::shared(text, ground, read))
+}
+
+fn read(text: &str, ground: &Ground) -> (Wish, Vec<Problem>) {
     let sentence = Sentence::read(text, ground.lexicon);
     let mut reader = Reader {
         taken: vec![false; sentence.len()],

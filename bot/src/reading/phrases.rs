@@ -1,0 +1,88 @@
+//! Phrases of whole words, the groups each is of, and those that stand among the words of a text.
+//!
+//! Owns no word: a [`Lexicon`](super::lexicon::Lexicon) fills it. Start at [`Phrases::among`].
+
+use std::collections::HashMap;
+
+/// As many words as a phrase has that is looked for among others.
+const MOST_WORDS: usize = 7;
+
+/// The phrases of one language, folded.
+#[derive(Debug, Default)]
+pub(super) struct Phrases {
+    groups: HashMap<String, Vec<&'static str>>,
+    /// How many words the longest has that begins with that one.
+    longest: HashMap<String, usize>,
+}
+
+/// Where a phrase begins and ends, and the groups it is of.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Phrase {
+    pub from: usize,
+    pub to: usize,
+    pub groups: &'static [&'static str],
+}
+
+impl Phrases {
+    /// Adds a phrase to a group.
+    pub fn add(&mut self, phrase: String, group: &'static str) {
+        let mut words = phrase.split(' ');
+        if let Some(first) = words.next() {
+            let count = 1 + words.count();
+            let longest = self.longest.entry(first.to_owned()).or_default();
+            *longest = count.max(*longest);
+        }
+        self.groups.entry(phrase).or_default().push(group);
+    }
+
+    /// The groups that the words are, as a whole, a phrase of.
+    pub fn groups(&self, words: &str) -> &[&'static str] {
+        self.groups.get(words).map(Vec::as_slice).unwrap_or_default()
+    }
+
+    /// All of them.
+    pub fn iter(&self) -> impl Iterator<Item = &str> {
+        self.groups.keys().map(String::as_str)
+    }
+
+    /// Those that stand among `words`, by their beginning, the shortest first.
+    pub fn among(&'static self, words: &[String]) -> Vec<Phrase> {
+        let mut found = Vec::new();
+        let mut phrase = String::new();
+        for (from, first) in words.iter().enumerate() {
+            let longest = self.longest.get(first).copied().unwrap_or_default();
+            phrase.clear();
+            for (at, word) in words.iter().enumerate().skip(from).take(longest.min(MOST_WORDS)) {
+                if at > from {
+                    phrase.push(' ');
+                }
+                phrase.push_str(word);
+                let groups = self.groups(&phrase);
+                if !groups.is_empty() {
+                    found.push(Phrase { from, to: at + 1, groups });
+                }
+            }
+        }
+        found
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn phrases_are_found_wherever_they_stand_among_words() {
+        let phrases: &'static mut Phrases = Box::leak(Box::default());
+        for (phrase, group) in [("not yet", "not"), ("yet", "time"), ("not", "no"), ("not yet", "later")] {
+            phrases.add(phrase.to_owned(), group);
+        }
+        let words = |text: &str| -> Vec<String> { text.split(' ').map(str::to_owned).collect() };
+        let found: Vec<_> =
+            phrases.among(&words("no not yet is not")).into_iter().map(|p| (p.from, p.to, p.groups)).collect();
+        let wanted: [(usize, usize, &[&str]); 4] =
+            [(1, 2, &["no"]), (1, 3, &["not", "later"]), (2, 3, &["time"]), (4, 5, &["no"])];
+        assert_eq!(found, wanted);
+        assert!(phrases.among(&words("nothing known")).is_empty());
+    }
+}
