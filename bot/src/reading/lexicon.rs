@@ -106,12 +106,13 @@ impl Lexicon {
             others.map(|language| (language, Lexicon::parse(language, false))).collect()
         });
         let mut parts = tag.split(['-', '_', '.', '@']);
-        let language = parts.next().unwrap_or_default().to_ascii_lowercase();
-        let region = parts.find(|part| part.len() == 2).map(str::to_ascii_uppercase);
-        if let Some(lexicon) = OTHERS.get(language.as_str()) {
+        let language = parts.next().unwrap_or_default();
+        if let Some((_, lexicon)) = OTHERS.iter().find(|(known, _)| known.eq_ignore_ascii_case(language)) {
             return lexicon;
         }
-        let abroad = language == "en" && region.is_some_and(|region| region != "US" && region != "PH");
+        let month_first = |region: &str| ["US", "PH"].iter().any(|known| known.eq_ignore_ascii_case(region));
+        let region = parts.find(|part| part.len() == 2);
+        let abroad = language.eq_ignore_ascii_case("en") && region.is_some_and(|region| !month_first(region));
         if abroad { &EN_DAY_FIRST } else { &EN }
     }
 
@@ -301,13 +302,12 @@ impl Lexicon {
     /// The longest phrase that `words` begin with: how many words it has and what it means.
     pub(super) fn longest(&self, words: &[&str]) -> Option<(usize, &[Concept])> {
         let first = words.first()?;
+        let is = |word: &str, own: &str| word.starts_with(own) && self.stems(word).any(|stem| stem == own);
+        let stands = |Phrase { rest, .. }: &&Phrase| {
+            rest.len() < words.len() && rest.iter().zip(words.iter().skip(1)).all(|(own, word)| is(word, own))
+        };
         self.stems(first)
-            .filter_map(|first| self.phrases.get(first))
-            .flatten()
-            .filter(|Phrase { rest, .. }| {
-                rest.len() < words.len()
-                    && rest.iter().zip(words.iter().skip(1)).all(|(own, word)| self.stems(word).any(|w| w == *own))
-            })
+            .filter_map(|first| self.phrases.get(first)?.iter().find(stands))
             // Of phrases as long, the word as it stands goes before what it may come from.
             .reduce(|best, phrase| if phrase.rest.len() > best.rest.len() { phrase } else { best })
             .map(|phrase| (phrase.rest.len() + 1, phrase.concepts.as_slice()))

@@ -31,17 +31,17 @@ pub fn read_slip(text: &str, ground: &Ground) -> Option<Slip> {
     let spelled_out = shorthand::spelled_out(text, lexicon);
     let text = spelled_out.as_deref().unwrap_or(text);
     let sentence = Sentence::read(text, lexicon);
+    let (value, scale) = told(&sentence)?;
     let said = Told::of(text, lexicon);
     let (words, slips) = (said.words(), || said.all("slip"));
     let negated = |word: &str| Sentence::read(word, lexicon).is(0, "negation");
-    let corrects = slips().next().is_some() || words.iter().any(|word| negated(word)) || text.contains('*');
+    let corrects = || slips().next().is_some() || words.iter().any(|word| negated(word)) || text.contains('*');
     let slip = |word: &str| slips().flatten().any(|part| part == word) || negated(word);
     let number = |word: &str| word.starts_with(|c: char| c.is_ascii_digit());
-    let only = words.iter().all(|word| number(word) || slip(word) || shorthand::says_no_more(&fold(word), lexicon));
-    if !corrects || !only {
+    let only = || words.iter().all(|word| number(word) || slip(word) || shorthand::says_no_more(&fold(word), lexicon));
+    if !only() || !corrects() {
         return None;
     }
-    let (value, scale) = told(&sentence)?;
     let place = (0..sentence.len()).find_map(|at| sentence.of(at, "spot-").and_then(Place::from_name));
     let usual = if ground.metric { Scale::Celsius } else { Scale::Fahrenheit };
     let meant = match scale.unwrap_or(usual) {

@@ -148,12 +148,15 @@ pub(super) fn of_a_day<'t>(text: &'t str, lexicon: &'static Lexicon, asks: impl 
     let ends: Vec<usize> = text.char_indices().filter(|(_, c)| *c == ' ').map(|(at, _)| at).collect();
     ends.iter().rev().take(MOST).find_map(|end| {
         let (asked, day) = (text.get(..*end)?, text.get(*end..)?.trim());
+        if !asks(asked) {
+            return None;
+        }
         let sentence = Sentence::read(day, lexicon);
         let dates = |at: usize| {
             ["weekday-", "day-", "holiday-"].iter().any(|group| sentence.of(at, group).is_some())
                 || ["on", "at", "in"].iter().any(|word| sentence.is(at, word))
         };
-        ((0..sentence.len()).all(dates) && asks(asked)).then_some(day)
+        (0..sentence.len()).all(dates).then_some(day)
     })
 }
 

@@ -130,18 +130,26 @@ impl<'a> Sitting<'a> {
 
     /// Whose settings a private or group room goes by: the room's own first, then the speaker's.
     pub fn taste(&self) -> Taste {
-        match self.speaker().and_then(|id| self.people.get(&id)) {
-            // Privately people are spoken to, and answer, in their own language.
-            Some(person) if self.routed() => {
-                Taste { language: person.taste.or(&self.room.taste).language, ..self.room.taste.or(&person.taste) }
-            }
-            Some(person) => {
-                let language = self.tongue.as_ref().map(|tongue| tongue.language.clone());
-                let taste = self.room.taste.or(&person.taste);
-                Taste { language: language.or(taste.language), ..taste }
-            }
-            None => self.room.taste.clone(),
+        let room = &self.room.taste;
+        let taste = self.speaking().map_or_else(|| room.clone(), |person| room.or(&person.taste));
+        Taste { language: self.language().map(str::to_owned), ..taste }
+    }
+
+    /// The language of [`Self::taste`].
+    fn language(&self) -> Option<&str> {
+        let rooms = self.room.taste.language.as_deref();
+        let Some(person) = self.speaking() else { return rooms };
+        let persons = person.taste.language.as_deref();
+        // Privately people are spoken to, and answer, in their own language.
+        if self.routed() {
+            return persons.or(rooms);
         }
+        self.tongue.as_ref().map(|tongue| tongue.language.as_str()).or(rooms).or(persons)
+    }
+
+    /// What is known of the speaker.
+    fn speaking(&self) -> Option<&Person> {
+        self.speaker().and_then(|id| self.people.get(&id))
     }
 
     /// The kitchen's zone, where it is known.
@@ -155,7 +163,7 @@ impl<'a> Sitting<'a> {
     }
 
     pub fn lexicon(&self) -> &'static Lexicon {
-        Lexicon::of(self.taste().language.as_deref().unwrap_or("en"))
+        Lexicon::of(self.language().unwrap_or("en"))
     }
 
     /// How the room is spoken to.
@@ -165,8 +173,8 @@ impl<'a> Sitting<'a> {
 
     /// What the readers of text stand on here.
     pub fn ground(&self) -> Ground {
-        let language = self.taste().language.unwrap_or_default();
-        Ground::new(&language, !self.us_units(), self.zone_or_utc(), self.now)
+        let reader = self.reader();
+        Ground::new(&reader.locale, reader.units != UnitSystem::Us, reader.zone, reader.now)
     }
 
     /// The salt reckoned with for those who have told of none: the one usual where they cook.
