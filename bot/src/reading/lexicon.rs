@@ -10,6 +10,7 @@ use super::told::Told;
 use crate::words::locales;
 use carvetime_core::quantity::{NumberWord, Unit, UnitWords};
 use fluent_syntax::ast::{Entry, PatternElement};
+use std::borrow::Cow;
 use std::collections::{BTreeMap, HashMap, HashSet};
 use std::rc::Rc;
 use std::sync::{LazyLock, Mutex, OnceLock};
@@ -116,6 +117,11 @@ impl Lexicon {
         if abroad { &EN_DAY_FIRST } else { &EN }
     }
 
+    /// Reads the words of every language before a text asks for them.
+    pub fn read_all() {
+        locales::languages().into_iter().for_each(|language| _ = Self::of(language));
+    }
+
     /// Two-letter language the words are in.
     pub fn language(&self) -> &'static str {
         self.language
@@ -187,12 +193,13 @@ impl Lexicon {
                 if let Some(number) = id.strip_prefix("number-").and_then(NumberWord::from_name) {
                     number_words.push((phrase.clone(), number));
                 }
-                for word in split(phrase, &elisions) {
-                    let word = leak(&word);
+                let words = split(phrase, &elisions);
+                for word in &words {
+                    let word = leak(word);
                     known.insert(word);
                     open.insert(word);
                 }
-                meanings.entry(split(phrase, &elisions).join(" ")).or_default().push(leak(id));
+                meanings.entry(words.join(" ")).or_default().push(leak(id));
             }
         }
         if language != "en" {
@@ -208,13 +215,14 @@ impl Lexicon {
                     continue;
                 }
                 for phrase in words.iter().filter(|_| id != "plain" && !SETTINGS.contains(&id.as_str())) {
-                    let key = split(phrase, &elisions).join(" ");
+                    let words = split(phrase, &elisions);
+                    let key = words.join(" ");
                     if meanings.get(&key).is_none_or(|own| own.iter().all(|concept| *concept == id)) {
                         if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
                             unit_words.extend(plurals(phrase, &["s", "es"]).map(|plural| (plural, unit)));
                             unit_words.push((phrase.clone(), unit));
                         }
-                        known.extend(split(phrase, &elisions).iter().map(|word| leak(word)));
+                        known.extend(words.iter().map(|word| leak(word)));
                         meanings.entry(key).or_insert_with(|| vec![leak(&id)]);
                     }
                 }
@@ -422,6 +430,9 @@ fn plurals(word: &str, endings: &[&str]) -> impl Iterator<Item = String> {
 
 /// The phrase without its umlauts, the way it is typed where the keyboard has none: `Loeffel`, `fuer`.
 fn spelled_out(phrase: &str) -> Option<String> {
+    if !phrase.contains(['ä', 'ö', 'ü', 'Ä', 'Ö', 'Ü']) {
+        return None;
+    }
     let lower = phrase.to_lowercase();
     let spelled = lower.replace('ä', "ae").replace('ö', "oe").replace('ü', "ue");
     (spelled != lower).then_some(spelled)
@@ -433,7 +444,8 @@ fn bare(phrase: &str, elisions: &[&str]) -> String {
 }
 
 fn talk_words(text: &str, elisions: &[&str]) -> Vec<String> {
-    let apart = apart(&fold(text), elisions);
+    let folded = fold(text);
+    let apart = apart(&folded, elisions);
     let words = apart.split(|c: char| !c.is_alphanumeric() && c != '\'').map(|word| match word.strip_suffix('\'') {
         Some(elided) if elisions.contains(&elided) => word.to_owned(),
         _ => word.replace('\'', ""),
@@ -443,12 +455,16 @@ fn talk_words(text: &str, elisions: &[&str]) -> Vec<String> {
 
 /// A phrase as folded words, cut like a sentence is.
 fn split(phrase: &str, elisions: &[&str]) -> Vec<String> {
-    let apart = apart(&fold(phrase), elisions);
+    let folded = fold(phrase);
+    let apart = apart(&folded, elisions);
     apart.split([' ', '-']).filter(|word| !word.is_empty()).map(str::to_owned).collect()
 }
 
 /// Folded text with a blank behind every elided word: `l' eau`.
-fn apart(folded: &str, elisions: &[&str]) -> String {
+fn apart<'t>(folded: &'t str, elisions: &[&str]) -> Cow<'t, str> {
+    if elisions.is_empty() || !folded.contains('\'') {
+        return folded.into();
+    }
     let mut apart = String::with_capacity(folded.len());
     let mut word = 0;
     for (at, c) in folded.char_indices() {
@@ -460,7 +476,7 @@ fn apart(folded: &str, elisions: &[&str]) -> String {
             word = at + c.len_utf8();
         }
     }
-    apart
+    apart.into()
 }
 
 /// Values by id (without `lexicon-`). A file that does not parse gives what can be read of it; a test holds it whole.

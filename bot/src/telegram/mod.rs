@@ -35,6 +35,7 @@ mod webhook;
 use crate::book::{BookError, keeper};
 use crate::clock::{Clock, SystemClock, sleep_until};
 use crate::engine::{Arrival, Engine};
+use crate::reading::Lexicon;
 use crate::room::decide;
 use crate::words::{Arg, Text, Voice};
 use chrono::{DateTime, Utc};
@@ -248,6 +249,8 @@ pub fn serve(options: &Options, data: &Path, voice: Arc<Voice>) -> Result<(), Se
     quiet_panics();
     let bot = options.bot()?;
     let written = keeper::written(data);
+    // Beside the opening of the book: the first text need not wait for it.
+    std::thread::spawn(Lexicon::read_all);
     let (book, recovered) = keeper::open(data, Utc::now())?;
     if let Some(recovered) = recovered {
         tracing::error!(

@@ -7,6 +7,7 @@
 
 use carvetime::book::SledBook;
 use carvetime::engine::Engine;
+use carvetime::reading::Lexicon;
 use carvetime::room::decide;
 use carvetime::telegram::{Options, Pace, Patience, Server, Webhook, asked_to_stop};
 use carvetime::words::Voice;
@@ -22,6 +23,7 @@ async fn main() {
     carvetime::redact::log("off");
     let data = std::env::args().nth(1).expect("a data directory");
     let file = PathBuf::from(std::env::var_os(CLOCK_FILE).expect("a clock"));
+    std::thread::spawn(Lexicon::read_all); // as `serve` does
     let voice = Arc::new(Voice::new());
     let book = Arc::new(SledBook::open(Path::new(&data)).expect("the book opens"));
     let engine = Arc::new(Engine::new(book, Arc::clone(&voice) as _, decide).expect("the book can be read"));
