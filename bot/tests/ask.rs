@@ -635,8 +635,11 @@ fn eighths(text: &str) -> u32 {
 fn the_places_of_a_dose_add_up_as_measured() {
     let voice = Voice::new();
     let reader = Reader::new("en-US", ZONE, now());
-    for lb in ["8", "11.5", "12.7", "14", "15", "18.3", "22"] {
-        let answer = asked("en-US", &format!("salt for a {lb} lb turkey")).unwrap();
+    let turkeys = ["8", "11.5", "12.7", "14", "15", "18.3", "22"].map(|lb| (lb, "turkey", 0));
+    // Of so little an eighth of a teaspoon may be left over; never more than the total.
+    let small = ["3", "3.5", "4", "4.5", "5", "6"].map(|lb| (lb, "chicken", 1));
+    for (lb, bird, spare) in turkeys.into_iter().chain(small) {
+        let answer = asked("en-US", &format!("salt for a {lb} lb {bird}")).unwrap();
         let said = plain(&voice.render(&answer.texts, &reader));
         let spoons = |text: &str| eighths(text.trim());
         let total = spoons(said.split_once(": ").unwrap().1.split(" of flake").next().unwrap());
@@ -649,7 +652,7 @@ fn the_places_of_a_dose_add_up_as_measured() {
                 spoons(amount) * if at.starts_with("each") { 2 } else { 1 }
             })
             .sum();
-        assert_eq!(parts, total, "{lb} lb: {said}");
+        assert!(parts <= total && total - parts <= spare, "{lb} lb {bird}: {said}");
     }
 }
 

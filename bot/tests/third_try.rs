@@ -5,16 +5,23 @@
 mod kitchen;
 
 use carvetime::ask::{Asker, ask};
-use carvetime::room::RoomKind;
+use carvetime::room::{RoomKind, What};
+use carvetime_core::plan::Step;
 use chrono_tz::America::New_York;
 use kitchen::Kitchen;
 
-/// A fresh bird over the heat in a group; `None`: still ahead.
-fn cooking() -> Kitchen {
+/// A fresh bird planned for the next day in a group.
+fn ahead() -> Kitchen {
     let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", New_York, "2027-11-24 10:00");
     kitchen.say("Priya", "/plan 13 lb fresh turkey, we have it, 12 people, Thursday 5pm, oven at 325, no salt");
     kitchen.press("Priya", "Accept");
     kitchen.say("Kit", "/board");
+    kitchen
+}
+
+/// The same, over the heat.
+fn cooking() -> Kitchen {
+    let mut kitchen = ahead();
     kitchen.run_to("2027-11-25 12:07");
     kitchen.among("Priya", "its in");
     kitchen
@@ -168,4 +175,44 @@ fn a_time_asked_of_the_own_bird_is_over_its_own_heat() {
     assert!(kitchen.say("Ruth", "how long does it take").contains("oven at 350"));
     assert!(kitchen.say("Ruth", "how long does it need at 425").contains("oven at 425"));
     assert!(kitchen.say("Ruth", "do i need a bigger chicken").contains("4 lb chicken feeds"));
+}
+
+#[test]
+fn a_job_is_taken_in_a_sentence_of_its_own_and_by_what_people_call_it() {
+    let owner = |text: &str, step: Step| {
+        let mut kitchen = ahead();
+        kitchen.hear(Some("Dan"), What::Said { text: text.into(), addressed: false, reply_to: None, edited: false });
+        kitchen.scene.room.plan.as_ref().unwrap().job(step, 0).unwrap().owner
+    };
+    assert!(owner("I'll carve. you need someone with a steady hand", Step::Carve).is_some());
+    assert!(owner("i can check temps", Step::Check).is_some());
+    assert!(owner("/take fridge", Step::Chill).is_some());
+    // What may be of anything is none.
+    assert!(owner("i'll check. hang on", Step::Check).is_none());
+    let mut kitchen = ahead();
+    kitchen.say("Joan", "/take carve");
+    assert!(kitchen.say("Dan", "who's on carving again").contains("Joan"));
+    assert!(kitchen.say("Dan", "who does leftovers").contains("Into the fridge"));
+}
+
+#[test]
+fn a_bird_opened_flat_is_planned_so_or_the_host_is_asked() {
+    let form = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.form.clone();
+    let mut kitchen = ahead();
+    kitchen.among("Priya", "i cut the backbone out its flat now");
+    assert_eq!(form(&kitchen).as_deref(), Some("flat"));
+    let mut kitchen = ahead();
+    let before = kitchen.said.len();
+    kitchen.among("Wes", "i spatchcocked it");
+    assert_ne!(form(&kitchen).as_deref(), Some("flat"), "the host is asked");
+    let shown = format!("{:?}", kitchen.said[before..].iter().flat_map(|say| &say.text).collect::<Vec<_>>());
+    assert!(shown.contains("room-amend-told") && shown.contains("room-known-form"), "{shown}");
+    kitchen.press("Priya", "Change the plan");
+    assert_eq!(form(&kitchen).as_deref(), Some("flat"));
+    // What is only talked of opens no bird.
+    let mut kitchen = ahead();
+    for text in ["should we have it spatchcocked", "next year we'll get one spatchcocked", "is it spatchcocked?"] {
+        kitchen.among("Wes", text);
+        assert_ne!(form(&kitchen).as_deref(), Some("flat"), "{text}");
+    }
 }

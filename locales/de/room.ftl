@@ -111,6 +111,10 @@ room-known-bird = { $condition ->
     [goose] Gans
    *[turkey] Pute
 }
+room-known-form = { $form ->
+    [pieces] in Stücken
+   *[flat] flach aufgeklappt
+}
 room-known-guests = { $guests ->
     [one] eine Person
    *[other] { $guests } Personen

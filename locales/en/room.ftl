@@ -106,6 +106,10 @@ room-known-bird = { $condition ->
     [goose] goose
    *[turkey] turkey
 }
+room-known-form = { $form ->
+    [pieces] in pieces
+   *[flat] opened flat
+}
 room-known-guests = { $guests ->
     [one] one person
    *[other] { $guests } people

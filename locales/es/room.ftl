@@ -124,6 +124,10 @@ room-known-bird = { $kind ->
     }
    *[unknown] {""}
 }
+room-known-form = { $form ->
+    [pieces] en piezas
+   *[flat] abierta en mariposa
+}
 room-known-guests = { $guests ->
     [one] una persona
    *[other] { $guests } personas

@@ -134,6 +134,10 @@ room-known-bird = { $kind ->
     }
    *[unknown] {""}
 }
+room-known-form = { $form ->
+    [pieces] en morceaux
+   *[flat] ouverte à plat
+}
 room-known-guests = { $guests ->
     [one] une personne
    *[other] { $guests } personnes

@@ -124,6 +124,10 @@ room-known-bird = { $kind ->
     }
    *[unknown] {""}
 }
+room-known-form = { $form ->
+    [pieces] a pezzi
+   *[flat] aperto a libro
+}
 room-known-guests = { $guests ->
     [one] una persona
    *[other] { $guests } persone

@@ -103,6 +103,10 @@ room-known-bird = { $kind ->
     [fresh] {" "}fresco
    *[unknown] {""}
 }
+room-known-form = { $form ->
+    [pieces] em pedaços
+   *[flat] aberta em borboleta
+}
 room-known-guests = { $guests ->
     [one] uma pessoa
    *[other] { $guests } pessoas

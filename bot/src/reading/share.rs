@@ -59,7 +59,14 @@ pub fn read_takings(text: &str, lexicon: &'static Lexicon) -> Vec<(Step, bool)> 
     if let Some(one) = talk::read_taking(text, lexicon) {
         return vec![one];
     }
-    takings(text, lexicon).unwrap_or_default()
+    takings(text, lexicon).or_else(|| first_takings(text, lexicon)).unwrap_or_default()
+}
+
+/// "I'll carve. you need someone with a steady hand": told in a sentence of its own, and only a job can be meant.
+fn first_takings(text: &str, lexicon: &'static Lexicon) -> Option<Vec<(Step, bool)>> {
+    let (first, rest) = text.split_once(['.', '!', '\n'])?;
+    let told = rest.chars().any(char::is_alphabetic) && !text.contains(['?', '¿']);
+    takings(first, lexicon).filter(|takings| told && takings.iter().all(|(_, plain)| *plain))
 }
 
 fn takings(text: &str, lexicon: &'static Lexicon) -> Option<Vec<(Step, bool)>> {

@@ -3,6 +3,7 @@
 use super::fold::fold;
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
+use super::talk::essence;
 use carvetime_core::plan::Step;
 
 /// Yes or no.
@@ -55,8 +56,10 @@ pub fn asks_who(text: &str, lexicon: &'static Lexicon) -> Option<Step> {
         let (lead, rest) = words.split_at(count);
         lexicon.talk(&lead.join(" "), "who").then(|| rest.join(" "))
     })?;
-    let named = || lexicon.talked(&rest, "asked-").find_map(Step::from_name);
-    named().or_else(|| read_step(&rest, lexicon).map(|(step, _)| step))
+    // "Who's on carving again"
+    let told = || essence(&lexicon.talk_words(&rest), lexicon).join(" ");
+    let named = |rest: &str| lexicon.talked(rest, "asked-").find_map(Step::from_name);
+    named(&rest).or_else(|| named(&told())).or_else(|| read_step(&rest, lexicon).map(|(step, _)| step))
 }
 
 /// A text that is nothing but yes or no.

@@ -452,6 +452,12 @@ pub fn says_underdone(text: &str, lexicon: &'static Lexicon) -> bool {
     !text.contains(['?', '¿']) && is_all(text, "bird-underdone", lexicon)
 }
 
+/// "Wes spatchcocked it", "I cut the backbone out": done, and nothing is asked.
+pub fn says_opened_flat(text: &str, lexicon: &'static Lexicon) -> bool {
+    let told = Told::of(text, lexicon);
+    !text.contains(['?', '¿']) && told.says("opened-flat") && !told.opens_with("asking") && !told.says("ahead")
+}
+
 /// "The part by the thigh bone looks raw": somewhere in a short text, and of no other food.
 pub fn speaks_of_raw(text: &str, lexicon: &'static Lexicon) -> bool {
     const LONGEST: usize = 80;

@@ -13,6 +13,7 @@ use super::{
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
+use carvetime_core::bird::Form;
 use carvetime_core::plan::{Moment, Step};
 
 /// Short enough to be nothing but a change.
@@ -109,7 +110,7 @@ fn standing(
     }
     // What people say to each other changes no plan: only what is said to the bot does.
     if !addressed {
-        return overheard(sitting, text, wish);
+        return opened_flat(sitting, text) || overheard(sitting, text, wish);
     }
     let changed = wished(sitting, plan, text, wish);
     if changed == plan.wish {
@@ -141,6 +142,16 @@ fn standing(
     }
     apply(sitting, changed);
     true
+}
+
+/// "Wes spatchcocked it": a flat bird is done much sooner, whoever tells of it.
+fn opened_flat(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let raw = |plan: &&LivePlan| plan.on_since(sitting.now).is_none() && !plan.is_off();
+    let whole = |plan: &&LivePlan| plan.wish.form.as_deref().is_none_or(|form| form == Form::Whole.name());
+    let said = text.len() <= SHORT && reading::says_opened_flat(text, sitting.lexicon());
+    let Some(plan) = sitting.room.plan.as_ref().filter(raw).filter(whole).filter(|_| said) else { return false };
+    let flat = Wish { form: Some(Form::Flat.name().to_owned()), stuffed: Some(false), ..plan.wish.clone() };
+    to(sitting, text, flat, false)
 }
 
 /// "14 people now", said to everyone: of whoever may decide it changes the plan, and can be taken back. Only where nothing else was said, and

@@ -4,7 +4,7 @@ use super::{Sitting, dose, order, plan_words};
 use crate::reading::Wish;
 use crate::reading::sentence::Sentence;
 use crate::words::{Arg, Text};
-use carvetime_core::bird::{self, Bird, Condition};
+use carvetime_core::bird::{self, Bird, Condition, Form};
 use carvetime_core::plan::{Caution, Conflict, Job, Need, Offer, Order, Reason, Salting, Schedule, Step, spans};
 use carvetime_core::quantity::{celsius, fahrenheit, grams};
 use carvetime_core::roast::{Cooker, Heat};
@@ -352,6 +352,10 @@ pub(super) fn known(wish: &Wish) -> Vec<Text> {
             "condition",
             Arg::Choice(wish.condition.as_deref().and_then(Condition::from_name).map_or("unknown", Condition::name)),
         ));
+    }
+    let form = wish.form.as_deref().and_then(Form::from_name);
+    if let Some(form) = form.filter(|form| matches!(form, Form::Flat | Form::Pieces)) {
+        parts.push(Text::new("room-known-form").with("form", Arg::Choice(form.name())));
     }
     let guests = order::guests(wish);
     if guests > 0 {

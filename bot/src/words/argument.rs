@@ -184,10 +184,13 @@ fn span(span: TimeDelta) -> Text {
     }
 }
 
-/// The total as it is measured, less the other places as they are measured.
+/// The total as it is measured, less the other places as they are measured; cut where no spoons make just that, so that all of them
+/// together are never more than the total.
 fn spoons_left(total: Volume, others: &[(u8, Volume)], system: SpoonSystem) -> Volume {
     let measured = |volume| round_spoons(volume, system).volume();
-    others.iter().fold(measured(total), |left, (count, each)| left - measured(*each) * f64::from(*count))
+    let left = others.iter().fold(measured(total), |left, (count, each)| left - measured(*each) * f64::from(*count));
+    let above = measured(left) - left;
+    if above > left * 1e-6 { left - above } else { left }
 }
 
 /// `20–25 min`, `24–36 h`, `2 h 30 min to 3 h`; two equal ends are one span.
