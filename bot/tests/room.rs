@@ -430,8 +430,13 @@ fn the_two_hours_count_from_the_heat_unless_it_is_kept_hot() {
         plan.jobs.iter().find(|job| job.step == "chill").unwrap().latest
     };
     assert_eq!(limit(&kitchen), kitchen.local("2027-11-25 17:25"));
-    kitchen.press("Rosa", "Kept hot");
-    assert!(limit(&kitchen) > kitchen.local("2027-11-25 18:00"));
+    // That it is kept hot is a word: the two hours count on until it has been read.
+    let asked = kitchen.press("Rosa", "Kept hot");
+    assert!(asked.contains("Tell me what breast and thigh read") && asked.contains("until 5:25 PM"), "{asked}");
+    assert_eq!(limit(&kitchen), kitchen.local("2027-11-25 17:25"));
+    kitchen.run_to("2027-11-25 16:20");
+    kitchen.say("Rosa", "breast 150, thigh 156");
+    assert_eq!(limit(&kitchen), kitchen.local("2027-11-25 18:20"));
 }
 
 #[test]

@@ -280,6 +280,8 @@ fn once_the_two_hours_are_said_to_be_over_nothing_more_is_called_for_the_fridge(
         kitchen.say("Rosa", "pulled it");
         if held {
             kitchen.press("Rosa", "Kept hot");
+            kitchen.run_to("2027-11-25 16:00");
+            kitchen.say("Rosa", "breast 151, thigh 155");
         }
         let before = kitchen.run_to(carved);
         kitchen.say("Rosa", "carved");

@@ -132,8 +132,11 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, jetzt { $to }. Das ist über der Grenze von zwei Stunden unter { $hot }. Ich würde ihn nicht servieren.
 cook-falling = Keine Uhrzeit, solange er abkühlt: erst muss die Hitze zurück.
 cook-alarm-hold = Heraus seit { $off }. Miss nach: ab { $hot } darf er warten. Darunter ist er bis { $until } gegessen oder im Kühlschrank.
+cook-alarm-hold-read = Zuletzt heiß gemessen um { $off }. Miss noch einmal: ab { $hot } darf er warten. Darunter ist er bis { $until } gegessen oder im Kühlschrank.
+cook-held-unread = Noch heiß? Seit { $off } habe ich keine Messung. Miss jetzt Brust und Keule: { $hot } oder mehr in beiden, dann ist er es. Darunter kommt er weg.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Weniger: bis { $by } gegessen, Reste gleich in den Kühlschrank. Später nicht mehr servieren.
+cook-measure-first = Miss vorher Brust und Keule und sag es mir: Ab { $hot } zählen die zwei Stunden von da an, sonst ab { $off }.
 cook-hot-dinner-late = Seine zwei Stunden enden um { $by }, vor dem Essen: er muss bei { $hot } oder mehr bleiben. Sonst wird er vorher gegessen.
 cook-hot-still = Noch { $hot } oder mehr in beiden: gut, er kann warten, solange er das zeigt. Nach der letzten solchen Messung bleiben { $most }.
 cook-hot-one = Die Stelle ist heiß genug. Beide zählen, Brust und Keule: miss auch die andere.
@@ -189,6 +192,5 @@ cook-not-done = Noch nicht: { $spot ->
 } zeigte um { $at } { $read }. Gar heißt { $target } in Brust, Keule und Flügel.
 cook-done-unread = Das weiß nur ein Thermometer: { $target } an der dicksten Stelle der Brust, innen an der Keule und am Flügel. Was zeigt es?
 cook-eat = Ja: { $target } in Brust, Keule und Flügel. Bis { $by } gegessen oder im Kühlschrank.
-cook-eat-held = Ja: { $target } in Brust, Keule und Flügel, und heiß gehalten. Einmal tranchiert sind es 2 Stunden.
 cook-eat-unread = Wenn Brust, Keule und Flügel { $target } hatten, ja. Weißt du es nicht, miss jetzt. Bis { $by } gegessen oder im Kühlschrank.
 cook-back-in = Dann zurück in den Ofen, bis Brust, Keule und Flügel { $target } haben.

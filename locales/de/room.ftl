@@ -552,8 +552,12 @@ room-oven-cool = Zu kühl für Geflügel: jetzt auf { $limit } oder mehr, oder i
 room-foil-off = Ja, locker, solange er steht: mindestens { $least }, und nicht länger als bis zum Tranchieren. Feste Folie macht die Haut weich.
 room-fridge-bird = Der Vogel darin: aufgetaut und mehr als { $limit } über { $cold } kommt er weg; Garen macht das nicht gut. Miss jetzt. Noch hart von Eis oder innen höchstens { $cold }: sofort kälter stellen.
 room-button-held = Bleibt heiß
-room-held = Gut. Lass das Thermometer drin; unter 60 °C laufen die zwei Stunden.
-room-hold-broken = { $at } ist unter { $hot }: das ist nicht heiß gehalten. Bis { $by }, zwei Stunden nach dem Herausnehmen, ist alles tranchiert, gegessen und im Kühlschrank.
+# $off: when it was last known to be hot; $by: two hours later.
+room-held = Gut: abgedeckt, das Thermometer drin. Sag mir, was Brust und Keule zeigen: Ab { $hot } zählen die zwei Stunden von da an. Ohne Messung zählen sie ab { $off }, bis { $by }.
+room-hold-broken = { $at } ist unter { $hot }: das ist nicht heiß gehalten. Bis { $by }, zwei Stunden nach { $from ->
+    [read] der letzten heißen Messung
+   *[heat] dem Herausnehmen
+}, ist alles tranchiert, gegessen und im Kühlschrank.
 room-own-salt-kept = Damit rechne ich ab jetzt.
 room-flooded = Zu viel auf einmal: ich lese nicht mehr mit. Gib mir eine Minute.
 room-skip-theirs = Das macht { $name }. Auslassen kann es nur, wer es hat oder den Plan führt, oder ein Admin.

@@ -146,8 +146,11 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, now { $to }. That's past the two-hour limit under { $hot }. I wouldn't serve it.
 cook-falling = No finish time while it cools: get the heat back first.
 cook-alarm-hold = Off the heat since { $off }. Measure it: { $hot } or more, and it may wait. Less, and it's to be eaten or in the fridge by { $until }.
+cook-alarm-hold-read = Last read hot at { $off }. Measure it again: { $hot } or more, and it may wait. Less, and it's to be eaten or in the fridge by { $until }.
+cook-held-unread = Kept hot? I’ve no reading of that since { $off }. Measure breast and thigh now: { $hot } or more in both, and it was. Less, and it gets thrown away.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Less than that: eaten by { $by }, leftovers straight into the fridge. Later, don’t serve it.
+cook-measure-first = Measure breast and thigh first and tell me: at { $hot } or more its two hours count from then, else from { $off }.
 cook-hot-dinner-late = Its two hours end at { $by }, before dinner: it must keep reading { $hot } or more. Less, and it’s eaten by then.
 cook-hot-still = Still { $hot } or more in both: good, it may wait while it reads that. From the last such reading it has { $most }.
 cook-hot-one = That spot is hot enough. Both count, breast and thigh: measure the other too.
@@ -207,6 +210,5 @@ cook-not-done = Not yet: { $spot ->
 } read { $read } at { $at }. Done is { $target } in breast, thigh and wing.
 cook-done-unread = Only a thermometer can tell: { $target } in the thickest breast, the innermost thigh and the wing. What does it read?
 cook-eat = Yes: { $target } in breast, thigh and wing. Eaten or in the fridge by { $by }.
-cook-eat-held = Yes: { $target } in breast, thigh and wing, and kept hot. Carved, it has 2 hours.
 cook-eat-unread = Once it read { $target } in breast, thigh and wing, yes. If you don’t know, measure now. Eaten or in the fridge by { $by }.
 cook-back-in = Then back into the heat, until { $target } in breast, thigh and wing.

@@ -594,6 +594,10 @@ room-oven-cool = Too cool for poultry: { $limit } or hotter, now, or into anothe
 room-foil-off = Yes, loosely, while it stands: at least { $least }, and no longer than it takes to carve. Tight foil softens the skin.
 room-fridge-bird = The bird in it: thawed and above { $cold } for more than { $limit }, it’s thrown out; cooking doesn’t undo that. Measure it now. Still hard with ice, or at { $cold } or less inside: into a colder place at once.
 room-button-held = Kept hot
-room-held = Good. Keep the thermometer in it; under { units-example-hot } the two hours run.
-room-hold-broken = { $at } is under { $hot }: that isn’t kept hot. Carved, eaten and in the fridge by { $by }, two hours from the heat.
+# $off: when it was last known to be hot; $by: two hours later.
+room-held = Good: covered, the thermometer in it. Tell me what breast and thigh read: at { $hot } or more its two hours count from then. Unread, they count from { $off }, until { $by }.
+room-hold-broken = { $at } is under { $hot }: that isn’t kept hot. Carved, eaten and in the fridge by { $by }, two hours from { $from ->
+    [read] when it last read that
+   *[heat] the heat
+}.
 room-own-salt-kept = I'll reckon with it from now on.

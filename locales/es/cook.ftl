@@ -132,8 +132,11 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, ahora { $to }. Pasa del límite de dos horas por debajo de { $hot }. Yo no lo serviría.
 cook-falling = Sin hora mientras se enfría: primero, que vuelva el calor.
 cook-alarm-hold = Fuera del fuego desde las { $off }. Mídela: a { $hot } o más puede esperar. Si no, hay que comerla o meterla { -fridge(form: "in") } antes de las { $until }.
+cook-alarm-hold-read = Última lectura caliente a las { $off }. Mídela otra vez: a { $hot } o más puede esperar. Si no, hay que comerla o meterla { -fridge(form: "in") } antes de las { $until }.
+cook-held-unread = ¿Caliente todavía? No tengo lectura desde las { $off }. Mide ya pechuga y muslo: a { $hot } o más en los dos, lo está. Si no, se tira.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Si marca menos: comida antes de las { $by }, las sobras enseguida { -fridge(form: "to") }. Después, no la sirvas.
+cook-measure-first = Antes mide pechuga y muslo y dímelo: a { $hot } o más, sus dos horas cuentan desde ahí; si no, desde las { $off }.
 cook-hot-dinner-late = Sus dos horas acaban a las { $by }, antes de la cena: tiene que seguir marcando { $hot } o más. Si no, se come antes.
 cook-hot-still = Sigue a { $hot } o más en los dos: bien, puede esperar mientras marque eso. Desde la última lectura así tiene { $most }.
 cook-hot-one = Ahí está bastante caliente. Cuentan los dos, pechuga y muslo: mide también el otro.
@@ -189,6 +192,5 @@ cook-not-done = Todavía no: { $spot ->
 } { $read } a las { $at }. Hecho es { $target } en pechuga, muslo y ala.
 cook-done-unread = Solo lo dice un termómetro: { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. ¿Qué marca?
 cook-eat = Sí: { $target } en pechuga, muslo y ala. Comido o en la nevera antes de las { $by }.
-cook-eat-held = Sí: { $target } en pechuga, muslo y ala, y caliente desde entonces. Una vez trinchado, 2 horas.
 cook-eat-unread = Si marcó { $target } en pechuga, muslo y ala, sí. Si no lo sabes, mide ahora. Comido o en la nevera antes de las { $by }.
 cook-back-in = Entonces otra vez al calor, hasta { $target } en pechuga, muslo y ala.

@@ -606,6 +606,10 @@ room-oven-cool = Demasiado frío para aves: a { $limit } o más ya, o a otro hor
 room-foil-off = Sí, suelto, mientras reposa: al menos { $least }, y no más de lo que tardes en trinchar. Apretado ablanda la piel.
 room-fridge-bird = El ave que está dentro: descongelada y a más de { $cold } durante más de { $limit }, se tira; cocinarla no lo arregla. Mídela ya. Si sigue dura de hielo o a { $cold } o menos por dentro, a un sitio más frío ahora mismo.
 room-button-held = Se mantiene caliente
-room-held = Bien. Deja el termómetro puesto; por debajo de 60 °C corren las dos horas.
-room-hold-broken = { $at } es menos de { $hot }: así no se mantiene caliente. Trinchada, comida y { -fridge(form: "in") } antes de las { $by }, dos horas desde que salió.
+# $off: when it was last known to be hot; $by: two hours later.
+room-held = Bien: tapada y con el termómetro puesto. Dime qué marcan pechuga y muslo: a { $hot } o más, las dos horas cuentan desde ahí. Sin lectura cuentan desde las { $off }, hasta las { $by }.
+room-hold-broken = { $at } es menos de { $hot }: así no se mantiene caliente. Trinchada, comida y { -fridge(form: "in") } antes de las { $by }, dos horas desde que { $from ->
+    [read] lo marcó por última vez
+   *[heat] salió
+}.
 room-own-salt-kept = Desde ahora cuento con ella.

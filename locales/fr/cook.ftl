@@ -132,8 +132,11 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, maintenant { $to }. La limite de deux heures sous { $hot } est passée. Je ne la servirais pas.
 cook-falling = Pas d’heure tant que ça refroidit : d’abord, la chaleur doit revenir.
 cook-alarm-hold = Sortie de cuisson depuis { $off }. Mesure : { $hot } ou plus, ça peut attendre. Moins, il faut manger ou mettre au frigo avant { $until }.
+cook-alarm-hold-read = Dernière mesure chaude à { $off }. Mesure encore : { $hot } ou plus, ça peut attendre. Moins, il faut manger ou mettre au frigo avant { $until }.
+cook-held-unread = Encore chaude ? Je n’ai pas de mesure depuis { $off }. Mesure poitrine et cuisse tout de suite : { $hot } ou plus aux deux, elle l’est. Moins, elle se jette.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Si ça marque moins : mangée avant { $by }, les restes tout de suite au frigo. Plus tard, ne la sers pas.
+cook-measure-first = Mesure d’abord poitrine et cuisse et dis-le-moi : à { $hot } ou plus, ses deux heures comptent de là, sinon depuis { $off }.
 cook-hot-dinner-late = Ses deux heures finissent à { $by }, avant le repas : elle doit rester à { $hot } ou plus. Sinon, elle est mangée avant.
 cook-hot-still = Toujours { $hot } ou plus aux deux : bien, elle peut attendre tant qu’elle affiche ça. Après la dernière mesure ainsi, elle a { $most }.
 cook-hot-one = Cet endroit est assez chaud. Les deux comptent, poitrine et cuisse : mesure l’autre aussi.
@@ -189,6 +192,5 @@ cook-not-done = Pas encore : { $spot ->
 } marquait { $read } à { $at }. Cuit, c’est { $target } à la poitrine, à la cuisse et à l’aile.
 cook-done-unread = Seul un thermomètre le dit : { $target } au plus épais de la poitrine, au plus profond de la cuisse et à l’aile. Que marque-t-il ?
 cook-eat = Oui : { $target } à la poitrine, à la cuisse et à l’aile. Mangé ou au frigo avant { $by }.
-cook-eat-held = Oui : { $target } à la poitrine, à la cuisse et à l’aile, et gardé chaud. Une fois découpé, c’est 2 heures.
 cook-eat-unread = Si poitrine, cuisse et aile ont marqué { $target }, oui. Si tu ne sais pas, mesure maintenant. Mangé ou au frigo avant { $by }.
 cook-back-in = Alors elle retourne cuire, jusqu’à { $target } à la poitrine, à la cuisse et à l’aile.

@@ -621,6 +621,10 @@ room-oven-cool = Trop froid pour une volaille : { $limit } ou plus tout de suit
 room-foil-off = Oui, posé sans serrer, pendant le repos : au moins { $least }, et pas plus que jusqu’à la découpe. Serré, il ramollit la peau.
 room-fridge-bird = La volaille dedans : décongelée et au-dessus de { $cold } plus de { $limit }, poubelle ; la cuisson n’y change rien. Mesure maintenant. Encore dure de glace, ou { $cold } ou moins à cœur : tout de suite dans un endroit plus froid.
 room-button-held = Gardé chaud
-room-held = Bien. Laisse le thermomètre dedans ; sous 60 °C, les deux heures courent.
-room-hold-broken = { $at }, c’est moins de { $hot } : ce n’est pas gardé au chaud. Découpé, mangé et au frigo avant { $by }, deux heures après la cuisson.
+# $off: when it was last known to be hot; $by: two hours later.
+room-held = Bien : couverte, le thermomètre dedans. Dis-moi ce qu’affichent poitrine et cuisse : à { $hot } ou plus, les deux heures comptent de là. Sans mesure, elles comptent depuis { $off }, jusqu’à { $by }.
+room-hold-broken = { $at }, c’est moins de { $hot } : ce n’est pas gardé au chaud. Découpé, mangé et au frigo avant { $by }, deux heures après { $from ->
+    [read] la dernière mesure chaude
+   *[heat] la cuisson
+}.
 room-own-salt-kept = Je compte avec à partir de maintenant.

@@ -134,8 +134,11 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, ora { $to }. È oltre il limite di due ore sotto { $hot }. Io non lo servirei.
 cook-falling = Nessun orario finché si raffredda: prima deve tornare il calore.
 cook-alarm-hold = Fuori dal fuoco dalle { $off }. Misura: { $hot } o più, e può aspettare. Meno, e va mangiato o messo in frigo entro le { $until }.
+cook-alarm-hold-read = Ultima lettura calda alle { $off }. Misura di nuovo: { $hot } o più, e può aspettare. Meno, e va mangiato o messo in frigo entro le { $until }.
+cook-held-unread = Ancora caldo? Non ho letture dalle { $off }. Misura subito petto e coscia: { $hot } o più in tutti e due, e lo è. Meno, e si butta.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Se segna meno: mangiato entro le { $by }, gli avanzi subito in frigo. Più tardi non servirlo.
+cook-measure-first = Prima misura petto e coscia e dimmelo: da { $hot } in su le due ore contano da lì, se no dalle { $off }.
 cook-hot-dinner-late = Le sue due ore finiscono alle { $by }, prima di cena: deve restare a { $hot } o più. Se no, si mangia prima.
 cook-hot-still = Ancora { $hot } o più in tutti e due: bene, può aspettare finché segna così. Dall’ultima lettura così ha { $most }.
 cook-hot-one = Lì è abbastanza caldo. Contano tutti e due, petto e coscia: misura anche l’altro.
@@ -194,6 +197,5 @@ cook-not-done = Non ancora: { $spot ->
 } segnava { $read } alle { $at }. Cotto vuol dire { $target } in petto, coscia e ala.
 cook-done-unread = Lo dice solo un termometro: { $target } nel punto più spesso del petto, all’interno della coscia e nell’ala. Quanto segna?
 cook-eat = Sì: { $target } in petto, coscia e ala. Mangiato o in frigo entro le { $by }.
-cook-eat-held = Sì: { $target } in petto, coscia e ala, e tenuto caldo. Una volta tagliato, 2 ore.
 cook-eat-unread = Se petto, coscia e ala hanno segnato { $target }, sì. Se non lo sai, misura ora. Mangiato o in frigo entro le { $by }.
 cook-back-in = Allora torna in cottura, fino a { $target } in petto, coscia e ala.

@@ -614,6 +614,10 @@ room-oven-cool = Troppo freddo per il pollame: { $limit } o più subito, o in un
 room-foil-off = Sì, appoggiato, mentre riposa: almeno { $least }, e non oltre il taglio. Stretto ammorbidisce la pelle.
 room-fridge-bird = Il volatile dentro: scongelato e sopra { $cold } per più di { $limit } si butta; cuocerlo non rimedia. Misura adesso. Ancora duro di ghiaccio, o { $cold } o meno all’interno: subito in un posto più freddo.
 room-button-held = Resta caldo
-room-held = Bene. Lasciaci dentro il termometro; sotto i 60 °C partono le due ore.
-room-hold-broken = { $at } è sotto { $hot }: così non resta caldo. Tagliato, mangiato e in frigo entro le { $by }, due ore da quando è uscito.
+# $off: when it was last known to be hot; $by: two hours later.
+room-held = Bene: coperto, con dentro il termometro. Dimmi cosa segnano petto e coscia: da { $hot } in su le due ore contano da lì. Senza lettura contano dalle { $off }, fino alle { $by }.
+room-hold-broken = { $at } è sotto { $hot }: così non resta caldo. Tagliato, mangiato e in frigo entro le { $by }, due ore da { $from ->
+    [read] quando lo segnava ancora
+   *[heat] quando è uscito
+}.
 room-own-salt-kept = D’ora in poi calcolo con questo.

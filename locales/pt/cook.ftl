@@ -132,8 +132,11 @@ cook-alarm-falling-over = { $spot ->
 } { $from }, agora { $to }. Passou do limite de duas horas abaixo de { $hot }. Eu não serviria.
 cook-falling = Sem hora enquanto esfria: primeiro o calor tem que voltar.
 cook-alarm-hold = Fora do fogo desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
+cook-alarm-hold-read = Última leitura quente: { $off }. Meça de novo: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
+cook-held-unread = Ainda quente? Não tenho leitura desde { $off }. Meça agora peito e coxa: { $hot } ou mais nos dois, está. Menos, vai para o lixo.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
 cook-hot-by = Menos que isso: comida até { $by }, as sobras direto na geladeira. Depois, não sirva.
+cook-measure-first = Antes meça peito e coxa e me diga: com { $hot } ou mais, as duas horas contam daí; senão, desde { $off }.
 cook-hot-dinner-late = As duas horas acabam às { $by }, antes do jantar: tem que continuar marcando { $hot } ou mais. Senão, coma antes.
 cook-hot-still = Ainda { $hot } ou mais nos dois: ótimo, pode esperar enquanto marcar isso. Da última leitura assim são { $most }.
 cook-hot-one = Esse ponto está quente o bastante. Contam os dois, peito e coxa: meça o outro também.
@@ -189,6 +192,5 @@ cook-not-done = Ainda não: { $spot ->
 } { $read } às { $at }. Pronto é { $target } no peito, na coxa e na asa.
 cook-done-unread = Só o termômetro diz: { $target } na parte mais grossa do peito, no fundo da coxa e na asa. Quanto marca?
 cook-eat = Sim: { $target } no peito, na coxa e na asa. Comido ou na geladeira até { $by }.
-cook-eat-held = Sim: { $target } no peito, na coxa e na asa, e mantido quente. Depois de cortado, 2 horas.
 cook-eat-unread = Se peito, coxa e asa marcaram { $target }, sim. Se não sabe, meça agora. Comido ou na geladeira até { $by }.
 cook-back-in = Então volta para o calor, até { $target } no peito, na coxa e na asa.

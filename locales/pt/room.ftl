@@ -544,8 +544,12 @@ room-oven-cool = Frio demais para ave: { $limit } ou mais já, ou outro forno. A
 room-foil-off = Sim, solto, enquanto descansa: pelo menos { $least }, e só até cortar. Apertado amolece a pele.
 room-fridge-bird = A ave lá dentro: descongelada e acima de { $cold } por mais de { $limit }, lixo; assar não resolve. Meça agora. Ainda dura de gelo, ou a { $cold } ou menos por dentro: já para um lugar mais frio.
 room-button-held = Fica quente
-room-held = Bom. Deixe o termômetro dentro; abaixo de 60 °C contam as duas horas.
-room-hold-broken = { $at } é menos de { $hot }: isso não é manter quente. Cortado, comido e na geladeira até { $by }, duas horas depois de sair do fogo.
+# $off: when it was last known to be hot; $by: two hours later.
+room-held = Bom: coberto, com o termômetro dentro. Me diga quanto marcam peito e coxa: com { $hot } ou mais, as duas horas contam daí. Sem leitura, contam desde { $off }, até { $by }.
+room-hold-broken = { $at } é menos de { $hot }: isso não é manter quente. Cortado, comido e na geladeira até { $by }, duas horas depois { $from ->
+    [read] da última leitura quente
+   *[heat] de sair do fogo
+}.
 room-own-salt-kept = Daqui em diante faço as contas com ele.
 room-flooded = É muita coisa de uma vez: parei de ler. Me dê um minuto.
 room-skip-theirs = Essa é de { $name }. Só essa pessoa, quem começou o plano ou um admin pode pular.

@@ -5,7 +5,7 @@
 
 use super::Sitting;
 use super::forecast::Foresight;
-use super::hot_road;
+use super::kept_hot;
 use super::state::{JobState, LivePlan};
 use super::turn::{Say, To, Urgency};
 use crate::words::{Arg, Text};
@@ -254,16 +254,11 @@ pub(super) fn loses_heat(plan: &LivePlan) -> bool {
 
 /// When to ask about a bird that waits off the heat: before its two hours are over, if it is still to be carved.
 pub(super) fn limit_at(plan: &LivePlan) -> Option<Moment> {
-    let off = hot_until(plan)?;
+    let off = kept_hot::known(plan)?;
     let at = off + spans::HOT_MOST - BEFORE_LIMIT;
     let carve = plan.job(Step::Carve, 0).filter(|job| job.state == JobState::Waiting)?;
     let called = plan.limits_called.iter().any(|name| name == HOLD);
     (carve.at > at && !called).then_some(at)
-}
-
-/// From when the two hours run: off the heat, or, carried hot, from when it was last known to be hot.
-fn hot_until(plan: &LivePlan) -> Option<Moment> {
-    if hot_road::is_hot(plan) { hot_road::last_hot(plan) } else { off_at(plan) }
 }
 
 /// When it came off.
@@ -277,9 +272,10 @@ pub(super) fn limit(sitting: &mut Sitting<'_>) {
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| limit_at(plan).is_some_and(|at| at <= now)) else {
         return;
     };
-    let Some(off) = hot_until(plan) else { return };
+    let Some(off) = kept_hot::known(plan) else { return };
     plan.limits_called.push(HOLD.into());
-    let text = Text::new("cook-alarm-hold")
+    let read = off_at(plan).is_some_and(|heat| heat < off);
+    let text = Text::new(if read { "cook-alarm-hold-read" } else { "cook-alarm-hold" })
         .with("off", Arg::Clock(off))
         .with("hot", Arg::Temperature(fahrenheit(140.0)))
         .with("until", Arg::Clock(off + spans::HOT_MOST));

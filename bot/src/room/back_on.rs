@@ -19,7 +19,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>) -> bool {
     let Some(plan) = sitting.room.plan.as_mut().filter(off) else { return false };
     plan.remember("back-on", Some(Step::Pull), by, now);
     plan.facts.retain(|fact| fact.step != Step::Pull.name());
-    (plan.held_hot, plan.off_asked) = (false, None);
+    (plan.held_hot, plan.was_held, plan.off_asked) = (false, false, None);
     if let Some(job) = plan.job_mut(Step::Pull, 0) {
         job.state = JobState::Waiting;
         job.calls = 0;

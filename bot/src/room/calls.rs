@@ -10,7 +10,8 @@ use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, LivePlan, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, no_heat, not_bought, not_lit, plan_words,
+    PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, kept_hot, no_heat, not_bought, not_lit,
+    plan_words,
 };
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Step, Thawing};
@@ -94,7 +95,7 @@ fn limits(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)]) {
             if let Some(job) = carve.filter(|job| job.state == JobState::Waiting) {
                 job.call_at = None;
             }
-            sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
+            kept_hot::say_over(sitting);
         }
     }
 }
@@ -283,6 +284,7 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
         }
         text.extend(sitting.room.plan.as_ref().and_then(super::hot_road::at_table));
     }
+    text.extend(plan.and_then(|plan| kept_hot::measured_first(plan, step, sitting.now)));
     if let (Step::Salt | Step::Temper, Some(order), Some(plan)) = (step, &order, plan) {
         let own = sitting.people.get(&job.owner.unwrap_or(plan.host)).and_then(|person| person.own_salt);
         let usual = sitting.usual_salt();

@@ -3,7 +3,7 @@
 use super::sitting::Sitting;
 use super::state::{JobState, LivePlan, StoredReading};
 use super::turn::Urgency;
-use super::{alarms, forecast, jobs, questions, readings, reports, spoiled};
+use super::{alarms, forecast, jobs, kept_hot, questions, readings, reports, spoiled};
 use crate::ask::{Advice, Habit};
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
@@ -156,15 +156,12 @@ pub(super) fn off_the_heat(sitting: &mut Sitting<'_>) -> bool {
     else {
         return false;
     };
-    let (held, by) = (plan.held_hot, off + spans::HOT_MOST);
-    let over = !held && by < sitting.now;
-    let line = if over { None } else { readings::under(sitting) };
-    let text = line.unwrap_or_else(|| {
-        let id = match (over, is_read(sitting)) {
-            (true, _) => "room-limit-chill",
-            (false, true) if held => "cook-eat-held",
-            (false, true) => "cook-eat",
-            (false, false) => "cook-eat-unread",
+    let by = kept_hot::known(plan).unwrap_or(off) + spans::HOT_MOST;
+    let over = (by < sitting.now).then(|| kept_hot::over(plan, sitting.now));
+    let text = over.or_else(|| readings::under(sitting)).unwrap_or_else(|| {
+        let id = match is_read(sitting) {
+            true => "cook-eat",
+            false => "cook-eat-unread",
         };
         Text::new(id).with("target", Arg::Temperature(super::target())).with("by", Arg::Clock(by))
     });

@@ -7,9 +7,9 @@
 use super::birds::{self, unmarked};
 use super::heard::{PersonId, RoomId, RoomKind, What};
 use super::sitting::Sitting;
-use super::state::{LivePlan, Person, Room};
+use super::state::{JobState, LivePlan, Person, Room};
 use super::turn::{How, To, Urgency};
-use super::{calls, order, stepping_down};
+use super::{calls, hot_road, order, stepping_down};
 use crate::ask::{self, Asker, Question};
 use crate::reading::command::{Address, read_command};
 use crate::reading::sentence::Sentence;
@@ -60,7 +60,12 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
     let soon = |plan: &&LivePlan| {
         !plan.is_off() && plan.wish.dinner.is_some_and(|dinner| dinner > now && dinner - now <= SOON)
     };
-    let reads = plans.iter().any(|plan| look(&plan)) || plans.iter().any(soon);
+    // Kept hot, or carried so, it is measured off the heat as well.
+    let kept = |plan: &&LivePlan| {
+        let whole = plan.job(Step::Carve, 0).is_some_and(|job| job.state == JobState::Waiting);
+        plan.is_off() && whole && (plan.held_hot || hot_road::is_hot(plan)) && !birds::is_past(plan, now)
+    };
+    let reads = plans.iter().any(|plan| look(&plan)) || plans.iter().any(|plan| soon(plan) || kept(plan));
     reads && is_reading(room, person, text, now) || plans.iter().any(ahead) && is_of_the_bird(room, person, text, now)
 }
 

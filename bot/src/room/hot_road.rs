@@ -3,14 +3,14 @@
 //! The rule is the two-hour rule: out of the heat and not known to be at 140 °F, it is eaten within two hours. Only readings of
 //! breast and thigh together move the moment from which they count.
 
-use super::Sitting;
 use super::alarms::off_at;
 use super::readings::Spots;
-use super::state::{JobState, LiveJob, LivePlan, StoredReading};
+use super::state::{JobState, LiveJob, LivePlan};
+use super::{Sitting, kept_hot};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step, spans};
-use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
-use carvetime_core::safety::{US_HOT_HOLD_CONSUMER, Verdict, left_out};
+use carvetime_core::quantity::Temperature;
+use carvetime_core::safety::{Verdict, left_out};
 use chrono::TimeDelta;
 
 /// The job of wrapping it hot.
@@ -22,12 +22,7 @@ pub(super) fn is_hot(plan: &LivePlan) -> bool {
     wish.elsewhere == Some(true) && wish.hot == Some(true) && wish.ahead != Some(true)
 }
 
-/// Hot enough to wait. Source: [`US_HOT_HOLD_CONSUMER`].
-pub(super) fn holds() -> Temperature {
-    US_HOT_HOLD_CONSUMER.temperature().unwrap_or(fahrenheit(140.0))
-}
-
-/// When it left the heat, as far as that was said: kept hot after the pull, it left when the wrapping began.
+/// When it left the heat, as far as that was said.
 fn left_heat(plan: &LivePlan) -> Option<Moment> {
     let said = |(step, nth): (Step, u8)| {
         plan.facts
@@ -38,27 +33,13 @@ fn left_heat(plan: &LivePlan) -> Option<Moment> {
     };
     // Said when it is over, and on the safe side.
     let packed = said(PACK).or(said((Step::Travel, 0))).map(|at| at - spans::PACKING);
-    match off_at(plan) {
-        Some(off) if plan.held_hot => {
-            packed.or_else(|| Some(plan.job(PACK.0, PACK.1)?.at)).or(Some(off)).max(Some(off))
-        }
-        off => off.or(packed),
-    }
+    off_at(plan).or(packed)
 }
 
 /// When it was last known to be hot.
 pub(super) fn last_hot(plan: &LivePlan) -> Option<Moment> {
     let left = left_heat(plan)?;
-    let hot = |reading: &&StoredReading| {
-        let at_least = |spot: Option<f64>| spot.is_some_and(|spot| is_hot_enough(celsius(spot)));
-        reading.at > left && at_least(reading.breast_c) && at_least(reading.thigh_c)
-    };
-    let read = plan.counted().into_iter().rev().find(hot).map(|reading| reading.at);
-    Some(read.unwrap_or(left))
-}
-
-fn is_hot_enough(spot: Temperature) -> bool {
-    in_fahrenheit(spot) >= in_fahrenheit(holds()) - 1e-6
+    Some(kept_hot::read_hot(plan, left).unwrap_or(left))
 }
 
 /// The two hours after the heat, for what is left over: they count from when it was last known to be hot.
@@ -94,7 +75,9 @@ pub(super) fn dinner_too_late(plan: &LivePlan) -> Option<Text> {
     let by = last_hot(plan).filter(|_| is_hot(plan))? + spans::HOT_ROAD;
     let waits = plan.job(Step::Carve, 0).is_some_and(|job| job.state == JobState::Waiting);
     let late = waits && plan.wish.dinner.is_some_and(|dinner| dinner > by);
-    late.then(|| Text::new("cook-hot-dinner-late").with("hot", Arg::Temperature(holds())).with("by", Arg::Clock(by)))
+    late.then(|| {
+        Text::new("cook-hot-dinner-late").with("hot", Arg::Temperature(kept_hot::holds())).with("by", Arg::Clock(by))
+    })
 }
 
 /// What readings after the heat mean for a bird carried hot; `None` where they mean nothing, or it is eaten.
@@ -107,13 +90,13 @@ pub(super) fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     let now = sitting.now;
     let hot = last_hot(plan).unwrap_or(left);
     let text = match left_out(None, now - hot) {
-        _ if is_hot_enough(coldest) && breast.is_some() && thigh.is_some() => Text::new("cook-hot-still"),
-        _ if is_hot_enough(coldest) => Text::new("cook-hot-one"),
+        _ if kept_hot::is_hot_enough(coldest) && breast.is_some() && thigh.is_some() => Text::new("cook-hot-still"),
+        _ if kept_hot::is_hot_enough(coldest) => Text::new("cook-hot-one"),
         Verdict::Discard { .. } => Text::new("cook-hot-over"),
         _ => Text::new("cook-hot-below"),
     };
     Some(
-        text.with("hot", Arg::Temperature(holds()))
+        text.with("hot", Arg::Temperature(kept_hot::holds()))
             .with("off", Arg::Clock(hot))
             .with("by", Arg::Clock(hot + spans::HOT_ROAD))
             .with("most", Arg::Span(spans::HOT_ROAD)),

@@ -8,8 +8,8 @@ use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob, LivePlan, Rung, ToldClash};
 use super::turn::{How, Say, To, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, ice, may, plan_words, proposal, readings,
-    spoiled, way_out,
+    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, ice, kept_hot, may, plan_words, proposal,
+    readings, spoiled, way_out,
 };
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
@@ -207,13 +207,13 @@ fn packed_warm(sitting: &Sitting<'_>, step: Step, done: bool, when: Moment) -> O
     });
     let cold = chilled.is_some_and(|at| when - at >= spans::HOT_MOST);
     let text = Text::new("room-pack-warm").with("off", Arg::Clock(off)).with("by", Arg::Clock(off + spans::HOT_MOST));
-    (!cold).then(|| text.with("hot", Arg::Temperature(hot_road::holds())))
+    (!cold).then(|| text.with("hot", Arg::Temperature(kept_hot::holds())))
 }
 
-/// Carved: from when its two hours run, where nobody has said that it was kept hot.
+/// Carved: from when its two hours run.
 fn carved_from(plan: &LivePlan, step: Step, done: bool) -> Option<Moment> {
-    let counts = done && step == Step::Carve && !plan.held_hot && !hot_road::is_hot(plan);
-    super::alarms::off_at(plan).filter(|_| counts)
+    let counts = done && step == Step::Carve && !hot_road::is_hot(plan);
+    kept_hot::known(plan).filter(|_| counts)
 }
 
 /// The two hours were over before it was carved.
@@ -222,7 +222,7 @@ fn tell_over(sitting: &mut Sitting<'_>) {
         let named: Vec<String> = plan.jobs.iter().filter_map(bells::limit).collect();
         plan.limits_called.extend(named);
     }
-    sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
+    kept_hot::say_over(sitting);
 }
 
 /// A bird that waits long before it is carved is kept hot, or carved by then. Whether that had to be said.
@@ -239,7 +239,7 @@ fn tell_hold(sitting: &mut Sitting<'_>) -> bool {
             return false;
         }
         let text = Text::new("room-hold-packed")
-            .with("hot", Arg::Temperature(hot_road::holds()))
+            .with("hot", Arg::Temperature(kept_hot::holds()))
             .with("pack", Arg::Clock(pack.at))
             .with("by", Arg::Clock(now + spans::HOT_ROAD));
         sitting.answer(text).key("hold").urgency(Urgency::Safety).row([button("room-button-held", &held)]);
@@ -253,13 +253,14 @@ fn tell_hold(sitting: &mut Sitting<'_>) -> bool {
     true
 }
 
-/// The bird is kept at 140 °F or hotter: the two hours to the fridge count from carving.
+/// The bird is kept at 140 °F or hotter, it is said: a reading is asked for, and the two hours count from the last one.
 pub(super) fn held(sitting: &mut Sitting<'_>, serial: u32) {
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial) else {
         return sitting.notice(Text::new("room-stale"));
     };
     plan.held_hot = true;
-    sitting.answer(Text::new("room-held")).key("hold").how(How::Edit);
+    let text = kept_hot::asked_for(plan, sitting.now);
+    sitting.answer(text).key("hold").how(How::Edit);
     if let Err(conflict) = sitting.resolve() {
         tell_conflict(sitting, &conflict);
     }

@@ -4,6 +4,7 @@
 
 use super::forecast::{self, Foresight, tightened};
 use super::hot_road;
+use super::kept_hot;
 use super::order;
 use super::state::{Change, Inside, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
 use super::{PersonId, Sitting, spoiled};
@@ -65,6 +66,7 @@ impl LivePlan {
             ready_from: None,
             ready_to: None,
             held_hot: false,
+            was_held: false,
             off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),
@@ -219,14 +221,11 @@ impl LivePlan {
         sort(&mut self.jobs);
     }
 
-    /// Off the heat, the two hours to the fridge run from there, not from carving; from carving only where it was said to be kept hot
-    /// until then. They run out when they do, wherever dinner or the work left over would put the job.
+    /// Off the heat, the two hours to the fridge run from there, not from carving; kept hot, from when that was last read. They run out when
+    /// they do, wherever dinner or the work left over would put the job.
     fn count_from_the_heat(&self, jobs: &mut [LiveJob]) {
         let is = |job: &LiveJob, step: Step| job.step == step.name();
-        let done =
-            |step: Step| self.facts.iter().find(|fact| fact.step == step.name() && fact.done).map(|fact| fact.at);
-        let from = done(Step::Pull).and_then(|off| if self.held_hot { done(Step::Carve) } else { Some(off) });
-        let Some(limit) = from.map(|from| from + spans::HOT_MOST) else { return };
+        let Some(limit) = kept_hot::known(self).map(|from| from + spans::HOT_MOST) else { return };
         let carve = jobs.iter().find(|job| is(job, Step::Carve)).map(|job| (job.at, job.state == JobState::Waiting));
         // Before it is even carved there are no leftovers to call for: the limit alone is said then.
         let unsaid = carve.is_some_and(|(at, waits)| at >= if waits { limit - CALLED_BEFORE } else { limit });

@@ -40,6 +40,7 @@ mod ice;
 mod inside;
 mod invites;
 mod jobs;
+mod kept_hot;
 mod ladder;
 mod late;
 mod live;

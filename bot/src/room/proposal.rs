@@ -62,7 +62,7 @@ pub(super) fn text(order: &Order, wish: &Wish, schedule: &Schedule, usual: Grain
 /// How it gets to the other house, and the other way to do it where there is one.
 fn carried(order: &Order, wish: &Wish) -> Vec<Text> {
     let Some(carry) = order.carry else { return Vec::new() };
-    let hot = Arg::Temperature(super::hot_road::holds());
+    let hot = Arg::Temperature(super::kept_hot::holds());
     if order.carries_hot() {
         let text = Text::new("room-proposal-hot")
             .with("most", Arg::Span(spans::HOT_ROAD))

@@ -7,7 +7,8 @@ use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, air, amend, dose, help, new_bird, order, own_kitchen, plan_words, salted, spoiled,
+    PersonId, RoomKind, Sitting, air, amend, dose, help, kept_hot, new_bird, order, own_kitchen, plan_words, salted,
+    spoiled,
 };
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
@@ -317,14 +318,14 @@ fn stands(sitting: &Sitting<'_>) -> bool {
         .is_some_and(|plan| plan.is_off() && plan.job(Step::Carve, 0).is_some_and(|job| job.state == JobState::Waiting))
 }
 
-/// Off the heat for more than two hours, and nobody has said that it was kept hot.
+/// Off the heat for more than two hours, and not read hot since.
 fn stands_too_long(sitting: &Sitting<'_>) -> bool {
     const EATEN: TimeDelta = TimeDelta::hours(8);
     sitting.room.plan.as_ref().is_some_and(|plan| {
-        let off = plan.facts.iter().find(|fact| fact.done && fact.step == Step::Pull.name()).map(|fact| fact.at);
+        let off = kept_hot::known(plan);
         let waits = plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && job.state == JobState::Waiting);
         let over = |off| sitting.now - off > spans::HOT_MOST && sitting.now - off < EATEN;
-        waits && !plan.held_hot && off.is_some_and(over)
+        waits && off.is_some_and(over)
     })
 }
 
@@ -372,7 +373,7 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
         )
     {
         // What stood out in the cold for two hours is not cooked safe again, whatever it reads by now.
-        sitting.answer(Text::new("room-limit-chill"));
+        kept_hot::say_over(sitting);
         return;
     }
     if let Ok(Question::Keeps { food: Food::Leftovers, place, age, .. }) = ask::read_question(text, &asker)

@@ -8,8 +8,8 @@ use super::sitting::{button, labelled};
 use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, doubted, hot_road, jobs, late, may, moves, order,
-    plan_words, spoiled,
+    PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, doubted, hot_road, jobs, kept_hot, late, may, moves,
+    order, plan_words, spoiled,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Log, Place, Problem, Scale};
@@ -415,24 +415,6 @@ fn still_on(reading: &StoredReading) -> bool {
     hot(reading.breast_c, super::target()) || hot(reading.pit_c, fahrenheit(200.0))
 }
 
-/// A bird that was said to be kept hot and reads less: nobody knows since when, so the two hours run from when it came off.
-fn hold_broken(sitting: &mut Sitting<'_>, spots: &Spots) -> Option<Text> {
-    let now = sitting.now;
-    let hot = fahrenheit(140.0);
-    let coldest = [spots.breast, spots.thigh, spots.wing, spots.stuffing].into_iter().flatten().map(in_celsius);
-    let coldest = coldest.reduce(f64::min).filter(|at| *at < in_celsius(hot))?;
-    let plan = sitting.room.plan.as_mut().filter(|plan| plan.held_hot && plan.is_off())?;
-    let off = plan.facts.iter().find(|fact| fact.done && fact.step == Step::Pull.name())?.at;
-    plan.held_hot = false;
-    let by = off + spans::HOT_MOST;
-    Some(if by <= now {
-        Text::new("room-limit-chill")
-    } else {
-        let text = Text::new("room-hold-broken").with("at", Arg::Temperature(celsius(coldest)));
-        text.with("hot", Arg::Temperature(hot)).with("by", Arg::Clock(by))
-    })
-}
-
 /// Says what was noted and what it means for the bird, the plan and the dinner.
 pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = Text>, spots: &Spots) {
     let Some(plan) = sitting.room.plan.as_ref() else { return };
@@ -446,7 +428,8 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
     }
     // A bird that is carried hot has a clock of its own.
     let carried = hot_road::meaning(sitting, spots).is_some();
-    let hold = if carried { None } else { hold_broken(sitting, spots) };
+    let hold = if carried { None } else { kept_hot::broken(sitting, spots) };
+    kept_hot::begins_anew(sitting);
     let Some(plan) = sitting.room.plan.as_ref() else { return };
     // Readings move nothing until the bird is known to be on: they would push it away from the heat it is already on.
     let is_on = plan.on_since(sitting.now).is_some();
@@ -454,6 +437,7 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
     let Solved { outcome, sight } = if is_on { sitting.solve_again() } else { unmoved };
     let mut lines: Vec<Text> = noted.into_iter().collect();
     let told = hold.or_else(|| meaning(sitting, spots)).or_else(|| hot_road::meaning(sitting, spots));
+    let told = told.or_else(|| kept_hot::meaning(sitting, spots));
     lines.extend(told.or_else(|| standing(sitting)));
     let mut rows = vec![vec![button("room-button-undo", &undo)]];
     match &sight {
@@ -533,7 +517,7 @@ struct News {
 }
 
 /// Spots read within this time are one look.
-const ONE_LOOK: TimeDelta = TimeDelta::minutes(10);
+pub(super) const ONE_LOOK: TimeDelta = TimeDelta::minutes(10);
 /// A change this long since it was last told is told again.
 const WORTH_TELLING: TimeDelta = TimeDelta::minutes(10);
 

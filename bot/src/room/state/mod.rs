@@ -438,6 +438,7 @@ mod tests {
             ready_from: None,
             ready_to: None,
             held_hot: false,
+            was_held: false,
             off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),

@@ -92,9 +92,12 @@ pub struct LivePlan {
     pub ready_from: Option<Moment>,
     /// Latest (nine in ten) time off the heat.
     pub ready_to: Option<Moment>,
-    /// Someone has said that the bird is kept at 140 °F or hotter after the heat: the two hours count from carving.
+    /// Someone has said that the bird is kept at 140 °F or hotter after the heat: the two hours count from when that was last read.
     #[serde(default)]
     pub held_hot: bool,
+    /// It was, and then read less.
+    #[serde(default, skip_serializing_if = "super::is_false")]
+    pub was_held: bool,
     /// It was said to be off the heat, with a last reading too low, and whether it really is was asked and not answered: when.
     #[serde(default)]
     pub off_asked: Option<Moment>,

@@ -1,0 +1,141 @@
+//! A bird that waits off the heat and is said to be kept hot: until when it is known to have been.
+//!
+//! That it is kept hot is a word; only readings of breast and thigh at 140 °F or hotter move the moment the two hours count from. Until there is
+//! one they count from the heat, and a reading is asked for. Start at [`known`].
+
+use super::alarms::off_at;
+use super::readings::{ONE_LOOK, Spots};
+use super::state::{JobState, LivePlan, StoredReading};
+use super::turn::Urgency;
+use super::{Sitting, alarms, hot_road, live};
+use crate::words::{Arg, Text};
+use carvetime_core::plan::{Moment, Step, spans};
+use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
+use carvetime_core::safety::US_HOT_HOLD_CONSUMER;
+
+/// Hot enough to wait. Source: [`US_HOT_HOLD_CONSUMER`].
+pub(super) fn holds() -> Temperature {
+    US_HOT_HOLD_CONSUMER.temperature().unwrap_or(fahrenheit(140.0))
+}
+
+pub(super) fn is_hot_enough(spot: Temperature) -> bool {
+    in_fahrenheit(spot) >= in_fahrenheit(holds()) - 1e-6
+}
+
+/// From when its two hours run: off the heat; said to be kept hot, or carried so, from when breast and thigh last read hot.
+pub(super) fn known(plan: &LivePlan) -> Option<Moment> {
+    if hot_road::is_hot(plan) {
+        return hot_road::last_hot(plan);
+    }
+    let off = off_at(plan)?;
+    let said = plan.held_hot || plan.was_held;
+    Some(if said { read_hot(plan, off).unwrap_or(off) } else { off })
+}
+
+/// When breast and thigh, in one look after `off`, last read hot enough.
+pub(super) fn read_hot(plan: &LivePlan, off: Moment) -> Option<Moment> {
+    // Cut up, it is no bird that is kept hot any more.
+    let carved = carved_at(plan);
+    let whole = |reading: &&StoredReading| reading.at > off && carved.is_none_or(|carved| reading.at <= carved);
+    let counted: Vec<&StoredReading> = plan.counted().into_iter().filter(whole).collect();
+    let hot = |of: fn(&StoredReading) -> Option<f64>| -> Vec<Moment> {
+        let hot = |reading: &&&StoredReading| of(reading).is_some_and(|spot| is_hot_enough(celsius(spot)));
+        counted.iter().filter(hot).map(|reading| reading.at).collect()
+    };
+    let (breast, thigh) = (hot(|reading| reading.breast_c), hot(|reading| reading.thigh_c));
+    let looks = breast.into_iter().flat_map(|one| {
+        let near = thigh.iter().filter(move |other| (one - **other).abs() <= ONE_LOOK);
+        near.map(move |other| one.min(*other)).collect::<Vec<_>>()
+    });
+    looks.max()
+}
+
+fn carved_at(plan: &LivePlan) -> Option<Moment> {
+    plan.facts.iter().find(|fact| fact.done && fact.step == Step::Carve.name()).map(|fact| fact.at)
+}
+
+/// What "kept hot" is answered with: that a reading is wanted, and until when there is time without one.
+pub(super) fn asked_for(plan: &LivePlan, now: Moment) -> Text {
+    let from = known(plan).unwrap_or(now);
+    Text::new("room-held")
+        .with("hot", Arg::Temperature(holds()))
+        .with("off", Arg::Clock(from))
+        .with("by", Arg::Clock(from + spans::HOT_MOST))
+}
+
+/// Its two hours are over as far as anyone has read, and it may have been hot all the while: it is measured before anything else.
+pub(super) fn unread(plan: &LivePlan, now: Moment) -> Option<Text> {
+    let from = known(plan).filter(|_| plan.held_hot && !hot_road::is_hot(plan))?;
+    // Leftovers have no middle to be measured.
+    if carved_at(plan).is_some_and(|carved| now - carved > ONE_LOOK) {
+        return None;
+    }
+    let text = Text::new("cook-held-unread").with("off", Arg::Clock(from)).with("hot", Arg::Temperature(holds()));
+    (now >= from + spans::HOT_MOST).then_some(text)
+}
+
+/// What to do where the two hours are over: measured, where it was said to be kept hot; else it is thrown away.
+pub(super) fn over(plan: &LivePlan, now: Moment) -> Text {
+    unread(plan, now).unwrap_or_else(|| Text::new("room-limit-chill"))
+}
+
+/// What a reading means for a bird kept hot; `None` where it is none, or is cut up.
+pub(super) fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref().filter(|plan| plan.held_hot && !hot_road::is_hot(plan))?;
+    let off = off_at(plan)?;
+    plan.job(Step::Carve, 0).filter(|job| job.state == JobState::Waiting)?;
+    let (breast, thigh) = spots.meat();
+    let coldest = [breast, thigh].into_iter().flatten().reduce(Temperature::min).filter(|spot| is_hot_enough(*spot))?;
+    let both = read_hot(plan, off).is_some_and(|at| sitting.now - at <= ONE_LOOK);
+    let id = if both { "cook-hot-still" } else { "cook-hot-one" };
+    debug_assert!(is_hot_enough(coldest));
+    Some(Text::new(id).with("hot", Arg::Temperature(holds())).with("most", Arg::Span(spans::HOT_MOST)))
+}
+
+/// A bird that was said to be kept hot and reads less: nobody knows since when, so the two hours run from when it was last known to be hot.
+pub(super) fn broken(sitting: &mut Sitting<'_>, spots: &Spots) -> Option<Text> {
+    let now = sitting.now;
+    let read = [spots.breast, spots.thigh, spots.wing, spots.stuffing].into_iter().flatten().map(in_celsius);
+    let coldest = read.reduce(f64::min).map(celsius).filter(|at| !is_hot_enough(*at))?;
+    let plan = sitting.room.plan.as_mut().filter(|plan| plan.held_hot && plan.is_off())?;
+    let (off, from) = off_at(plan).zip(known(plan))?;
+    (plan.held_hot, plan.was_held) = (false, true);
+    let by = from + spans::HOT_MOST;
+    Some(if by <= now {
+        Text::new("room-limit-chill")
+    } else {
+        Text::new("room-hold-broken")
+            .with("at", Arg::Temperature(coldest))
+            .with("hot", Arg::Temperature(holds()))
+            .with("from", Arg::Choice(if from > off { "read" } else { "heat" }))
+            .with("by", Arg::Clock(by))
+    })
+}
+
+/// Breast and thigh have just been read hot: what was said of the two hours before may have to be said again, two hours on.
+pub(super) fn begins_anew(sitting: &mut Sitting<'_>) {
+    let now = sitting.now;
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| plan.held_hot || hot_road::is_hot(plan)) else { return };
+    let read = off_at(plan).and_then(|off| read_hot(plan, off));
+    if read.is_some_and(|at| now - at <= ONE_LOOK) {
+        plan.limits_called.retain(|name| name != alarms::HOLD && name != live::CHILL_LIMIT);
+    }
+}
+
+/// What the call to carve adds, or to wrap it: that it is measured first, where that was long ago.
+pub(super) fn measured_first(plan: &LivePlan, step: Step, now: Moment) -> Option<Text> {
+    let waits = match step {
+        Step::Carve => plan.held_hot && !hot_road::is_hot(plan),
+        Step::Pack => hot_road::is_hot(plan),
+        _ => false,
+    };
+    let from = known(plan).filter(|from| waits && plan.is_off() && now - *from > ONE_LOOK)?;
+    let text = Text::new("cook-measure-first").with("off", Arg::Clock(from)).with("hot", Arg::Temperature(holds()));
+    Some(unread(plan, now).unwrap_or(text))
+}
+
+/// Says that the two hours are over, or that it is measured first.
+pub(super) fn say_over(sitting: &mut Sitting<'_>) {
+    let Some(text) = sitting.room.plan.as_ref().map(|plan| over(plan, sitting.now)) else { return };
+    sitting.answer(text).urgency(Urgency::Safety);
+}
