@@ -449,6 +449,19 @@ room-chill-late = Das war nach { $by }. Was länger als zwei Stunden draußen st
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Damit entfällt: { $jobs }. Doch rechtzeitig drin gewesen? Rückgängig.
 room-limit-chill = Die zwei Stunden sind um. Was noch draußen steht und nicht bei 60 °C oder mehr gehalten wurde, kommt weg.
+# What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
+room-out-clock = Ich zähle ab { $since }{ $from ->
+    [read] , der letzten heißen Messung
+    [heat] , als er vom Feuer kam
+   *[other] {""}
+}: bis { $by } gegessen oder im Kühlschrank.
+room-out-clock-over = Ich zähle ab { $since }{ $from ->
+    [read] , der letzten heißen Messung
+    [heat] , als er vom Feuer kam
+   *[other] {""}
+}: Um { $by } war die Zeit um. Was nicht bei { $hot } oder mehr blieb, kommt weg.
+room-out-earlier = Draußen seit { $since } ist vor { $off }, als er für mich vom Feuer kam; jetzt zähle ich ab { $since }: bis { $by } gegessen oder im Kühlschrank.
+room-out-earlier-over = Das kommt weg: draußen seit { $since }, also vor { $off }, als er für mich vom Feuer kam. Um { $by } war die Zeit um.
 room-raw-eve = Der frische Vogel muss bis { $until } in den Ofen oder ins Gefrierfach. Gegessen wird { $dinner }.
 room-raw-over = Die Zeit des frischen Vogels im Kühlschrank ist um: jetzt garen oder einfrieren. Danach kann ich ihn nicht mehr sicher nennen.
 room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.

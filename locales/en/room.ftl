@@ -490,6 +490,19 @@ room-chill-late = That was after { $by }. What stood out longer than two hours g
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = So these drop out: { $jobs }. In there in time after all? Undo.
 room-limit-chill = The two hours are over. Whatever stands out and wasn’t kept at { units-example-hot } or hotter gets thrown away.
+# What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
+room-out-clock = I count from { $since }{ $from ->
+    [read] , when it last read hot
+    [heat] , when it came off the heat
+   *[other] {""}
+}: eaten or in the fridge by { $by }.
+room-out-clock-over = I count from { $since }{ $from ->
+    [read] , when it last read hot
+    [heat] , when it came off the heat
+   *[other] {""}
+}: the time was up at { $by }. What wasn’t kept at { $hot } or hotter gets thrown away.
+room-out-earlier = Out since { $since } is before { $off }, when I had it come off the heat, so I go by { $since } now: eaten or in the fridge by { $by }.
+room-out-earlier-over = Throw it away: out since { $since }, which is before { $off }, when I had it come off the heat. The time was up at { $by }.
 room-raw-eve = The fresh bird has to be on the heat or in the freezer by { $until }. Dinner is { $dinner }.
 room-raw-over = The fresh bird's time in the fridge is up: on the heat or into the freezer now. After that I can't call it safe.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.

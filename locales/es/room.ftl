@@ -502,6 +502,19 @@ room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Así que esto ya no toca: { $jobs }. ¿Sí estaba a tiempo? Deshacer.
 room-limit-chill = Se acabaron las dos horas. Lo que siga fuera y no se haya mantenido a 60 °C o más se tira.
+# What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
+room-out-clock = Cuento desde las { $since }{ $from ->
+    [read] , la última lectura caliente
+    [heat] , cuando salió del fuego
+   *[other] {""}
+}: comido o { -fridge(form: "in") } antes de las { $by }.
+room-out-clock-over = Cuento desde las { $since }{ $from ->
+    [read] , la última lectura caliente
+    [heat] , cuando salió del fuego
+   *[other] {""}
+}: el tiempo acabó a las { $by }. Lo que no se mantuvo a { $hot } o más se tira.
+room-out-earlier = Fuera desde las { $since } es antes de las { $off }, cuando para mí salió del fuego; ahora cuento desde las { $since }: comido o { -fridge(form: "in") } antes de las { $by }.
+room-out-earlier-over = Tíralo: fuera desde las { $since }, antes de las { $off }, cuando para mí salió del fuego. El tiempo acabó a las { $by }.
 room-raw-eve = El ave fresca tiene que estar al fuego o en el congelador antes de { $until }. Se come { $dinner }.
 room-raw-over = El ave fresca ya no aguanta más en frío: al fuego o al congelador ahora. Después no puedo darla por segura.
 room-hello = Hola. Dime el ave, el día y cuántos a la mesa: «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas». O pregúntame lo que sea.

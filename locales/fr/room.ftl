@@ -514,6 +514,19 @@ room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est r
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Donc plus besoin de : { $jobs }. C’était à temps, finalement ? Annuler.
 room-limit-chill = Les deux heures sont passées. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
+# What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
+room-out-clock = Je compte depuis { $since }{ $from ->
+    [read] , la dernière mesure chaude
+    [heat] , la sortie de cuisson
+   *[other] {""}
+} : mangé ou au frigo avant { $by }.
+room-out-clock-over = Je compte depuis { $since }{ $from ->
+    [read] , la dernière mesure chaude
+    [heat] , la sortie de cuisson
+   *[other] {""}
+} : le délai est passé depuis { $by }. Ce qui n’est pas resté à { $hot } ou plus se jette.
+room-out-earlier = Dehors depuis { $since }, c’est avant { $off }, la sortie de cuisson que j’avais notée ; je compte donc depuis { $since } : mangé ou au frigo avant { $by }.
+room-out-earlier-over = Ça se jette : dehors depuis { $since }, avant { $off }, la sortie de cuisson que j’avais notée. Le délai est passé depuis { $by }.
 room-raw-eve = La volaille fraîche doit être au feu ou au congélateur avant { $until }. Repas : { $dinner }.
 room-raw-over = Le temps de la volaille fraîche au frigo est écoulé : au feu ou au congélateur maintenant. Après, je ne peux plus la dire sûre.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.

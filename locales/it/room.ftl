@@ -507,6 +507,19 @@ room-chill-late = Era dopo { $by }. Quello che è rimasto fuori più di due ore 
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Quindi salta: { $jobs }. Era dentro in tempo? Annulla.
 room-limit-chill = Le due ore sono passate. Quello che è ancora fuori e non è rimasto a 60 °C o più si butta.
+# What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
+room-out-clock = Conto dalle { $since }{ $from ->
+    [read] , l’ultima lettura calda
+    [heat] , quando è uscito dal fuoco
+   *[other] {""}
+}: mangiato o in frigo entro le { $by }.
+room-out-clock-over = Conto dalle { $since }{ $from ->
+    [read] , l’ultima lettura calda
+    [heat] , quando è uscito dal fuoco
+   *[other] {""}
+}: il tempo è finito alle { $by }. Quello che non è rimasto a { $hot } o più si butta.
+room-out-earlier = Fuori dalle { $since } è prima delle { $off }, quando per me è uscito dal fuoco; ora conto dalle { $since }: mangiato o in frigo entro le { $by }.
+room-out-earlier-over = Si butta: fuori dalle { $since }, prima delle { $off }, quando per me è uscito dal fuoco. Il tempo è finito alle { $by }.
 room-raw-eve = Il volatile fresco deve andare al fuoco o in freezer entro { $until }. Si mangia { $dinner }.
 room-raw-over = Il tempo del volatile fresco in frigo è finito: al fuoco o in freezer adesso. Dopo non posso dirlo sicuro.
 room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”. O chiedimi quello che vuoi.

@@ -441,6 +441,19 @@ room-chill-late = Isso foi depois de { $by }. O que ficou fora mais de duas hora
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Então sai do plano: { $jobs }. Estava lá a tempo, afinal? Desfazer.
 room-limit-chill = As duas horas acabaram. O que ainda está fora e não ficou a 60 °C ou mais vai para o lixo.
+# What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
+room-out-clock = Conto desde { $since }{ $from ->
+    [read] , a última leitura quente
+    [heat] , quando saiu do fogo
+   *[other] {""}
+}: comido ou na geladeira até { $by }.
+room-out-clock-over = Conto desde { $since }{ $from ->
+    [read] , a última leitura quente
+    [heat] , quando saiu do fogo
+   *[other] {""}
+}: o tempo acabou às { $by }. O que não ficou a { $hot } ou mais vai para o lixo.
+room-out-earlier = Fora desde { $since } é antes de { $off }, quando para mim saiu do fogo; agora conto desde { $since }: comido ou na geladeira até { $by }.
+room-out-earlier-over = Vai para o lixo: fora desde { $since }, antes de { $off }, quando para mim saiu do fogo. O tempo acabou às { $by }.
 room-raw-eve = A ave fresca tem que ir ao fogo ou ao freezer até { $until }. O jantar é { $dinner }.
 room-raw-over = O tempo da ave fresca na geladeira acabou: ao fogo ou ao freezer agora. Depois disso não posso dizer que é segura.
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.

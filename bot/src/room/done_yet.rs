@@ -3,7 +3,7 @@
 use super::sitting::Sitting;
 use super::state::{JobState, LivePlan, StoredReading};
 use super::turn::Urgency;
-use super::{alarms, forecast, jobs, kept_hot, questions, readings, reports, spoiled};
+use super::{alarms, forecast, jobs, kept_hot, questions, readings, reports, spoiled, stood_out};
 use crate::ask::{Advice, Habit};
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
@@ -28,7 +28,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         let says = reading::says_bird_done(text, lexicon) && !is_of_another_job(sitting);
         return (says || reading::asks_to_pull(text, lexicon) || eat) && in_the_heat(sitting, says);
     }
-    eat && off_the_heat(sitting)
+    eat && (stood_out::asked(sitting, text) || off_the_heat(sitting))
 }
 
 /// The same, said to everyone in a group: what is dangerous to leave alone, and whether it is done, once anything was read.

@@ -9,7 +9,7 @@ use super::heard::{PersonId, RoomId, RoomKind, What};
 use super::sitting::Sitting;
 use super::state::{JobState, LivePlan, Person, Room};
 use super::turn::{How, To, Urgency};
-use super::{calls, hot_road, order, stepping_down};
+use super::{calls, hot_road, order, stepping_down, stood_out};
 use crate::ask::{self, Asker, Question};
 use crate::reading::command::{Address, read_command};
 use crate::reading::sentence::Sentence;
@@ -52,6 +52,11 @@ pub fn is_answered(room: &Room, person: &Person, what: &What, now: Moment) -> bo
     }
     let cooks = |plan: &&LivePlan| !plan.is_off() && plan.on_since(now).is_some();
     if plans.iter().any(cooks) && is_of_the_heat(room, person, text, now) {
+        return true;
+    }
+    if plans.iter().any(|plan| stood_out::stands(plan) && !birds::is_past(plan, now))
+        && is_of_hours_out(room, person, text, now)
+    {
         return true;
     }
     let look = |plan: &&&LivePlan| !plan.is_off() && was_called(plan, chat, |step, _| step == Step::Check.name());
@@ -144,6 +149,12 @@ fn is_of_the_bird(room: &Room, person: &Person, text: &str, now: Moment) -> bool
     let asked = || ask::read_question(text, &Asker::of_reader(&reader));
     reported
         || matches!(asked(), Ok(Question::SaltDose { bird, .. } | Question::ThawTime { bird }) if bird.mass.is_none())
+}
+
+/// "It's been out since 11, is it ok?"
+fn is_of_hours_out(room: &Room, person: &Person, text: &str, now: Moment) -> bool {
+    let asked = ask::read_question(text, &Asker::of_reader(&person.reader(room, now)));
+    matches!(asked, Ok(Question::LeftOut { ahead: false, span: Some(_), .. }))
 }
 
 fn was_called(plan: &LivePlan, chat: RoomId, is: impl Fn(&str, u8) -> bool) -> bool {

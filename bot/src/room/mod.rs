@@ -78,6 +78,7 @@ mod sitting;
 mod slips;
 mod spoiled;
 mod stepping_down;
+mod stood_out;
 mod stray;
 mod swap;
 mod there;

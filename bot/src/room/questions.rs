@@ -8,7 +8,7 @@ use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
 use super::{
     PersonId, RoomKind, Sitting, air, amend, dose, help, kept_hot, new_bird, order, own_kitchen, plan_words, salted,
-    spoiled,
+    spoiled, stood_out,
 };
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
@@ -126,6 +126,10 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     if pulls && (asks && sitting.room.plan.is_some() || super::readings::cooks(sitting)) {
         return false;
     }
+    // "It's been out since 11, still ok?", of the bird that is off the heat.
+    if matches!(read, Ok(Question::LeftOut { ahead: false, .. })) && stood_out::is_of_it(sitting, text) {
+        return false;
+    }
     if asks {
         // "How long is the line at the store?": nothing of a kitchen is named in it, and other things are.
         let sentence = Sentence::read(text, sitting.lexicon());
@@ -184,6 +188,11 @@ fn names_kitchen(sentence: &Sentence) -> bool {
         ["ask-salt", "ask-thaw", "ask-brine", "ask-reheat", "ask-refreeze", "condition-frozen", "ask-stuff"];
     let grouped = |at: usize| GROUPS.iter().any(|group| sentence.of(at, group).is_some());
     (0..sentence.len()).any(grouped) || CONCEPTS.iter().any(|concept| sentence.has(concept))
+}
+
+/// What is asked, if it can be answered.
+pub(super) fn read(sitting: &Sitting<'_>, text: &str) -> Option<Question> {
+    ask::read_question(text, &asker(sitting)).ok()
 }
 
 /// Whether the text is a question that can be answered.
@@ -346,6 +355,9 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
         return;
     }
     if of_leftovers(ask::read_question(text, &asker).ok().as_ref()) && spoiled::says_gone(sitting) {
+        return;
+    }
+    if ask::read_question(text, &asker).is_ok_and(|question| stood_out::told(sitting, text, &question)) {
         return;
     }
     if let Ok(question @ Question::FridgeAt(at)) = ask::read_question(text, &asker)

@@ -139,7 +139,9 @@ fn last_day(sitting: &mut Sitting<'_>, text: &str) -> bool {
 pub(super) fn names_no_other(sitting: &Sitting<'_>, text: &str) -> bool {
     let (lexicon, sentence) = (sitting.lexicon(), Sentence::read(text, sitting.lexicon()));
     let dish = (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
-    lexicon.talk_words(text).iter().all(|word| lexicon.knows(word)) && !dish && !sentence.has("aside-drink")
+    let counts = |word: &String| word.contains(|c: char| c.is_ascii_digit());
+    let known = lexicon.talk_words(text).iter().all(|word| counts(word) || lexicon.knows(word));
+    known && !dish && !sentence.has("aside-drink")
 }
 
 /// Its two hours were over, as it was told, or its hour for the fridge is.
