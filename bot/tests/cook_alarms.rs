@@ -6,7 +6,7 @@ mod kitchen;
 
 use carvetime::room::{RoomKind, What};
 use chrono_tz::America::Chicago;
-use kitchen::Kitchen;
+use kitchen::{Kitchen, over_heat};
 
 fn on(heat: &str, time: &str) -> Kitchen {
     of(&format!("14 lb fresh turkey, we have it, dinner Thursday 5 pm, 11 people, {heat}, no salt"), time)
@@ -181,4 +181,122 @@ fn a_bare_number_answers_the_look() {
     kitchen.run_to("2027-11-25 13:30");
     assert_eq!(kitchen.among("Tom", "101"), 0);
     assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().readings.len(), before);
+}
+
+/// A smoker set to 275, the bird on since half past ten, its pit read as it should be at noon.
+fn smoking() -> Kitchen {
+    let mut kitchen = on("smoker at 275", "10:30");
+    let said = at(&mut kitchen, "12:00", "breast 70, thigh 78, pit 273");
+    assert!(!said.contains("sags"), "{said}");
+    kitchen
+}
+
+const SAGS: &str = "The pit sags: 215 °F where 275 °F is set. Lid just open? Look again in 10 minutes.";
+
+#[test]
+fn a_pit_that_sags_is_called_before_its_fire_dies_once_and_again_when_it_came_back() {
+    let mut kitchen = smoking();
+    let one = at(&mut kitchen, "12:30", "pit 240");
+    assert!(!one.contains("sags"), "a lid may have been open: {one}");
+    let two = at(&mut kitchen, "12:40", "pit 215");
+    assert!(two.contains(SAGS) && two.contains("fuel and a little more air"), "{two}");
+    assert!(two.contains("It stays outside: carbon monoxide"), "{two}");
+    let more = at(&mut kitchen, "12:50", "pit 212");
+    assert!(!more.contains("sags"), "once: {more}");
+    let fed = at(&mut kitchen, "13:10", "pit 270");
+    assert!(!fed.contains("sags"), "{fed}");
+    at(&mut kitchen, "13:40", "pit 245");
+    let again = at(&mut kitchen, "13:55", "pit 232");
+    assert!(again.contains("The pit sags: 232 °F"), "{again}");
+}
+
+#[test]
+fn far_under_what_it_is_set_to_one_reading_is_enough_in_a_smoker() {
+    let mut kitchen = smoking();
+    let far = at(&mut kitchen, "12:40", "pit 230");
+    assert!(far.contains("The pit sags: 230 °F where 275 °F is set"), "{far}");
+    // Said to be the lid, and for an oven with its door, one is none.
+    for words in ["pit 230, lid was open", "just opened the lid, pit 230", "basted, pit 230"] {
+        let mut kitchen = smoking();
+        let lid = at(&mut kitchen, "12:40", words);
+        assert!(lid.contains("Noted") && !lid.contains("sags"), "{words}: {lid}");
+    }
+    let mut oven = on("oven at 325", "11:35");
+    at(&mut oven, "12:25", "breast 54, thigh 72, oven 324");
+    let door = at(&mut oven, "12:55", "breast 74, thigh 92, oven 280");
+    assert!(!door.contains("sags"), "{door}");
+    let mut oven = on("oven at 325", "11:35");
+    at(&mut oven, "12:25", "breast 54, thigh 72, oven 324");
+    at(&mut oven, "12:55", "breast 74, thigh 92, oven 297");
+    let lasts = at(&mut oven, "13:07", "oven 288");
+    assert!(lasts.contains("The oven sags: 288 °F where 325 °F is set. Door just open?"), "{lasts}");
+    assert!(!lasts.contains("carbon monoxide"), "{lasts}");
+}
+
+#[test]
+fn a_pit_that_warms_up_swings_or_was_turned_up_is_left_alone() {
+    // The cold bird pulls it down.
+    let mut kitchen = on("smoker at 275", "10:30");
+    let mut said = at(&mut kitchen, "10:40", "pit 245");
+    said += &at(&mut kitchen, "10:55", "pit 225");
+    said += &at(&mut kitchen, "11:20", "pit 262");
+    // It swings.
+    for (time, pit) in [("12:00", 255), ("12:20", 288), ("12:40", 252), ("13:00", 268), ("13:20", 249), ("13:40", 261)]
+    {
+        said += &at(&mut kitchen, time, &format!("pit {pit}"));
+    }
+    // Turned up, it is on its way.
+    said += &at(&mut kitchen, "13:45", "turned it up to 325");
+    said += &at(&mut kitchen, "13:55", "pit 268");
+    said += &at(&mut kitchen, "14:10", "pit 290");
+    said += &at(&mut kitchen, "14:30", "pit 312");
+    assert!(!said.contains("sags"), "{said}");
+}
+
+#[test]
+fn a_fire_that_dies_is_said_as_that_and_not_twice() {
+    let mut kitchen = smoking();
+    at(&mut kitchen, "12:20", "breast 80, thigh 90, pit 270");
+    at(&mut kitchen, "12:35", "breast 86, thigh 96, pit 236");
+    let sags = at(&mut kitchen, "12:45", "breast 90, thigh 100, pit 222");
+    assert!(sags.contains("The pit sags"), "{sags}");
+    let dies = at(&mut kitchen, "13:00", "breast 95, thigh 105, pit 190");
+    assert!(dies.contains("The fire is dying") && !dies.contains("sags"), "{dies}");
+}
+
+#[test]
+fn an_oven_that_sags_is_told_in_every_language_and_an_open_door_is_heard() {
+    for (tag, readings, door) in [
+        ("en-US", ["breast 70, thigh 75, oven 320", "oven 310"], "oven 300, door was open"),
+        ("es-ES", ["pechuga 21, muslo 24, horno 162", "horno 155"], "horno 150, puerta abierta"),
+        ("fr-FR", ["poitrine 21, cuisse 24, four 162", "four 155"], "four 150, porte ouverte"),
+        ("de-DE", ["Brust 21, Keule 24, Ofen 162", "Ofen 155"], "Ofen 150, Tür war offen"),
+        ("pt-BR", ["peito 21, coxa 24, forno 162", "forno 155"], "forno 150, porta aberta"),
+        ("it-IT", ["petto 21, coscia 24, forno 162", "forno 155"], "forno 150, porta aperta"),
+    ] {
+        let sags = |kitchen: &Kitchen| {
+            kitchen.said.iter().filter(|say| say.text.iter().any(|text| text.id == "cook-alarm-sag")).count()
+        };
+        let mut kitchen = over_heat(RoomKind::Private, tag);
+        kitchen.say("Ana", readings[0]);
+        kitchen.run_to("2027-11-25 15:42");
+        let said = kitchen.say("Ana", readings[1]);
+        assert_eq!(sags(&kitchen), 1, "{tag}: {said}");
+        assert!(!said.contains('$') && !said.contains('{'), "{tag}: {said}");
+        let mut kitchen = over_heat(RoomKind::Private, tag);
+        kitchen.say("Ana", readings[0]);
+        kitchen.run_to("2027-11-25 15:42");
+        let said = kitchen.say("Ana", door);
+        assert_eq!(sags(&kitchen), 0, "{tag}: {said}");
+    }
+}
+
+#[test]
+fn a_pit_alone_is_heard_before_anything_was_read_in_the_bird() {
+    let mut kitchen = on("smoker at 275", "10:30");
+    at(&mut kitchen, "11:30", "pit 240");
+    let sags = at(&mut kitchen, "11:45", "pit 215");
+    assert!(sags.contains(SAGS), "{sags}");
+    let more = at(&mut kitchen, "11:55", "pit 210");
+    assert!(!more.contains("sags"), "{more}");
 }

@@ -87,6 +87,10 @@ cook-alarm-hot = { $cooker ->
     [smoker] Der Garraum läuft davon: { $pit }, wo { $setting } sein sollten. Mach die Luft etwas zu; Folie über das, was zu dunkel wird.
    *[oven] Der Ofen ist zu heiß: { $pit }, wo { $setting } sein sollten. Dreh ihn runter; Folie über das, was zu dunkel wird.
 }
+cook-alarm-sag = { $cooker ->
+    [smoker] Der Smoker sackt ab: { $pit }, wo { $setting } eingestellt sind. Deckel gerade offen? In 10 Minuten noch einmal sehen. Sonst nachlegen und etwas mehr Luft, Deckel zu. Er bleibt draußen: Kohlenmonoxid.
+   *[oven] Der Ofen sackt ab: { $pit }, wo { $setting } eingestellt sind. Tür gerade offen? In 10 Minuten noch einmal sehen. Sonst prüfen, ob er an und zu ist, und etwas höher stellen.
+}
 cook-alarm-moved = { $spot ->
     [breast] Der Wert der Brust ist gesprungen. Steckt der Fühler noch an der dicksten Stelle, weg vom Knochen?
     [thigh] Der Wert der Keule ist gesprungen. Steckt der Fühler noch tief in der Keule, weg vom Knochen?

@@ -99,6 +99,10 @@ cook-alarm-hot = { $cooker ->
     [smoker] The pit runs away: { $pit } where { $setting } was meant. Close the vents a little; foil over what browns too fast.
    *[oven] The oven runs hot: { $pit } where { $setting } was meant. Turn it down; foil over what browns too fast.
 }
+cook-alarm-sag = { $cooker ->
+    [smoker] The pit sags: { $pit } where { $setting } is set. Lid just open? Look again in 10 minutes. Else fuel and a little more air, lid shut. It stays outside: carbon monoxide.
+   *[oven] The oven sags: { $pit } where { $setting } is set. Door just open? Look again in 10 minutes. Else see that it’s on and shut, and turn it up a little.
+}
 cook-alarm-moved = { $spot ->
     [breast] The breast reading jumped. Is the probe still in the thickest part, clear of the bone?
     [thigh] The thigh reading jumped. Is the probe still in the innermost thigh, clear of the bone?

@@ -87,6 +87,10 @@ cook-alarm-hot = { $cooker ->
     [smoker] El fuego se desboca: { $pit } donde queríamos { $setting }. Cierra un poco las rejillas; { -foil } sobre lo que se dora de más.
    *[oven] El horno va demasiado fuerte: { $pit } donde queríamos { $setting }. Bájalo; { -foil } sobre lo que se dora de más.
 }
+cook-alarm-sag = { $cooker ->
+    [smoker] El ahumador baja: { $pit } donde está puesto { $setting }. ¿Tapa recién abierta? Mira otra vez en 10 minutos. Si no, combustible y algo más de aire, tapa cerrada. Se queda fuera: monóxido de carbono.
+   *[oven] El horno baja: { $pit } donde está puesto { $setting }. ¿Puerta recién abierta? Mira otra vez en 10 minutos. Si no, comprueba que esté encendido y cerrado, y súbelo un poco.
+}
 cook-alarm-moved = { $spot ->
     [breast] La lectura de la pechuga saltó. ¿Sigue la sonda en la parte más gruesa, lejos del hueso?
     [thigh] La lectura del muslo saltó. ¿Sigue la sonda en lo más hondo del muslo, lejos del hueso?

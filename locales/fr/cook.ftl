@@ -87,6 +87,10 @@ cook-alarm-hot = { $cooker ->
     [smoker] Le feu s’emballe : { $pit } au lieu de { $setting }. Ferme un peu les arrivées d’air ; { -foil } sur ce qui dore trop vite.
    *[oven] Le four chauffe trop : { $pit } au lieu de { $setting }. Baisse-le ; { -foil } sur ce qui dore trop vite.
 }
+cook-alarm-sag = { $cooker ->
+    [smoker] Le fumoir baisse : { $pit } au lieu de { $setting }. Couvercle ouvert à l’instant ? Regarde encore dans 10 minutes. Sinon, du combustible et un peu plus d’air, couvercle fermé. Il reste dehors : monoxyde de carbone.
+   *[oven] Le four baisse : { $pit } au lieu de { $setting }. Porte ouverte à l’instant ? Regarde encore dans 10 minutes. Sinon, vérifie qu’il est allumé et fermé, et monte-le un peu.
+}
 cook-alarm-moved = { $spot ->
     [breast] La mesure de la poitrine a fait un saut. La sonde est toujours au plus épais, loin de l’os ?
     [thigh] La mesure de la cuisse a fait un saut. La sonde est toujours au plus profond de la cuisse, loin de l’os ?

@@ -89,6 +89,10 @@ cook-alarm-hot = { $cooker ->
     [smoker] La camera si scalda troppo: { $pit } invece di { $setting }. Chiudi un po’ le prese d’aria; alluminio su quel che scurisce troppo in fretta.
    *[oven] Il forno è troppo caldo: { $pit } invece di { $setting }. Abbassa; alluminio su quel che scurisce troppo in fretta.
 }
+cook-alarm-sag = { $cooker ->
+    [smoker] L’affumicatore cala: { $pit } dove è impostato { $setting }. Coperchio appena aperto? Riguarda tra 10 minuti. Se no, combustibile e un po’ più d’aria, coperchio chiuso. Resta fuori: monossido di carbonio.
+   *[oven] Il forno cala: { $pit } dove è impostato { $setting }. Porta appena aperta? Riguarda tra 10 minuti. Se no, controlla che sia acceso e chiuso, e alzalo un po’.
+}
 cook-alarm-moved = { $spot ->
     [breast] La lettura del petto ha fatto un salto. La sonda è ancora nel punto più spesso, lontana dall’osso?
     [thigh] La lettura della sovracoscia ha fatto un salto. La sonda è ancora nel punto più interno, lontana dall’osso?

@@ -87,6 +87,10 @@ cook-alarm-hot = { $cooker ->
     [smoker] O calor disparou: { $pit } quando era para ser { $setting }. Feche um pouco a entrada de ar; papel-alumínio no que dourar rápido demais.
    *[oven] O forno está quente demais: { $pit } quando era para ser { $setting }. Abaixe; papel-alumínio no que dourar rápido demais.
 }
+cook-alarm-sag = { $cooker ->
+    [smoker] O defumador está caindo: { $pit } onde está { $setting }. Acabou de abrir a tampa? Veja de novo em 10 minutos. Senão, combustível e um pouco mais de ar, tampa fechada. Ele fica do lado de fora: monóxido de carbono.
+   *[oven] O forno está caindo: { $pit } onde está { $setting }. Acabou de abrir a porta? Veja de novo em 10 minutos. Senão, confira se está ligado e fechado, e aumente um pouco.
+}
 cook-alarm-moved = { $spot ->
     [breast] A leitura do peito deu um salto. A sonda ainda está na parte mais grossa, longe do osso?
     [thigh] A leitura da sobrecoxa deu um salto. A sonda ainda está bem no fundo da sobrecoxa, longe do osso?

@@ -3,13 +3,14 @@
 //! Owns which alarms there are. An alarm stands in the plan by name until what raised it is over; then it may ring again.
 //! Start at [`raise`].
 
-use super::Sitting;
 use super::forecast::Foresight;
 use super::kept_hot;
 use super::state::{JobState, LivePlan};
 use super::turn::{Say, To, Urgency};
+use super::{Sitting, What, forecast, sag};
+use crate::reading::Told;
 use crate::words::{Arg, Text};
-use carvetime_core::heat::{Doubt, Pace, Reading};
+use carvetime_core::heat::{Cook, Doubt, Pace, Reading};
 use carvetime_core::plan::{Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, fahrenheit, in_fahrenheit};
 use carvetime_core::roast::Cooker;
@@ -33,6 +34,8 @@ const TOO_LOW: TimeDelta = TimeDelta::minutes(60);
 /// A bird off the heat is asked about this long before its two hours are over.
 const BEFORE_LIMIT: TimeDelta = TimeDelta::minutes(20);
 
+/// The name of a pit that sags.
+const SAG: &str = "sag";
 /// The name of the limit after the heat.
 pub(super) const HOLD: &str = "hold";
 
@@ -47,15 +50,27 @@ struct Alarm {
 
 /// Says what the readings show and was not said before.
 pub(super) fn raise(sitting: &mut Sitting<'_>, sight: &Foresight) {
-    let active = active(sight);
+    let lid = says_lid(sitting);
+    let mut active = active(sight);
+    // Just opened, it reads low whatever the fire does.
+    active.retain(|alarm| alarm.name != SAG || !lid);
     let Some(plan) = sitting.room.plan.as_mut() else { return };
     let standing = std::mem::take(&mut plan.alarms);
     plan.alarms = active.iter().map(|alarm| alarm.name.clone()).collect();
     let room = To::Room(sitting.room.id);
-    for alarm in active.into_iter().filter(|alarm| !standing.contains(&alarm.name)) {
+    // A fire that dies, and what it does to the bird, is said in its own words.
+    let graver = loses_heat(plan);
+    let said = |alarm: &Alarm| standing.contains(&alarm.name) || graver && alarm.name == SAG;
+    for alarm in active.into_iter().filter(|alarm| !said(alarm)) {
         let say = sitting.say(Say::new(room.clone(), alarm.text));
         say.key(format!("alarm-{}", alarm.name)).urgency(alarm.urgency);
     }
+}
+
+/// "Just opened the lid", said with the number.
+fn says_lid(sitting: &Sitting<'_>) -> bool {
+    let What::Said { text, .. } = &sitting.heard.what else { return false };
+    Told::of(text, sitting.lexicon()).says("lid-open")
 }
 
 fn active(sight: &Foresight) -> Vec<Alarm> {
@@ -130,6 +145,7 @@ fn active(sight: &Foresight) -> Vec<Alarm> {
             _ => {}
         }
     }
+    alarms.extend(sag_of(&sight.cook, &sight.readings));
     if let Some(pit) = runaway(&sight.readings, setting) {
         let text = Text::new("cook-alarm-hot")
             .with("cooker", cooker())
@@ -148,6 +164,30 @@ fn active(sight: &Foresight) -> Vec<Alarm> {
         alarms.push(Alarm { name: format!("stalled-{spot}"), text, urgency: Urgency::Due });
     }
     alarms
+}
+
+fn sag_of(cook: &Cook, readings: &[Reading]) -> Option<Alarm> {
+    let pit = sag::sags(cook, readings)?;
+    let text = Text::new("cook-alarm-sag")
+        .with("cooker", Arg::Choice(if cook.heat.cooker == Cooker::Smoker { "smoker" } else { "oven" }))
+        .with("pit", Arg::Temperature(pit))
+        .with("setting", Arg::Temperature(cook.heat.setting));
+    Some(Alarm { name: SAG.into(), text, urgency: Urgency::Due })
+}
+
+/// The same where nothing has been read in the bird yet, and so nothing is foretold: a pit that sags.
+pub(super) fn raise_unread(sitting: &mut Sitting<'_>) {
+    let (light, lid) = (sitting.light(), says_lid(sitting));
+    let Some(plan) = sitting.room.plan.as_mut().filter(|plan| !plan.is_off()) else { return };
+    let Some((on, cook, _)) = forecast::cook_of(plan, &light) else { return };
+    let sag = sag_of(&cook, &plan.readings_since(on)).filter(|_| !lid);
+    let standing = plan.alarms.iter().any(|name| name == SAG);
+    plan.alarms.retain(|name| name != SAG);
+    plan.alarms.extend(sag.iter().map(|alarm| alarm.name.clone()));
+    let room = To::Room(sitting.room.id);
+    if let Some(alarm) = sag.filter(|_| !standing) {
+        sitting.say(Say::new(room, alarm.text)).key(format!("alarm-{SAG}")).urgency(alarm.urgency);
+    }
 }
 
 /// The pit as last read, if the last two readings of it stand far above the setting.

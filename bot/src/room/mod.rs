@@ -70,6 +70,7 @@ mod readings;
 mod reports;
 mod retold;
 mod retracted;
+mod sag;
 mod salted;
 mod scales;
 mod settings;

@@ -462,7 +462,13 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
             }
         }
         // What was planned for a hot oven no longer holds.
-        None => lines.extend(super::heat::too_cool(sitting, spots.pit).or_else(|| outlook(sitting))),
+        None => {
+            let cool = super::heat::too_cool(sitting, spots.pit);
+            if cool.is_none() {
+                alarms::raise_unread(sitting);
+            }
+            lines.extend(cool.or_else(|| outlook(sitting)));
+        }
     }
     let on = on_unsaid(sitting);
     let say = sitting.answer_all(lines);
