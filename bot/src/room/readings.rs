@@ -437,7 +437,9 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
     let Solved { outcome, sight } = if is_on { sitting.solve_again() } else { unmoved };
     let mut lines: Vec<Text> = noted.into_iter().collect();
     let told = hold.or_else(|| meaning(sitting, spots)).or_else(|| hot_road::meaning(sitting, spots));
-    let told = told.or_else(|| kept_hot::meaning(sitting, spots));
+    let still = kept_hot::meaning(sitting, spots);
+    let kept = told.is_none() && still.is_some();
+    let told = told.or(still);
     lines.extend(told.or_else(|| standing(sitting)));
     let mut rows = vec![vec![button("room-button-undo", &undo)]];
     match &sight {
@@ -475,6 +477,11 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
     say.buttons = rows;
     if let Some(on) = on {
         say.line(Text::new("room-log-on-unsaid")).row([labelled(plan_words::step_done(Step::On, 0), &on)]);
+    }
+    let mut outcome = outcome;
+    if let (Ok(shifts), true) = (&mut outcome, kept) {
+        // From when its two hours run has just been said.
+        shifts.retain(|(step, ..)| *step != Step::Chill);
     }
     match (outcome, &sight) {
         // What the forecast does to dinner has been said, with its ways out.
