@@ -2,7 +2,7 @@
 
 use super::state::{JobState, LiveJob, LivePlan, Room};
 use super::turn::{Bell, BellKind};
-use super::{alarms, eve, feedback, no_heat, offering, raw};
+use super::{alarms, at_rest, eve, feedback, no_heat, offering, raw};
 use carvetime_core::plan::{Moment, Step};
 
 /// Every bell of the room, in no particular order.
@@ -19,6 +19,7 @@ pub(super) fn of(room: &Room, now: Moment) -> Vec<Bell> {
     });
     let hold = alarms::limit_at(plan).map(|at| Bell { at, kind: BellKind::Limit { name: alarms::HOLD.into() } });
     let notes = feedback::bell(room, plan).into_iter().chain(eve::bell(room, plan, now));
+    let notes = notes.chain(at_rest::bell(room, plan));
     let limits = limits.chain(raw::bells(room, plan, now)).chain(no_heat::bells(plan, now));
     calls.chain(limits).chain(hold).chain(offering::bells(room, plan, now)).chain(notes).collect()
 }

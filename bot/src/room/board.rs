@@ -5,7 +5,7 @@ use super::live::runs_by_itself;
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{Button, How, Say, To, Urgency};
-use super::{RoomKind, Sitting, alarms, birds, forecast, no_heat, plan_words, proposal, spoiled};
+use super::{RoomKind, Sitting, alarms, at_rest, birds, forecast, no_heat, plan_words, proposal, spoiled};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use chrono::TimeDelta;
@@ -65,7 +65,7 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     if let Some(since) = no_heat::since(plan, sitting.now) {
         lines.push(Text::new("room-board-no-heat").with("since", Arg::Clock(since)));
     }
-    let ahead: Vec<&LiveJob> = ahead(plan, sitting.now);
+    let ahead: Vec<&LiveJob> = ahead(sitting, plan);
     let steps: Vec<Option<Step>> = ahead.iter().map(|job| job.step()).collect();
     for place in plan_words::shown(&steps, AHEAD) {
         lines.extend(ahead.get(place).and_then(|job| line(sitting, job, place == 0)));
@@ -76,7 +76,8 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     // What is to be thrown away is not done at any hour.
     let thrown = alarms::stood_too_long(plan);
     let out = no_heat::since(plan, sitting.now).is_some();
-    let over = thrown || out || plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
+    let rests = at_rest::is(plan, sitting.zone_or_utc(), sitting.now);
+    let over = thrown || out || rests || plan.job(Step::Pull, 0).is_none_or(|job| job.state != JobState::Waiting);
     if let (Some(from), Some(to), false) = (plan.ready_from, plan.ready_to, over) {
         // Only today's hours need no day.
         let zone = sitting.zone_or_utc();
@@ -107,9 +108,12 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
 }
 
 /// Jobs ahead, the many of a kind folded into their next one.
-fn ahead(plan: &LivePlan, now: Moment) -> Vec<&LiveJob> {
+fn ahead<'p>(sitting: &Sitting<'_>, plan: &'p LivePlan) -> Vec<&'p LiveJob> {
+    let (now, zone) = (sitting.now, sitting.zone_or_utc());
     let mut seen = Vec::new();
+    let rests = at_rest::is(plan, zone, now);
     plan.ahead(now)
+        .filter(|_| !rests)
         .filter(|job| {
             let repeats = matches!(job.step(), Some(Step::Water | Step::Check));
             let first = !seen.contains(&job.step.as_str());
@@ -161,7 +165,7 @@ fn done(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
 
 fn buttons(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Vec<Button>> {
     let mut rows = Vec::new();
-    if let Some((step, job)) = ahead(plan, sitting.now).into_iter().find_map(|job| Some((job.step()?, job))) {
+    if let Some((step, job)) = ahead(sitting, plan).into_iter().find_map(|job| Some((job.step()?, job))) {
         let it = JobRef { serial: plan.serial, step, nth: job.nth };
         let mut row = Vec::new();
         if is_close(job, sitting.now) {
@@ -175,7 +179,7 @@ fn buttons(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Vec<Button>> {
         }
     }
     // A dinner that is over has no jobs to share and no times to ask about.
-    if plan.waiting().next().is_some() {
+    if !ahead(sitting, plan).is_empty() {
         let group = sitting.room.kind == RoomKind::Group;
         let jobs = group.then(|| button("room-button-jobs", &Action::Jobs(plan.serial)));
         rows.push(jobs.into_iter().chain([button("room-button-why", &Action::Why(plan.serial))]).collect());

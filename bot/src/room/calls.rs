@@ -47,6 +47,7 @@ pub(super) fn rang(sitting: &mut Sitting<'_>, bells: &[(DateTime<Utc>, BellKind)
     due.retain(|job| !bells::limit(job).is_some_and(|name| over(&name) && !before.contains(&name)));
     bells.iter().for_each(|(_, kind)| super::feedback::rang(sitting, kind));
     bells.iter().for_each(|(_, kind)| super::eve::rang(sitting, kind));
+    bells.iter().for_each(|(_, kind)| super::at_rest::rang(sitting, kind));
     bells.iter().for_each(|(_, kind)| super::raw::rang(sitting, kind));
     bells.iter().for_each(|(_, kind)| no_heat::rang(sitting, kind));
     if bells.iter().any(|(_, kind)| matches!(kind, BellKind::Offer { .. })) {

@@ -11,6 +11,7 @@ mod amend;
 mod aside;
 mod asked_of_jobs;
 mod asked_which;
+mod at_rest;
 mod back_on;
 mod behind;
 mod bells;
