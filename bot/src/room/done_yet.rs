@@ -1,11 +1,12 @@
 //! "It's done", "looks done to me", "can I take it out?", "can we eat it?": what was read last decides, and no job is marked by it.
 
-use super::sitting::Sitting;
-use super::state::{JobState, LivePlan, StoredReading};
+use super::action::{Action, JobRef};
+use super::sitting::{Sitting, button, labelled};
+use super::state::{JobState, LiveJob, LivePlan, StoredReading};
 use super::turn::Urgency;
-use super::{alarms, forecast, jobs, kept_hot, questions, readings, reports, spoiled, stood_out};
+use super::{alarms, forecast, jobs, kept_hot, plan_words, questions, readings, reports, spoiled, stood_out};
 use crate::ask::{Advice, Habit};
-use crate::reading::{self, sentence::Sentence};
+use crate::reading::{self, ReportKind, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Step, spans};
 use carvetime_core::quantity::in_fahrenheit;
@@ -17,7 +18,7 @@ const FAR_BELOW_F: f64 = 150.0;
 /// `false`: the words are of something else, or another answer serves as well.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let lexicon = sitting.lexicon();
-    if is_answered(sitting, text) {
+    if is_answered(sitting, text) || is_of_the_pull(sitting, text) {
         return true;
     }
     if reading::says_underdone(text, lexicon) || is_raw_at_the_table(sitting, text) {
@@ -34,6 +35,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
 /// The same, said to everyone in a group: what is dangerous to leave alone, and whether it is done, once anything was read.
 pub(super) fn overheard(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let lexicon = sitting.lexicon();
+    if is_of_the_pull(sitting, text) {
+        return true;
+    }
     if reading::says_underdone(text, lexicon) || is_raw_at_the_table(sitting, text) {
         return underdone(sitting);
     }
@@ -115,6 +119,41 @@ fn is_answered(sitting: &mut Sitting<'_>, text: &str) -> bool {
     } else {
         return false;
     }
+    true
+}
+
+/// "Done", "finished!", when the pull was called last and the look before it is open as well: off, where every spot was read at the target;
+/// else it is asked which. `false`: something else is said, or was called.
+fn is_of_the_pull(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    /// A call is answered within this time, by one it was not for.
+    const JUST_CALLED: TimeDelta = TimeDelta::minutes(45);
+    let report = reading::read_report(text, sitting.lexicon());
+    let bare = report.is_some_and(|report| report.step.is_none() && report.kind == ReportKind::Done);
+    if !bare || !readings::cooks(sitting) || is_of_another_job(sitting) {
+        return false;
+    }
+    let Some(plan) = &sitting.room.plan else { return false };
+    let called = plan.waiting().filter(|job| job.calls > 0).max_by_key(|job| (job.at, job.step()));
+    let newest = called.filter(|job| job.step() == Some(Step::Pull));
+    let lately = |job: &LiveJob| sitting.now - job.at <= JUST_CALLED || job.owner == sitting.speaker();
+    let look = plan.waiting().find(|job| job.step() == Some(Step::Check) && job.calls > 0);
+    if !newest.is_some_and(lately) {
+        return false;
+    }
+    let (serial, look) = (plan.serial, look.map(|job| job.nth));
+    let pull = JobRef { serial, step: Step::Pull, nth: 0 };
+    if is_read(sitting) && readings::below(sitting).is_none() && !alarms::stood_too_long(plan) {
+        jobs::done(sitting, pull);
+        return true;
+    }
+    let ask = Text::new("room-done-which").with("target", Arg::Temperature(super::target()));
+    let off = labelled(plan_words::step_done(Step::Pull, 0), &Action::Done(pull));
+    let looked = look.map(|nth| JobRef { serial, step: Step::Check, nth });
+    let other = match looked {
+        Some(look) => button("room-button-looked", &Action::Done(look)),
+        None => button("room-button-stays-on", &Action::Later(pull)),
+    };
+    sitting.answer(ask).key("done-which").urgency(Urgency::Safety).row([off, other]);
     true
 }
 
