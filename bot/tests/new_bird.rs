@@ -284,3 +284,21 @@ fn thrown_away_over_the_heat_a_new_one_has_what_time_is_left() {
     assert!(said.contains("12 lb"), "{said}");
     assert!(kitchen.scene.room.drafts.values().any(|draft| draft.replaces.is_some()));
 }
+
+#[test]
+fn the_packers_salt_goes_with_the_old_one_and_a_wish_for_none_stays() {
+    let salting = |told: &str| {
+        let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-19 10:00");
+        kitchen.say("Ana", &format!("{}{told}", LOST[0].1));
+        kitchen.press("Ana", "Accept");
+        kitchen.run_to("2027-11-24 08:00");
+        kitchen.say("Ana", LOST[0].3);
+        kitchen.say("Ana", "got a new turkey, 12 lb fresh");
+        let wish = kitchen.scene.room.drafts.values().next().unwrap().wish.clone();
+        (wish.salting.unwrap_or_else(|| "dry".to_owned()), wish.solution_percent, wish.presalted)
+    };
+    assert_eq!(salting(""), ("dry".to_owned(), None, None));
+    assert_eq!(salting(", no salt"), ("none".to_owned(), None, None));
+    assert_eq!(salting(", already brined"), ("dry".to_owned(), None, None));
+    assert_eq!(salting(", 8 % solution"), ("dry".to_owned(), None, None));
+}

@@ -63,13 +63,15 @@ fn same_dinner(plan: &LivePlan) -> Wish {
     let before = &plan.wish;
     // Left out because the packer had salted it, or for want of time: of this bird that is not known.
     let unsalted = before.salting.as_deref() == Some(Salting::None.name());
-    let of_the_bird = before.solution_percent.is_some() || before.salt_last == Some(true);
+    let by_the_packer = before.solution_percent.is_some() || before.presalted == Some(true);
+    let of_the_bird = by_the_packer || before.salt_last == Some(true);
     let was_salted = plan.history.iter().any(|change| change.jobs.iter().any(|job| job.step() == Some(Step::Salt)));
     let salting = before.salting.clone().filter(|_| !unsalted || !of_the_bird && !was_salted);
     Wish {
         mass_g: None,
         condition: None,
         solution_percent: None,
+        presalted: None,
         use_by: None,
         at_home: None,
         thawing: None,
