@@ -211,7 +211,7 @@ fn checked(told: &Dangers, text: &str, perils: impl Iterator<Item = Peril>) -> O
         Peril::Fire => !meant() && !figure(Dangers::is_of_a_player),
         Peril::Choking => !figure(|told| told.has("figure-choking")),
         Peril::Burn => !figure(|told| {
-            told.has("burnt-food") && (told.has("burnt-other") || names_food(&told.0.words(), told.0.lexicon()))
+            told.has("burnt-food") && (told.has("burnt-other") || names_food(told.0.words(), told.0.lexicon()))
         }),
         Peril::Fainted | Peril::Allergy => !over(),
         _ => true,
