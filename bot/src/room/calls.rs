@@ -180,9 +180,6 @@ fn call(sitting: &mut Sitting<'_>, step: Step, job: &LiveJob) {
     if let Some(live) = plan.job_mut(step, job.nth) {
         *live = called;
     }
-    if rung == Rung::Whether && !not_bought::is_asked(sitting, step) {
-        return;
-    }
     for (to, named) in targets(sitting, rung, people) {
         say_call(sitting, step, job, rung, JobRef { serial, step, nth: job.nth }, (to, named));
     }

@@ -8,8 +8,8 @@ use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob, LivePlan, Rung, ToldClash};
 use super::turn::{How, Say, To, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, ice, kept_hot, may, plan_words, proposal,
-    readings, spoiled, way_out,
+    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, ice, kept_hot, may, not_bought, plan_words,
+    proposal, readings, spoiled, way_out,
 };
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
@@ -130,6 +130,9 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     }
     if done && it.step == Step::Thaw {
         ice::told_early(sitting, &job);
+    }
+    if let Some(plan) = sitting.room.plan.as_mut().filter(|_| done && it.step == Step::Buy) {
+        not_bought::bought(plan, now);
     }
     if let Some(text) = warm {
         sitting.answer(text).urgency(Urgency::Safety);

@@ -18,8 +18,8 @@ use chrono_tz::Tz;
 
 /// The hours at which it is asked: before work, and after it.
 const HOURS: [u32; 2] = [9, 18];
-/// As often as that.
-const MOST: usize = 4;
+/// As often as that: once in the evening, once in the morning.
+const MOST: usize = 2;
 /// Between the last call and the first question.
 const AFTER: TimeDelta = TimeDelta::hours(2);
 /// From here on nobody buys or thaws a bird that goes on today.
@@ -31,6 +31,11 @@ const LATELY: TimeDelta = TimeDelta::hours(2);
 pub(super) fn whether(sitting: &Sitting<'_>, job: &LiveJob, step: Step, from: Moment) -> Option<Next> {
     let asked = job.rungs.iter().filter(|rung| **rung == Rung::Whether).count();
     let plan = sitting.room.plan.as_ref().filter(|_| is_of_bird(job, step) && asked < MOST)?;
+    // Not of the thaw as long as nobody knows whether there is a bird.
+    let unbought = plan.job(Step::Buy, 0).is_some_and(|buy| buy.state == JobState::Waiting);
+    if step == Step::Thaw && unbought {
+        return None;
+    }
     let at = next_hour(sitting.zone_or_utc(), from + AFTER)?;
     let on = plan.job(Step::On, 0).filter(|on| on.state == JobState::Waiting)?;
     let people = vec![job.owner.unwrap_or(plan.host)];
@@ -56,12 +61,6 @@ fn next_hour(zone: Tz, from: Moment) -> Option<Moment> {
     hours.into_iter().find(|at| *at >= from)
 }
 
-/// Whether that question is put: not that of the thaw as long as nobody knows whether there is a bird.
-pub(super) fn is_asked(sitting: &Sitting<'_>, step: Step) -> bool {
-    let buy = sitting.room.plan.as_ref().and_then(|plan| plan.job(Step::Buy, 0));
-    step != Step::Thaw || buy.is_none_or(|buy| buy.state != JobState::Waiting)
-}
-
 /// The question.
 pub(super) fn question(step: Step, since: Moment) -> Text {
     match step {
@@ -70,15 +69,18 @@ pub(super) fn question(step: Step, since: Moment) -> Text {
     }
 }
 
-/// "Yes" to it: it was done when it was planned. Of a bird that is bought it is asked at once whether it thaws.
+/// "Yes" to it: it was done when it was planned.
 pub(super) fn as_planned(sitting: &mut Sitting<'_>, it: JobRef) {
     let now = sitting.now;
     let plan = sitting.room.plan.as_ref().filter(|plan| plan.serial == it.serial);
     let at = plan.and_then(|plan| plan.job(it.step, it.nth)).map_or(now, |job| job.at.min(now));
     jobs::done_at(sitting, it, at);
-    let Some(plan) = sitting.room.plan.as_mut().filter(|_| it.step == Step::Buy) else { return };
+}
+
+/// Of a bird that is bought it is asked at once whether it thaws, where that was only taken for done.
+pub(super) fn bought(plan: &mut LivePlan, now: Moment) {
     let taken = plan.assumed(now).any(|job| job.step() == Some(Step::Thaw) && job.nth == 0);
-    if let Some(thaw) = plan.job_mut(Step::Thaw, 0).filter(|_| taken) {
+    if let Some(thaw) = plan.job_mut(Step::Thaw, 0).filter(|thaw| taken && thaw.call_at.is_none()) {
         thaw.call_at = Some(now);
     }
 }
