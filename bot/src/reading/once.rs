@@ -29,7 +29,7 @@ thread_local! {
     static SHELVES: RefCell<Option<Vec<Box<dyn Any>>>> = const { RefCell::new(None) };
 }
 
-/// Within `work` what is [`shared`] of a text is made once. Nothing of it is kept afterwards.
+/// Within `work` what is shared of a text is made once. Nothing of it is kept afterwards.
 pub fn once<T>(work: impl FnOnce() -> T) -> T {
     /// Puts back what was there before, also after a panic.
     struct Before(Option<Vec<Box<dyn Any>>>);
