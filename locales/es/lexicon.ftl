@@ -237,12 +237,12 @@ lexicon-spot-wing = ala, alas, alón
 
 ## Pasos
 lexicon-step-buy = comprar, compra, comprarlo, comprarla, compro
-lexicon-step-thaw = descongelar, descongelación, deshielo, descongelarlo, descongelarla, sacarlo del congelador, sacarla del congelador, sacar congelador, descongelo, lo descongelo
+lexicon-step-thaw = descongelar, descongelación, deshielo, descongelarlo, descongelarla, sacarlo del congelador, sacarla del congelador, sacar congelador, descongelo, lo descongelo, sacar el pavo del congelador, lo saco del congelador, descongelamos, a descongelar
 lexicon-step-water = agua, cambio de agua, cambiar el agua, cambiar agua
-lexicon-step-salt = salar, sal, salmuera, salarlo, salarla, salo, lo salo, la salo
+lexicon-step-salt = salar, sal, salmuera, salarlo, salarla, salo, lo salo, la salo, salamos, lo salamos, se sala, salar el pavo
 lexicon-step-rest = reposo, reposo con sal
-lexicon-step-temper = atemperar, sacar de la nevera, sacar, sacarlo, sacarla, sacar del refri, sacar del refrigerador
-lexicon-step-fire = fuego, encender, precalentar, encender el fuego, encender horno, encender el horno, encender fuego, enciendo, enciendo el horno, precaliento
+lexicon-step-temper = atemperar, sacar de la nevera, sacar, sacarlo, sacarla, sacar del refri, sacar del refrigerador, sacar el pavo de la nevera, sacarlo de la nevera, sacarlo del refri, sacar el pavo del refri, lo saco de la nevera, lo saco del refri
+lexicon-step-fire = fuego, encender, precalentar, encender el fuego, encender horno, encender el horno, encender fuego, enciendo, enciendo el horno, precaliento, prendo el horno, prender el horno, prendemos el horno, encendemos el horno
 lexicon-step-on = al horno, al fuego, meter, poner, meterlo, meterla, ponerlo, ponerla, meter en horno, meto, pongo, lo meto, meter el ave
 lexicon-step-check = control, comprobar, medir, termómetro
 lexicon-step-pull = sacar del fuego, sacar del horno, retirar, sacarlo del horno, sacarla del horno, saco del horno, fuera del fuego
@@ -281,7 +281,7 @@ lexicon-strength-bold = fuerte, intensa, más salado, más sal, con más sal
 lexicon-ask-into = en, a, son, es, convertir, convierte, pasar, equivale, en vez de, sustituir, cambiar, cuánto es, cuánto son
 lexicon-ask-how-much = cuánto, cuánta, qué cantidad, cantidad de
 lexicon-ask-how-long = cuánto tiempo, cuánto tarda, cuánto tardan, cuántas horas, cuántos minutos, cuántos días, tiempo de, cuánto necesita, cuándo empiezo
-lexicon-ask-when = cuándo, a qué hora, a qué horas
+lexicon-ask-when = cuándo, a qué hora, a qué horas, cuándo empiezo
 lexicon-ask-how-big = qué tamaño, de qué tamaño, qué peso, de qué peso, cuántos kilos, cuántas libras, cuánto pavo, cuánto pollo, tamaño
 lexicon-ask-how-many = cuántos, cuántas, cuántas personas, para cuántos, para cuántas personas, alcanza para, da para, cuántos comen, alcanzará para, llega para, basta para, es suficiente para
 lexicon-ask-enough = alcanza para, alcanzará para, da para, llega para, basta para, es suficiente para

@@ -238,13 +238,13 @@ lexicon-spot-wing = aile, ailes
 
 ## Étapes
 lexicon-step-buy = acheter, achat, courses, faire les courses, acheter la volaille, acheter la dinde
-lexicon-step-thaw = décongeler, décongélation, dégeler, lancer la décongélation, commencer la décongélation, sortir du congélateur, sortir la dinde du congélateur, mettre à décongeler, décongèle, je décongèle
+lexicon-step-thaw = décongeler, décongélation, dégeler, lancer la décongélation, commencer la décongélation, sortir du congélateur, sortir la dinde du congélateur, mettre à décongeler, décongèle, je décongèle, sors la dinde du congélateur, la sortir du congélateur, on décongèle
 lexicon-step-water = eau, changer l'eau, changer leau, changer eau, changer d'eau, changement d'eau, changements d'eau, change l'eau
-lexicon-step-salt = saler, salage, sel, saumure, mettre en saumure, saler la volaille, saler la dinde, sale, je sale
+lexicon-step-salt = saler, salage, sel, saumure, mettre en saumure, saler la volaille, saler la dinde, sale, je sale, on sale, sale la dinde, je la sale, la saler, on la sale
 lexicon-step-rest = repos, repos salé, repos au sel, repos au frigo
-lexicon-step-temper = sécher et beurrer, sécher, beurrer, sortir du frigo, sortir la dinde du frigo
-lexicon-step-fire = lancer la chauffe, chauffe, feu, allumer, allumage, allumer le four, allumer le feu, allumer le fumoir, allumer le barbecue, préchauffer, préchauffage, préchauffer le four, faire chauffer le four, démarrer le four, allume, allume le four, j'allume, préchauffe
-lexicon-step-on = mettre à cuire, mise à cuire, mettre au four, mise au four, enfourner, enfournement, mettre la dinde au four, mettre à la cuisson, mettre au fumoir, mettre la dinde au fumoir, mettre au barbecue, mettre sur le barbecue, mettre sur le gril, mettre dans le four, lancer la cuisson, au four, enfourne, j'enfourne, mets au four, va au four
+lexicon-step-temper = sécher et beurrer, sécher, beurrer, sortir du frigo, sortir la dinde du frigo, sors la dinde du frigo, sort la dinde du frigo, la sortir du frigo, la sors du frigo, je la sors du frigo
+lexicon-step-fire = lancer la chauffe, chauffe, feu, allumer, allumage, allumer le four, allumer le feu, allumer le fumoir, allumer le barbecue, préchauffer, préchauffage, préchauffer le four, faire chauffer le four, démarrer le four, allume, allume le four, j'allume, préchauffe, allume le fumoir, allume le feu, préchauffe le four, on allume le four
+lexicon-step-on = mettre à cuire, mise à cuire, mettre au four, mise au four, enfourner, enfournement, mettre la dinde au four, mettre à la cuisson, mettre au fumoir, mettre la dinde au fumoir, mettre au barbecue, mettre sur le barbecue, mettre sur le gril, mettre dans le four, lancer la cuisson, au four, enfourne, j'enfourne, mets au four, va au four, quand enfourner
 lexicon-step-check = prendre les températures, prendre la température, températures, vérifier les températures, vérifier, mesurer, contrôler, contrôle, mesure, thermomètre, vérif, vérification
 lexicon-step-pull = sortir de cuisson, sortie de cuisson, fin de cuisson, sortir du four, sortir la dinde, sortir la volaille, sortir la dinde du four, défourner, sortir du fumoir, retirer du feu, sortir, sors du four
 lexicon-step-stand = laisser reposer, reposer
@@ -282,7 +282,7 @@ lexicon-strength-bold = fort, forte, plus salé, plus salée, plus de sel, bien 
 lexicon-ask-into = en, font, fait, ça fait, convertir, convertis, conversion, équivaut à, équivalent, équivalence, à la place de, à la place du, au lieu de, au lieu du, remplacer, remplace, donne, donnent, égal, égale
 lexicon-ask-how-much = combien, combien de, combien d', quelle quantité, quelle quantité de, quantité de, quelle dose, dose, dose de
 lexicon-ask-how-long = combien de temps, combien de tps, cb de temps, quelle durée, durée, combien d'heures, combien de minutes, combien de jours, temps de cuisson, temps de décongélation, temps pour, à quelle heure, quelle heure, quand commencer, quand est-ce que je commence, je commence quand, quand mettre, quand enfourner, quand sortir, quand lancer, quand faut-il, quand dois-je, quand est-ce qu'il faut, quand est-ce que je dois, quand je dois, longtemps, temps de, temps
-lexicon-ask-when = quand, à quelle heure, quand est-ce que, quand est-ce qu'
+lexicon-ask-when = quand, à quelle heure, quand est-ce que, quand est-ce qu', quand commencer, quand est-ce que je commence, je commence quand, quand mettre, quand enfourner, quand sortir, quand lancer, quand faut-il, quand dois-je
 lexicon-ask-how-big = quelle taille, quelle grosseur, quel poids, de quelle taille, de quel poids, combien de kilos, combien de kg, combien de livres, combien de dinde, combien de poulet, combien de volaille, combien de viande, combien de chapon, combien d'oie, taille
 lexicon-ask-how-many = combien de personnes, pour combien, pour combien de personnes, combien de parts, combien de portions, combien d'invités, combien de convives, nourrit combien, nourrit, nourrir combien, suffit pour, assez pour, suffisant pour, suffisante pour, ça suffit pour, suffira pour
 lexicon-ask-enough = suffit pour, assez pour, suffisant pour, suffisante pour, ça suffit pour, suffira pour

@@ -237,12 +237,12 @@ lexicon-spot-wing = asa, asas
 
 ## Passos
 lexicon-step-buy = comprar, compra, compras, comprar a ave, comprar o peru, compro
-lexicon-step-thaw = descongelar, degelo, descongelamento, começar o degelo, tirar do freezer, descongelo
+lexicon-step-thaw = descongelar, degelo, descongelamento, começar o degelo, tirar do freezer, descongelo, tirar o peru do freezer, tiro do freezer, tiro o peru do freezer, descongelamos
 lexicon-step-water = água, troca de água, trocar a água, trocar água, troca da água
-lexicon-step-salt = salgar, sal, salmoura, salga, salgo
+lexicon-step-salt = salgar, sal, salmoura, salga, salgo, salgamos, salgar o peru, a gente salga, salgo o peru, tempero
 lexicon-step-rest = repouso, repouso com sal
-lexicon-step-temper = secar, untar, secar e untar, tirar da geladeira, tirar geladeira
-lexicon-step-fire = fogo, acender, acender o fogo, acender fogo, pré aquecer, preaquecer, aquecer o forno, ligar o forno, ligar forno, acender o calor, ligo o forno, acendo, ligo
+lexicon-step-temper = secar, untar, secar e untar, tirar da geladeira, tirar geladeira, tiro da geladeira, tirar o peru da geladeira, tiro o peru da geladeira
+lexicon-step-fire = fogo, acender, acender o fogo, acender fogo, pré aquecer, preaquecer, aquecer o forno, ligar o forno, ligar forno, acender o calor, ligo o forno, acendo, ligo, acendo o forno, acender o forno, ligamos o forno, acendo o fogo, a gente liga o forno
 lexicon-step-on = ave no calor, no forno, pôr no forno, colocar no forno, botar no forno, pôr, colocar, coloco, ponho, boto, coloco no forno, vai ao forno, colocar a ave
 lexicon-step-check = medir, medir temperaturas, conferir, checar, termômetro, olhar
 lexicon-step-pull = tirar do forno, tirar do fogo, tirar do calor, tirar, tiro do forno, fora do fogo
@@ -281,7 +281,7 @@ lexicon-strength-bold = forte, mais salgado, mais sal, com mais sal
 lexicon-ask-into = em, são, converter, converte, passar, equivale, em vez de, no lugar de, substituir, trocar, quanto é, quanto são, quanto dá
 lexicon-ask-how-much = quanto, quanta, que quantidade, qual quantidade, quantidade de
 lexicon-ask-how-long = quanto tempo, quanto demora, quantas horas, quantos minutos, quantos dias, tempo de, quando começo, que horas começo, demora, por quanto tempo
-lexicon-ask-when = quando, que horas, a que horas
+lexicon-ask-when = quando, que horas, a que horas, quando começo, que horas começo
 lexicon-ask-how-big = que tamanho, qual tamanho, de que tamanho, qual o tamanho, qual o peso, que peso, quantos quilos, quanto de peru, quanto peru, quanto de frango, tamanho
 lexicon-ask-how-many = quantos, quantas, quantas pessoas, para quantos, para quantas pessoas, pra quantas pessoas, dá para, dá pra, serve quantos, serve quantas, rende, chega para, chega pra, basta para, é suficiente para
 lexicon-ask-enough = dá para, dá pra, chega para, chega pra, basta para, é suficiente para

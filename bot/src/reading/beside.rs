@@ -96,8 +96,8 @@ fn shopping(when: When, part: Option<&str>, ground: &Ground) -> Option<Moment> {
     (at > ground.now).then_some(at)
 }
 
-/// When someone goes shopping, from a text that is known to be of that: "dan goes tomorrow".
-pub fn read_shopping(text: &str, ground: &Ground) -> Option<Moment> {
+/// When a job is done, from a text that is known to be of that: "dan goes tomorrow", "I salt it tomorrow morning".
+pub fn read_job_hour(text: &str, ground: &Ground) -> Option<Moment> {
     let s = Sentence::read(text, ground.lexicon);
     let when = read_when(&s, &mut vec![false; s.len()], ground, Lean::Shop)?;
     shopping(when, (0..s.len()).find_map(|at| s.of(at, "part-")), ground)

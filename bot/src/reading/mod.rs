@@ -46,7 +46,7 @@ pub mod zone;
 
 pub use air::{Air, Since, read_air, read_heat_back, says_heat_failed};
 pub use aside::{asks_of_other_things, names_the_bird};
-pub use beside::read_shopping;
+pub use beside::read_job_hour;
 pub use bought::{read_bought, says_not_bought, says_packer_salted};
 pub use bringing::{DishChange, read_brought, read_dish_change, read_dropped};
 pub use command::{Address, Command, read_command};
@@ -76,7 +76,7 @@ pub use share::{
 };
 pub use shift::{Shift, read_shift, says_an_hour};
 pub use slip::{Slip, read_slip};
-pub use step::{Answer, asks_when_step, asks_who, is_done, read_answer, read_step};
+pub use step::{Answer, asks_another_hour, asks_when_step, asks_who, is_done, names_a_bird, read_answer, read_step};
 pub use suggestion::{Settled, leaning, other_suggestion, settled, settled_in, suggestion};
 pub use talk::{
     Report, ReportKind, asks_bare_when, asks_for_the_oven, asks_for_the_plan, asks_if_still_good, asks_of_the_dinner,

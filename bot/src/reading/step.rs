@@ -1,10 +1,13 @@
 //! Names of steps as people type them, and plain yes and no.
 
+use super::beside::read_job_hour;
 use super::fold::fold;
+use super::ground::Ground;
 use super::lexicon::Lexicon;
 use super::sentence::Sentence;
 use super::talk::essence;
-use carvetime_core::plan::Step;
+use super::told::Told;
+use carvetime_core::plan::{Moment, Step};
 
 /// Yes or no.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -22,7 +25,6 @@ pub fn read_step(text: &str, lexicon: &'static Lexicon) -> Option<(Step, Option<
     let sentence = Sentence::read(text, lexicon);
     let first = fold(text.split_whitespace().next().unwrap_or_default());
     let shown = |whole| lexicon.shown_step(text, whole).and_then(Step::from_name);
-    // "Salt it" is a way to salt as well.
     let salts = || (0..sentence.len()).any(|at| sentence.of(at, "salting-").is_some_and(|how| how != "none"));
     let named = shown(true)
         .or_else(|| Step::from_name(&first))
@@ -43,8 +45,37 @@ pub fn asks_when_step(text: &str, lexicon: &'static Lexicon) -> Vec<Step> {
     if !asked || places().any(|at| sentence.number(at).is_some() || sentence.amount(at).is_some()) {
         return Vec::new();
     }
-    let named = |at| sentence.meanings(at).iter().filter_map(|meaning| Step::from_name(meaning.strip_prefix("step-")?));
-    places().flat_map(named).collect()
+    places().flat_map(|at| named_at(&sentence, at)).collect()
+}
+
+/// The job of which another hour is asked for, and that hour: "can I salt it tomorrow morning instead?". Only the jobs of the bird.
+pub fn asks_another_hour(text: &str, ground: &Ground) -> Option<(Step, Moment)> {
+    const OF_THE_BIRD: [Step; 7] = [Step::Buy, Step::Thaw, Step::Salt, Step::Temper, Step::Fire, Step::On, Step::Carve];
+    let lexicon = ground.lexicon;
+    if !Told::of(text, lexicon).opens_with("ask-may") {
+        return None;
+    }
+    let sentence = Sentence::read(text, lexicon);
+    let places = || 0..sentence.len();
+    // "Can I thaw it on the counter overnight?" asks for something else.
+    if places().any(|at| sentence.amount(at).is_some()) || sentence.has("ask-counter") {
+        return None;
+    }
+    let step = places().flat_map(|at| named_at(&sentence, at)).find(|step| OF_THE_BIRD.contains(step))?;
+    Some((step, read_job_hour(text, ground)?))
+}
+
+/// Whether a bird is named: "what time does the bird go on".
+pub fn names_a_bird(text: &str, lexicon: &'static Lexicon) -> bool {
+    let sentence = Sentence::read(text, lexicon);
+    (0..sentence.len()).any(|at| sentence.of(at, "bird-").is_some())
+}
+
+/// The jobs that what stands there is a name of. "Salt it" is a way to salt as well.
+fn named_at(sentence: &Sentence, at: usize) -> Vec<Step> {
+    let named = |meaning: &&str| Step::from_name(meaning.strip_prefix("step-")?);
+    let salts = sentence.of(at, "salting-").is_some_and(|how| how != "none").then_some(Step::Salt);
+    sentence.meanings(at).iter().filter_map(named).chain(salts).collect()
 }
 
 /// The job whose owner is asked for: "who's salting?", "who carves". Nothing else is said.

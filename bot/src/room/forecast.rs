@@ -319,25 +319,34 @@ impl Foresight {
         let last =
             self.readings.iter().rev().find_map(|reading| Some((reading, of(reading).filter(|_| counts(reading))?)));
         let since = |reading: &Reading| self.now - (self.on + reading.at);
-        let Some((reading, read)) = last.filter(|(reading, _)| since(reading) <= LATELY) else { return now };
+        let below = in_fahrenheit(super::target()) - 1.0;
+        let Some((reading, read)) = last.filter(|(reading, _)| since(reading) <= LATELY) else {
+            let most = last.map_or(below, |(_, read)| below.max(in_fahrenheit(read)));
+            return fahrenheit(in_fahrenheit(now).min(most));
+        };
         let (read, may) = (in_fahrenheit(read), QUICK_F * (since(reading) - ONE_LOOK).as_seconds_f64().max(0.0) / 60.0);
         let least = if self.falling().is_some() { read - may } else { read };
         // That it is at its target nobody knows before it was read there.
-        let most = (read + may).min((in_fahrenheit(super::target()) - 1.0).max(read));
+        let most = (read + may).min(below.max(read));
         fahrenheit(in_fahrenheit(now).clamp(least, most))
     }
 
     /// Why the interval is as wide as it is.
     fn doubts(&self) -> impl Iterator<Item = Text> + '_ {
-        // Before the first reading nobody has missed one, wide as the interval is for it.
-        let first = self.readings.iter().find(|reading| reading.breast.or(reading.thigh).is_some());
-        let first = first.map(|reading| reading.at.num_minutes());
+        // Before the first reading nobody has missed one, and what an older gap leaves of itself behind newer readings is no news.
+        let read = self.readings.iter().filter(|reading| reading.breast.or(reading.thigh).is_some());
+        let read: Vec<TimeDelta> = read.map(|reading| reading.at).chain([self.now - self.on]).collect();
+        let newest = read.windows(2).rev().take(2).filter_map(|pair| Some(*pair.get(1)? - *pair.first()?));
+        let missed = newest.max().filter(|gap| *gap > heat::LONG_GAP);
         let told = move |doubt: &&Doubt| match doubt {
             Doubt::NoReadings | Doubt::Endless => false,
-            Doubt::Gap(length) => Some(length.num_minutes()) != first,
+            Doubt::Gap(_) => missed.is_some(),
             _ => true,
         };
-        self.outlook.doubts.iter().filter(told).map(why_wide)
+        self.outlook.doubts.iter().filter(told).map(move |doubt| match (doubt, missed) {
+            (Doubt::Gap(_), Some(gap)) => why_wide(&Doubt::Gap(gap)),
+            _ => why_wide(doubt),
+        })
     }
 }
 

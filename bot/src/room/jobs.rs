@@ -483,20 +483,6 @@ pub(super) fn by_step(sitting: &Sitting<'_>, step: Step, nth: Option<u8>) -> Opt
     Some(JobRef { serial: plan.serial, step, nth: job.nth })
 }
 
-/// "When do I salt it?": the hour of the job in the plan in hand. `false`: no such job is asked for, or none is ahead.
-pub(super) fn when(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    let steps = reading::asks_when_step(text, sitting.lexicon());
-    let asked = steps.clone();
-    let ahead = steps.into_iter().find_map(|step| by_step(sitting, step, None));
-    let at = ahead.and_then(|it| Some((it, sitting.room.plan.as_ref()?.job(it.step, it.nth)?.at)));
-    let Some((it, at)) = at else { return never(sitting, &asked) };
-    let text = Text::new("room-when-step")
-        .with("what", Arg::from(plan_words::step_name(it.step, it.nth)))
-        .with("when", Arg::DayClock(at));
-    sitting.answer(text);
-    true
-}
-
 /// "Who's salting?": who has it, or that nobody has. `false`: nobody is asked for.
 pub(super) fn who(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let step = reading::asks_who(text, sitting.lexicon());
@@ -527,16 +513,6 @@ pub(super) fn whose(sitting: &Sitting<'_>, it: JobRef, job: &LiveJob) -> Text {
         Some(owner) => text.with("name", name(sitting, owner)),
         None => text,
     }
-}
-
-/// A job asked for that this plan does not have: salting where nothing is salted. `false`: it was there and is over.
-fn never(sitting: &mut Sitting<'_>, asked: &[Step]) -> bool {
-    let Some(plan) = &sitting.room.plan else { return false };
-    let Some(step) = asked.first().copied().filter(|_| asked.iter().all(|step| plan.job(*step, 0).is_none())) else {
-        return false;
-    };
-    sitting.answer(Text::new("room-when-none").with("what", Arg::from(plan_words::step_name(step, 0))));
-    true
 }
 
 /// The jobs still ahead, each with a button to take it or hand it back.

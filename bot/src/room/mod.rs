@@ -40,6 +40,7 @@ mod hot_road;
 mod ice;
 mod inside;
 mod invites;
+mod job_hour;
 mod jobs;
 mod kept_hot;
 mod ladder;
@@ -437,7 +438,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if crate::reading::asks_what_is_next(text, lexicon) || crate::reading::asks_what_now(text, lexicon) {
             return board::repost(sitting);
         }
-        if jobs::when(sitting, text) || sitting.room.kind == RoomKind::Group && jobs::who(sitting, text) {
+        if job_hour::told(sitting, text, true) || sitting.room.kind == RoomKind::Group && jobs::who(sitting, text) {
             return;
         }
     }

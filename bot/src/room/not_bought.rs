@@ -129,7 +129,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     if !reading::says_not_bought(text, sitting.lexicon()) {
         return !addressed && shops(sitting, text);
     }
-    let shop = reading::read_shopping(text, &sitting.ground());
+    let shop = reading::read_job_hour(text, &sitting.ground());
     match (due, shop) {
         (true, shop) => open_again(sitting, Step::Buy, shop),
         (false, Some(_)) => {

@@ -4,7 +4,7 @@
 //! People talk to each other here: whatever might be meant for someone else is left alone.
 
 use super::state::Draft;
-use super::{RoomKind, Sitting, dishes, jobs, may, planning, readings, reports};
+use super::{RoomKind, Sitting, dishes, job_hour, jobs, may, planning, readings, reports};
 use crate::reading;
 use carvetime_core::plan::Step;
 use chrono::TimeDelta;
@@ -40,14 +40,7 @@ fn asks(sitting: &mut Sitting<'_>, text: &str) -> bool {
         readings::when(sitting);
         return true;
     }
-    let asks = text.contains(['?', '¿']) || opens(sitting, text);
-    jobs::who(sitting, text) || asks && jobs::when(sitting, text)
-}
-
-/// "What time does the bird go in": it begins as a question, and the bird is named.
-fn opens(sitting: &Sitting<'_>, text: &str) -> bool {
-    let sentence = reading::sentence::Sentence::read(text, sitting.lexicon());
-    sentence.is(0, "ask-when") && (0..sentence.len()).any(|at| sentence.of(at, "bird-").is_some())
+    jobs::who(sitting, text) || job_hour::told(sitting, text, false)
 }
 
 /// "Add mac and cheese in the oven 45 min at 350", by whoever may change the plan; "no stuffing after all", "stuffing takes 60 min".

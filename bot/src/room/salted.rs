@@ -13,6 +13,9 @@ use carvetime_core::plan::{Salting, Step};
 use carvetime_core::salt::Strength;
 use chrono::TimeDelta;
 
+/// A salting this close to the heat has no rest behind it.
+const STRAIGHT: TimeDelta = TimeDelta::hours(2);
+
 /// "Salted it", before its hour: done, or the next one salts it again. `false`: the bird is still ice, or not the one that is planned.
 pub(super) fn early(sitting: &mut Sitting<'_>, it: JobRef) -> bool {
     let (now, by) = (sitting.now, sitting.speaker());
@@ -107,8 +110,11 @@ fn by_plan(sitting: &Sitting<'_>, answer: &mut Answer) {
             return;
         }
         Some((JobState::Waiting, at)) => {
-            let text = Text::new("room-salt-then").with("salt", Arg::DayClock(at));
-            on.map(|on| text.with("on", Arg::DayClock(on)))
+            on.map(|on| {
+                // Thawed in water it goes straight on.
+                let id = if on - at < STRAIGHT { "room-salt-straight" } else { "room-salt-then" };
+                Text::new(id).with("salt", Arg::DayClock(at)).with("on", Arg::DayClock(on))
+            })
         }
         Some((JobState::Skipped { .. }, _)) | None => {
             on.map(|on| Text::new("room-salt-no-rest").with("on", Arg::DayClock(on)))

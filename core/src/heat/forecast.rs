@@ -118,8 +118,10 @@ pub struct Outlook {
     pub next_look: TimeDelta,
 }
 
-/// Minutes without a reading of the bird after which the forecast says so.
-const LONG: f64 = 60.0;
+/// The time without a reading of the bird after which the forecast says so.
+pub const LONG_GAP: TimeDelta = TimeDelta::hours(1);
+/// The same in minutes.
+const LONG: f64 = LONG_GAP.num_minutes() as f64;
 /// Biot number off the heat over that in it. Still air alone would make it less than one; fitted to the synthetic logs' carry-over it
 /// is more, for it also stands for what steams off a hot bird and for the cold inner side of a muscle, which a sphere has not.
 const OFF_THE_HEAT: f64 = 1.6;

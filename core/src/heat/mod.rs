@@ -21,6 +21,6 @@ pub mod surface;
 
 pub use doubt::{Doubt, Pace, Place, Slip, Suspect};
 pub use forecast::{
-    Cook, Outlook, Profile, Reading, STANDS, SpotOutlook, State, Unlit, facts, fit_known, forecast, forecast_with,
-    rise, suspects,
+    Cook, LONG_GAP, Outlook, Profile, Reading, STANDS, SpotOutlook, State, Unlit, facts, fit_known, forecast,
+    forecast_with, rise, suspects,
 };
