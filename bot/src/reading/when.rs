@@ -273,10 +273,20 @@ impl Clock<'_> {
             let year = today.year();
             [year, year + 1].into_iter().filter_map(|y| self.feast(name, y)).find(|day| *day >= today)
         };
-        // "1. Feiertag", "2. Weihnachtstag"
-        let dot = usize::from(self.s.mark(at + 1) == Some('.'));
-        if let Some(number) = self.s.whole(at, 1..=2).filter(|_| self.s.is(at + 1 + dot, "holiday-numbered-day")) {
-            return spot(feast(if number == 1 { "christmas" } else { "boxing-day" })?, at + 1 + dot);
+        // "1. Feiertag", "2. Weihnachtstag", "2nd day of Christmas"
+        let sign = usize::from(self.s.mark(at + 1) == Some('.') || self.s.is(at + 1, "ordinal"));
+        if let Some(number) = self.s.whole(at, 1..=2).filter(|_| self.s.is(at + 1 + sign, "holiday-numbered-day")) {
+            return spot(feast(if number == 1 { "christmas" } else { "boxing-day" })?, at + 1 + sign);
+        }
+        // "The day after Thanksgiving", "na véspera do Natal"
+        let beside = if self.s.is(at, "feast-eve") { Some(-1) } else { self.s.is(at, "feast-after").then_some(1) };
+        if let Some(days) = beside {
+            let article = usize::from(self.s.is(at + 1, "on") || self.s.is(at + 1, "number-of"));
+            let name = self.s.of(at + 1 + article, "holiday-")?;
+            // The feast itself may be today, and the day after it still to come.
+            let year = today.year();
+            let mut days = (year - 1..=year + 1).filter_map(|y| Some(later(self.feast(name, y)?, days)));
+            return spot(days.find(|day| *day >= today)?, at + 1 + article);
         }
         if let Some(name) = self.s.of(at, "holiday-") {
             return spot(feast(name)?, at);
@@ -445,9 +455,13 @@ impl Clock<'_> {
             "christmas" => NaiveDate::from_ymd_opt(year, 12, 25),
             "boxing-day" => NaiveDate::from_ymd_opt(year, 12, 26),
             "christmas-eve" => NaiveDate::from_ymd_opt(year, 12, 24),
+            "before-christmas-eve" => NaiveDate::from_ymd_opt(year, 12, 23),
             "new-year" => NaiveDate::from_ymd_opt(year, 1, 1),
             "new-year-eve" => NaiveDate::from_ymd_opt(year, 12, 31),
             "easter" => easter(year),
+            "easter-monday" => easter(year).map(|sunday| later(sunday, 1)),
+            "epiphany" => NaiveDate::from_ymd_opt(year, 1, 6),
+            "martin" => NaiveDate::from_ymd_opt(year, 11, 11),
             _ => None,
         }
     }
