@@ -244,6 +244,20 @@ ask-oven-low = Nein: Geflügel braucht einen Ofen mit { $limit } oder mehr, sage
 ask-oven-fits = Ja, { $at } passt. Die Lebensmittelbehörden verlangen für Geflügel { $limit } oder mehr.
 ask-oven = Stell den Ofen auf { $limit } oder mehr: das sagen die Lebensmittelbehörden für Geflügel.
 ask-oven-smoker = Ein Smoker läuft bei { $low } bis { $high }, mit ganz aufgetautem Vogel.
+ask-off-dial-at = { $side ->
+    [cold] Ihm fehlen { $by }: für { $setting } stell ihn auf { $dial }.
+   *[hot] Er heizt { $by } zu heiß: für { $setting } stell ihn auf { $dial }.
+}
+ask-off-dial-by = { $side ->
+    [cold] Ihm fehlen { $by }: stell ihn um so viel höher, als es sein soll.
+   *[hot] Er heizt { $by } zu heiß: stell ihn um so viel niedriger, als es sein soll.
+}
+ask-off-dial = { $side ->
+    [cold] Dann stell ihn höher, um so viel wie ihm fehlt.
+    [hot] Dann stell ihn niedriger, um so viel wie er zu heiß ist.
+   *[some] Heizt er zu heiß, stell ihn um so viel niedriger; zu kalt, um so viel höher.
+}
+ask-off-dial-thermometer = Ein Ofenthermometer neben dem Vogel sagt, wie viel es ist. Gib ihm 20 Min.: jeder Ofen schwankt.
 ask-hold = Halt ihn bei { $hot } oder mehr; darunter höchstens { $limit }, dann in den Kühlschrank.
 ask-wash = Nein, nicht waschen: bei { $share } % derer, die es taten, waren danach Keime in der Spüle. Trocken tupfen, Hände 20 s waschen.
 ask-counter-thaw = Nie auf der Arbeitsplatte, auch nicht in warmem Wasser: außen verdirbt er, während innen noch Eis ist. Kühlschrank, oder kaltes Wasser, alle { $every } gewechselt.

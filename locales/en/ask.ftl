@@ -249,6 +249,21 @@ ask-oven-low = No: poultry wants an oven at { $limit } or hotter, say food-safet
 ask-oven-fits = Yes, { $at } is fine. Food-safety authorities ask for { $limit } or hotter for poultry.
 ask-oven = Set the oven to { $limit } or hotter: that is what food-safety authorities say for poultry.
 ask-oven-smoker = A smoker runs at { $low } to { $high }, with the bird thawed through.
+# How far an oven is from its dial. $side: too hot, too cold, or nobody said which. $by is a difference: "25 °F". Both lines stand in one message.
+ask-off-dial-at = { $side ->
+    [cold] It runs { $by } cold: for { $setting }, set the dial to { $dial }.
+   *[hot] It runs { $by } hot: for { $setting }, set the dial to { $dial }.
+}
+ask-off-dial-by = { $side ->
+    [cold] It runs { $by } cold: set it that much higher than it should be.
+   *[hot] It runs { $by } hot: set it that much lower than it should be.
+}
+ask-off-dial = { $side ->
+    [cold] Then set it higher, by as much as it falls short.
+    [hot] Then set it lower, by as much as it runs over.
+   *[some] If it runs hot, set it that much lower; if cold, that much higher.
+}
+ask-off-dial-thermometer = An oven thermometer next to the bird tells how far it’s off. Give it 20 min: every oven swings.
 ask-hold = Keep it at { $hot } or hotter; under that, { $limit } at most, then into the fridge.
 ask-wash = No, don't wash it: of people who did, { $share } % had bacteria in the sink afterwards. Pat it dry, wash your hands 20 s.
 ask-counter-thaw = Never on the counter, nor in warm water: the outside spoils while the middle is ice. Fridge, or cold water changed every { $every }.

@@ -249,6 +249,20 @@ ask-oven-low = No: las autoridades piden para aves un horno a { $limit } o más.
 ask-oven-fits = Sí, { $at } va bien. Las autoridades piden para aves { $limit } o más.
 ask-oven = Pon el horno a { $limit } o más: es lo que piden las autoridades para aves.
 ask-oven-smoker = Un ahumador va de { $low } a { $high }, con el ave descongelada del todo.
+ask-off-dial-at = { $side ->
+    [cold] Se queda { $by } por debajo: para { $setting }, pon el mando a { $dial }.
+   *[hot] Se pasa { $by }: para { $setting }, pon el mando a { $dial }.
+}
+ask-off-dial-by = { $side ->
+    [cold] Se queda { $by } por debajo: ponlo esa diferencia más alto de lo que toca.
+   *[hot] Se pasa { $by }: ponlo esa diferencia más bajo de lo que toca.
+}
+ask-off-dial = { $side ->
+    [cold] Entonces ponlo más alto, tanto como le falta.
+    [hot] Entonces ponlo más bajo, tanto como se pasa.
+   *[some] Si calienta de más, ponlo esa diferencia más bajo; si de menos, más alto.
+}
+ask-off-dial-thermometer = Un termómetro de horno junto al ave dice cuánto se desvía. Dale 20 min: todos los hornos oscilan.
 ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego { -fridge(form: "to") }.
 ask-wash = No la laves: de quienes la lavaron, el { $share } % acabó con bacterias en el fregadero. Sécala y lávate las manos 20 s.
 ask-counter-thaw = Nunca en { -counter } ni en agua tibia: por fuera se estropea y por dentro sigue helada. { -fridge(form: "Title") }, o agua fría cambiada cada { $every }.

@@ -245,6 +245,20 @@ ask-oven-low = Non : la volaille veut un four à { $limit } ou plus, disent les
 ask-oven-fits = Oui, { $at } convient. Les autorités sanitaires demandent { $limit } ou plus pour la volaille.
 ask-oven = Règle le four à { $limit } ou plus : c’est ce que disent les autorités sanitaires pour la volaille.
 ask-oven-smoker = Un fumoir tourne entre { $low } et { $high }, avec une volaille décongelée à cœur.
+ask-off-dial-at = { $side ->
+    [cold] Il lui manque { $by } : pour { $setting }, règle-le sur { $dial }.
+   *[hot] Il chauffe { $by } de trop : pour { $setting }, règle-le sur { $dial }.
+}
+ask-off-dial-by = { $side ->
+    [cold] Il lui manque { $by } : règle-le d’autant plus haut que prévu.
+   *[hot] Il chauffe { $by } de trop : règle-le d’autant plus bas que prévu.
+}
+ask-off-dial = { $side ->
+    [cold] Alors règle-le plus haut, d’autant qu’il lui manque.
+    [hot] Alors règle-le plus bas, d’autant qu’il chauffe de trop.
+   *[some] S’il chauffe trop, règle-le d’autant plus bas ; pas assez, d’autant plus haut.
+}
+ask-off-dial-thermometer = Un thermomètre de four à côté de la volaille dit de combien. Laisse-lui 20 min : tous les fours oscillent.
 ask-hold = Garde à { $hot } ou plus ; en dessous, { $limit } au plus, puis au frigo.
 ask-wash = Non, ne la lave pas : chez ceux qui l’ont fait, { $share } % avaient ensuite des bactéries dans l’évier. Éponge-la, lave-toi les mains 20 s.
 ask-counter-thaw = Jamais sur { -counter }, ni dans l’eau tiède : l’extérieur se gâte pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every }.

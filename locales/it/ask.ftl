@@ -253,6 +253,20 @@ ask-oven-low = No: per il pollame serve un forno a { $limit } o più, dicono le 
 ask-oven-fits = Sì, { $at } va bene. Per il pollame le autorità chiedono { $limit } o più.
 ask-oven = Imposta il forno a { $limit } o più: è quello che dicono per il pollame le autorità per la sicurezza alimentare.
 ask-oven-smoker = Un affumicatore lavora da { $low } a { $high }, con il volatile scongelato fino al cuore.
+ask-off-dial-at = { $side ->
+    [cold] Gli mancano { $by }: per { $setting }, mettilo a { $dial }.
+   *[hot] Scalda { $by } di troppo: per { $setting }, mettilo a { $dial }.
+}
+ask-off-dial-by = { $side ->
+    [cold] Gli mancano { $by }: mettilo più alto di altrettanto.
+   *[hot] Scalda { $by } di troppo: mettilo più basso di altrettanto.
+}
+ask-off-dial = { $side ->
+    [cold] Allora mettilo più alto, di quanto gli manca.
+    [hot] Allora mettilo più basso, di quanto scalda di troppo.
+   *[some] Se scalda troppo, mettilo più basso di altrettanto; se poco, più alto.
+}
+ask-off-dial-thermometer = Un termometro da forno accanto al volatile dice di quanto. Dagli 20 min: ogni forno oscilla.
 ask-hold = Tienilo a { $hot } o più; sotto, { $limit } al massimo, poi in frigo.
 ask-wash = No, non lavarlo: tra chi l’ha fatto, il { $share } % aveva poi batteri nel lavello. Asciugalo tamponando, e lavati le mani per 20 s.
 ask-counter-thaw = Mai sul piano di lavoro, né in acqua calda: l’esterno si guasta mentre il cuore è ghiaccio. In frigo, o in acqua fredda cambiata ogni { $every }.

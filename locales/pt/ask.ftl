@@ -250,6 +250,20 @@ ask-oven-low = Não: ave pede forno a { $limit } ou mais, dizem as autoridades s
 ask-oven-fits = Sim, { $at } serve. As autoridades sanitárias pedem { $limit } ou mais para aves.
 ask-oven = Ponha o forno a { $limit } ou mais: é o que as autoridades sanitárias dizem para aves.
 ask-oven-smoker = Um defumador vai de { $low } a { $high }, com a ave toda descongelada.
+ask-off-dial-at = { $side ->
+    [cold] Ele fica { $by } abaixo: para { $setting }, coloque o botão em { $dial }.
+   *[hot] Ele passa { $by }: para { $setting }, coloque o botão em { $dial }.
+}
+ask-off-dial-by = { $side ->
+    [cold] Ele fica { $by } abaixo: ajuste essa diferença para cima.
+   *[hot] Ele passa { $by }: ajuste essa diferença para baixo.
+}
+ask-off-dial = { $side ->
+    [cold] Então coloque mais alto, o tanto que falta.
+    [hot] Então coloque mais baixo, o tanto que passa.
+   *[some] Se esquenta a mais, ajuste essa diferença para baixo; se a menos, para cima.
+}
+ask-off-dial-thermometer = Um termômetro de forno ao lado da ave mostra a diferença. Espere 20 min: todo forno oscila.
 ask-hold = Mantenha a { $hot } ou mais; abaixo disso, no máximo { $limit }, e depois geladeira.
 ask-wash = Não, não lave: de quem lavou, { $share } % ficaram com bactérias na pia. Seque com papel, lave as mãos 20 s.
 ask-counter-thaw = Nunca na bancada, nem em água morna: por fora estraga enquanto o meio ainda é gelo. Geladeira, ou água fria trocada a cada { $every }.

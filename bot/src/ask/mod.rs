@@ -11,6 +11,7 @@ mod convert;
 mod emergency;
 mod habit;
 mod line;
+mod off_dial;
 mod oversalt;
 mod question;
 mod read;
@@ -32,6 +33,7 @@ use crate::reading::{Ground, WarmThaw};
 use crate::words::{Reader, UnitSystem};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::{SpoonSystem, Temperature};
+use carvetime_core::roast::Heat;
 use carvetime_core::safety::Jurisdiction;
 use carvetime_core::salt::OwnSalt;
 use chrono_tz::Tz;
@@ -49,6 +51,8 @@ pub struct Asker {
     pub own_salt: Option<OwnSalt>,
     /// What their fridge's thermometer shows, where they told.
     pub fridge: Option<Temperature>,
+    /// What the bird is roasted at, where that is planned.
+    pub heat: Option<Heat>,
     /// Whose food-safety rules.
     pub jurisdiction: Jurisdiction,
     /// The fire service's number, where it is known.
@@ -71,6 +75,7 @@ impl Asker {
             spoons: reader.spoons,
             own_salt: None,
             fridge: None,
+            heat: None,
             jurisdiction: jurisdiction(&reader.locale),
             emergency: emergency::number(reader.zone, &reader.locale),
         }
@@ -124,6 +129,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         }
         Question::SafeTemperature { stuffing, colour } => safety::safe_temperature(*stuffing, *colour, asker),
         Question::OvenTemperature { setting, smoker } => safety::oven(*setting, *smoker),
+        Question::OffDial(told) => off_dial::answer(told, asker),
         Question::Stand => safety::stand(),
         Question::Refreeze => safety::refreeze(),
         Question::LeftOut { ahead, span, air } => safety::left_out(*ahead, *span, *air),

@@ -1,7 +1,7 @@
 //! What can be asked. Gaps are open fields: the answer asks for what matters.
 
 use super::Advice;
-use crate::reading::{Peril, Unwell, WarmThaw};
+use crate::reading::{OffDial, Peril, Unwell, WarmThaw};
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
 use carvetime_core::quantity::{Amount, Mass, SpoonSystem, Temperature, Unit, Volume};
@@ -157,6 +157,8 @@ pub enum Question {
         /// A smoker was spoken of.
         smoker: bool,
     },
+    /// What to do about an oven that is off its dial.
+    OffDial(OffDial),
     /// How long it stands before carving.
     Stand,
     /// Whether it may be frozen again.
@@ -273,7 +275,7 @@ impl Question {
             Self::ComeUp { .. } => "come-up",
             Self::Lethality { .. } => "lethality",
             Self::SafeTemperature { .. } => "safe-temp",
-            Self::OvenTemperature { .. } => "oven-temp",
+            Self::OvenTemperature { .. } | Self::OffDial(_) => "oven-temp",
             Self::Stand => "stand",
             Self::Refreeze => "refreeze",
             Self::LeftOut { .. } => "left-out",

@@ -9,8 +9,8 @@ use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit, oversalt, usual_grain};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Lean, Problem, Told, When, Wish, last_at, read_peril, read_unwell, read_warm_thaw, read_when, read_wish, shared,
-    sits_somewhere,
+    Lean, Problem, Told, When, Wish, last_at, read_off_dial, read_peril, read_unwell, read_warm_thaw, read_when,
+    read_wish, shared, sits_somewhere,
 };
 use crate::words::{Text, UnitSystem};
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
@@ -80,6 +80,11 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     }
     let sentence = Sentence::read(&text, asker.ground.lexicon);
     let (wish, problems) = read_wish(&text, &asker.ground);
+    // "Runs 25 hot, 14 lb bird for 8": a dinner told of comes first.
+    let dinner = wish.mass_g.is_some() || wish.adults.is_some();
+    if let Some(told) = read_off_dial(&text, asker.ground.lexicon).filter(|_| !dinner) {
+        return Ok(Question::OffDial(told));
+    }
     let asked = Asked { s: &sentence, wish: &wish, asker };
     let wrong =
         problems.into_iter().find(|p| matches!(p, Problem::Mass(_) | Problem::Guests(_) | Problem::Solution(_)));

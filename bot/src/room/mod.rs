@@ -56,6 +56,7 @@ mod new_bird;
 mod no_heat;
 mod not_bought;
 mod not_lit;
+mod off_dial;
 mod offered;
 mod offering;
 mod order;
@@ -348,7 +349,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     {
         return;
     }
-    if !edited && not_lit::told(sitting, text) {
+    if !edited && (not_lit::told(sitting, text) || off_dial::told(sitting, text, addressed)) {
         return;
     }
     if !edited && (air::was_otherwise(sitting, text) || heat::sets_heat(sitting, text)) {

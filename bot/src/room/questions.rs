@@ -7,8 +7,8 @@ use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, air, amend, dose, help, kept_hot, new_bird, order, own_kitchen, plan_words, salted,
-    spoiled, stood_out,
+    PersonId, RoomKind, Sitting, air, amend, dose, help, kept_hot, new_bird, off_dial, order, own_kitchen, plan_words,
+    salted, spoiled, stood_out,
 };
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
@@ -166,6 +166,7 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
             Question::Unwell(_)
             | Question::WarmThaw(_)
             | Question::Keeps { age: None, .. }
+            | Question::OffDial(_)
             | Question::Stuffing
             | Question::Wash
             | Question::HoldHot
@@ -589,6 +590,11 @@ pub(super) fn sources(sitting: &mut Sitting<'_>, who: PersonId) {
     sitting.answer(Text::new("room-sources")).lines(lines);
 }
 
+/// Answers as if it had been asked for.
+pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
+    answer(sitting, text);
+}
+
 /// The question was asked in the language it is read in again.
 fn hear_again(sitting: &mut Sitting<'_>, who: PersonId) {
     if let Some(text) = sitting.room.questions.get(&who).cloned() {
@@ -608,6 +614,7 @@ fn asker(sitting: &Sitting<'_>) -> Asker {
     let own = person.and_then(|person| person.own_salt);
     let mut asker = Asker::of_reader(&sitting.reader());
     asker.fridge = person.and_then(own_kitchen::fridge);
+    asker.heat = off_dial::heat(sitting);
     asker.own_salt = own.and_then(|own| salt::OwnSalt::new(None, own.grams_per_ml).ok());
     asker
 }
