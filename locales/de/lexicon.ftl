@@ -75,6 +75,7 @@ lexicon-minus = minus
 
 ## Einheiten
 lexicon-unit-pound = lb, lbs, pound
+lexicon-unit-metric-pound = pfund, pfd, pfünder
 lexicon-unit-ounce = oz, unze
 lexicon-unit-gram = g, gr, gramm
 lexicon-unit-kilogram = kg, kilo, kilogramm

@@ -58,6 +58,8 @@ lexicon-minus = minus, negative
 
 ## Units
 lexicon-unit-pound = lb, lbs, pound, pounds, pounder
+# A pound of 500 g (German Pfund, French livre). In Canada, and where people weigh in pounds, these are the pound of 453.6 g.
+lexicon-unit-metric-pound = { "" }
 lexicon-unit-ounce = oz, ounce, ounces
 lexicon-unit-gram = g, gr, gram, grams, gramme
 lexicon-unit-kilogram = kg, kgs, kilo, kilos, kilogram, kilogramme

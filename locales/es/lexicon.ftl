@@ -59,6 +59,7 @@ lexicon-minus = menos
 
 ## Unidades
 lexicon-unit-pound = lb, lbs, libra
+lexicon-unit-metric-pound = { "" }
 lexicon-unit-ounce = oz, onza
 lexicon-unit-gram = g, gr, gramo
 lexicon-unit-kilogram = kg, kgs, kilo, kilogramo

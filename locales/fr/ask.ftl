@@ -62,6 +62,10 @@ ask-amount = { $unit ->
     [gram] { $n } g
     [kilogram] { $n } kg
     [pound] { $n } lb
+    [metric-pound] { $n ->
+        [one] { $n } livre
+       *[other] { $n } livres
+    }
     [ounce] { $n } oz
     [stick] { $n ->
         [one] { $n } bâton de beurre

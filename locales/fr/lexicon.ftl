@@ -60,7 +60,8 @@ lexicon-number-to = à, jusqu'à
 lexicon-minus = moins
 
 ## Unités
-lexicon-unit-pound = lb, lbs, livre
+lexicon-unit-pound = lb, lbs
+lexicon-unit-metric-pound = livre
 lexicon-unit-ounce = oz, once
 lexicon-unit-gram = g, gr, gramme
 lexicon-unit-kilogram = kg, kgs, kilo, kilogramme

@@ -63,6 +63,7 @@ ask-amount = { $unit ->
     [gram] { $n } g
     [kilogram] { $n } kg
     [pound] { $n } lb
+    [metric-pound] { $n } × 500 g
     [ounce] { $n } oz
     [stick] { $n ->
         [one] { $n } panetto americano di burro

@@ -149,6 +149,7 @@ lexicon-minus = meno
 
 ## Unità
 lexicon-unit-pound = lb, lbs, libbra, libbre
+lexicon-unit-metric-pound = { "" }
 lexicon-unit-ounce = oz, oncia, once
 lexicon-unit-gram = g, gr, grammo, grammi
 lexicon-unit-kilogram = kg, kgs, chilo, chili, kilo, kili, chilogrammo, chilogrammi, kilogrammi

@@ -62,6 +62,7 @@ ask-amount = { $unit ->
     [gram] { $n } g
     [kilogram] { $n } kg
     [pound] { $n } lb
+    [metric-pound] { $n } × 500 g
     [ounce] { $n } oz
     [stick] { $n ->
         [one] { $n } tablete americano de manteiga

@@ -59,6 +59,7 @@ lexicon-minus = menos
 
 ## Unidades
 lexicon-unit-pound = lb, lbs, libra
+lexicon-unit-metric-pound = { "" }
 lexicon-unit-ounce = oz, onça
 lexicon-unit-gram = g, gr, grama
 lexicon-unit-kilogram = kg, kgs, quilo, kilo, quilograma

@@ -172,6 +172,7 @@ pub(super) fn symbol(unit: Unit) -> &'static str {
         Unit::Gram => "g",
         Unit::Kilogram => "kg",
         Unit::Pound => "lb",
+        Unit::MetricPound => "500 g",
         Unit::Ounce => "oz",
         Unit::Stick => "stick",
         Unit::Pinch => "pinch",

@@ -115,7 +115,7 @@ fn butter_in(amount: &Amount, to: Unit, asker: &Asker) -> Option<f64> {
 /// The unit the other half of the world would use.
 fn other_half(unit: Unit) -> Unit {
     match unit {
-        Unit::Pound => Unit::Kilogram,
+        Unit::Pound | Unit::MetricPound => Unit::Kilogram,
         Unit::Kilogram => Unit::Pound,
         Unit::Gram | Unit::Milligram => Unit::Ounce,
         Unit::Ounce | Unit::Stick => Unit::Gram,

@@ -460,8 +460,8 @@ impl Asked<'_> {
         let brine = self.has("salting-wet") && !self.has("salting-dry");
         let per = self.per_unit();
         if (self.has("salt-any") || one.is_some()) && !brine && self.wish.solution_percent.is_none() {
-            if let Some(unit @ (Unit::Pound | Unit::Kilogram)) = per {
-                return Some(Question::SaltPer { kilogram: unit == Unit::Kilogram, salt: one });
+            if let Some(unit @ (Unit::Pound | Unit::MetricPound | Unit::Kilogram)) = per {
+                return Some(Question::SaltPer { kilogram: unit != Unit::Pound, salt: one });
             }
             // "How many grams is a tablespoon of salt": of which salt was not said.
             let spoon = amount.filter(|(_, amount)| amount.measure() == Some(Measure::Volume) && !about_bird);
@@ -504,7 +504,7 @@ impl Asked<'_> {
         }
         if let (Some(salt), Some((_, amount)), false) = (one, amount, about_bird) {
             // Pounds of salt are a bird's weight told beside a salt.
-            let heavy = matches!(amount.unit(), Some(Unit::Pound | Unit::Kilogram));
+            let heavy = matches!(amount.unit(), Some(Unit::Pound | Unit::MetricPound | Unit::Kilogram));
             let of_bird = heavy && (self.has("ask-how-much") || self.weighs_a_bird());
             if !of_bird {
                 return Some(Question::SaltWeigh { amount: amount.clone(), salt });
@@ -996,7 +996,7 @@ impl Asked<'_> {
     /// "How long per kilo at 180": a weight's unit without its number.
     fn asks_time_by_weight(&self) -> bool {
         let unit = |at: usize| self.s.of(at, "unit-").and_then(Unit::from_name);
-        let bare = |at: usize| matches!(unit(at), Some(Unit::Pound | Unit::Kilogram));
+        let bare = |at: usize| matches!(unit(at), Some(Unit::Pound | Unit::MetricPound | Unit::Kilogram));
         let other = self.any(&["salt-any", "salting-dry", "salting-wet", "ask-thaw", "step-thaw", "ask-keep"]);
         self.has("ask-how-long") && !other && (self.places().any(bare) || self.per_unit().is_some())
     }

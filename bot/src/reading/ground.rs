@@ -21,7 +21,11 @@ pub struct Ground {
 impl Ground {
     /// The ground for a language tag.
     pub fn new(tag: &str, metric: bool, zone: Tz, now: Moment) -> Self {
-        Self { lexicon: Lexicon::of(tag), metric, zone, now }
+        let lexicon = Lexicon::of(tag);
+        // A Pfund is 500 g, a livre too; where people weigh in pounds, and in French in Canada, it is a pound.
+        let pounds = !metric || lexicon.language() == "fr" && super::when::in_canada(zone);
+        let lexicon = Lexicon::in_pounds(lexicon.language()).filter(|_| pounds).unwrap_or(lexicon);
+        Self { lexicon, metric, zone, now }
     }
 
     /// The kitchen's date.

@@ -58,6 +58,15 @@ const SETTINGS: [&str; 5] = ["date-order", "decimal-comma", "elisions", "endings
 const ELSEWHERE: [&str; 7] =
     ["misread", "other-kitchen", "sits-people", "unwell-after", "unwell-frail", "unwell-overate", "unwell-queasy"];
 
+/// What a language's own word for a pound weighs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Weighs {
+    /// 500 g.
+    Metric,
+    /// The avoirdupois pound.
+    Pounds,
+}
+
 /// A phrase without its first word.
 #[derive(Debug)]
 struct Phrase {
@@ -100,14 +109,17 @@ impl PartialEq for Lexicon {
 impl Lexicon {
     /// The lexicon for an IETF tag. A language without one gets English; `en` outside the US reads dates day first.
     pub fn of(tag: &str) -> &'static Self {
-        static EN: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", false));
-        static EN_DAY_FIRST: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", true));
+        static EN: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", false, Weighs::Metric));
+        static EN_DAY_FIRST: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", true, Weighs::Metric));
         static OTHERS: LazyLock<BTreeMap<&'static str, Lexicon>> = LazyLock::new(|| {
             let others = locales::languages().into_iter().filter(|language| *language != "en");
-            others.map(|language| (language, Lexicon::parse(language, false))).collect()
+            others.map(|language| (language, Lexicon::parse(language, false, Weighs::Metric))).collect()
         });
         let mut parts = tag.split(['-', '_', '.', '@']);
         let language = parts.next().unwrap_or_default();
+        if language.eq_ignore_ascii_case("fr") && parts.clone().any(|part| part.eq_ignore_ascii_case("ca")) {
+            return Self::in_pounds("fr").unwrap_or(&EN);
+        }
         if let Some((_, lexicon)) = OTHERS.iter().find(|(known, _)| known.eq_ignore_ascii_case(language)) {
             return lexicon;
         }
@@ -117,9 +129,22 @@ impl Lexicon {
         if abroad { &EN_DAY_FIRST } else { &EN }
     }
 
+    /// The lexicon of a language whose own pound is elsewhere 500 g, for those who mean the avoirdupois pound by it.
+    pub(super) fn in_pounds(language: &str) -> Option<&'static Self> {
+        static DE: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("de", false, Weighs::Pounds));
+        static FR: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("fr", false, Weighs::Pounds));
+        match language {
+            "de" => Some(&DE),
+            "fr" => Some(&FR),
+            _ => None,
+        }
+    }
+
     /// Reads the words of every language before a text asks for them.
     pub fn read_all() {
-        locales::languages().into_iter().for_each(|language| _ = Self::of(language));
+        for language in locales::languages() {
+            let _ = (Self::of(language), Self::in_pounds(language));
+        }
     }
 
     /// Two-letter language the words are in.
@@ -142,8 +167,12 @@ impl Lexicon {
         self.half_before
     }
 
-    fn parse(language: &'static str, day_first: bool) -> Self {
-        let own = entries(language);
+    fn parse(language: &'static str, day_first: bool, weighs: Weighs) -> Self {
+        let mut own = entries(language);
+        if weighs == Weighs::Pounds {
+            let words = own.remove("unit-metric-pound").unwrap_or_default();
+            own.entry("unit-pound".to_owned()).or_default().extend(words);
+        }
         let endings: Vec<&'static str> = own.get("endings").into_iter().flatten().map(|end| leak(end)).collect();
         let elisions: Vec<&'static str> =
             own.get("elisions").into_iter().flatten().map(|word| leak(&fold(word))).collect();

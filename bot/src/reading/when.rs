@@ -742,7 +742,7 @@ fn free(taken: &[bool], at: usize) -> bool {
 }
 
 /// Zones whose Thanksgiving is the second Monday of October.
-fn in_canada(zone: chrono_tz::Tz) -> bool {
+pub(super) fn in_canada(zone: chrono_tz::Tz) -> bool {
     const ZONES: [&str; 14] = [
         "America/Toronto",
         "America/Vancouver",

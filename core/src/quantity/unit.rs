@@ -16,6 +16,8 @@ pub enum Unit {
     Kilogram,
     /// Avoirdupois pound.
     Pound,
+    /// Pound of 500 g, as German `Pfund` and French `livre` are meant in a kitchen (common practice, no source).
+    MetricPound,
     /// Avoirdupois ounce.
     Ounce,
     /// Stick of butter: 113 g, or half a US cup.
@@ -63,7 +65,7 @@ pub enum Unit {
 }
 
 names!(Unit {
-    Milligram => "milligram", Gram => "gram", Kilogram => "kilogram", Pound => "pound", Ounce => "ounce", Stick => "stick",
+    Milligram => "milligram", Gram => "gram", Kilogram => "kilogram", Pound => "pound", MetricPound => "metric-pound", Ounce => "ounce", Stick => "stick",
     Pinch => "pinch", Teaspoon => "teaspoon", Tablespoon => "tablespoon", Cup => "cup", FluidOunce => "fluid-ounce",
     Pint => "pint", Quart => "quart", Gallon => "gallon", Milliliter => "milliliter", Liter => "liter",
     Fahrenheit => "fahrenheit", Celsius => "celsius", Degree => "degree", GasMark => "gas-mark", Thermostat => "thermostat",
@@ -104,7 +106,7 @@ impl Unit {
     /// What it measures.
     pub fn measure(self) -> Measure {
         match self {
-            Self::Milligram | Self::Gram | Self::Kilogram | Self::Pound | Self::Ounce => Measure::Mass,
+            Self::Milligram | Self::Gram | Self::Kilogram | Self::Pound | Self::MetricPound | Self::Ounce => Measure::Mass,
             Self::Stick => Measure::Stick,
             Self::Pinch
             | Self::Teaspoon
@@ -129,6 +131,7 @@ impl Unit {
             Self::Gram => 1.0,
             Self::Kilogram => 1000.0,
             Self::Pound => 453.592_37,
+            Self::MetricPound => 500.0,
             Self::Ounce => 453.592_37 / 16.0,
             Self::Stick => STICK_G,
             _ => return None,
@@ -184,6 +187,7 @@ impl Unit {
         const CHAINS: &[&[Unit]] = &[
             &[U::Pound, U::Ounce],
             &[U::Kilogram, U::Gram, U::Milligram],
+            &[U::MetricPound, U::Gram],
             &[U::Liter, U::Milliliter],
             &[U::Gallon, U::Quart, U::Pint, U::Cup, U::FluidOunce, U::Tablespoon, U::Teaspoon, U::Pinch],
             &[U::Day, U::Hour, U::Minute, U::Second],
