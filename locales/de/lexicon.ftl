@@ -190,7 +190,7 @@ lexicon-basted = selbstbegießend, injiziert, gespritzt, schon gespritzt
 lexicon-salted-already = vorgesalzen, schon gesalzen, bereits gesalzen, ist schon gesalzen, koscheres geflügel, gewürzt gekauft, vorgewürzt, schon vorgesalzen, bereits vorgesalzen, schon gelakt, schon eingelegt, schon in lake, vorgelakt, gesalzen gekauft
 
 ## Wer isst
-lexicon-people = person, leute, gast, gäste, mann, esser, mäuler, portion, am tisch, teller, köpfe
+lexicon-people = person, leute, gast, gäste, mann, esser, mäuler, portion, am tisch, teller, köpfe, pers, pax, mitesser, hungrige, nasen
 lexicon-adults = erwachsene
 lexicon-children = kind, kleinkind
 lexicon-among = davon, darunter, inklusive, inkl, einschließlich, von denen, von ihnen
@@ -542,7 +542,7 @@ lexicon-talk-cant-because = weil, da, denn, ich habe, ich hab, ich bin, meine, m
 lexicon-talk-party-leaves = kommt nicht, kommen nicht, kommt doch nicht, kommen doch nicht, kommt leider nicht, kommen leider nicht, kann nicht kommen, können nicht kommen, kann leider nicht kommen, können leider nicht kommen, kann doch nicht kommen, kann nicht, können nicht, schafft es nicht, schaffen es nicht, schaffts nicht, ist nicht dabei, sind nicht dabei, ist doch nicht dabei, hat abgesagt, haben abgesagt, sagt ab, sagen ab, fällt aus, fallen aus
 lexicon-talk-party-joins = kommt auch, kommen auch, kommt auch mit, kommen auch mit, kommt mit, kommen mit, kommt doch, kommen doch, kommt noch dazu, kommen noch dazu, kommt dazu, kommen dazu, ist auch dabei, sind auch dabei, ist doch dabei, sind doch dabei
 lexicon-talk-party-tail = zum essen, doch, dieses jahr, diesmal, auch nicht, auch, leider, schade, mit, jetzt, an weihnachten, also
-lexicon-talk-party-lead = sieht so aus, anscheinend, übrigens, info, schlechte nachricht, gute nachricht, offenbar, und, also
+lexicon-talk-party-lead = sieht so aus, anscheinend, übrigens, info, schlechte nachricht, gute nachricht, offenbar, und, also, ja, jo, ok, okay, super, prima
 lexicon-talk-party-my = mein, meine, unser, unsere, dein, deine, sein, seine, ihr, ihre, der, die, das
 lexicon-talk-party-and = und, plus, oder, u
 lexicon-talk-kin = tante, onkel, oma, omi, opa, opi, mama, papa, mutter, vater, schwester, bruder, cousine, cousin, nichte, neffe, sohn, tochter, frau, mann, freundin, freund, schwiegermutter, schwiegervater, schwägerin, schwager, nachbar, nachbarin, kumpel

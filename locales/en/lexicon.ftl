@@ -175,7 +175,7 @@ lexicon-basted = self basting, self basted, basted, pre basted, prebasted, pre i
 lexicon-salted-already = pre salted, presalted, pre brined, prebrined, already salted, already brined, salted already, comes salted, salted by the packer, koshered, came salted, came pre salted, comes brined, came brined, comes pre brined, came pre brined, brined already, pre seasoned, preseasoned
 
 ## Who eats
-lexicon-people = people, persons, person, guest, of us, adults and kids, mouths, diners, eaters, at the table, pax, folks, ppl, servings, portions, heads, plates
+lexicon-people = people, persons, person, guest, of us, adults and kids, mouths, diners, eaters, at the table, pax, folks, ppl, servings, portions, heads, plates, pers
 lexicon-adults = adult, grown ups, grownups, grown up
 lexicon-children = kid, child, children, little ones
 lexicon-among = of them, of whom, of which, including, incl, including the, counting, among them, them
@@ -528,7 +528,7 @@ lexicon-talk-cant-because = my, because, cause, cuz, bc, since, im, ive, ive got
 lexicon-talk-party-leaves = isnt coming, arent coming, is not coming, are not coming, not coming, wont be coming, wont come, cant come, cannot come, isnt able to come, cant make it, cannot make it, couldnt make it, wont make it, wont be able to make it, isnt going to make it, arent going to make it, isnt gonna make it, arent gonna make it, is not gonna make it, not gonna make it, not going to make it, dropped out, is out sick, cancelled, canceled, has to cancel, had to cancel, backed out, bailed, wont be there, wont be joining us, isnt joining us, isnt coming after all, is no longer coming, are no longer coming
 lexicon-talk-party-joins = is coming too, are coming too, is coming as well, are coming as well, is also coming, are also coming, is joining us, are joining us, is joining, are joining, will be joining us, will join us, is coming along, are coming along, coming too, coming as well, can come too, can come after all, is coming after all, are coming after all, wants to come too, want to come too, comes too, come too, comes along, comes as well
 lexicon-talk-party-tail = after all, anymore, any more, this year, this time, either, too, as well, now, to dinner, for dinner, sadly, sorry, unfortunately, to thanksgiving, for thanksgiving, for christmas, to christmas, on the day, btw, fyi, again, theyre sick, shes sick, hes sick
-lexicon-talk-party-lead = looks like, seems like, turns out, just heard, heard, i just heard, fyi, update, btw, news, bad news, good news, sad news, so, and, now, looks like now
+lexicon-talk-party-lead = looks like, seems like, turns out, just heard, heard, i just heard, fyi, update, btw, news, bad news, good news, sad news, so, and, now, looks like now, yes, yeah, ok, okay, yep, great
 lexicon-talk-party-my = my, our, his, her, their, the
 lexicon-talk-party-and = and, n, plus, or, nor
 lexicon-talk-kin = aunt, auntie, aunty, uncle, grandma, grandmother, granny, grandpa, grandfather, granddad, grandad, nana, nan, gran, gramps, mom, mum, mama, mother, dad, papa, father, sister, brother, sis, bro, cousin, niece, nephew, son, daughter, wife, husband, boyfriend, girlfriend, fiance, fiancee, mil, fil, neighbor, neighbour, friend, roommate, boss

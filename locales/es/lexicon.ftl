@@ -174,7 +174,7 @@ lexicon-basted = inyectado, inyectada
 lexicon-salted-already = ya salado, ya salada, presalado, presalada, viene salado, salado de fábrica, marinado de fábrica, ya marinado, viene salada, ya viene salado, ya viene salada, viene en salmuera, ya viene en salmuera, ya en salmuera, salada de fábrica, ya marinada
 
 ## Quién come
-lexicon-people = persona, gente, invitado, invitada, comensal, raciones, porciones, ración, porción
+lexicon-people = persona, gente, invitado, invitada, comensal, raciones, porciones, ración, porción, pers, pax
 lexicon-adults = adulto, adulta, mayores
 lexicon-children = niño, niña, crío, chico, peque, pequeños
 lexicon-among = de ellos, de los cuales, de las cuales, incluidos, incluyendo, incluidas, entre ellos, contando
@@ -527,7 +527,7 @@ lexicon-talk-cant-because = porque, porq, pq, xq, es que, que, tengo, me, ando, 
 lexicon-talk-party-leaves = no viene, no vienen, ya no viene, ya no vienen, no puede venir, no pueden venir, no podrá venir, no podrán venir, no va a venir, no van a venir, no va a poder venir, no van a poder venir, al final no viene, al final no vienen, no puede, no pueden, canceló, cancelaron, ha cancelado, han cancelado, se cae, no llega, no va a estar, no estará, no estarán
 lexicon-talk-party-joins = viene también, vienen también, también viene, también vienen, se apunta, se apuntan, se suma, se suman, se une, se unen, sí viene, sí vienen, al final sí viene, al final sí vienen, al final viene, al final vienen, se nos une, se nos unen, va a venir también, van a venir también
 lexicon-talk-party-tail = a la cena, a cenar, al final, este año, esta vez, tampoco, también, ya, por desgracia, lástima, en navidad
-lexicon-talk-party-lead = parece que, resulta que, por cierto, dice, me dice, aviso, mala noticia, buena noticia, que, y
+lexicon-talk-party-lead = parece que, resulta que, por cierto, dice, me dice, aviso, mala noticia, buena noticia, que, y, sí, vale, ok, bueno, sip
 lexicon-talk-party-my = mi, mis, nuestro, nuestra, tu, su, el, la, los, las
 lexicon-talk-party-and = y, e, ni, o
 lexicon-talk-kin = tía, tío, tia, tio, abuela, abuelo, mamá, papá, madre, padre, hermana, hermano, prima, primo, sobrina, sobrino, hijo, hija, mujer, marido, esposa, esposo, novia, novio, suegra, suegro, cuñada, cuñado, nuera, yerno, vecina, vecino, amiga, amigo, abue, yaya, yayo

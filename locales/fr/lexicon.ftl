@@ -175,7 +175,7 @@ lexicon-basted = injecté, injectée
 lexicon-salted-already = pré salé, pré salée, présalé, présalée, déjà salé, déjà salée, déjà saumuré, déjà saumurée, pré saumuré, pré saumurée, salé par le fabricant, vendue salée, vendu salé, déjà assaisonné, déjà assaisonnée, pré assaisonné, pré assaisonnée, salée par le fabricant, salée d'usine, salé d'usine, déjà en saumure
 
 ## Qui mange
-lexicon-people = personne, pers, invité, invitée, convive, couverts, à table, gens, bouches, portion, part, assiettes, têtes, mangeurs, de personnes, d'invités, de convives, de gens, de couverts, de parts, de portions, adultes et enfants
+lexicon-people = personne, pers, invité, invitée, convive, couverts, à table, gens, bouches, portion, part, assiettes, têtes, mangeurs, de personnes, d'invités, de convives, de gens, de couverts, de parts, de portions, adultes et enfants, pax
 lexicon-adults = adulte, grands, grandes personnes
 lexicon-children = enfant, gamin, gamine, gosse, petits, bambin, kids, ados
 lexicon-among = dont, y compris, d'entre eux, parmi eux, incluant, en comptant
@@ -527,7 +527,7 @@ lexicon-talk-cant-because = parce que, parce qu, car, j'ai, je suis, mes, mon, m
 lexicon-talk-party-leaves = ne vient pas, vient pas, ne viennent pas, viennent pas, ne vient plus, vient plus, ne viennent plus, viennent plus, ne peut pas venir, peut pas venir, ne peuvent pas venir, peuvent pas venir, ne peut plus venir, peut plus venir, ne viendra pas, viendra pas, ne viendront pas, ne pourra pas venir, pourra pas venir, ne pourront pas venir, ne sera pas là, sera pas là, ne seront pas là, a annulé, ont annulé, se désiste, se désistent, ne vient finalement pas, finalement ne vient pas, finalement vient pas
 lexicon-talk-party-joins = vient aussi, viennent aussi, se joint à nous, se joignent à nous, sera là aussi, seront là aussi, vient finalement, viennent finalement, finalement vient, viendra aussi, viendront aussi, arrive aussi, arrivent aussi
 lexicon-talk-party-tail = au dîner, au repas, finalement, cette année, cette fois, non plus, aussi, malheureusement, dommage, à noël, du coup
-lexicon-talk-party-lead = il paraît que, on dirait que, au fait, info, mauvaise nouvelle, bonne nouvelle, apparemment, et, donc
+lexicon-talk-party-lead = il paraît que, on dirait que, au fait, info, mauvaise nouvelle, bonne nouvelle, apparemment, et, donc, oui, ouais, ok, super, bon
 lexicon-talk-party-my = mon, ma, mes, notre, nos, ton, ta, son, sa, le, la, l', les
 lexicon-talk-party-and = et, ni, ou, plus
 lexicon-talk-kin = tante, tata, tatie, oncle, tonton, grand mère, mamie, mémé, papi, papy, pépé, maman, papa, mère, père, sœur, soeur, frère, cousine, cousin, nièce, neveu, fils, fille, femme, mari, copine, copain, belle mère, beau père, belle sœur, beau frère, voisin, voisine, ami, amie

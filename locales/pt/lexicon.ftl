@@ -174,7 +174,7 @@ lexicon-basted = injetado, injetada
 lexicon-salted-already = já salgado, já salgada, vem salgado, salgado de fábrica, já temperado, já temperada, temperado, temperada, pré temperado, pré temperada, vem temperado, vem temperada, já vem temperado, vem salgada, já vem salgado, já vem salgada, pré salgado, pré salgada, vem em salmoura, já vem em salmoura, já vem temperada
 
 ## Quem come
-lexicon-people = pessoa, gente, convidado, convidada, comensal, porção, porções, pratos, à mesa, bocas
+lexicon-people = pessoa, gente, convidado, convidada, comensal, porção, porções, pratos, à mesa, bocas, pers, pax
 lexicon-adults = adulto, adulta
 lexicon-children = criança, menino, menina, pequenos, filhos
 lexicon-among = sendo, dos quais, incluindo, contando, deles, entre eles, com
@@ -526,7 +526,7 @@ lexicon-talk-cant-because = porque, pq, tô, to, estou, tenho, minha, minhas, me
 lexicon-talk-party-leaves = não vem, não vêm, não vem mais, não vêm mais, não vai vir, não vão vir, não vai poder vir, não vão poder vir, não pode vir, não podem vir, não vai conseguir vir, não consegue vir, não conseguem vir, não virá, não virão, não vai estar, cancelou, cancelaram, desistiu, desistiram, não vai mais vir
 lexicon-talk-party-joins = vem também, vêm também, também vem, também vêm, vai vir também, vão vir também, também vai vir, também vão vir, vai se juntar a nós, vem sim, se junta a nós, se juntam a nós
 lexicon-talk-party-tail = pro jantar, para o jantar, no jantar, este ano, esse ano, dessa vez, desta vez, também, infelizmente, que pena, mais, no natal
-lexicon-talk-party-lead = parece que, pelo visto, aliás, aviso, má notícia, boa notícia, acho que, e, então
+lexicon-talk-party-lead = parece que, pelo visto, aliás, aviso, má notícia, boa notícia, acho que, e, então, sim, ok, tá, beleza, bom
 lexicon-talk-party-my = meu, minha, meus, minhas, nosso, nossa, seu, sua, o, a, os, as
 lexicon-talk-party-and = e, nem, ou
 lexicon-talk-kin = tia, tio, avó, avô, vó, vô, vovó, vovô, mãe, pai, mamãe, papai, irmã, irmão, prima, primo, sobrinha, sobrinho, filho, filha, esposa, marido, namorada, namorado, sogra, sogro, cunhada, cunhado, vizinha, vizinho, amiga, amigo

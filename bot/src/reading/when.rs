@@ -503,7 +503,9 @@ impl Clock<'_> {
             || beside_day && s.amount(first).is_some_and(|amount| amount.unit() == Some(Unit::Hour));
         // `17 Uhr 30`
         let minutes = last > first && s.is(last, "oclock") && minute == 0 && s.raw(last + 1).len() == 2;
-        let more = s.whole(last + 1, 1..=59).filter(|_| minutes && self.nothing_counted(last + 2));
+        // "Essen Samstag 18 Uhr 10, Umluft": nobody lays a table for ten past, but many for ten.
+        let likely = |more: &u32| said || more.is_multiple_of(15);
+        let more = s.whole(last + 1, 1..=59).filter(|_| minutes && self.nothing_counted(last + 2)).filter(likely);
         if let Some(more) = more {
             (minute, last) = (more, last + 1);
         }

@@ -106,7 +106,9 @@ impl Unit {
     /// What it measures.
     pub fn measure(self) -> Measure {
         match self {
-            Self::Milligram | Self::Gram | Self::Kilogram | Self::Pound | Self::MetricPound | Self::Ounce => Measure::Mass,
+            Self::Milligram | Self::Gram | Self::Kilogram | Self::Pound | Self::MetricPound | Self::Ounce => {
+                Measure::Mass
+            }
             Self::Stick => Measure::Stick,
             Self::Pinch
             | Self::Teaspoon

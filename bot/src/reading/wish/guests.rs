@@ -130,7 +130,8 @@ impl Reader<'_> {
                 && (all(at + 1 + counted)
                     || before.is_some_and(|before| self.s.is(before, "in-all"))
                     || fed
-                    || so(at, counted))
+                    || so(at, counted)
+                    || counted > 0 && self.behind_a_name(at))
                 && !turned.into_iter().flatten().any(|near| self.turns(near).is_some())
         };
         let Some(at) = self.places().find(total) else { return false };
@@ -143,6 +144,14 @@ impl Reader<'_> {
             None => self.problems.push(Problem::Guests(count)),
         }
         true
+    }
+
+    /// "Gabi kommt mit, 11 Leute": who comes or goes was named before the sign, and the number is of more than those.
+    fn behind_a_name(&self, at: usize) -> bool {
+        let sign = |at: &usize| matches!(self.s.mark(*at), Some(',' | ';' | '.' | '!' | ':' | '\n'));
+        let Some(end) = (0..at).rev().find(sign).and_then(|sign| sign.checked_sub(1)) else { return false };
+        let named = party::named(self.s.quote(0, end), self.ground.lexicon);
+        named.is_some_and(|(named, _)| self.s.number(at).is_some_and(|count| count > f64::from(named)))
     }
 
     /// Where the children of whom there are as many as `at` says stand, if those are counted among the people: a word for that
