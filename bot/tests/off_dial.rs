@@ -152,7 +152,8 @@ fn a_difference_of_temperatures_is_no_temperature() {
 
 #[test]
 fn without_degrees_or_a_side_it_is_told_what_to_do_either_way() {
-    let read = |tag: &str, text: &str| read_off_dial(text, Lexicon::of(tag)).map(|told| (told.side, told.by));
+    let read =
+        |tag: &str, text: &str| read_off_dial(text, tag != "en-US", Lexicon::of(tag)).map(|told| (told.side, told.by));
     for (tag, text, side) in [
         ("en-US", "my oven runs hot", Side::Hot),
         ("en-US", "oven runs cold", Side::Cold),
@@ -202,7 +203,7 @@ fn readings_settings_and_an_oven_without_heat_are_none_of_it() {
         ("it-IT", "forno 10 minuti di troppo"),
         ("pt-BR", "o forno tá a 180"),
     ] {
-        assert_eq!(read_off_dial(text, Lexicon::of(tag)), None, "{tag} {text}");
+        assert_eq!(read_off_dial(text, tag != "en-US", Lexicon::of(tag)), None, "{tag} {text}");
     }
 }
 

@@ -82,7 +82,7 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     let (wish, problems) = read_wish(&text, &asker.ground);
     // "Runs 25 hot, 14 lb bird for 8": a dinner told of comes first.
     let dinner = wish.mass_g.is_some() || wish.adults.is_some();
-    if let Some(told) = read_off_dial(&text, asker.ground.lexicon).filter(|_| !dinner) {
+    if let Some(told) = read_off_dial(&text, asker.ground.metric, asker.ground.lexicon).filter(|_| !dinner) {
         return Ok(Question::OffDial(told));
     }
     let asked = Asked { s: &sentence, wish: &wish, asker };

@@ -2,6 +2,7 @@
 //!
 //! The number is a difference of temperatures, and none of a pit or of meat. Owns no word: see the `talk-off-dial-` entries of the lexicon.
 
+use super::dial_and_air::{DialAndAir, read_dial_and_air};
 use super::lexicon::Lexicon;
 use super::log::{Scale, numbers};
 use super::sentence::Sentence;
@@ -47,10 +48,26 @@ pub struct OffDial {
     pub by: Option<(f64, Option<Scale>)>,
     /// What heats was named; else nothing but this was said.
     pub named: bool,
+    /// What it is set to and what it has, where both were told.
+    pub figures: Option<DialAndAir>,
+}
+
+impl OffDial {
+    /// By what an oven is off whose two figures were told. `None`: it swings, as every oven does.
+    fn between(figures: DialAndAir) -> Option<Self> {
+        const SWINGS: f64 = 5.0;
+        let apart = figures.air - figures.dial;
+        let side = if apart > 0.0 { Side::Hot } else { Side::Cold };
+        let by = Some((apart.abs(), figures.scale));
+        (apart.abs() >= SWINGS).then_some(Self { side, by, named: true, figures: Some(figures) })
+    }
 }
 
 /// Reads it. `None`: the text is of something else, or names a temperature beside it.
-pub fn read_off_dial(text: &str, lexicon: &'static Lexicon) -> Option<OffDial> {
+pub fn read_off_dial(text: &str, metric: bool, lexicon: &'static Lexicon) -> Option<OffDial> {
+    if let Some(figures) = read_dial_and_air(text, metric, lexicon) {
+        return OffDial::between(figures);
+    }
     if text.chars().count() > LONGEST {
         return None;
     }
@@ -93,7 +110,7 @@ pub fn read_off_dial(text: &str, lexicon: &'static Lexicon) -> Option<OffDial> {
     let named = (0..sentence.len()).any(heats);
     let measured = side == Side::Unsaid && (0..sentence.len()).any(probe);
     let alone = || made_of(&words, &[group, "filler"], lexicon).is_some();
-    (!measured && (named || alone())).then_some(OffDial { side, by, named })
+    (!measured && (named || alone())).then_some(OffDial { side, by, named, figures: None })
 }
 
 /// The words but for those that say "about", "a bit", "always".

@@ -103,7 +103,7 @@ fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
     plan.down_since = None;
     had(plan, (from, was), (now, set), (on, dial));
     if !burns && let Some(pit_c) = air.was_c {
-        plan.readings.push(sunk(pit_c, by, now));
+        plan.readings.push(StoredReading { sure: true, ..readings::of_air(pit_c, by, now) });
     }
     let caution = caution(order.heat.cooker, celsius(was));
     let none = air.was_c.is_none();
@@ -187,20 +187,4 @@ fn had(plan: &mut LivePlan, (from, was): (Moment, f64), (now, set): (Moment, f64
         plan.was_set.push(WasSet { until: now, setting_c: was, elsewhere: false });
     }
     plan.wish.setting_c = Some(set);
-}
-
-/// How far the fire had fallen is a reading of the pit.
-fn sunk(pit_c: f64, by: Option<super::PersonId>, now: Moment) -> StoredReading {
-    StoredReading {
-        at: now,
-        pit_c: Some(pit_c),
-        breast_c: None,
-        thigh_c: None,
-        stuffing_c: None,
-        wing_c: None,
-        by,
-        told_at: Some(now),
-        sure: true,
-        replaces: None,
-    }
 }

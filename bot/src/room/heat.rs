@@ -41,7 +41,7 @@ pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
 }
 
 /// The setting changes as of now; with the bird on, the forecast is told what it was until now.
-fn turn(plan: &mut LivePlan, setting_c: f64, light: &Light) {
+pub(super) fn turn(plan: &mut LivePlan, setting_c: f64, light: &Light) {
     let before = plan.order(light.zone).map(|order| in_celsius(order.heat.setting));
     if let (Some(setting_c), true) = (before, plan.on_since(light.now).is_some()) {
         plan.was_set.push(WasSet { until: light.now, setting_c, elsewhere: false });

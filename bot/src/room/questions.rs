@@ -590,6 +590,11 @@ pub(super) fn sources(sitting: &mut Sitting<'_>, who: PersonId) {
     sitting.answer(Text::new("room-sources")).lines(lines);
 }
 
+/// What is answered to it, for an answer that says more.
+pub(super) fn lines(sitting: &Sitting<'_>, question: &Question) -> Vec<Text> {
+    ask::answer(question, &asker(sitting)).map(|answer| answer.lines()).unwrap_or_default()
+}
+
 /// Answers as if it had been asked for.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) {
     answer(sitting, text);

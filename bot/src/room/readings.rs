@@ -358,6 +358,22 @@ pub(super) fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
     spots
 }
 
+/// A reading of the air alone.
+pub(super) fn of_air(pit_c: f64, by: Option<PersonId>, now: Moment) -> StoredReading {
+    StoredReading {
+        at: now,
+        pit_c: Some(pit_c),
+        breast_c: None,
+        thigh_c: None,
+        stuffing_c: None,
+        wing_c: None,
+        by,
+        told_at: Some(now),
+        sure: false,
+        replaces: None,
+    }
+}
+
 pub(super) fn note(sitting: &mut Sitting<'_>, who: PersonId, reading: &StoredReading) {
     if too_many(sitting, 1) {
         return;
