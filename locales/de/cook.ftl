@@ -146,6 +146,14 @@ cook-hot-still = Noch { $hot } oder mehr in beiden: gut, er kann warten, solange
 cook-hot-one = Die Stelle ist heiß genug. Beide zählen, Brust und Keule: miss auch die andere.
 cook-hot-below = Das ist unter { $hot }. Soweit mir gesagt wurde, war er bis { $off } heiß: bis { $by } gegessen, Reste gleich in den Kühlschrank.
 cook-hot-over = Das ist unter { $hot }, und seit { $off }, als er zuletzt sicher heiß war, sind mehr als { $most } vergangen. Ich würde ihn nicht servieren.
+# Im anderen Haus wieder im Ofen.
+cook-hot-in = Seit { $at } wieder im Ofen, bevor seine zwei Stunden um waren: gut. Er bleibt drin, bis Brust und Keule { $target } zeigen, dann wird gegessen. Sag mir die Zahlen.
+cook-hot-in-more = Noch nicht: er bleibt drin, bis Brust und Keule beide { $target } zeigen.
+cook-hot-in-there = { $target } in beiden: tranchieren und essen. Reste bis { $by } in den Kühlschrank.
+cook-hot-in-table = Um { $at } kam er wieder in den Ofen: tranchiert wird, wenn Brust und Keule { $target } zeigen.
+cook-hot-too-late = Seine zwei Stunden waren um { $by } um, bevor er aufgewärmt wurde. Hitze macht das nicht mehr gut: er kommt weg, nicht servieren.
+cook-hot-needs = Brust und Keule bei { $hot } oder mehr: nein, so tranchieren, bis { $by }. Weniger: vorher in den Ofen, bis beide { $target } zeigen.
+cook-hot-needs-no = Nein: beide zeigen { $hot } oder mehr. So tranchieren, bis { $by } gegessen.
 cook-cooled-counter = { $at }. Was es auch zeigt, bis { $by } kommt es in flachen Schalen in den Kühlschrank: noch { $left }.
 cook-cooled-unsaid = { $at } ist nur kalt genug, wenn es bis { $by } im Kühlschrank war. Wenn nicht, kommt es weg.
 cook-cooled-cold = { $at }: kalt genug, zum Aufheben und zum Mitnehmen. Bei { $cold } oder kälter bleibt es.

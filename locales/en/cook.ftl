@@ -160,6 +160,14 @@ cook-hot-still = Still { $hot } or more in both: good, it may wait while it read
 cook-hot-one = That spot is hot enough. Both count, breast and thigh: measure the other too.
 cook-hot-below = That’s under { $hot }. By what I was told it was hot until { $off }: eaten by { $by }, leftovers straight into the fridge.
 cook-hot-over = That’s under { $hot }, and more than { $most } since { $off }, when it was last known to be hot. I wouldn’t serve it.
+# Put into the heat at the other house. $at: since then; $by: when its two hours end; $target: 165 °F; $hot: 140 °F.
+cook-hot-in = In again since { $at }, before its two hours were over: good. It stays in until breast and thigh read { $target }, then it’s eaten. Tell me the numbers.
+cook-hot-in-more = Not yet: it stays in until breast and thigh both read { $target }.
+cook-hot-in-there = { $target } in both: carve it and eat. Leftovers into the fridge by { $by }.
+cook-hot-in-table = It went in again at { $at }: it’s carved once breast and thigh read { $target }.
+cook-hot-too-late = Its two hours ended at { $by }, before it was warmed up. Heat doesn’t make that safe again: it gets thrown away, don’t serve it.
+cook-hot-needs = Breast and thigh at { $hot } or more: no, carve it as it is, by { $by }. Less: into the oven before then, until both read { $target }.
+cook-hot-needs-no = No: both read { $hot } or more. Carved as it is, eaten by { $by }.
 cook-cooled-counter = { $at }. Whatever it reads, it goes into the fridge by { $by }, in shallow dishes: { $left } left.
 cook-cooled-unsaid = { $at } is cold enough only if it was in the fridge by { $by }. If not, it gets thrown away.
 cook-cooled-cold = { $at }: cold enough, to keep and to carry. At { $cold } or colder it stays.

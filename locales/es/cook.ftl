@@ -146,6 +146,14 @@ cook-hot-still = Sigue a { $hot } o más en los dos: bien, puede esperar mientra
 cook-hot-one = Ahí está bastante caliente. Cuentan los dos, pechuga y muslo: mide también el otro.
 cook-hot-below = Está por debajo de { $hot }. Por lo que me han dicho, estuvo caliente hasta las { $off }: comida antes de las { $by }, las sobras enseguida { -fridge(form: "to") }.
 cook-hot-over = Está por debajo de { $hot }, y han pasado más de { $most } desde las { $off }, la última vez que se supo caliente. Yo no la serviría.
+# Puesta al calor en la otra casa.
+cook-hot-in = De nuevo al calor desde las { $at }, antes de que acabaran sus dos horas: bien. Sigue dentro hasta que pechuga y muslo marquen { $target }, y se come. Dime los números.
+cook-hot-in-more = Todavía no: sigue dentro hasta que pechuga y muslo marquen los dos { $target }.
+cook-hot-in-there = { $target } en los dos: córtala y a comer. Las sobras, { -fridge(form: "to") } antes de las { $by }.
+cook-hot-in-table = Volvió al calor a las { $at }: se corta cuando pechuga y muslo marquen { $target }.
+cook-hot-too-late = Sus dos horas acabaron a las { $by }, antes de calentarla. El calor ya no lo arregla: se tira, no la sirvas.
+cook-hot-needs = Pechuga y muslo a { $hot } o más: no, córtala así, antes de las { $by }. Menos: al horno antes de esa hora, hasta que los dos marquen { $target }.
+cook-hot-needs-no = No: los dos marcan { $hot } o más. Córtala así y comedla antes de las { $by }.
 cook-cooled-counter = { $at }. Marque lo que marque, va { -fridge(form: "to") } antes de las { $by }, en recipientes bajos: quedan { $left }.
 cook-cooled-unsaid = { $at } es bastante frío solo si estaba { -fridge(form: "in") } antes de { $by }. Si no, se tira.
 cook-cooled-cold = { $at }: bastante frío, para guardar y para llevar. Que siga a { $cold } o menos.

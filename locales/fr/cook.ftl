@@ -146,6 +146,14 @@ cook-hot-still = Toujours { $hot } ou plus aux deux : bien, elle peut attendre 
 cook-hot-one = Cet endroit est assez chaud. Les deux comptent, poitrine et cuisse : mesure l’autre aussi.
 cook-hot-below = C’est sous { $hot }. D’après ce qu’on m’a dit, elle était chaude jusqu’à { $off } : mangée avant { $by }, les restes tout de suite au frigo.
 cook-hot-over = C’est sous { $hot }, et plus de { $most } depuis { $off }, où on la savait chaude pour la dernière fois. Je ne la servirais pas.
+# Remise à chauffer dans l'autre maison.
+cook-hot-in = Remise à chauffer à { $at }, avant la fin de ses deux heures : bien. Elle y reste jusqu’à { $target } à la poitrine et à la cuisse, puis elle est mangée. Donne-moi les chiffres.
+cook-hot-in-more = Pas encore : elle y reste jusqu’à { $target } à la poitrine et à la cuisse.
+cook-hot-in-there = { $target } aux deux : découpe et à table. Les restes au frigo avant { $by }.
+cook-hot-in-table = Remise à chauffer à { $at } : elle est découpée quand poitrine et cuisse affichent { $target }.
+cook-hot-too-late = Ses deux heures ont fini à { $by }, avant qu’elle soit réchauffée. La chaleur ne rattrape pas ça : à la poubelle, ne la sers pas.
+cook-hot-needs = Poitrine et cuisse à { $hot } ou plus : non, découpe-la telle quelle, avant { $by }. Moins : au four avant cette heure, jusqu’à { $target } aux deux.
+cook-hot-needs-no = Non : { $hot } ou plus aux deux. Découpe-la telle quelle, mangée avant { $by }.
 cook-cooled-counter = { $at }. Quoi qu’elle affiche, elle va au frigo avant { $by }, en plats peu profonds : il reste { $left }.
 cook-cooled-unsaid = { $at } : assez froid seulement si c’était au frigo avant { $by }. Sinon, ça se jette.
 cook-cooled-cold = { $at } : assez froid, pour garder et pour emporter. Que ça reste à { $cold } ou moins.

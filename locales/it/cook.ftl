@@ -148,6 +148,14 @@ cook-hot-still = Ancora { $hot } o più in tutti e due: bene, può aspettare fin
 cook-hot-one = Lì è abbastanza caldo. Contano tutti e due, petto e coscia: misura anche l’altro.
 cook-hot-below = È sotto { $hot }. Per quanto mi è stato detto, era caldo fino alle { $off }: mangiato entro le { $by }, gli avanzi subito in frigo.
 cook-hot-over = È sotto { $hot }, e sono passate più di { $most } dalle { $off }, l’ultima volta che si sapeva caldo. Io non lo servirei.
+# Di nuovo al caldo nell'altra casa.
+cook-hot-in = Di nuovo al caldo dalle { $at }, prima che finissero le due ore: bene. Resta dentro finché petto e coscia segnano { $target }, poi si mangia. Dimmi i numeri.
+cook-hot-in-more = Non ancora: resta dentro finché petto e coscia segnano { $target } tutti e due.
+cook-hot-in-there = { $target } in tutti e due: taglialo e mangiate. Gli avanzi in frigo entro le { $by }.
+cook-hot-in-table = È tornato al caldo alle { $at }: si taglia quando petto e coscia segnano { $target }.
+cook-hot-too-late = Le sue due ore sono finite alle { $by }, prima di scaldarlo. Il calore non rimedia più: si butta, non servirlo.
+cook-hot-needs = Petto e coscia a { $hot } o più: no, taglialo così, entro le { $by }. Meno: in forno prima di allora, finché tutti e due segnano { $target }.
+cook-hot-needs-no = No: segnano { $hot } o più tutti e due. Taglialo così, mangiato entro le { $by }.
 cook-cooled-counter = { $at }. Qualunque cosa segni, va in frigo entro le { $by }, in recipienti bassi: restano { $left }.
 cook-cooled-unsaid = { $at } è abbastanza freddo solo se era in frigo entro { $by }. Se no, si butta.
 cook-cooled-cold = { $at }: abbastanza freddo, da tenere e da portare. Resti a { $cold } o meno.

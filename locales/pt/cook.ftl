@@ -146,6 +146,14 @@ cook-hot-still = Ainda { $hot } ou mais nos dois: ótimo, pode esperar enquanto 
 cook-hot-one = Esse ponto está quente o bastante. Contam os dois, peito e coxa: meça o outro também.
 cook-hot-below = Está abaixo de { $hot }. Pelo que me disseram, estava quente até as { $off }: comida até { $by }, as sobras direto na geladeira.
 cook-hot-over = Está abaixo de { $hot }, e já são mais de { $most } desde { $off }, a última vez que se sabia quente. Eu não serviria.
+# De volta ao calor na outra casa.
+cook-hot-in = De volta ao calor desde { $at }, antes de acabarem as duas horas: ótimo. Fica lá até peito e coxa marcarem { $target }, e aí é comer. Me diga os números.
+cook-hot-in-more = Ainda não: fica lá até peito e coxa marcarem { $target }, os dois.
+cook-hot-in-there = { $target } nos dois: pode cortar e comer. As sobras na geladeira até { $by }.
+cook-hot-in-table = Voltou ao calor às { $at }: corta quando peito e coxa marcarem { $target }.
+cook-hot-too-late = As duas horas acabaram às { $by }, antes de esquentar. O calor não conserta mais: vai para o lixo, não sirva.
+cook-hot-needs = Peito e coxa com { $hot } ou mais: não precisa, corte assim mesmo, até { $by }. Menos: no forno antes disso, até os dois marcarem { $target }.
+cook-hot-needs-no = Não precisa: os dois marcam { $hot } ou mais. Corte assim mesmo, comido até { $by }.
 cook-cooled-counter = { $at }. Marque o que marcar, vai para a geladeira até { $by }, em vasilhas rasas: faltam { $left }.
 cook-cooled-unsaid = { $at } só é frio o bastante se estava na geladeira até { $by }. Se não, vai fora.
 cook-cooled-cold = { $at }: frio o bastante, para guardar e para levar. Que fique a { $cold } ou menos.

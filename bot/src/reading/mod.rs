@@ -27,6 +27,7 @@ mod peril;
 mod phrases;
 mod problem;
 mod quiet;
+mod reheat;
 mod retold;
 mod retract;
 pub mod sentence;
@@ -72,6 +73,7 @@ pub use past::{Happened, read_report_at};
 pub use peril::{Peril, is_bare_fire, is_loud, only_smokes, read_peril, read_peril_abroad, says_peril};
 pub use problem::Problem;
 pub use quiet::{Quiet, read_quiet};
+pub use reheat::{asks_to_reheat, says_into_heat};
 pub use retold::{Retold, Telling, read_retold, read_turned_out, read_unsalted};
 pub use retract::{Misread, Retraction, puts_a_question, read_misread, read_retraction};
 pub use share::{

@@ -20,6 +20,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>) -> bool {
     plan.remember("back-on", Some(Step::Pull), by, now);
     plan.facts.retain(|fact| fact.step != Step::Pull.name());
     (plan.held_hot, plan.was_held, plan.off_asked) = (false, false, None);
+    (plan.heated_again, plan.heated_late) = (None, None);
     if let Some(job) = plan.job_mut(Step::Pull, 0) {
         job.state = JobState::Waiting;
         job.calls = 0;

@@ -4,9 +4,9 @@
 //! breast and thigh together move the moment from which they count.
 
 use super::alarms::off_at;
-use super::readings::Spots;
-use super::state::{JobState, LiveJob, LivePlan};
-use super::{Sitting, kept_hot};
+use super::readings::{ONE_LOOK, Spots};
+use super::state::{JobState, LiveJob, LivePlan, StoredFact};
+use super::{Sitting, kept_hot, reheated};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step, spans};
 use carvetime_core::quantity::Temperature;
@@ -20,6 +20,14 @@ pub(super) const PACK: (Step, u8) = (Step::Pack, 1);
 pub(super) fn is_hot(plan: &LivePlan) -> bool {
     let wish = &plan.wish;
     wish.elsewhere == Some(true) && wish.hot == Some(true) && wish.ahead != Some(true)
+}
+
+/// Nobody has said that it is cut up or eaten, nor is its dinner long over. Past the hour of dinner nobody is called to carve any more.
+pub(super) fn is_whole(plan: &LivePlan, now: Moment) -> bool {
+    const EATEN: TimeDelta = TimeDelta::hours(3);
+    let cut = |fact: &StoredFact| fact.done && [Step::Carve, Step::Chill].iter().any(|step| fact.step == step.name());
+    let settled = plan.job(Step::Carve, 0).is_some_and(|job| job.state != JobState::Waiting);
+    !settled && !plan.facts.iter().any(cut) && plan.wish.dinner.is_none_or(|dinner| now - dinner < EATEN)
 }
 
 /// When it left the heat, as far as that was said.
@@ -39,7 +47,13 @@ fn left_heat(plan: &LivePlan) -> Option<Moment> {
 /// When it was last known to be hot.
 pub(super) fn last_hot(plan: &LivePlan) -> Option<Moment> {
     let left = left_heat(plan)?;
-    Some(kept_hot::read_hot(plan, left).unwrap_or(left))
+    let read = read_hot(plan).unwrap_or(left);
+    Some(plan.heated_again.map_or(read, |again| again.max(read)))
+}
+
+/// When breast and thigh last read hot off the heat.
+pub(super) fn read_hot(plan: &LivePlan) -> Option<Moment> {
+    kept_hot::read_hot(plan, left_heat(plan)?)
 }
 
 /// The two hours after the heat, for what is left over: they count from when it was last known to be hot.
@@ -47,7 +61,8 @@ pub(super) fn count(plan: &LivePlan, jobs: &mut [LiveJob]) {
     const CALLED_BEFORE: TimeDelta = TimeDelta::minutes(20);
     let Some(limit) = last_hot(plan).map(|hot| hot + spans::HOT_ROAD) else { return };
     let at = |step: Step| jobs.iter().find(|job| job.step == step.name()).map(|job| job.at);
-    let Some(served) = at(Step::Serve) else { return };
+    // Once its hour is past nobody is called to serve it.
+    let Some(served) = at(Step::Serve).or(plan.wish.dinner) else { return };
     let called = (served + spans::DINNER).min(limit - CALLED_BEFORE);
     for job in jobs.iter_mut().filter(|job| job.step == Step::Chill.name() && job.state == JobState::Waiting) {
         job.latest = limit;
@@ -67,6 +82,9 @@ pub(super) fn count(plan: &LivePlan, jobs: &mut [LiveJob]) {
 /// What the call to carve adds: by when it is eaten if it has cooled.
 pub(super) fn at_table(plan: &LivePlan) -> Option<Text> {
     let by = last_hot(plan).filter(|_| is_hot(plan))? + spans::HOT_ROAD;
+    if let Some(since) = plan.heated_again {
+        return Some(reheated::at_table(since));
+    }
     Some(Text::new("cook-hot-by").with("by", Arg::Clock(by)))
 }
 
@@ -83,12 +101,28 @@ pub(super) fn dinner_too_late(plan: &LivePlan) -> Option<Text> {
 /// What readings after the heat mean for a bird carried hot; `None` where they mean nothing, or it is eaten.
 pub(super) fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     let plan = sitting.room.plan.as_ref().filter(|plan| is_hot(plan) && plan.is_off())?;
-    let waits = plan.job(Step::Carve, 0).is_some_and(|job| job.state == JobState::Waiting);
-    let left = left_heat(plan).filter(|_| waits)?;
+    let left = left_heat(plan).filter(|_| is_whole(plan, sitting.now))?;
     let (breast, thigh) = spots.meat();
     let coldest = [breast, thigh].into_iter().flatten().reduce(Temperature::min)?;
     let now = sitting.now;
     let hot = last_hot(plan).unwrap_or(left);
+    let both = |enough: fn(Temperature) -> bool| [breast, thigh].iter().all(|spot| spot.is_some_and(enough));
+    if let Some(over) = reheated::over(plan) {
+        return Some(over);
+    }
+    // Warmed up again, whether that was said or shows.
+    let lately = |at: Moment| now - at <= ONE_LOOK;
+    let counts = read_hot(plan).is_some_and(lately);
+    let again = plan.heated_again.is_some() || kept_hot::is_hot_enough(coldest) && both(|_| true) && !counts;
+    let over = matches!(left_out(None, now - hot), Verdict::Discard { .. });
+    if again && !over {
+        let id = if counts && both(reheated::is_done) { "cook-hot-in-there" } else { "cook-hot-in-more" };
+        let text = Text::new(id).with("target", Arg::Temperature(super::target()));
+        return Some(text.with("by", Arg::Clock(hot + spans::HOT_ROAD)));
+    }
+    if again {
+        return Some(Text::new("cook-hot-too-late").with("by", Arg::Clock(hot + spans::HOT_ROAD)));
+    }
     let text = match left_out(None, now - hot) {
         _ if kept_hot::is_hot_enough(coldest) && breast.is_some() && thigh.is_some() => Text::new("cook-hot-still"),
         _ if kept_hot::is_hot_enough(coldest) => Text::new("cook-hot-one"),

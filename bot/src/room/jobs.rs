@@ -215,7 +215,7 @@ fn packed_warm(sitting: &Sitting<'_>, step: Step, done: bool, when: Moment) -> O
 
 /// Carved: from when its two hours run.
 fn carved_from(plan: &LivePlan, step: Step, done: bool) -> Option<Moment> {
-    let counts = done && step == Step::Carve && !hot_road::is_hot(plan);
+    let counts = done && step == Step::Carve && (!hot_road::is_hot(plan) || plan.heated_late.is_some());
     kept_hot::known(plan).filter(|_| counts)
 }
 

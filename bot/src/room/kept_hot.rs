@@ -7,7 +7,7 @@ use super::alarms::off_at;
 use super::readings::{ONE_LOOK, Spots};
 use super::state::{JobState, LivePlan, StoredReading};
 use super::turn::Urgency;
-use super::{Sitting, alarms, hot_road, live};
+use super::{Sitting, alarms, hot_road, live, reheated};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step, spans};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
@@ -33,21 +33,43 @@ pub(super) fn known(plan: &LivePlan) -> Option<Moment> {
 }
 
 /// When breast and thigh, in one look after `off`, last read hot enough.
+///
+/// One that was read below that in between was warmed up again: it counts from its target on, and only before its two hours were over, or if
+/// it went in before.
 pub(super) fn read_hot(plan: &LivePlan, off: Moment) -> Option<Moment> {
     // Cut up, it is no bird that is kept hot any more.
     let carved = carved_at(plan);
     let whole = |reading: &&StoredReading| reading.at > off && carved.is_none_or(|carved| reading.at <= carved);
     let counted: Vec<&StoredReading> = plan.counted().into_iter().filter(whole).collect();
-    let hot = |of: fn(&StoredReading) -> Option<f64>| -> Vec<Moment> {
-        let hot = |reading: &&&StoredReading| of(reading).is_some_and(|spot| is_hot_enough(celsius(spot)));
-        counted.iter().filter(hot).map(|reading| reading.at).collect()
+    let read = |of: fn(&StoredReading) -> Option<f64>| -> Vec<(Moment, Temperature)> {
+        counted.iter().filter_map(|reading| Some((reading.at, celsius(of(reading)?)))).collect()
     };
-    let (breast, thigh) = (hot(|reading| reading.breast_c), hot(|reading| reading.thigh_c));
-    let looks = breast.into_iter().flat_map(|one| {
-        let near = thigh.iter().filter(move |other| (one - **other).abs() <= ONE_LOOK);
-        near.map(move |other| one.min(*other)).collect::<Vec<_>>()
-    });
-    looks.max()
+    let (breast, thigh) = (read(|reading| reading.breast_c), read(|reading| reading.thigh_c));
+    let hot = |(_, spot): &&(Moment, Temperature)| is_hot_enough(*spot);
+    let mut looks: Vec<(Moment, bool)> = Vec::new();
+    for (one, at_breast) in breast.iter().filter(hot) {
+        let near = thigh.iter().filter(hot).filter(|(other, _)| (*one - *other).abs() <= ONE_LOOK);
+        looks.extend(
+            near.map(|(other, at_thigh)| {
+                (*one.min(other), reheated::is_done(*at_breast) && reheated::is_done(*at_thigh))
+            }),
+        );
+    }
+    looks.sort_unstable();
+    let cold = |from: Moment, to: Moment| {
+        let below = |(at, spot): &(Moment, Temperature)| (from < *at && *at <= to) && !is_hot_enough(*spot);
+        breast.iter().chain(&thigh).any(below)
+    };
+    let mut last = None;
+    for (at, done) in looks {
+        let from = last.unwrap_or(off);
+        let late = plan.heated_late.is_some_and(|late| late <= at);
+        let in_time = at - from <= spans::HOT_MOST || plan.heated_again.is_some_and(|again| again <= at);
+        if !late && (!cold(from, at) || done && in_time) {
+            last = Some(at);
+        }
+    }
+    last
 }
 
 fn carved_at(plan: &LivePlan) -> Option<Moment> {
@@ -76,7 +98,7 @@ pub(super) fn unread(plan: &LivePlan, now: Moment) -> Option<Text> {
 
 /// What to do where the two hours are over: measured, where it was said to be kept hot; else it is thrown away.
 pub(super) fn over(plan: &LivePlan, now: Moment) -> Text {
-    unread(plan, now).unwrap_or_else(|| Text::new("room-limit-chill"))
+    reheated::over(plan).or_else(|| unread(plan, now)).unwrap_or_else(|| Text::new("room-limit-chill"))
 }
 
 /// What a reading means for a bird kept hot; `None` where it is none, or is cut up.

@@ -67,6 +67,8 @@ impl LivePlan {
             ready_to: None,
             held_hot: false,
             was_held: false,
+            heated_again: None,
+            heated_late: None,
             off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),

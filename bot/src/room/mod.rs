@@ -70,6 +70,7 @@ mod proposal;
 mod questions;
 mod raw;
 mod readings;
+mod reheated;
 mod reports;
 mod retold;
 mod retracted;
@@ -334,6 +335,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited && (new_bird::told(sitting, text, addressed) || spoiled::of_gone(sitting, text)) {
         return;
     }
+    if !edited && reheated::told(sitting, text) {
+        return;
+    }
     let done = |sitting: &mut Sitting<'_>| match addressed {
         true => done_yet::told(sitting, text),
         false => done_yet::overheard(sitting, text),
@@ -378,7 +382,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     }
     // A number and nothing else, told to the bot alone while a bird cooks, is what its thermometer shows.
     let alone = addressed && text.trim().replace(',', ".").parse::<f64>().is_ok() && readings::cooks(sitting);
-    let asked = jobs::is_asked_for_readings(sitting) || alone || edited && readings::corrects(sitting);
+    let awaited = jobs::is_asked_for_readings(sitting) || reheated::is_in(sitting);
+    let asked = awaited || alone || edited && readings::corrects(sitting);
     let told = readings::expected(sitting) || addressed && readings::names_meat(sitting, text);
     if told && !readings::only_asks(sitting, text) {
         // "Bird in, oven at 350", "166 breast 175 thigh, pulled it": what was done is heard with the numbers.

@@ -439,6 +439,8 @@ mod tests {
             ready_to: None,
             held_hot: false,
             was_held: false,
+            heated_again: None,
+            heated_late: None,
             off_asked: None,
             limits_called: Vec::new(),
             was_set: Vec::new(),

@@ -98,6 +98,12 @@ pub struct LivePlan {
     /// It was, and then read less.
     #[serde(default, skip_serializing_if = "super::is_false")]
     pub was_held: bool,
+    /// Carried hot, it was put into the heat again before its two hours were over: when. Readings decide from then on.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub heated_again: Option<Moment>,
+    /// It was, after they were over: no reading from then on makes it food.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub heated_late: Option<Moment>,
     /// It was said to be off the heat, with a last reading too low, and whether it really is was asked and not answered: when.
     #[serde(default)]
     pub off_asked: Option<Moment>,
