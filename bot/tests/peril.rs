@@ -130,6 +130,7 @@ fn whom_to_call_is_named_with_each() {
         let Printed::Answer(said) = answer_line(text, &reader, &voice, false) else { panic!("{tag}: {text}") };
         let number = match tag {
             "en-US" => "911",
+            "pt-BR" if ["burn", "choking"].contains(&what) => "192",
             "pt-BR" => "193",
             _ => "112",
         };

@@ -31,52 +31,73 @@ const NORTH: &str = "New_York Detroit Kentucky Indiana Chicago Menominee North_D
     Whitehorse Dawson Vancouver Mexico_City Cancun Merida Monterrey Matamoros Chihuahua Ciudad_Juarez Ojinaga Mazatlan \
     Bahia_Banderas Hermosillo Tijuana";
 
-/// The number of the fire service, where it is known. See [`source::EMERGENCY_NUMBERS`].
-pub(super) fn number(zone: Tz, locale: &str) -> Option<&'static str> {
+/// Whom to call: one number for both, or one each.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Numbers {
+    /// The fire service: flames, gas, smoke, carbon monoxide.
+    pub fire: &'static str,
+    /// The ambulance: someone who can't breathe, is burnt, has fainted or is ill.
+    pub medical: &'static str,
+}
+
+/// Brazil has the fire service at one number and the ambulance (SAMU) at another.
+const BRAZILS: Numbers = Numbers { fire: "193", medical: "192" };
+
+const fn one(number: &'static str) -> Option<Numbers> {
+    Some(Numbers { fire: number, medical: number })
+}
+
+/// The numbers to call, where they are known. See [`source::EMERGENCY_NUMBERS`].
+pub(super) fn numbers(zone: Tz, locale: &str) -> Option<Numbers> {
     by_zone(zone.name()).or_else(|| by_country(locale))
 }
 
-fn by_zone(zone: &str) -> Option<&'static str> {
+fn by_zone(zone: &str) -> Option<Numbers> {
     if UK.contains(&zone) {
-        return Some("999");
+        return one("999");
     }
     if EUROPEAN.contains(&zone) {
-        return Some("112");
+        return one("112");
     }
     let (area, rest) = zone.split_once('/')?;
     let city = rest.split('/').next().unwrap_or_default();
     match area {
-        "Europe" => Some("112"),
-        "Brazil" => Some("193"),
-        "US" | "Canada" | "Mexico" => Some("911"),
-        "Australia" => Some("000"),
-        "Pacific" if city == "Honolulu" => Some("911"),
-        "Pacific" if city == "Auckland" => Some("111"),
-        "America" if BRAZIL.split_whitespace().any(|known| known == city) => Some("193"),
-        "America" if NORTH.split_whitespace().any(|known| known == city) => Some("911"),
+        "Europe" => one("112"),
+        "Brazil" => Some(BRAZILS),
+        "US" | "Canada" | "Mexico" => one("911"),
+        "Australia" => one("000"),
+        "Pacific" if city == "Honolulu" => one("911"),
+        "Pacific" if city == "Auckland" => one("111"),
+        "America" if BRAZIL.split_whitespace().any(|known| known == city) => Some(BRAZILS),
+        "America" if NORTH.split_whitespace().any(|known| known == city) => one("911"),
         _ => None,
     }
 }
 
-fn by_country(locale: &str) -> Option<&'static str> {
+fn by_country(locale: &str) -> Option<Numbers> {
     let country = locale
         .split(['-', '_', '.', '@'])
         .skip(1)
         .find(|part| part.len() == 2 && part.bytes().all(|b| b.is_ascii_uppercase()))?;
     match country {
-        "US" | "CA" | "MX" | "PR" => Some("911"),
-        "GB" => Some("999"),
-        "BR" => Some("193"),
-        "AU" => Some("000"),
-        "NZ" => Some("111"),
-        "ES" | "FR" | "DE" | "IT" | "PT" | "AT" | "CH" | "BE" | "LU" | "NL" | "IE" => Some("112"),
+        "US" | "CA" | "MX" | "PR" => one("911"),
+        "GB" => one("999"),
+        "BR" => Some(BRAZILS),
+        "AU" => one("000"),
+        "NZ" => one("111"),
+        "ES" | "FR" | "DE" | "IT" | "PT" | "AT" | "CH" | "BE" | "LU" | "NL" | "IE" => one("112"),
         _ => None,
     }
 }
 
+fn call(asker: &Asker, person: bool) -> Arg {
+    let number = asker.emergency.map(|numbers| if person { numbers.medical } else { numbers.fire });
+    Arg::Choice(number.unwrap_or("none"))
+}
+
 /// What to do at once.
 pub(super) fn peril(peril: Peril, asker: &Asker) -> Answer {
-    let call = Arg::Choice(asker.emergency.unwrap_or("none"));
+    let call = call(asker, peril.is_of_a_person());
     let (kind, text, source) = match peril {
         Peril::Fire => ("fire", Text::new("ask-fire").with("call", call), source::OVEN_FIRE),
         Peril::Gas => ("gas", Text::new("ask-gas").with("call", call), source::GAS_SMELL),
@@ -104,7 +125,7 @@ pub(super) fn unwell(what: Unwell, asker: &Asker) -> Answer {
         Unwell::Ate => Answer::new("ate-sick")
             .say(
                 Text::new("ask-ate-sick")
-                    .with("call", Arg::Choice(asker.emergency.unwrap_or("none")))
+                    .with("call", call(asker, true))
                     .with("fever", Arg::Temperature(fahrenheit(102.0))),
             )
             .say(Text::new("ask-ate-sick-rest"))
@@ -128,15 +149,15 @@ mod tests {
     use chrono_tz::{America, Asia, Europe};
 
     #[test]
-    fn the_zone_tells_the_number_and_else_the_country() {
-        assert_eq!(number(Europe::Madrid, "es"), Some("112"));
-        assert_eq!(number(Europe::London, "en-US"), Some("999"));
-        assert_eq!(number(America::Mexico_City, "es"), Some("911"));
-        assert_eq!(number(America::Indiana::Knox, "en"), Some("911"));
-        assert_eq!(number(America::Sao_Paulo, "pt-BR"), Some("193"));
-        assert_eq!(number(Tz::UTC, "fr-CA"), Some("911"));
-        assert_eq!(number(Tz::UTC, "fr-FR"), Some("112"));
-        assert_eq!(number(Asia::Tokyo, "en"), None);
-        assert_eq!(number(America::Lima, "es"), None);
+    fn the_zone_tells_the_numbers_and_else_the_country() {
+        assert_eq!(numbers(Europe::Madrid, "es"), one("112"));
+        assert_eq!(numbers(Europe::London, "en-US"), one("999"));
+        assert_eq!(numbers(America::Mexico_City, "es"), one("911"));
+        assert_eq!(numbers(America::Indiana::Knox, "en"), one("911"));
+        assert_eq!(numbers(America::Sao_Paulo, "pt-BR"), Some(BRAZILS));
+        assert_eq!(numbers(Tz::UTC, "fr-CA"), one("911"));
+        assert_eq!(numbers(Tz::UTC, "fr-FR"), one("112"));
+        assert_eq!(numbers(Asia::Tokyo, "en"), None);
+        assert_eq!(numbers(America::Lima, "es"), None);
     }
 }

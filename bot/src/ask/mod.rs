@@ -21,6 +21,7 @@ mod salt;
 pub use advice::Advice;
 pub(crate) use answer::exact_span;
 pub use answer::{Answer, AskBack, Choice, Value, source_line};
+pub use emergency::Numbers;
 pub use habit::Habit;
 pub use line::{Printed, answer_line};
 pub use oversalt::{Lain, over_salt};
@@ -55,8 +56,8 @@ pub struct Asker {
     pub heat: Option<Heat>,
     /// Whose food-safety rules.
     pub jurisdiction: Jurisdiction,
-    /// The fire service's number, where it is known.
-    pub emergency: Option<&'static str>,
+    /// Whom to call, where it is known.
+    pub emergency: Option<Numbers>,
 }
 
 impl Asker {
@@ -77,7 +78,7 @@ impl Asker {
             fridge: None,
             heat: None,
             jurisdiction: jurisdiction(&reader.locale),
-            emergency: emergency::number(reader.zone, &reader.locale),
+            emergency: emergency::numbers(reader.zone, &reader.locale),
         }
     }
 }

@@ -34,6 +34,13 @@ pub enum Peril {
     Smoke,
 }
 
+impl Peril {
+    /// Someone is in danger, and no house: it is the ambulance that is called.
+    pub fn is_of_a_person(self) -> bool {
+        matches!(self, Self::Choking | Self::Fainted | Self::Allergy | Self::Burn)
+    }
+}
+
 /// What else is read, the gravest first.
 const OTHERS: [(&str, Peril); 6] = [
     ("gas", Peril::Gas),

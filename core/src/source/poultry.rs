@@ -167,7 +167,7 @@ sources! {
     /// A cut hand over food.
     CUT_HAND = "cut-hand", "US FDA; NHS", "a cut is cleaned and covered, with a glove over it; a doctor where it is deep or bleeds for 10 minutes under pressure", "", "", FromMemory;
     /// Numbers to call.
-    EMERGENCY_NUMBERS = "emergency-numbers", "European Union 112; United States, Canada and Mexico 911; United Kingdom 999; Brazil 193; Australia 000; New Zealand 111", "numbers of the fire services", "", "", FromMemory;
+    EMERGENCY_NUMBERS = "emergency-numbers", "European Union 112; United States, Canada and Mexico 911; United Kingdom 999; Brazil 193 fire, 192 ambulance (SAMU); Australia 000; New Zealand 111", "numbers of the fire and ambulance services", "", "", FromMemory;
     /// Frying.
     FRYING = "frying", "FEMA / USDA", "turkey fryer safety", "", "", SeenSecondary;
     /// Washing raw birds.
