@@ -8,6 +8,7 @@ mod after;
 mod air;
 mod alarms;
 mod amend;
+mod answered_by;
 mod aside;
 mod asked_of_jobs;
 mod asked_which;
@@ -422,6 +423,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     }
     if addressed && sitting.room.plan.is_some() && crate::reading::asks_of_the_dinner(text, sitting.lexicon()) {
         return readings::when(sitting);
+    }
+    if answered_by::told(sitting, who, text, reply_to) {
+        return;
     }
     if planning::is_wish(sitting, text, addressed) {
         plan(sitting, text);

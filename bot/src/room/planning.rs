@@ -152,7 +152,7 @@ pub(super) fn read(sitting: &Sitting<'_>, text: &str) -> (Wish, Vec<Problem>) {
 }
 
 /// A bare number means what was asked.
-fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut Wish) {
+pub(super) fn bare_answer(sitting: &Sitting<'_>, question: Question, text: &str, wish: &mut Wish) {
     let sentence = Sentence::read(text, sitting.lexicon());
     let number = (0..sentence.len()).find_map(|at| sentence.number(at)).filter(|n| n.fract() == 0.0);
     match question {
