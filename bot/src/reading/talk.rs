@@ -378,6 +378,12 @@ pub fn says_never_thawed(text: &str, lexicon: &'static Lexicon) -> bool {
         && text.split([',', ';', '.', '!', '\n']).any(|clause| is_all(clause, "never-thawed", lexicon))
 }
 
+/// "I forgot to take it out", "it's a block of ice": of a bird that nobody has said is thawing, it never left the freezer.
+pub fn says_frozen_through(text: &str, lexicon: &'static Lexicon) -> bool {
+    !text.contains(['?', '¿'])
+        && text.split([',', ';', '.', '!', '\n']).any(|clause| is_all(clause, "frozen-through", lexicon))
+}
+
 /// "When do we eat?", "how much longer?", "are we gonna make it by 4?".
 pub fn asks_when(text: &str, lexicon: &'static Lexicon) -> bool {
     // Whatever hour is hoped for, the forecast answers.

@@ -7,7 +7,7 @@ use super::live::{self, Light};
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::Urgency;
-use super::{Sitting, What, board, jobs, order, undo};
+use super::{Sitting, What, board, jobs, order, swap, undo};
 use crate::reading::{self, Lexicon};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Condition;
@@ -71,6 +71,24 @@ pub(super) fn never(sitting: &mut Sitting<'_>) -> bool {
         return false;
     }
     again(sitting, Condition::Frozen)
+}
+
+/// It thaws as far as the plan goes, and nobody has said that it does.
+pub(super) fn is_taken_to_thaw(sitting: &Sitting<'_>) -> bool {
+    let thaw = sitting.room.plan.as_ref().and_then(|plan| plan.job(Step::Thaw, 0));
+    thaw.is_some_and(|job| job.state == JobState::Waiting && job.at <= sitting.now)
+}
+
+/// Begun only now, its thaw as planned leaves no dinner.
+pub(super) fn is_too_late_for_the_fridge(sitting: &Sitting<'_>) -> bool {
+    let (light, Some(plan)) = (sitting.light(), &sitting.room.plan) else { return false };
+    let mut tried = plan.clone();
+    let waits = |job: &&mut LiveJob| job.state == JobState::Waiting && job.step().is_some_and(|it| AGAIN.contains(&it));
+    for job in tried.jobs.iter_mut().filter(waits) {
+        swap::uncall(job);
+        job.denied |= job.step() == Some(Step::Thaw);
+    }
+    matches!(tried.solve(&light), Some(Err(_)))
 }
 
 /// Planned as a fresh bird, and it is frozen: it thaws from now on, the slow way if that still works.

@@ -7,7 +7,7 @@ use super::action::JobRef;
 use super::ladder::Next;
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan, Rung};
-use super::{RoomKind, Sitting, amend, board, jobs, live, planning, swap, undo};
+use super::{RoomKind, Sitting, amend, board, ice, jobs, live, planning, swap, undo};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, ReportKind, Wish};
 use crate::words::{Arg, Text};
@@ -90,6 +90,9 @@ pub(super) fn not_yet(sitting: &mut Sitting<'_>, it: JobRef) {
     let Some(job) = jobs::standing(sitting, it) else { return };
     match job.state {
         JobState::Done { by, .. } | JobState::Skipped { by, .. } => jobs::already(sitting, by, &job),
+        // The fridge has no time left for it: another way is planned at once.
+        JobState::Waiting
+            if it.step == Step::Thaw && ice::is_too_late_for_the_fridge(sitting) && ice::never(sitting) => {}
         JobState::Waiting => open_again(sitting, it.step, None),
     }
 }

@@ -25,7 +25,8 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if sitting.room.plan.is_none() {
         return false;
     }
-    if reading::says_never_thawed(text, sitting.lexicon()) && ice::never(sitting) {
+    let frozen_through = ice::is_taken_to_thaw(sitting) && reading::says_frozen_through(text, sitting.lexicon());
+    if (frozen_through || reading::says_never_thawed(text, sitting.lexicon())) && ice::never(sitting) {
         return true;
     }
     if reading::says_thawed(text, sitting.lexicon()) && ice::gone(sitting) {
