@@ -571,6 +571,7 @@ lexicon-talk-off-dial-some = n daneben, liegt n daneben, weicht n ab, weicht um 
 lexicon-talk-off-dial-word = etwa, ungefähr, circa, ca, rund, gut, fast, knapp, mindestens, ein bisschen, bisschen, etwas, immer, meistens, oft, leider, wohl, dauernd, übrigens, glaub ich, glaube ich
 lexicon-talk-dial-set = eingestellt, eingestellt sind, eingestellt auf, gestellt, gestellt auf, regler, regler steht auf, drehknopf, knopf, anzeige, display, ofen sagt, ofen zeigt, ofen zeigt an, hab ihn auf, habe ihn auf, aufgedreht auf, hochgedreht auf, runtergedreht auf, gedreht auf
 lexicon-talk-dial-true = thermometer, ofenthermometer, backofenthermometer, thermometer im ofen, thermometer im ofen zeigt, thermometer im ofen sagt, fühler, sonde, tatsächlich, sind tatsächlich, in wirklichkeit, wirklich, echt, in echt, real, wirkliche temperatur, in wahrheit
+lexicon-talk-wanders = springt, springt hin und her, schwankt, ändert sich dauernd, jedes mal anders, jedesmal anders, mal so mal so, rauf und runter, hoch und runter, hüpft, wechselt dauernd
 lexicon-talk-meat-tells = zeigt, misst, gemessen, liest, jetzt, noch, gefallen, runter, hält
 lexicon-talk-meat-rests = kühlbox, box, thermobox, warmhaltebox, folie, handtüchern, decke, ruht
 lexicon-talk-short-breast = b, br, bru, brst

@@ -560,6 +560,8 @@ lexicon-talk-off-dial-word = about, around, like, roughly, approx, approximately
 ## What stands before or behind the figure an oven is set to, and before or behind the one it really has.
 lexicon-talk-dial-set = i set, set, set to, set at, set it to, set it at, set on, set for, i set it to, its set to, its set at, setting, dial, dial says, dial is at, knob, knob says, oven says, the oven says, oven display, display, display says, oven display says, oven claims, turned it to, turned it up to, turned up to, turned to, turned it down to, supposed to be, i put it at, i put it on, have it at, have it set to, have it set at, have it on, i told it
 lexicon-talk-dial-true = thermometer, thermometer says, oven thermometer, oven thermometer says, oven thermometer reads, oven thermometer shows, thermometer in the oven, thermometer in the oven says, thermometer in the oven reads, thermo, probe, air probe, ambient probe, actually, its actually, actual, actual temp, really, its really, real, real temp, in reality, in fact
+## A thermometer that shows something else every time it is looked at in one spot.
+lexicon-talk-wanders = jumps, jumps around, jumping, jumping around, keeps changing, keeps jumping, keeps moving, all over the place, all over, bouncing, bouncing around, bounces, wanders, wandering, different every time, different each time, up and down, fluctuates, fluctuating, changes every time, goes from
 lexicon-talk-meat-tells = reads, reading, read, says, shows, showing, now, still, currently, dropped, cooled, hold, holding, holds, held
 lexicon-talk-meat-rests = cooler, ice chest, hotbox, towels, foil, wrapped, resting
 lexicon-talk-short-breast = b, br, brst, brt, bst, bre, white

@@ -556,6 +556,7 @@ lexicon-talk-off-dial-some = falla por n, falla n, falla en n, desviado n, está
 lexicon-talk-off-dial-word = unos, unas, como, aproximadamente, aprox, casi, más o menos, un poco, un poquito, siempre, normalmente, creo que, por lo menos, mínimo, bastante, por cierto
 lexicon-talk-dial-set = puse, lo puse, lo he puesto, he puesto, puesto, puesto a, puesto en, dial, el dial, mando, el mando, perilla, la perilla, ajusté, lo ajusté, ajustado, ajustado a, marqué, programé, programado, horno dice, el horno dice, horno marca, el horno marca, lo tengo a, lo tengo en, tengo puesto, pantalla, la pantalla
 lexicon-talk-dial-true = termómetro, termómetro de horno, termómetro del horno, termómetro del horno marca, termómetro del horno dice, termómetro de horno marca, termómetro de horno dice, termómetro en el horno, sonda, en realidad, realmente, de verdad, real, temperatura real, en verdad
+lexicon-talk-wanders = salta, saltando, va saltando, cambia, cambia todo el rato, no para de cambiar, cambia cada vez, distinto cada vez, diferente cada vez, sube y baja, baila, oscila, pasa de
 lexicon-talk-meat-tells = marca, marcan, lee, dice, muestra, ahora, todavía, bajó, mide, sigue, mantiene
 lexicon-talk-meat-rests = hielera, caja, cava, papel, aluminio, toallas, envuelto, envuelta, reposando, reposo
 lexicon-talk-short-breast = p, pe, pech, pec, pch

@@ -41,6 +41,7 @@ mod talk;
 mod told;
 mod unwell;
 mod verdict;
+mod wandering;
 mod warm_thaw;
 mod when;
 mod will;
@@ -99,6 +100,7 @@ pub use talk::{
 pub use told::Told;
 pub use unwell::{Health, Unwell, read_unwell};
 pub use verdict::{Verdict, asks_of_last_time, read_verdict};
+pub use wandering::{Wandering, read_wandering};
 pub use warm_thaw::{WarmThaw, names_water, read_warm_thaw};
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use will::{

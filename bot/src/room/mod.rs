@@ -91,6 +91,7 @@ mod there;
 mod tongue;
 mod undo;
 mod unwell;
+mod wandering;
 mod wanted;
 mod warm_thaw;
 mod way_out;
@@ -354,7 +355,11 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     {
         return;
     }
-    if !edited && (not_lit::told(sitting, text) || off_dial::told(sitting, text, addressed)) {
+    if !edited
+        && (not_lit::told(sitting, text)
+            || off_dial::told(sitting, text, addressed)
+            || wandering::told(sitting, text, addressed))
+    {
         return;
     }
     if !edited && (air::was_otherwise(sitting, text) || heat::sets_heat(sitting, text)) {
