@@ -569,6 +569,7 @@ room-report-early = „{ $what }“ ist für { $when } geplant. Wirklich schon e
 room-aside-ask = Ist das der Vogel? „{ $what }“ steht an.
 room-two-thermometers = Der niedrigere gilt: { $low }. Prüf beide in Eiswasser: mehr Eis als Wasser, umrühren, dann müssen sie { $ice } zeigen. Und sag mir die Stelle: Brust, Keule oder Flügel.
 room-wandering = Vorerst zählt das Niedrigste: { $low }. Stich noch mal an der dicksten Stelle ein, ohne Knochen, warte, bis es steht, und sag mir das.
+room-digits-apart = Heißt das { $parts }? Noch nicht gezählt.
 room-oven-cool = Zu kühl für Geflügel: jetzt auf { $limit } oder mehr, oder in einen anderen Ofen. Bis dahin dauert es länger als geplant; nenn mir Brust und Keule, dann sage ich, wie lange.
 room-foil-off = Ja, locker, solange er steht: mindestens { $least }, und nicht länger als bis zum Tranchieren. Feste Folie macht die Haut weich.
 room-fridge-bird = Der Vogel darin: aufgetaut und mehr als { $limit } über { $cold } kommt er weg; Garen macht das nicht gut. Miss jetzt. Noch hart von Eis oder innen höchstens { $cold }: sofort kälter stellen.

@@ -612,6 +612,8 @@ room-aside-ask = Is that the bird? “{ $what }” is due.
 room-two-thermometers = Go by the lower one, { $low }. Check both in ice water: more ice than water, stirred, they should read { $ice }. Then tell me the spot: breast, thigh or wing.
 # One spot read several times, each time something else. $low: the lowest.
 room-wandering = The lowest counts for now: { $low }. Go in again at the thickest part, clear of bone, hold it until it stands still, then tell me that one.
+# Digits written apart, as voice typing does. $parts: what they may mean, "breast 158 °F". The buttons below take it or drop it.
+room-digits-apart = Is that { $parts }? I haven’t counted it yet.
 room-oven-cool = Too cool for poultry: { $limit } or hotter, now, or into another oven. Until then it takes longer than planned; tell me breast and thigh and I’ll say how long.
 room-foil-off = Yes, loosely, while it stands: at least { $least }, and no longer than it takes to carve. Tight foil softens the skin.
 room-fridge-bird = The bird in it: thawed and above { $cold } for more than { $limit }, it’s thrown out; cooking doesn’t undo that. Measure it now. Still hard with ice, or at { $cold } or less inside: into a colder place at once.

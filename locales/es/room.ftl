@@ -623,6 +623,7 @@ room-report-early = «{ $what }» está para { $when }. ¿De verdad está hecho 
 room-aside-ask = ¿Es por el ave? Toca «{ $what }».
 room-two-thermometers = Fíate del más bajo, { $low }. Comprueba los dos en agua con hielo: más hielo que agua, removida, deben marcar { $ice }. Y dime el sitio: pechuga, muslo o ala.
 room-wandering = Por ahora cuenta lo más bajo: { $low }. Pincha otra vez en lo más grueso, sin tocar hueso, espera a que se pare y dime esa.
+room-digits-apart = ¿Es { $parts }? Todavía no lo he contado.
 room-oven-cool = Demasiado frío para aves: a { $limit } o más ya, o a otro horno. Hasta entonces tarda más de lo previsto; dime pechuga y muslo y te digo cuánto.
 room-foil-off = Sí, suelto, mientras reposa: al menos { $least }, y no más de lo que tardes en trinchar. Apretado ablanda la piel.
 room-fridge-bird = El ave que está dentro: descongelada y a más de { $cold } durante más de { $limit }, se tira; cocinarla no lo arregla. Mídela ya. Si sigue dura de hielo o a { $cold } o menos por dentro, a un sitio más frío ahora mismo.

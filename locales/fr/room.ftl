@@ -638,6 +638,7 @@ room-report-early = « { $what } » est prévu { $when }. C’est vraiment dé
 room-aside-ask = C’est pour la volaille ? « { $what } » est à faire.
 room-two-thermometers = Fie-toi au plus bas, { $low }. Vérifie les deux dans de l’eau glacée : plus de glace que d’eau, remuée, ils doivent afficher { $ice }. Et dis-moi l’endroit : poitrine, cuisse ou aile.
 room-wandering = Pour l’instant, c’est la plus basse qui compte : { $low }. Repique au plus épais, loin de l’os, attends que ça se fixe et dis-moi celle-là.
+room-digits-apart = C’est { $parts } ? Pas encore compté.
 room-oven-cool = Trop froid pour une volaille : { $limit } ou plus tout de suite, ou un autre four. D’ici là c’est plus long que prévu ; donne-moi poitrine et cuisse, et je te dis combien.
 room-foil-off = Oui, posé sans serrer, pendant le repos : au moins { $least }, et pas plus que jusqu’à la découpe. Serré, il ramollit la peau.
 room-fridge-bird = La volaille dedans : décongelée et au-dessus de { $cold } plus de { $limit }, poubelle ; la cuisson n’y change rien. Mesure maintenant. Encore dure de glace, ou { $cold } ou moins à cœur : tout de suite dans un endroit plus froid.

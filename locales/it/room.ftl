@@ -631,6 +631,7 @@ room-report-early = “{ $what }” è previsto { $when }. Davvero già fatto?
 room-aside-ask = È per il volatile? Tocca a “{ $what }”.
 room-two-thermometers = Vale il più basso, { $low }. Controllali in acqua e ghiaccio: più ghiaccio che acqua, mescolata, devono segnare { $ice }. E dimmi il punto: petto, coscia o ala.
 room-wandering = Per ora vale la più bassa: { $low }. Infila di nuovo nel punto più spesso, lontano dall’osso, aspetta che si fermi e dimmi quella.
+room-digits-apart = È { $parts }? Non l’ho ancora contata.
 room-oven-cool = Troppo freddo per il pollame: { $limit } o più subito, o in un altro forno. Fino ad allora ci vuole più del previsto; dimmi petto e coscia e ti dico quanto.
 room-foil-off = Sì, appoggiato, mentre riposa: almeno { $least }, e non oltre il taglio. Stretto ammorbidisce la pelle.
 room-fridge-bird = Il volatile dentro: scongelato e sopra { $cold } per più di { $limit } si butta; cuocerlo non rimedia. Misura adesso. Ancora duro di ghiaccio, o { $cold } o meno all’interno: subito in un posto più freddo.

@@ -561,6 +561,7 @@ room-report-early = “{ $what }” está previsto para { $when }. Já foi feito
 room-aside-ask = É da ave? Está na hora de “{ $what }”.
 room-two-thermometers = Vale o mais baixo, { $low }. Confira os dois em água com gelo: mais gelo que água, mexida, devem marcar { $ice }. E diga o lugar: peito, coxa ou asa.
 room-wandering = Por enquanto vale a mais baixa: { $low }. Espete de novo na parte mais grossa, longe do osso, espere parar e me diga essa.
+room-digits-apart = É { $parts }? Ainda não contei.
 room-oven-cool = Frio demais para ave: { $limit } ou mais já, ou outro forno. Até lá demora mais que o previsto; diga peito e coxa e eu digo quanto.
 room-foil-off = Sim, solto, enquanto descansa: pelo menos { $least }, e só até cortar. Apertado amolece a pele.
 room-fridge-bird = A ave lá dentro: descongelada e acima de { $cold } por mais de { $limit }, lixo; assar não resolve. Meça agora. Ainda dura de gelo, ou a { $cold } ou menos por dentro: já para um lugar mais frio.

@@ -11,6 +11,7 @@ mod bringing;
 pub mod command;
 mod csv;
 mod dial_and_air;
+mod digits_apart;
 mod dish;
 mod elsewhere;
 mod fold;
@@ -56,6 +57,7 @@ pub use bringing::{DishChange, read_brought, read_dish_change, read_dropped};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
 pub use dial_and_air::{DialAndAir, read_dial_and_air};
+pub use digits_apart::read_digits_apart;
 pub use dish::{
     DISH_MINUTES, DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, is_dish_order, is_dish_setting,
     read_dish, read_shelves,

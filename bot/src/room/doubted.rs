@@ -169,6 +169,25 @@ fn ask(sitting: &mut Sitting<'_>, who: PersonId, reading: StoredReading, suspect
     ]);
 }
 
+/// Asks whether this is what was meant by words that say it badly; nothing of it counts before.
+pub(super) fn ask_whether(sitting: &mut Sitting<'_>, who: PersonId, meant: StoredReading) {
+    let parts_of = |reading: &StoredReading| parts(&spots_of(reading));
+    let ask = Text::new("room-digits-apart").with("parts", parts_of(&meant));
+    let several = spots_of(&meant).named().iter().filter(|(_, read)| read.is_some()).count() > 1;
+    let label = match several {
+        true => Text::new("room-button-yes"),
+        false => Text::new("cook-suspect-meant").with("parts", parts_of(&meant)),
+    };
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        plan.doubted.retain(|doubted| doubted.given.by != Some(who));
+        plan.doubted.push(Doubted { given: meant.clone(), meant: Some(meant) });
+    }
+    sitting
+        .answer(ask)
+        .key("reading")
+        .row([labelled(label, &Action::Meant(who)), button("room-button-no", &Action::No(ASKED.into(), who))]);
+}
+
 fn suspect_line(suspect: &Suspect) -> Text {
     let text = Text::new(match suspect.meant {
         Some(_) => "cook-suspect-odd",

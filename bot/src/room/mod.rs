@@ -22,6 +22,7 @@ mod bought;
 mod calls;
 mod comings;
 mod cooled;
+mod digits_apart;
 mod dishes;
 mod done_yet;
 mod dose;
@@ -358,7 +359,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited
         && (not_lit::told(sitting, text)
             || off_dial::told(sitting, text, addressed)
-            || wandering::told(sitting, text, addressed))
+            || wandering::told(sitting, text, addressed)
+            || digits_apart::told(sitting, text))
     {
         return;
     }

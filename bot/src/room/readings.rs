@@ -300,18 +300,8 @@ fn told(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
     }
     let before = corrected.and_then(|place| plan.readings.get(place)).map(|reading| reading.at);
     let spots = spots(sitting, log);
-    let reading = StoredReading {
-        at: log.at.or(before).unwrap_or(now),
-        pit_c: spots.pit.map(in_celsius),
-        breast_c: spots.breast.map(in_celsius),
-        thigh_c: spots.thigh.map(in_celsius),
-        stuffing_c: spots.stuffing.map(in_celsius),
-        wing_c: spots.wing.map(in_celsius),
-        by: Some(who),
-        told_at: Some(now),
-        sure: false,
-        replaces: corrected,
-    };
+    let reading = stored(sitting, log, who);
+    let reading = StoredReading { at: log.at.or(before).unwrap_or(now), replaces: corrected, ..reading };
     let reading = doubted::mends(sitting, who, &reading).unwrap_or(reading);
     let asked = plan_asks_off(sitting);
     doubted::judge(sitting, who, reading);
@@ -356,6 +346,20 @@ pub(super) fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
         *spot = Some(spot.map_or(temperature, |other| other.min(temperature)));
     }
     spots
+}
+
+/// Readings as they are kept, each number in its place.
+pub(super) fn stored(sitting: &Sitting<'_>, log: &Log, who: PersonId) -> StoredReading {
+    let spots = spots(sitting, log);
+    StoredReading {
+        at: log.at.unwrap_or(sitting.now),
+        breast_c: spots.breast.map(in_celsius),
+        thigh_c: spots.thigh.map(in_celsius),
+        stuffing_c: spots.stuffing.map(in_celsius),
+        wing_c: spots.wing.map(in_celsius),
+        pit_c: spots.pit.map(in_celsius),
+        ..of_air(0.0, Some(who), sitting.now)
+    }
 }
 
 /// A reading of the air alone.
