@@ -55,7 +55,7 @@ fn the_hour_of_a_job_is_one_line_wherever_it_is_asked() {
 
 #[test]
 fn in_every_language() {
-    let asked: [(&str, Tz, &str, &str, [&str; 3], &str); 5] = [
+    let asked = [
         (
             "es-ES",
             chrono_tz::Europe::Madrid,

@@ -122,6 +122,10 @@ habits! {
     FridgeDown = "ask-fridge-down": POWER_OUTAGE;
     /// A freezer without power.
     FreezerDown = "ask-freezer-down": POWER_OUTAGE;
+    /// What is eaten raw met raw juice.
+    Crossed = "ask-crossed": HANDS;
+    /// What heat kills, and what it does not mend.
+    Kills = "ask-kills": SAFE_MINIMUM, DANGER_ZONE;
     /// Liquid into the meat with a needle.
     Inject = "ask-inject": SAFE_MINIMUM, BRINING_HABITS;
 }
@@ -145,11 +149,12 @@ impl Habit {
                 | Self::HalfCook
                 | Self::FridgeDown
                 | Self::FreezerDown
+                | Self::Crossed
         )
     }
 
     /// How it is done, as `asker` is told it.
-    pub(super) fn text(self, asker: &Asker) -> Text {
+    pub(in crate::ask) fn text(self, asker: &Asker) -> Text {
         let degrees = |f: f64| Arg::Temperature(fahrenheit(f));
         let ruled = |rule: rules::Rule, f: f64| Arg::Temperature(rule.temperature().unwrap_or(fahrenheit(f)));
         Text::new(self.id())
@@ -162,6 +167,7 @@ impl Habit {
             .with("limit", Arg::Span(TimeDelta::hours(2)))
             .with("unopened", Arg::Span(TimeDelta::hours(4)))
             .with("full", Arg::Span(TimeDelta::hours(48)))
+            .with("wash", Arg::Span(TimeDelta::seconds(20)))
             .with("half", Arg::Span(TimeDelta::hours(24)))
             .with("every", Arg::Span(WATER_CHANGE_EVERY))
             .with("days", days_of(Food::Leftovers, asker))
@@ -193,10 +199,10 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::HalfCook
     } else if has("habit-raw-inside") && !numbers {
         Habit::RawInside
-    } else if has("habit-fridge-down") {
-        Habit::FridgeDown
     } else if has("habit-freezer-down") {
         Habit::FreezerDown
+    } else if has("habit-kills") && !numbers {
+        Habit::Kills
     } else if has("habit-inject") && !numbers {
         Habit::Inject
     } else if has("habit-bag-inside") {
@@ -205,6 +211,8 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::PopUp
     } else if has("habit-probe-out") {
         Habit::ProbeOut
+    } else if has("habit-crossed") {
+        Habit::Crossed
     } else if has("habit-mess") {
         Habit::Mess
     } else if has("habit-dog") && (asks || has("habit-carcass")) {

@@ -146,6 +146,8 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::Fry { bird, frozen } => advice::fry(bird, *frozen),
         Question::Advice(about) => advice::advice(*about, asker),
         Question::FridgeAt(at) => advice::fridge_at(*at, asker),
+        Question::FridgeOff(span) => Ok(safety::fridge_off(*span, asker)),
+        Question::ColdAt(at) => Ok(safety::cold_at(*at, asker)),
         Question::Side { stuffing, people } => advice::side(*stuffing, *people, asker),
         Question::SpoonWeights { volume, kosher } => salt::spoon_weights(*volume, *kosher, asker),
         Question::SaltPer { kilogram, salt } => salt::per(*kilogram, *salt, asker),

@@ -1,6 +1,6 @@
 //! What can be asked. Gaps are open fields: the answer asks for what matters.
 
-use super::Advice;
+use super::{Advice, Habit};
 use crate::reading::{OffDial, Peril, Unwell, WarmThaw};
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
@@ -211,6 +211,10 @@ pub enum Question {
     Advice(Advice),
     /// Whether a fridge this warm is cold enough.
     FridgeAt(Temperature),
+    /// A fridge that was without power for longer than it stays cold.
+    FridgeOff(TimeDelta),
+    /// Whether food that is to stay cold is all right at that.
+    ColdAt(Temperature),
     /// Stuffing (else gravy) for so many.
     Side {
         /// Stuffing.
@@ -256,7 +260,15 @@ pub enum Question {
 impl Question {
     /// Whether somebody may be hurt where it goes unheard: answered wherever it is said.
     pub fn is_of_danger(&self) -> bool {
-        matches!(self, Self::Peril(_) | Self::CharcoalIndoors | Self::Fry { .. } | Self::CounterThaw)
+        matches!(
+            self,
+            Self::Peril(_)
+                | Self::CharcoalIndoors
+                | Self::Fry { .. }
+                | Self::CounterThaw
+                | Self::FridgeOff(_)
+                | Self::ColdAt(_)
+        )
     }
 
     /// The stable name of its kind, as `--json` prints it.
@@ -290,7 +302,8 @@ impl Question {
             Self::Stuffing => "stuffing",
             Self::Fry { .. } => "fry",
             Self::Advice(about) => about.kind(),
-            Self::FridgeAt(_) => Advice::Fridge.kind(),
+            Self::FridgeAt(_) | Self::ColdAt(_) => Advice::Fridge.kind(),
+            Self::FridgeOff(_) => Advice::Habit(Habit::FridgeDown).kind(),
             Self::Side { .. } => "sides",
             Self::SpoonWeights { .. } => "salt-convert",
             Self::SaltPer { .. } => "salt-dose",

@@ -3,6 +3,7 @@
 //! The kinds are tried from the most telling to the least: a word such as "rinse" settles it, a bare amount comes last.
 //! Order of words matters only for which salt is turned into which.
 
+mod cold;
 mod kept;
 
 use super::question::{BirdSaid, Question, SaltSaid};
@@ -119,6 +120,7 @@ impl Asked<'_> {
         self.about_another_bird()
             .or_else(|| self.over_salt())
             .or_else(|| self.bones_left_out())
+            .or_else(|| self.about_cold())
             .or_else(|| self.about_habits())
             .or_else(|| self.about_trouble())
             .or_else(|| self.about_salt())
@@ -188,7 +190,7 @@ impl Asked<'_> {
         let night = self.has("ask-overnight").then(|| TimeDelta::hours(8));
         let span = Some(self.span().or(night)?);
         let out = self.has("habit-carcass") && self.any(&["ask-out", "ask-left"]) && !self.has("place-fridge");
-        out.then(|| Question::LeftOut { ahead: false, span, air: self.temperature().and_then(Result::ok) })
+        out.then(|| Question::LeftOut { ahead: false, span, air: self.air() })
     }
 
     fn about_trouble(&self) -> Option<Question> {
@@ -242,7 +244,7 @@ impl Asked<'_> {
             Advice::Fridge
         } else if self.has("ask-stuff") && self.has("ahead") && self.has("ask-safe") {
             Advice::StuffAhead
-        } else if self.kosher_bird() || self.salted_already() {
+        } else if (self.kosher_bird() || self.salted_already()) && !self.has("ask-out") {
             Advice::KosherBird
         } else if self.has("ask-low-salt") && self.wish.mass_g.is_none() {
             Advice::LowSalt
@@ -620,7 +622,7 @@ impl Asked<'_> {
             let ahead = self.has("ask-leave") && !self.any(&["ask-left", "ago", "since"]);
             // "Can I just leave it on the counter?": for however long, the rule is the answer.
             let span = span.or(ahead.then(TimeDelta::zero));
-            return Some(Question::LeftOut { ahead, span, air: self.temperature().and_then(Result::ok) });
+            return Some(Question::LeftOut { ahead, span, air: self.air() });
         }
         if let Some(lethality) = self.lethality() {
             return Some(lethality);
@@ -628,7 +630,9 @@ impl Asked<'_> {
         let aged = !self.has("ask-roast") || self.any(&["ago", "at-home"]);
         let age_of_food = safe && self.span().is_some_and(|span| span >= TimeDelta::days(1)) && aged;
         let giblets = self.has("food-giblets") && (how_long || stored || safe);
-        let since = self.has("since") && stored && (safe || self.since_a_day().is_some());
+        let since = self.has("since")
+            && (stored || self.any(&["ask-thaw", "condition-fresh"]))
+            && (safe || self.since_a_day().is_some());
         let still_good = self.has("food-leftovers") && safe && self.temperature().is_none() && !self.birdish();
         // "A ceia fica pras 23h": a meal is set, and nothing is kept.
         let meal = self.places().any(|at| self.s.of(at, "meal-").is_some() && !self.s.is(at, "food-leftovers"));
@@ -726,6 +730,12 @@ impl Asked<'_> {
         // "Pull it at 155, it'll rise": whether it may come off so.
         let asked = self.any(&["ask-safe", "ask-how-long", "ask-pull"]) || done;
         let oven = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker"]);
+        // "62 in the breast after 3 hours in the oven": of the meat, and not held for three hours.
+        let (oven, held, done) = match oven && self.names_meat_spot() {
+            true => (false, None, true),
+            false => (oven, held, done),
+        };
+        let asked = asked || done;
         if !(asked || held.is_some()) {
             return None;
         }
@@ -746,7 +756,7 @@ impl Asked<'_> {
         if let Some(setting) = self.oven_setting().filter(|_| asked && self.cooks_at()) {
             return Some(Question::OvenTemperature { setting: Some(setting), smoker: self.smoked() });
         }
-        let slow = held.is_some_and(|held| held >= SLOW) && !self.has("place-cold");
+        let slow = held.is_some_and(|held| held >= SLOW) && !self.has("place-cold") && !self.names_meat_spot();
         // "Can I raise it to 190?", "are 4 hours at 180 enough?", where ovens have °C.
         if let Err(bare) = temperature
             && self.asker.ground.metric
@@ -853,7 +863,9 @@ impl Asked<'_> {
 
     /// Whether the bare number at `at` counts people or weeks.
     fn counted(&self, at: usize) -> bool {
-        ["people", "adults", "children", "unit-week", "unit-month"].iter().any(|concept| self.s.is(at + 1, concept))
+        ["people", "adults", "children", "unit-week", "unit-month", "age-years"]
+            .iter()
+            .any(|concept| self.s.is(at + 1, concept))
     }
 
     /// An amount of hours that a clock shows in the afternoon: `14h`, `13h30`.
@@ -914,7 +926,12 @@ impl Asked<'_> {
         let how = self.has("ask-how") && self.names_nothing_else();
         // "Is it too late to thaw?"
         let in_time = self.has("ask-in-time");
-        if in_water || in_fridge || self.has("ask-thaw") && (birdish || self.has("ask-how-long") || how || in_time) {
+        // "Took it out of the freezer on Monday, can I roast it Friday?"
+        let from_to = self.day_to_day().is_some();
+        if in_water
+            || in_fridge
+            || self.has("ask-thaw") && (birdish || self.has("ask-how-long") || how || in_time || from_to)
+        {
             return Some(Question::ThawTime { bird });
         }
         let how_big = self.any(&["ask-how-big", "ask-how-much"]);

@@ -1,8 +1,8 @@
 //! Answers about safety. In doubt the careful one; every answer names what it defers to.
 
-use super::Asker;
 use super::answer::{Answer, AskBack, Choice, exact_span};
 use super::read::NotUnderstood;
+use super::{Asker, Habit};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{Form, Kind};
 use carvetime_core::lethality::{self, Answer as Table, Hold};
@@ -254,6 +254,20 @@ pub(super) fn days_of(food: Food, asker: &Asker) -> Arg {
         // No published time: the shortest there is.
         Some(Keep::Months(_)) | None => Arg::from(range("ask-days", "ask-days-range", 1, 1)),
     }
+}
+
+/// Too long without power for a fridge that stays shut.
+pub(super) fn fridge_off(span: TimeDelta, asker: &Asker) -> Answer {
+    let down = Habit::FridgeDown.text(asker);
+    let text = Text { id: "ask-fridge-off".into(), ..down };
+    Answer::new("fridge-down").say(text.with("span", exact_span(span))).from(source::POWER_OUTAGE)
+}
+
+/// Food that is to stay cold, measured warmer.
+pub(super) fn cold_at(at: Temperature, asker: &Asker) -> Answer {
+    let down = Habit::FridgeDown.text(asker);
+    let text = Text { id: "ask-cold-at".into(), ..down };
+    Answer::new("fridge").say(text.with("at", Arg::Temperature(at))).from(source::POWER_OUTAGE)
 }
 
 /// What is to be said of a fridge whose thermometer shows more than the 40 °F that every keeping time counts on.
