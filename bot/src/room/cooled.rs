@@ -5,7 +5,7 @@
 use super::action::{Action, JobRef};
 use super::sitting::labelled;
 use super::state::{JobState, LiveJob, LivePlan};
-use super::{Sitting, forecast, plan_words, questions, readings, reports, spoiled};
+use super::{Sitting, forecast, hot_road, plan_words, questions, readings, reports, spoiled};
 use crate::reading::{self, Meat, ReportKind};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step, spans};
@@ -158,8 +158,9 @@ fn stage(plan: &LivePlan, meat: &Meat, now: Moment) -> Option<Stage> {
         JobState::Done { at, .. } if hot_again(at) => Some(Stage::Reheating(None)),
         JobState::Done { .. } if nth == 0 && again.is_some() && done(Step::Pack, 0).is_some() => Some(Stage::Packed),
         JobState::Done { at, .. } => Some(Stage::Fridge(at)),
-        // Past the hour of dinner nobody is called to carve: it is taken for carved.
+        // Past the hour of dinner nobody is called to carve: it is taken for carved. Carried hot it is whole until someone has said so.
         JobState::Waiting if plan.job(Step::Carve, 0).is_some_and(waits) => Some(Stage::Standing),
+        JobState::Waiting if hot_road::is_hot(plan) && hot_road::is_whole(plan, now) => Some(Stage::Standing),
         JobState::Waiting => Some(Stage::Counter(chill.latest)),
         JobState::Skipped { .. } => None,
     }

@@ -29,7 +29,14 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         let says = reading::says_bird_done(text, lexicon) && !is_of_another_job(sitting);
         return (says || reading::asks_to_pull(text, lexicon) || eat) && in_the_heat(sitting, says);
     }
-    eat && (stood_out::asked(sitting, text) || off_the_heat(sitting))
+    eat && (stood_out::asked(sitting, text) || still_good(sitting, text) || off_the_heat(sitting))
+}
+
+/// Whether what stands off the heat may be eaten yet, once that is in question: its hours are over, or "still" was asked.
+fn still_good(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    let asks = stood_out::is_over(sitting) || reading::asks_if_still_good(text, lexicon);
+    asks && readings::below(sitting).is_none() && stood_out::to_eat(sitting)
 }
 
 /// The same, said to everyone in a group: what is dangerous to leave alone, and whether it is done, once anything was read.
@@ -40,6 +47,10 @@ pub(super) fn overheard(sitting: &mut Sitting<'_>, text: &str) -> bool {
     }
     if reading::says_underdone(text, lexicon) || is_raw_at_the_table(sitting, text) {
         return underdone(sitting);
+    }
+    // Where its hours are over nobody is left to wonder.
+    if !readings::cooks(sitting) && stood_out::is_over(sitting) && asks_to_eat(sitting, text) {
+        return stood_out::to_eat(sitting);
     }
     let asks =
         readings::cooks(sitting) && reading::asks_to_pull(text, lexicon) && !reading::asks_vaguely(text, lexicon);

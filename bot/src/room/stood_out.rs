@@ -19,6 +19,8 @@ use chrono::TimeDelta;
 const SAME: TimeDelta = TimeDelta::minutes(15);
 /// Said a moment ago, it is not called for.
 const AT_ONCE: TimeDelta = TimeDelta::minutes(5);
+/// Later it is another meal that is asked about.
+const TODAY: TimeDelta = TimeDelta::hours(8);
 /// So much earlier than was told then, it is of another bird, or of yesterday.
 const LONGEST_UNSAID: TimeDelta = TimeDelta::hours(4);
 
@@ -26,6 +28,22 @@ const LONGEST_UNSAID: TimeDelta = TimeDelta::hours(4);
 pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let stands = sitting.room.plan.as_ref().is_some_and(stands);
     stands && questions::read(sitting, text).is_some_and(|question| told(sitting, text, &question))
+}
+
+/// "Can we still eat it?", of what is off the heat and not put away: by its own clock. `false`: there is nothing of the kind.
+pub(super) fn to_eat(sitting: &mut Sitting<'_>) -> bool {
+    let now = sitting.now;
+    let Some(kept) = sitting.room.plan.as_ref().and_then(clock).filter(|kept| now - kept.from <= TODAY) else {
+        return false;
+    };
+    answer(sitting, &kept, kept.from, None);
+    true
+}
+
+/// Whether that clock has run out.
+pub(super) fn is_over(sitting: &Sitting<'_>) -> bool {
+    let kept = sitting.room.plan.as_ref().and_then(clock);
+    kept.is_some_and(|kept| matches!(left_out(None, sitting.now - kept.from), Verdict::Discard { .. }))
 }
 
 /// Answers how long it may stand yet, where the question is of this plan's bird off the heat. `false`: it is of something else.
