@@ -36,7 +36,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
 fn still_good(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let lexicon = sitting.lexicon();
     let asks = stood_out::is_over(sitting) || reading::asks_if_still_good(text, lexicon);
-    asks && readings::below(sitting).is_none() && stood_out::to_eat(sitting)
+    // "It's 110 now, still ok?" is of the number as well: see `cooled`.
+    let numbers = text.contains(|c: char| c.is_ascii_digit());
+    asks && !numbers && readings::below(sitting).is_none() && stood_out::to_eat(sitting)
 }
 
 /// The same, said to everyone in a group: what is dangerous to leave alone, and whether it is done, once anything was read.
@@ -49,7 +51,8 @@ pub(super) fn overheard(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return underdone(sitting);
     }
     // Where its hours are over nobody is left to wonder.
-    if !readings::cooks(sitting) && stood_out::is_over(sitting) && asks_to_eat(sitting, text) {
+    let numbers = text.contains(|c: char| c.is_ascii_digit());
+    if !readings::cooks(sitting) && !numbers && stood_out::is_over(sitting) && asks_to_eat(sitting, text) {
         return stood_out::to_eat(sitting);
     }
     let asks =
