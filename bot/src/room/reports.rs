@@ -206,6 +206,12 @@ fn is_of_something_else(sitting: &Sitting<'_>, report: &Report) -> bool {
     if report.kind == ReportKind::NotDone && report.step == Some(Step::Buy) && plan.on_since(sitting.now).is_some() {
         return true;
     }
+    // "Enjoy your meal!", of a lunch the day before.
+    let raw = plan.on_since(sitting.now).is_none() && !plan.is_off();
+    let dined = report.kind == ReportKind::Done && report.step == Some(Step::Serve);
+    if dined && raw && plan.wish.dinner.is_none_or(|dinner| dinner - sitting.now > FAR) {
+        return true;
+    }
     match job(sitting, report) {
         Some(it) if report.step.is_none() => plan.job(it.step, it.nth).is_some_and(|job| {
             let called = job.calls > 0 && sitting.now - job.at <= JUST_CALLED;
