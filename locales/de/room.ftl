@@ -240,6 +240,9 @@ room-skipped = Ausgelassen: { $what }.
 room-skipped-by = { $name } hat ausgelassen: { $what }.
 room-next = Dann: { $what }, { $when }.
 room-later = Gut, um { $when } noch mal.
+room-held-up-leave = Dann also los um { $when }. Um die Zeit frage ich noch mal.
+room-held-up-hot = Eingepackt lassen, nicht öffnen. Zeigen Brust und Keule dort nicht { $hot } oder mehr: bis { $by } gegessen, danach nicht mehr servieren.
+room-held-up-over = Die zwei Stunden waren um { $by } um. Haben Brust und Keule bis dahin nicht { $hot } oder mehr gezeigt: nicht servieren.
 room-taken = Deins: { $what }, { $when }.
 room-taken-water = Deins: { $what }, { $when }, und danach { $count ->
     [one] der Wasserwechsel

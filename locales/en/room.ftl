@@ -237,6 +237,10 @@ room-skipped = Skipped: { $what }.
 room-skipped-by = { $name } skipped: { $what }.
 room-next = Next: { $what }, { $when }.
 room-later = All right, again at { $when }.
+# Whoever drives to the other house is held up; $by: the end of the two hours since the bird was last known to be hot.
+room-held-up-leave = Leaving at { $when } then. I ask again at that hour.
+room-held-up-hot = Leave it wrapped and shut. Unless breast and thigh read { $hot } or more there: eaten by { $by }, not served after that.
+room-held-up-over = Its two hours were over at { $by }. Unless breast and thigh read { $hot } or more up to then, don’t serve it.
 room-taken = Yours: { $what }, { $when }.
 room-taken-water = Yours: { $what }, { $when }, and { $count ->
     [one] the change of water

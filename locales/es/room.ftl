@@ -253,6 +253,9 @@ room-skipped = Saltado: { $what }.
 room-skipped-by = { $name } ha saltado: { $what }.
 room-next = Después: { $what }, { $when }.
 room-later = De acuerdo, otra vez a las { $when }.
+room-held-up-leave = Entonces, salida a las { $when }. A esa hora vuelvo a preguntar.
+room-held-up-hot = Déjalo envuelto y cerrado. Si allí pechuga y muslo no marcan { $hot } o más: comido antes de las { $by }; después no se sirve.
+room-held-up-over = Sus dos horas terminaron a las { $by }. Si pechuga y muslo no marcaron { $hot } o más hasta entonces, no lo sirvas.
 room-taken = Te toca: { $what }, { $when }.
 room-taken-water = Te toca: { $what }, { $when }, y { $count ->
     [one] el cambio de agua

@@ -263,6 +263,9 @@ room-skipped = Laissé de côté : { $what }.
 room-skipped-by = { $name } laisse de côté : { $what }.
 room-next = Ensuite : { $what }, { $when }.
 room-later = D’accord, je rappelle à { $when }.
+room-held-up-leave = Départ à { $when } alors. Je redemande à cette heure-là.
+room-held-up-hot = Laissez-la emballée, sans ouvrir. Si filet et cuisse n’affichent pas { $hot } ou plus là-bas : mangée avant { $by }, plus servie ensuite.
+room-held-up-over = Ses deux heures étaient finies à { $by }. Si filet et cuisse n’ont pas affiché { $hot } ou plus jusque-là, ne la servez pas.
 room-taken = C’est pour toi : { $what }, { $when }.
 room-taken-water = C’est pour toi : { $what }, { $when }, et { $count ->
     [one] le changement d’eau

@@ -256,6 +256,9 @@ room-skipped = Saltato: { $what }.
 room-skipped-by = { $name } ha saltato: { $what }.
 room-next = Poi: { $what }, { $when }.
 room-later = Va bene, te lo ridico alle { $when }.
+room-held-up-leave = Allora si parte alle { $when }. A quell’ora chiedo di nuovo.
+room-held-up-hot = Lascialo avvolto e chiuso. Se là petto e coscia non segnano { $hot } o più: mangiato entro le { $by }, dopo non si serve.
+room-held-up-over = Le sue due ore finivano alle { $by }. Se petto e coscia non hanno segnato { $hot } o più fino ad allora, non servirlo.
 room-taken = Tocca a te: { $what }, { $when }.
 room-taken-water = Tocca a te: { $what }, { $when }, e poi { $count ->
     [one] il cambio d’acqua

@@ -232,6 +232,9 @@ room-skipped = Pulado: { $what }.
 room-skipped-by = { $name } pulou: { $what }.
 room-next = Depois: { $what }, { $when }.
 room-later = Certo, de novo às { $when }.
+room-held-up-leave = Então, saída às { $when }. Nessa hora pergunto de novo.
+room-held-up-hot = Deixe embrulhado e fechado. Se lá peito e coxa não marcarem { $hot } ou mais: comido até { $by }; depois não se serve.
+room-held-up-over = As duas horas terminaram às { $by }. Se peito e coxa não marcaram { $hot } ou mais até então, não sirva.
 room-taken = É sua: { $what }, { $when }.
 room-taken-water = É sua: { $what }, { $when }, e depois { $count ->
     [one] a troca de água

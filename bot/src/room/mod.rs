@@ -37,6 +37,7 @@ mod from_afar;
 mod frozen_on;
 mod hands;
 mod heat;
+mod held_up;
 mod help;
 mod hot_road;
 mod ice;
@@ -501,6 +502,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if (addressed || late::may_mean(sitting)) && !question && late::told(sitting, text) {
+        return;
+    }
+    if !question && held_up::told(sitting, text) {
         return;
     }
     if !question && amend::told(sitting, who, text, addressed) {
