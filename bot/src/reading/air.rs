@@ -3,9 +3,11 @@
 //! Owns the grammar only. What it does to the forecast is for the room to say.
 
 use super::ground::Ground;
+use super::lexicon::Lexicon;
 use super::log::{Scale, numbers};
 use super::sentence::Sentence;
 use super::talk::{begins_as_question, tells_of_past_weeks};
+use super::told::Told;
 use super::when::{Lean, When, last_at, read_when};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::{celsius, fahrenheit, in_celsius};
@@ -83,6 +85,22 @@ pub fn says_heat_failed(text: &str, ground: &Ground) -> bool {
     let asks = begins_as_question(text, ground.lexicon) || text.contains('¿');
     let over = tells_of_past_weeks(text, ground.lexicon);
     sentence.has("ask-oven-down") && !sentence.has("nearly-out") && !asks && !over
+}
+
+/// "Power's out but the oven is gas", "it's still on": no power, and the heat goes on. What only asks, or tells that the gas is out, says nothing.
+pub fn says_burns_on(text: &str, ground: &Ground) -> bool {
+    const LONGEST: usize = 100;
+    let sentence = Sentence::read(text, ground.lexicon);
+    let asks = begins_as_question(text, ground.lexicon) || text.contains(['?', '¿']);
+    let out = sentence.has("heat-off") || sentence.has("heat-never");
+    let down = out || sentence.has("ask-oven-down") && !is_of_power(text, ground.lexicon);
+    let of_food = of_food(&sentence) || (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
+    text.chars().count() <= LONGEST && Told::of(text, ground.lexicon).says("burns-on") && !asks && !down && !of_food
+}
+
+/// Whether it is the power that is spoken of.
+pub fn is_of_power(text: &str, lexicon: &'static Lexicon) -> bool {
+    Told::of(text, lexicon).says("power")
 }
 
 /// "It's back", "power is back": heat again, and what it is set to, °C, where that is said. Longer texts tell a story.

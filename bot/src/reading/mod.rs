@@ -49,7 +49,7 @@ mod will;
 mod wish;
 pub mod zone;
 
-pub use air::{Air, Since, read_air, read_heat_back, says_heat_failed};
+pub use air::{Air, Since, is_of_power, read_air, read_heat_back, says_burns_on, says_heat_failed};
 pub use aside::{asks_of_other_things, names_the_bird};
 pub use beside::read_job_hour;
 pub use bought::{read_bought, says_not_bought, says_packer_salted};

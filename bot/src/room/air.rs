@@ -7,7 +7,7 @@ use super::alarms::{LOWEST_PIT_F, RAW_OVER};
 use super::sitting::button;
 use super::state::{LivePlan, StoredReading, WasSet};
 use super::turn::Urgency;
-use super::{Sitting, board, no_heat, readings, undo};
+use super::{Sitting, board, burns_on, no_heat, readings, undo};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Air, Since};
 use crate::words::{Arg, Text};
@@ -26,6 +26,12 @@ const LONGEST_DOWN: TimeDelta = TimeDelta::hours(12);
 /// "Oven was on 425 this whole time", "oven has been off for 30 min". `false`: nothing of the kind, or nothing over the heat.
 pub(super) fn was_otherwise(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if is_elsewhere(sitting, text) && goes_on_elsewhere(sitting, text).is_none() {
+        return false;
+    }
+    if burns_on::told(sitting, text) {
+        return true;
+    }
+    if burns_on::is_none_of_it(sitting, text) {
         return false;
     }
     let air = reading::read_air(text, &sitting.ground());

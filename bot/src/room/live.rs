@@ -67,6 +67,7 @@ impl LivePlan {
             ready_to: None,
             held_hot: false,
             was_held: false,
+            burns_on: false,
             heated_again: None,
             heated_late: None,
             off_asked: None,

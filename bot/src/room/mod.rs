@@ -19,6 +19,7 @@ mod bells;
 mod birds;
 mod board;
 mod bought;
+mod burns_on;
 mod calls;
 mod comings;
 mod cooled;

@@ -8,8 +8,8 @@ use super::sitting::{button, labelled};
 use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, doubted, hot_road, jobs, kept_hot, late, may, moves,
-    order, plan_words, spoiled,
+    PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, burns_on, doubted, hot_road, jobs, kept_hot, late,
+    may, moves, order, plan_words, spoiled,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Log, Place, Problem, Scale};
@@ -388,7 +388,7 @@ pub(super) fn note(sitting: &mut Sitting<'_>, who: PersonId, reading: &StoredRea
     }
     let spots = spots_of(reading);
     keep(sitting, who, [reading.clone()]);
-    let back = air::burns_again(sitting, spots.pit);
+    let back = air::burns_again(sitting, spots.pit).or_else(|| burns_on::rises(sitting));
     let noted = Text::new("room-log-noted").with("parts", parts(&spots));
     answer(sitting, back.into_iter().chain([noted]), &spots);
 }

@@ -439,6 +439,7 @@ mod tests {
             ready_to: None,
             held_hot: false,
             was_held: false,
+            burns_on: false,
             heated_again: None,
             heated_late: None,
             off_asked: None,

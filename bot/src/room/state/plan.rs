@@ -98,6 +98,9 @@ pub struct LivePlan {
     /// It was, and then read less.
     #[serde(default, skip_serializing_if = "super::is_false")]
     pub was_held: bool,
+    /// Its heat goes on without power, as was said: a cut is none of it.
+    #[serde(default, skip_serializing_if = "super::is_false")]
+    pub burns_on: bool,
     /// Carried hot, it was put into the heat again before its two hours were over: when. Readings decide from then on.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub heated_again: Option<Moment>,
