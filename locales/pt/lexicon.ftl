@@ -564,6 +564,7 @@ lexicon-talk-off-dial-word = uns, umas, cerca de, mais ou menos, quase, um pouco
 lexicon-talk-dial-set = coloquei, coloquei em, botei, botei em, botão, o botão, botão em, ajustei, ajustei em, ajustado, ajustado em, regulei, regulado, regulado em, programei, pus, pus em, forno diz, o forno diz, forno marca, o forno marca, painel, o painel, display, deixei em
 lexicon-talk-dial-true = termômetro, termômetro de forno, termômetro do forno, termômetro do forno marca, termômetro do forno diz, termômetro de forno marca, termômetro de forno diz, termômetro no forno, sonda, na verdade, na real, de verdade, realmente, real, temperatura real, na realidade
 lexicon-talk-wanders = pula, fica pulando, pulando, muda toda hora, fica mudando, muda o tempo todo, diferente a cada vez, diferente toda vez, sobe e desce, oscila, varia, vai de
+lexicon-talk-pull-ahead = tiro com n, tiro a n, tiro aos n, tiro em n, tiro ele com n, tiro o peru com n, tirar com n, tirar a n, tirar aos n, tirar ele com n, tira com n, tire com n, tiramos com n, retiro com n, retirar com n, tiro quando chegar a n, tiro quando der n, tiro quando bater n
 lexicon-talk-meat-tells = marca, marcando, mostra, lê, diz, agora, ainda, caiu, baixou, desceu, mede, mantém
 lexicon-talk-meat-rests = cooler, caixa, térmica, isopor, papel, alumínio, toalhas, enrolado, enrolada, descansando, descanso
 lexicon-talk-short-breast = p, pe, pei, pto

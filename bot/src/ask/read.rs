@@ -10,8 +10,8 @@ use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit, oversalt, usual_grain};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Lean, Problem, Told, When, Wish, last_at, read_off_dial, read_peril, read_unwell, read_warm_thaw, read_when,
-    read_wish, shared, sits_somewhere,
+    Lean, Problem, Told, When, Wish, last_at, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw,
+    read_when, read_wish, shared, sits_somewhere,
 };
 use crate::words::{Text, UnitSystem};
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
@@ -87,6 +87,12 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
         return Ok(Question::OffDial(told));
     }
     let asked = Asked { s: &sentence, wish: &wish, asker };
+    if let Some(at) =
+        read_pull_ahead(&text, asker.ground.metric, asker.ground.lexicon).filter(|_| wish.mass_g.is_none())
+    {
+        let (temperature, kind) = (Some(at), asked.kind());
+        return Ok(Question::Lethality { temperature, bare: None, held: None, done: true, stuffing: false, kind });
+    }
     let wrong =
         problems.into_iter().find(|p| matches!(p, Problem::Mass(_) | Problem::Guests(_) | Problem::Solution(_)));
     let sits = sits_somewhere(&text, asker.ground.lexicon) && !asked.birdish();

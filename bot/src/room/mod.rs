@@ -71,6 +71,7 @@ mod peril;
 pub(crate) mod plan_words;
 mod planning;
 mod proposal;
+mod pull_ahead;
 mod questions;
 mod raw;
 mod readings;
@@ -341,6 +342,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if !edited && reheated::told(sitting, text) {
+        return;
+    }
+    if !edited && pull_ahead::told(sitting, text, addressed) {
         return;
     }
     let done = |sitting: &mut Sitting<'_>| match addressed {
