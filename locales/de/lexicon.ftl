@@ -581,6 +581,7 @@ lexicon-talk-dial-set = eingestellt, eingestellt sind, eingestellt auf, gestellt
 lexicon-talk-dial-true = thermometer, ofenthermometer, backofenthermometer, thermometer im ofen, thermometer im ofen zeigt, thermometer im ofen sagt, fühler, sonde, tatsächlich, sind tatsächlich, in wirklichkeit, wirklich, echt, in echt, real, wirkliche temperatur, in wahrheit
 lexicon-talk-wanders = springt, springt hin und her, schwankt, ändert sich dauernd, jedes mal anders, jedesmal anders, mal so mal so, rauf und runter, hoch und runter, hüpft, wechselt dauernd
 lexicon-talk-pull-ahead = hole sie bei n raus, hol sie bei n raus, holen sie bei n raus, nehme sie bei n raus, nehm sie bei n raus, nehmen sie bei n raus, hole ihn bei n raus, hol ihn bei n raus, nehme ihn bei n raus, nehm ihn bei n raus, nehmen ihn bei n raus, nehm die bei n raus, hol die bei n raus, nehm sie bei n vom, hole sie bei n heraus, nehme sie bei n heraus, bei n rausnehmen, bei n rausholen, bei n herausnehmen, bei n rausziehen, sie kommt bei n raus, ziehe sie bei n
+lexicon-talk-went-in-at = bei n rein, mit n rein, bei n reingeschoben, bei n reingekommen, bei n reingetan, bei n in den ofen, mit n angefangen, bei n angefangen, mit n gestartet, bei n gestartet, bei n reingestellt, mit n reingeschoben, bei n hinein
 lexicon-talk-meat-tells = zeigt, misst, gemessen, liest, jetzt, noch, gefallen, runter, hält
 lexicon-talk-meat-rests = kühlbox, box, thermobox, warmhaltebox, folie, handtüchern, decke, ruht
 lexicon-talk-short-breast = b, br, bru, brst

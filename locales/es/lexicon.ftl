@@ -566,6 +566,7 @@ lexicon-talk-dial-set = puse, lo puse, lo he puesto, he puesto, puesto, puesto a
 lexicon-talk-dial-true = termómetro, termómetro de horno, termómetro del horno, termómetro del horno marca, termómetro del horno dice, termómetro de horno marca, termómetro de horno dice, termómetro en el horno, sonda, en realidad, realmente, de verdad, real, temperatura real, en verdad
 lexicon-talk-wanders = salta, saltando, va saltando, cambia, cambia todo el rato, no para de cambiar, cambia cada vez, distinto cada vez, diferente cada vez, sube y baja, baila, oscila, pasa de
 lexicon-talk-pull-ahead = lo saco a n, la saco a n, lo saco a los n, saco a n, sacarlo a n, sacarla a n, sacarlo a los n, sácalo a n, sácala a n, lo sacamos a n, la sacamos a n, lo saco con n, saco el pavo a n, lo retiro a n, lo quito a n, lo saco cuando llegue a n, lo sacamos cuando llegue a n, sacarlo con n, lo saco en n
+lexicon-talk-went-in-at = entró a n, entró con n, lo metí a n, la metí a n, lo metimos a n, lo metí con n, metí a n, empezó a n, empecé a n, empezamos a n, arrancó a n, lo puse a n, entró al horno a n, entró en el horno a n
 lexicon-talk-meat-tells = marca, marcan, lee, dice, muestra, ahora, todavía, bajó, mide, sigue, mantiene
 lexicon-talk-meat-rests = hielera, caja, cava, papel, aluminio, toallas, envuelto, envuelta, reposando, reposo
 lexicon-talk-short-breast = p, pe, pech, pec, pch

@@ -566,6 +566,7 @@ lexicon-talk-dial-set = j'ai mis, ai mis, mis à, mis sur, j'ai réglé, ai rég
 lexicon-talk-dial-true = thermomètre, thermomètre de four, thermomètre du four, thermomètre du four indique, thermomètre du four affiche, thermomètre du four dit, thermomètre de four indique, thermomètre de four affiche, thermomètre de four dit, thermomètre dans le four, sonde, en vrai, en réalité, réellement, vraiment, en fait, réel, réels, température réelle
 lexicon-talk-wanders = saute, ça saute, change tout le temps, n'arrête pas de changer, change à chaque fois, différent à chaque fois, monte et descend, fait le yoyo, fluctue, varie, passe de
 lexicon-talk-pull-ahead = la sors à n, le sors à n, sors la à n, sors le à n, la sort à n, le sort à n, la sortir à n, le sortir à n, sors à n, sort à n, l'enlève à n, la retire à n, le retire à n, sors la dinde à n, sort la dinde à n, la sors du four à n, la sort du four à n, la sors vers n, la sors quand elle est à n
+lexicon-talk-went-in-at = est entrée à n, entrée à n, entré à n, l'ai mise à n, l'ai mis à n, l'a mise à n, l'ai enfournée à n, l'ai enfourné à n, enfournée à n, enfourné à n, commencé à n, démarré à n, partie à n, parti à n, enfourné la dinde à n
 lexicon-talk-meat-tells = marque, affiche, indique, lit, maintenant, encore, descendu, descendue, tombé, tombée, tient
 lexicon-talk-meat-rests = glacière, boîte, caisse, papier, alu, aluminium, serviettes, emballée, emballé, repos, repose
 lexicon-talk-short-breast = p, po, poit, bl, bla, poi

@@ -655,6 +655,7 @@ lexicon-talk-dial-set = ho messo, ho messo a, messo a, messo su, ho impostato, h
 lexicon-talk-dial-true = termometro, termometro da forno, termometro del forno, termometro del forno segna, termometro del forno dice, termometro da forno segna, termometro da forno dice, termometro forno, termometro nel forno, sonda, in realtà, davvero, realmente, reale, reali, effettivi, temperatura reale, in verità
 lexicon-talk-wanders = salta, continua a saltare, cambia, continua a cambiare, cambia ogni volta, diverso ogni volta, sale e scende, balla, oscilla, varia, passa da
 lexicon-talk-pull-ahead = lo tolgo a n, la tolgo a n, tolgo a n, toglilo a n, togliamo a n, lo togliamo a n, lo tiro fuori a n, la tiro fuori a n, tiro fuori a n, lo levo a n, tirarlo fuori a n, toglierlo a n, lo tolgo quando arriva a n, lo sforno a n, sforno a n, lo tolgo dal forno a n
+lexicon-talk-went-in-at = entrato a n, è entrato a n, entrata a n, infornato a n, infornata a n, l'ho infornato a n, l'ho messo a n, ho iniziato a n, iniziato a n, partito a n, partita a n, cominciato a n, entrato in forno a n, ho infornato a n
 lexicon-talk-meat-tells = segna, legge, misura, mostra, dice, adesso, ora, ancora, sceso, scesa, mantiene
 lexicon-talk-meat-rests = ghiacciaia, scatola, stagnola, asciugamani, borsa, termica, avvolto, avvolta, riposo, riposa
 lexicon-talk-short-breast = p, pe, pet, pt

@@ -565,6 +565,7 @@ lexicon-talk-dial-set = coloquei, coloquei em, botei, botei em, botão, o botão
 lexicon-talk-dial-true = termômetro, termômetro de forno, termômetro do forno, termômetro do forno marca, termômetro do forno diz, termômetro de forno marca, termômetro de forno diz, termômetro no forno, sonda, na verdade, na real, de verdade, realmente, real, temperatura real, na realidade
 lexicon-talk-wanders = pula, fica pulando, pulando, muda toda hora, fica mudando, muda o tempo todo, diferente a cada vez, diferente toda vez, sobe e desce, oscila, varia, vai de
 lexicon-talk-pull-ahead = tiro com n, tiro a n, tiro aos n, tiro em n, tiro ele com n, tiro o peru com n, tirar com n, tirar a n, tirar aos n, tirar ele com n, tira com n, tire com n, tiramos com n, retiro com n, retirar com n, tiro quando chegar a n, tiro quando der n, tiro quando bater n
+lexicon-talk-went-in-at = entrou a n, entrou com n, entrou em n, coloquei a n, coloquei com n, botei a n, botei com n, comecei a n, comecei com n, começou a n, começou com n, pus a n, entrou no forno a n
 lexicon-talk-meat-tells = marca, marcando, mostra, lê, diz, agora, ainda, caiu, baixou, desceu, mede, mantém
 lexicon-talk-meat-rests = cooler, caixa, térmica, isopor, papel, alumínio, toalhas, enrolado, enrolada, descansando, descanso
 lexicon-talk-short-breast = p, pe, pei, pto

@@ -11,7 +11,7 @@ use super::{Advice, Asker, habit, oversalt, usual_grain};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
     Lean, Problem, Told, When, Wish, last_at, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw,
-    read_when, read_wish, shared, sits_somewhere,
+    read_when, read_wish, shared, sits_somewhere, wants_degrees,
 };
 use crate::words::{Text, UnitSystem};
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
@@ -87,6 +87,10 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
         return Ok(Question::OffDial(told));
     }
     let asked = Asked { s: &sentence, wish: &wish, asker };
+    if wants_degrees(&text, asker.ground.lexicon) && wish.mass_g.is_none() {
+        let stuffing = sentence.has("spot-stuffing") && !asked.names_meat_spot();
+        return Ok(Question::SafeTemperature { stuffing, colour: false });
+    }
     if let Some(at) =
         read_pull_ahead(&text, asker.ground.metric, asker.ground.lexicon).filter(|_| wish.mass_g.is_none())
     {

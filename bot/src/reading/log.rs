@@ -150,6 +150,17 @@ fn is_wanted(s: &Sentence, at: usize, lexicon: &'static Lexicon) -> bool {
         .any(|many| lexicon.talk(&lexicon.talk_words(s.quote(at - many, at - 1)).join(" "), "wanted-degrees"))
 }
 
+/// "Breast should be 165": a spot of meat, and every number is what it has to reach.
+pub fn wants_degrees(text: &str, lexicon: &'static Lexicon) -> bool {
+    // "The wings need 20 more" are no degrees of either scale.
+    const HOT: (f64, f64) = (50.0, 212.0);
+    let sentence = Sentence::read(text, lexicon);
+    let numbers = numbers(&sentence);
+    let meat = (0..sentence.len()).any(|at| place(&sentence, at).is_some_and(|place| place != Place::Pit));
+    let hot = |number: &Number| (HOT.0..=HOT.1).contains(&number.value) && is_wanted(&sentence, number.at, lexicon);
+    meat && !numbers.is_empty() && numbers.iter().all(hot)
+}
+
 /// The moment of an hour that was read: within the last half day, else it is still to come.
 fn lately(ground: &Ground, hour: NaiveTime) -> Result<Moment, Problem> {
     const HALF_A_DAY: TimeDelta = TimeDelta::hours(12);

@@ -45,6 +45,7 @@ mod unwell;
 mod verdict;
 mod wandering;
 mod warm_thaw;
+mod went_in;
 mod when;
 mod will;
 mod wish;
@@ -67,7 +68,7 @@ pub use elsewhere::{names_another_kitchen, sits_somewhere};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use lexicon::{Concept, Lexicon};
-pub use log::{Log, Place, Reading, Scale, read_log};
+pub use log::{Log, Place, Reading, Scale, read_log, wants_degrees};
 pub use meat::{Meat, names_air, read_lit, read_meat};
 pub use new_bird::{NewBird, read_new_bird};
 pub use off_dial::{OffDial, Side, read_off_dial};
@@ -106,6 +107,7 @@ pub use unwell::{Health, Unwell, read_unwell};
 pub use verdict::{Verdict, asks_of_last_time, read_verdict};
 pub use wandering::{Wandering, read_wandering};
 pub use warm_thaw::{WarmThaw, names_water, read_warm_thaw};
+pub use went_in::read_went_in_at;
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use will::{
     Refusal, Willing, is_everything, is_plain_no, is_unwilling, read_cant, read_kind, read_refusal, read_willing,

@@ -87,7 +87,8 @@ fn goes_on_elsewhere(sitting: &Sitting<'_>, text: &str) -> Option<Option<f64>> {
     (moved && !asks && !ahead).then(|| reading::read_wish(text, &sitting.ground()).0.setting_c)
 }
 
-fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
+/// Notes what the air has been. `false`: no bird is on, or it was known.
+pub(super) fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
     let (light, by, now) = (sitting.light(), sitting.speaker(), sitting.now);
     let Some(plan) = sitting.room.plan.as_mut().filter(|plan| !plan.is_off()) else { return false };
     let Some((on, order)) = plan.on_since(now).zip(plan.order(light.zone)) else { return false };

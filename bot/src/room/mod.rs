@@ -99,6 +99,7 @@ mod wandering;
 mod wanted;
 mod warm_thaw;
 mod way_out;
+mod went_in;
 mod which;
 
 pub mod action;
@@ -347,6 +348,10 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited && pull_ahead::told(sitting, text, addressed) {
         return;
     }
+    // "Breast should be 165": of what it has to reach, and no turkey breast is planned.
+    if !edited && addressed && crate::reading::wants_degrees(text, sitting.lexicon()) {
+        return questions::told(sitting, text);
+    }
     let done = |sitting: &mut Sitting<'_>| match addressed {
         true => done_yet::told(sitting, text),
         false => done_yet::overheard(sitting, text),
@@ -366,7 +371,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         && (not_lit::told(sitting, text)
             || off_dial::told(sitting, text, addressed)
             || wandering::told(sitting, text, addressed)
-            || digits_apart::told(sitting, text))
+            || digits_apart::told(sitting, text)
+            || went_in::told(sitting, text))
     {
         return;
     }
