@@ -172,6 +172,8 @@ cook-tossed-raw = Für diesen Vogel melde ich mich nicht mehr.
 cook-new-bird = Sobald ein neuer Vogel da ist, sag mir, wie schwer er ist und ob frisch oder gefroren: Ich plane dasselbe Essen damit.
 cook-setting = Im Plan stehen { $setting }.
 cook-standing = Seit { $off } heraus: bis { $by } tranchiert, gegessen und im Kühlschrank, außer es bleibt bei { $hot } oder mehr.
+cook-hot-day = { $at } drum herum: über { $air } ist es insgesamt eine Stunde ohne Hitze und Kühlung, nicht zwei. Damit rechne ich.
+cook-hot-day-off = { $at } drum herum: über { $air } ist es eine Stunde, nicht zwei. Bis { $by } gegessen oder im Kühlschrank.
 
 cook-after = Um { $when } sagte ich etwa { $about } ({ $from } bis { $to }); raus kam er um { $off }.
 

@@ -453,6 +453,7 @@ room-chill-late = Das war nach { $by }. Was länger als zwei Stunden draußen st
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Damit entfällt: { $jobs }. Doch rechtzeitig drin gewesen? Rückgängig.
 room-limit-chill = Die zwei Stunden sind um. Was noch draußen steht und nicht bei 60 °C oder mehr gehalten wurde, kommt weg.
+room-limit-chill-hot = Bei der Hitze ist die Stunde um. Was noch draußen steht und nicht bei 60 °C oder mehr gehalten wurde, kommt weg.
 # What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
 room-out-clock = Ich zähle ab { $since }{ $from ->
     [read] , der letzten heißen Messung

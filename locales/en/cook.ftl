@@ -186,6 +186,8 @@ cook-tossed-raw = I’ll call for nothing more with that bird.
 cook-new-bird = Once there’s another bird, tell me its weight and whether it’s fresh or frozen: I’ll plan the same dinner with it.
 cook-setting = The plan has { $setting }.
 cook-standing = Off the heat since { $off }: carved, eaten and in the fridge by { $by }, unless it stays at { $hot } or hotter.
+cook-hot-day = { $at } around it: above { $air } it’s one hour out of heat and fridge in all, not two. I count with that.
+cook-hot-day-off = { $at } around it: above { $air } it’s one hour, not two. Eaten or in the fridge by { $by }.
 
 # ---- after
 cook-after = At { $when } I said about { $about } ({ $from } to { $to }); it came off at { $off }.

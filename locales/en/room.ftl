@@ -495,6 +495,7 @@ room-chill-late = That was after { $by }. What stood out longer than two hours g
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = So these drop out: { $jobs }. In there in time after all? Undo.
 room-limit-chill = The two hours are over. Whatever stands out and wasn’t kept at { units-example-hot } or hotter gets thrown away.
+room-limit-chill-hot = The hour is over, hot as it is. Whatever stands out and wasn’t kept at { units-example-hot } or hotter gets thrown away.
 # What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
 room-out-clock = I count from { $since }{ $from ->
     [read] , when it last read hot

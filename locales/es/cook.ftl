@@ -172,6 +172,8 @@ cook-tossed-raw = Con esa ave ya no aviso de nada.
 cook-new-bird = Cuando haya otra ave, dime cuánto pesa y si es fresca o congelada: planeo la misma cena con ella.
 cook-setting = El plan dice { $setting }.
 cook-standing = Fuera del fuego desde las { $off }: trinchado, comido y { -fridge(form: "in") } antes de las { $by }, salvo que siga a { $hot } o más.
+cook-hot-day = Con { $at } alrededor: a más de { $air } es una hora en total fuera del calor y de la { -fridge }, no dos. Cuento con eso.
+cook-hot-day-off = Con { $at } alrededor: a más de { $air } es una hora, no dos. Comido o en frío antes de { $by }.
 
 cook-after = A las { $when } dije hacia las { $about } (de { $from } a { $to }); salió a las { $off }.
 

@@ -506,6 +506,7 @@ room-chill-late = Fue después de { $by }. Lo que estuvo fuera más de dos horas
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Así que esto ya no toca: { $jobs }. ¿Sí estaba a tiempo? Deshacer.
 room-limit-chill = Se acabaron las dos horas. Lo que siga fuera y no se haya mantenido a 60 °C o más se tira.
+room-limit-chill-hot = Con este calor se acabó la hora. Lo que siga fuera y no se haya mantenido a 60 °C o más se tira.
 # What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
 room-out-clock = Cuento desde las { $since }{ $from ->
     [read] , la última lectura caliente

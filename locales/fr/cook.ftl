@@ -172,6 +172,8 @@ cook-tossed-raw = Plus de rappels pour celle-ci.
 cook-new-bird = Dès que tu en as une autre, dis-moi son poids et si elle est fraîche ou surgelée : je prévois le même repas avec.
 cook-setting = Le plan dit { $setting }.
 cook-standing = Hors du feu depuis { $off } : découpée, mangée et au frigo avant { $by }, sauf si elle reste à { $hot } ou plus.
+cook-hot-day = { $at } autour : au-dessus de { $air }, c’est une heure en tout hors du chaud et du frigo, pas deux. J’en tiens compte.
+cook-hot-day-off = { $at } autour : au-dessus de { $air }, c’est une heure, pas deux. Mangé ou au frigo avant { $by }.
 
 cook-after = À { $when } j’avais dit vers { $about } ({ $from } à { $to }) ; sortie à { $off }.
 

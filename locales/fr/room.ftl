@@ -518,6 +518,7 @@ room-chill-late = C’était trop tard : la limite était { $by }. Ce qui est r
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Donc plus besoin de : { $jobs }. C’était à temps, finalement ? Annuler.
 room-limit-chill = Les deux heures sont passées. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
+room-limit-chill-hot = Par cette chaleur, l’heure est passée. Ce qui est encore sorti et n’est pas resté à 60 °C ou plus part à la poubelle.
 # What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
 room-out-clock = Je compte depuis { $since }{ $from ->
     [read] , la dernière mesure chaude

@@ -174,6 +174,8 @@ cook-tossed-raw = Per quel volatile non chiamo più.
 cook-new-bird = Quando c’è un altro volatile, dimmi quanto pesa e se è fresco o surgelato: pianifico la stessa cena.
 cook-setting = Il piano dice { $setting }.
 cook-standing = Fuori dal fuoco dalle { $off }: tagliato, mangiato e in frigo entro le { $by }, salvo che resti a { $hot } o più.
+cook-hot-day = { $at } intorno: sopra { $air } è un’ora in tutto fuori dal caldo e dal frigo, non due. Ne tengo conto.
+cook-hot-day-off = { $at } intorno: sopra { $air } è un’ora, non due. Mangiato o in frigo entro { $by }.
 
 # ---- dopo
 cook-after = Alle { $when } avevo detto verso le { $about } (tra le { $from } e le { $to }); tolto alle { $off }.

@@ -511,6 +511,7 @@ room-chill-late = Era dopo { $by }. Quello che è rimasto fuori più di due ore 
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Quindi salta: { $jobs }. Era dentro in tempo? Annulla.
 room-limit-chill = Le due ore sono passate. Quello che è ancora fuori e non è rimasto a 60 °C o più si butta.
+room-limit-chill-hot = Con questo caldo l’ora è passata. Quello che è ancora fuori e non è rimasto a 60 °C o più si butta.
 # What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
 room-out-clock = Conto dalle { $since }{ $from ->
     [read] , l’ultima lettura calda

@@ -172,6 +172,8 @@ cook-tossed-raw = Dessa ave não aviso mais nada.
 cook-new-bird = Quando houver outra ave, me diga quanto pesa e se é fresca ou congelada: planejo o mesmo jantar com ela.
 cook-setting = O plano diz { $setting }.
 cook-standing = Fora do fogo desde { $off }: cortado, comido e na geladeira até { $by }, a não ser que fique a { $hot } ou mais.
+cook-hot-day = { $at } em volta: acima de { $air } é uma hora ao todo fora do forno e da geladeira, não duas. Conto com isso.
+cook-hot-day-off = { $at } em volta: acima de { $air } é uma hora, não duas. Comido ou na geladeira até { $by }.
 
 cook-after = Às { $when } eu disse cerca de { $about } (de { $from } a { $to }); saiu às { $off }.
 

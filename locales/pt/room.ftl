@@ -445,6 +445,7 @@ room-chill-late = Isso foi depois de { $by }. O que ficou fora mais de duas hora
 # $jobs: what was planned for it and is called for no more.
 room-chill-ended = Então sai do plano: { $jobs }. Estava lá a tempo, afinal? Desfazer.
 room-limit-chill = As duas horas acabaram. O que ainda está fora e não ficou a 60 °C ou mais vai para o lixo.
+room-limit-chill-hot = Com este calor, a hora acabou. O que ainda está fora e não ficou a 60 °C ou mais vai para o lixo.
 # What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
 room-out-clock = Conto desde { $since }{ $from ->
     [read] , a última leitura quente

@@ -16,6 +16,7 @@ mod dish;
 mod elsewhere;
 mod fold;
 mod ground;
+mod hot_air;
 mod lexicon;
 mod log;
 mod meat;
@@ -67,6 +68,7 @@ pub use dish::{
 pub use elsewhere::{names_another_kitchen, sits_somewhere};
 pub use fold::fold;
 pub use ground::{Ground, settle};
+pub use hot_air::read_hot_air;
 pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log, wants_degrees};
 pub use meat::{Meat, names_air, read_lit, read_meat};

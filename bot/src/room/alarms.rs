@@ -7,11 +7,11 @@ use super::forecast::Foresight;
 use super::kept_hot;
 use super::state::{JobState, LivePlan};
 use super::turn::{Say, To, Urgency};
-use super::{Sitting, What, forecast, sag};
+use super::{Sitting, What, forecast, hot_day, sag};
 use crate::reading::Told;
 use crate::words::{Arg, Text};
 use carvetime_core::heat::{Cook, Doubt, Pace, Reading};
-use carvetime_core::plan::{Moment, Step, spans};
+use carvetime_core::plan::{Moment, Step};
 use carvetime_core::quantity::{Temperature, fahrenheit, in_fahrenheit};
 use carvetime_core::roast::Cooker;
 use carvetime_core::safety::{Jurisdiction, Verdict, WARMING_MOST, in_danger_zone, left_out};
@@ -295,7 +295,7 @@ pub(super) fn loses_heat(plan: &LivePlan) -> bool {
 /// When to ask about a bird that waits off the heat: before its two hours are over, if it is still to be carved.
 pub(super) fn limit_at(plan: &LivePlan) -> Option<Moment> {
     let off = kept_hot::known(plan)?;
-    let at = off + spans::HOT_MOST - BEFORE_LIMIT;
+    let at = off + hot_day::most(plan) - BEFORE_LIMIT;
     let carve = plan.job(Step::Carve, 0).filter(|job| job.state == JobState::Waiting)?;
     let called = plan.limits_called.iter().any(|name| name == HOLD);
     (carve.at > at && !called).then_some(at)
@@ -318,7 +318,7 @@ pub(super) fn limit(sitting: &mut Sitting<'_>) {
     let text = Text::new(if read { "cook-alarm-hold-read" } else { "cook-alarm-hold" })
         .with("off", Arg::Clock(off))
         .with("hot", Arg::Temperature(fahrenheit(140.0)))
-        .with("until", Arg::Clock(off + spans::HOT_MOST));
+        .with("until", Arg::Clock(off + hot_day::most(plan)));
     let room = To::Room(sitting.room.id);
     sitting.say(Say::new(room, text)).key("alarm-hold").urgency(Urgency::Safety);
 }

@@ -4,11 +4,11 @@ use super::action::{Action, JobRef};
 use super::sitting::{Sitting, button, labelled};
 use super::state::{JobState, LiveJob, LivePlan, StoredReading};
 use super::turn::Urgency;
-use super::{alarms, forecast, jobs, kept_hot, plan_words, questions, readings, reports, spoiled, stood_out};
+use super::{alarms, forecast, hot_day, jobs, kept_hot, plan_words, questions, readings, reports, spoiled, stood_out};
 use crate::ask::{Advice, Habit};
 use crate::reading::{self, ReportKind, sentence::Sentence};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Step, spans};
+use carvetime_core::plan::Step;
 use carvetime_core::quantity::in_fahrenheit;
 use chrono::TimeDelta;
 
@@ -209,7 +209,7 @@ pub(super) fn off_the_heat(sitting: &mut Sitting<'_>) -> bool {
     else {
         return false;
     };
-    let by = kept_hot::known(plan).unwrap_or(off) + spans::HOT_MOST;
+    let by = kept_hot::known(plan).unwrap_or(off) + hot_day::most(plan);
     let over = (by < sitting.now).then(|| kept_hot::over(plan, sitting.now));
     let text = over.or_else(|| readings::under(sitting)).unwrap_or_else(|| {
         let id = match is_read(sitting) {

@@ -6,7 +6,7 @@
 use super::alarms::off_at;
 use super::readings::{ONE_LOOK, Spots};
 use super::state::{JobState, LiveJob, LivePlan, StoredFact};
-use super::{Sitting, kept_hot, reheated};
+use super::{Sitting, hot_day, kept_hot, reheated};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step, spans};
 use carvetime_core::quantity::Temperature;
@@ -59,7 +59,7 @@ pub(super) fn read_hot(plan: &LivePlan) -> Option<Moment> {
 /// The two hours after the heat, for what is left over: they count from when it was last known to be hot.
 pub(super) fn count(plan: &LivePlan, jobs: &mut [LiveJob]) {
     const CALLED_BEFORE: TimeDelta = TimeDelta::minutes(20);
-    let Some(limit) = last_hot(plan).map(|hot| hot + spans::HOT_ROAD) else { return };
+    let Some(limit) = last_hot(plan).map(|hot| hot + hot_day::most(plan)) else { return };
     let at = |step: Step| jobs.iter().find(|job| job.step == step.name()).map(|job| job.at);
     // Once its hour is past nobody is called to serve it.
     let Some(served) = at(Step::Serve).or(plan.wish.dinner) else { return };
@@ -81,7 +81,7 @@ pub(super) fn count(plan: &LivePlan, jobs: &mut [LiveJob]) {
 
 /// What the call to carve adds: by when it is eaten if it has cooled.
 pub(super) fn at_table(plan: &LivePlan) -> Option<Text> {
-    let by = last_hot(plan).filter(|_| is_hot(plan))? + spans::HOT_ROAD;
+    let by = last_hot(plan).filter(|_| is_hot(plan))? + hot_day::most(plan);
     if let Some(since) = plan.heated_again {
         return Some(reheated::at_table(since));
     }
@@ -90,7 +90,7 @@ pub(super) fn at_table(plan: &LivePlan) -> Option<Text> {
 
 /// Off the heat, and dinner is after its two hours: it keeps hot until then, or it is eaten sooner.
 pub(super) fn dinner_too_late(plan: &LivePlan) -> Option<Text> {
-    let by = last_hot(plan).filter(|_| is_hot(plan))? + spans::HOT_ROAD;
+    let by = last_hot(plan).filter(|_| is_hot(plan))? + hot_day::most(plan);
     let waits = plan.job(Step::Carve, 0).is_some_and(|job| job.state == JobState::Waiting);
     let late = waits && plan.wish.dinner.is_some_and(|dinner| dinner > by);
     late.then(|| {
@@ -114,16 +114,16 @@ pub(super) fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     let lately = |at: Moment| now - at <= ONE_LOOK;
     let counts = read_hot(plan).is_some_and(lately);
     let again = plan.heated_again.is_some() || kept_hot::is_hot_enough(coldest) && both(|_| true) && !counts;
-    let over = matches!(left_out(None, now - hot), Verdict::Discard { .. });
+    let over = matches!(left_out(hot_day::air(plan), now - hot), Verdict::Discard { .. });
     if again && !over {
         let id = if counts && both(reheated::is_done) { "cook-hot-in-there" } else { "cook-hot-in-more" };
         let text = Text::new(id).with("target", Arg::Temperature(super::target()));
-        return Some(text.with("by", Arg::Clock(hot + spans::HOT_ROAD)));
+        return Some(text.with("by", Arg::Clock(hot + hot_day::most(plan))));
     }
     if again {
-        return Some(Text::new("cook-hot-too-late").with("by", Arg::Clock(hot + spans::HOT_ROAD)));
+        return Some(Text::new("cook-hot-too-late").with("by", Arg::Clock(hot + hot_day::most(plan))));
     }
-    let text = match left_out(None, now - hot) {
+    let text = match left_out(hot_day::air(plan), now - hot) {
         _ if kept_hot::is_hot_enough(coldest) && breast.is_some() && thigh.is_some() => Text::new("cook-hot-still"),
         _ if kept_hot::is_hot_enough(coldest) => Text::new("cook-hot-one"),
         Verdict::Discard { .. } => Text::new("cook-hot-over"),
@@ -132,7 +132,7 @@ pub(super) fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     Some(
         text.with("hot", Arg::Temperature(kept_hot::holds()))
             .with("off", Arg::Clock(hot))
-            .with("by", Arg::Clock(hot + spans::HOT_ROAD))
-            .with("most", Arg::Span(spans::HOT_ROAD)),
+            .with("by", Arg::Clock(hot + hot_day::most(plan)))
+            .with("most", Arg::Span(hot_day::most(plan))),
     )
 }

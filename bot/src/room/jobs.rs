@@ -8,8 +8,8 @@ use super::sitting::{button, name, short_name};
 use super::state::{JobState, LiveJob, LivePlan, Rung, ToldClash};
 use super::turn::{How, Say, To, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_road, ice, kept_hot, may, not_bought, plan_words,
-    proposal, readings, spoiled, way_out,
+    PersonId, RoomKind, Sitting, after, bells, board, calls, hot_day, hot_road, ice, kept_hot, may, not_bought,
+    plan_words, proposal, readings, spoiled, way_out,
 };
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
@@ -99,7 +99,7 @@ fn settle(sitting: &mut Sitting<'_>, it: JobRef, done: bool, when: Moment) {
     // Carved when its two hours were over, whether its coming off was said before or is only counted now.
     let unsaid = off_as_carved(plan, it.step, done, when);
     let off = unsaid.or_else(|| carved_from(plan, it.step, done));
-    let over = off.is_some_and(|off| when - off >= spans::HOT_MOST);
+    let over = off.is_some_and(|off| when - off >= hot_day::most(plan));
     let at = if it.step == Step::Pull { plan.off_asked.take().map_or(at, |asked| asked.min(at)) } else { at };
     if done && it.step == Step::Fire {
         not_before_the_fire(plan, now);
@@ -203,13 +203,14 @@ fn off_as_carved(plan: &mut LivePlan, step: Step, done: bool, now: Moment) -> Op
 /// Packed to be carried cold, and off the heat for less than it takes to be so: its two hours run in the car.
 fn packed_warm(sitting: &Sitting<'_>, step: Step, done: bool, when: Moment) -> Option<Text> {
     let plan = sitting.room.plan.as_ref().filter(|plan| done && step == Step::Pack && !hot_road::is_hot(plan))?;
-    let off = super::alarms::off_at(plan).filter(|off| when - *off < spans::FRIDGE_WITHIN + spans::HOT_MOST)?;
+    let off = super::alarms::off_at(plan).filter(|off| when - *off < spans::FRIDGE_WITHIN + hot_day::most(plan))?;
     let chilled = plan.job(Step::Chill, 0).and_then(|job| match job.state {
         JobState::Done { at, .. } => Some(at),
         JobState::Waiting | JobState::Skipped { .. } => None,
     });
     let cold = chilled.is_some_and(|at| when - at >= spans::HOT_MOST);
-    let text = Text::new("room-pack-warm").with("off", Arg::Clock(off)).with("by", Arg::Clock(off + spans::HOT_MOST));
+    let text =
+        Text::new("room-pack-warm").with("off", Arg::Clock(off)).with("by", Arg::Clock(off + hot_day::most(plan)));
     (!cold).then(|| text.with("hot", Arg::Temperature(kept_hot::holds())))
 }
 
@@ -238,20 +239,20 @@ fn tell_hold(sitting: &mut Sitting<'_>) -> bool {
     let packed = plan.job(hot_road::PACK.0, hot_road::PACK.1).filter(|job| job.state == JobState::Waiting);
     if let Some(pack) = packed {
         // Eaten within the two hours from now, it needs nothing but its wrapping.
-        if plan.wish.dinner.is_none_or(|dinner| dinner - now <= spans::HOT_ROAD) {
+        if plan.wish.dinner.is_none_or(|dinner| dinner - now <= hot_day::most(plan)) {
             return false;
         }
         let text = Text::new("room-hold-packed")
             .with("hot", Arg::Temperature(kept_hot::holds()))
             .with("pack", Arg::Clock(pack.at))
-            .with("by", Arg::Clock(now + spans::HOT_ROAD));
+            .with("by", Arg::Clock(now + hot_day::most(plan)));
         sitting.answer(text).key("hold").urgency(Urgency::Safety).row([button("room-button-held", &held)]);
         return true;
     }
     let text = Text::new("room-hold")
         .with("hot", Arg::Temperature(fahrenheit(140.0)))
         .with("carve", Arg::Clock(carve.at))
-        .with("by", Arg::Clock(now + spans::HOT_MOST));
+        .with("by", Arg::Clock(now + hot_day::most(plan)));
     sitting.answer(text).key("hold").urgency(Urgency::Safety).row([button("room-button-held", &held)]);
     true
 }

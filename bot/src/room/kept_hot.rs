@@ -7,9 +7,9 @@ use super::alarms::off_at;
 use super::readings::{ONE_LOOK, Spots};
 use super::state::{JobState, LivePlan, StoredReading};
 use super::turn::Urgency;
-use super::{Sitting, alarms, hot_road, live, reheated};
+use super::{Sitting, alarms, hot_day, hot_road, live, reheated};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Moment, Step, spans};
+use carvetime_core::plan::{Moment, Step};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
 use carvetime_core::safety::US_HOT_HOLD_CONSUMER;
 
@@ -64,7 +64,7 @@ pub(super) fn read_hot(plan: &LivePlan, off: Moment) -> Option<Moment> {
     for (at, done) in looks {
         let from = last.unwrap_or(off);
         let late = plan.heated_late.is_some_and(|late| late <= at);
-        let in_time = at - from <= spans::HOT_MOST || plan.heated_again.is_some_and(|again| again <= at);
+        let in_time = at - from <= hot_day::most(plan) || plan.heated_again.is_some_and(|again| again <= at);
         if !late && (!cold(from, at) || done && in_time) {
             last = Some(at);
         }
@@ -82,7 +82,7 @@ pub(super) fn asked_for(plan: &LivePlan, now: Moment) -> Text {
     Text::new("room-held")
         .with("hot", Arg::Temperature(holds()))
         .with("off", Arg::Clock(from))
-        .with("by", Arg::Clock(from + spans::HOT_MOST))
+        .with("by", Arg::Clock(from + hot_day::most(plan)))
 }
 
 /// Its two hours are over as far as anyone has read, and it may have been hot all the while: it is measured before anything else.
@@ -93,12 +93,12 @@ pub(super) fn unread(plan: &LivePlan, now: Moment) -> Option<Text> {
         return None;
     }
     let text = Text::new("cook-held-unread").with("off", Arg::Clock(from)).with("hot", Arg::Temperature(holds()));
-    (now >= from + spans::HOT_MOST).then_some(text)
+    (now >= from + hot_day::most(plan)).then_some(text)
 }
 
 /// What to do where the two hours are over: measured, where it was said to be kept hot; else it is thrown away.
 pub(super) fn over(plan: &LivePlan, now: Moment) -> Text {
-    reheated::over(plan).or_else(|| unread(plan, now)).unwrap_or_else(|| Text::new("room-limit-chill"))
+    reheated::over(plan).or_else(|| unread(plan, now)).unwrap_or_else(|| hot_day::over(plan))
 }
 
 /// What a reading means for a bird kept hot; `None` where it is none, or is cut up.
@@ -111,7 +111,7 @@ pub(super) fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     let both = read_hot(plan, off).is_some_and(|at| sitting.now - at <= ONE_LOOK);
     let id = if both { "cook-hot-still" } else { "cook-hot-one" };
     debug_assert!(is_hot_enough(coldest));
-    Some(Text::new(id).with("hot", Arg::Temperature(holds())).with("most", Arg::Span(spans::HOT_MOST)))
+    Some(Text::new(id).with("hot", Arg::Temperature(holds())).with("most", Arg::Span(hot_day::most(plan))))
 }
 
 /// A bird that was said to be kept hot and reads less: nobody knows since when, so the two hours run from when it was last known to be hot.
@@ -122,9 +122,9 @@ pub(super) fn broken(sitting: &mut Sitting<'_>, spots: &Spots) -> Option<Text> {
     let plan = sitting.room.plan.as_mut().filter(|plan| plan.held_hot && plan.is_off())?;
     let (off, from) = off_at(plan).zip(known(plan))?;
     (plan.held_hot, plan.was_held) = (false, true);
-    let by = from + spans::HOT_MOST;
+    let by = from + hot_day::most(plan);
     Some(if by <= now {
-        Text::new("room-limit-chill")
+        hot_day::over(plan)
     } else {
         Text::new("room-hold-broken")
             .with("at", Arg::Temperature(coldest))

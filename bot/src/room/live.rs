@@ -7,9 +7,9 @@ use super::hot_road;
 use super::kept_hot;
 use super::order;
 use super::state::{Change, Inside, JobState, LiveJob, LivePlan, StoredFact, StoredReading};
-use super::{PersonId, Sitting, spoiled};
+use super::{PersonId, Sitting, hot_day, spoiled};
 use carvetime_core::heat::Profile;
-use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step, spans};
+use carvetime_core::plan::{self, Conflict, Fact, Job, Moment, Order, Schedule, Step};
 use chrono::TimeDelta;
 use chrono_tz::Tz;
 
@@ -66,6 +66,7 @@ impl LivePlan {
             ready_from: None,
             ready_to: None,
             held_hot: false,
+            hot_day: false,
             was_held: false,
             burns_on: false,
             heated_again: None,
@@ -228,7 +229,7 @@ impl LivePlan {
     /// they do, wherever dinner or the work left over would put the job.
     fn count_from_the_heat(&self, jobs: &mut [LiveJob]) {
         let is = |job: &LiveJob, step: Step| job.step == step.name();
-        let Some(limit) = kept_hot::known(self).map(|from| from + spans::HOT_MOST) else { return };
+        let Some(limit) = kept_hot::known(self).map(|from| from + hot_day::most(self)) else { return };
         let carve = jobs.iter().find(|job| is(job, Step::Carve)).map(|job| (job.at, job.state == JobState::Waiting));
         // Before it is even carved there are no leftovers to call for: the limit alone is said then.
         let unsaid = carve.is_some_and(|(at, waits)| at >= if waits { limit - CALLED_BEFORE } else { limit });

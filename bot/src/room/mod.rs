@@ -40,6 +40,7 @@ mod hands;
 mod heat;
 mod held_up;
 mod help;
+mod hot_day;
 mod hot_road;
 mod ice;
 mod inside;
@@ -370,6 +371,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited
         && (not_lit::told(sitting, text)
             || off_dial::told(sitting, text, addressed)
+            || hot_day::told(sitting, text, addressed)
             || wandering::told(sitting, text, addressed)
             || digits_apart::told(sitting, text)
             || went_in::told(sitting, text))

@@ -7,8 +7,8 @@ use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, air, amend, dose, help, kept_hot, new_bird, off_dial, order, own_kitchen, plan_words,
-    salted, spoiled, stood_out,
+    PersonId, RoomKind, Sitting, air, amend, dose, help, hot_day, kept_hot, new_bird, off_dial, order, own_kitchen,
+    plan_words, salted, spoiled, stood_out,
 };
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
@@ -334,7 +334,7 @@ fn stands_too_long(sitting: &Sitting<'_>) -> bool {
     sitting.room.plan.as_ref().is_some_and(|plan| {
         let off = kept_hot::known(plan);
         let waits = plan.jobs.iter().any(|job| job.step() == Some(Step::Chill) && job.state == JobState::Waiting);
-        let over = |off| sitting.now - off > spans::HOT_MOST && sitting.now - off < EATEN;
+        let over = |off| sitting.now - off > hot_day::most(plan) && sitting.now - off < EATEN;
         waits && off.is_some_and(over)
     })
 }

@@ -8,8 +8,8 @@ use super::sitting::{button, labelled};
 use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, burns_on, doubted, hot_road, jobs, kept_hot, late,
-    may, moves, order, plan_words, spoiled,
+    PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, burns_on, doubted, hot_day, hot_road, jobs,
+    kept_hot, late, may, moves, order, plan_words, spoiled,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Log, Place, Problem, Scale};
@@ -730,9 +730,9 @@ pub(super) fn standing(sitting: &Sitting<'_>) -> Option<Text> {
     let plan = sitting.room.plan.as_ref().filter(|plan| !plan.held_hot && !hot_road::is_hot(plan))?;
     let carved = plan.facts.iter().any(|fact| fact.done && fact.step == Step::Carve.name());
     let off = alarms::off_at(plan).filter(|_| !carved)?;
-    let by = off + spans::HOT_MOST;
+    let by = off + hot_day::most(plan);
     if by < sitting.now {
-        return Some(Text::new("room-limit-chill"));
+        return Some(hot_day::over(plan));
     }
     let text = Text::new("cook-standing").with("off", Arg::Clock(off)).with("by", Arg::Clock(by));
     under(sitting).or(Some(text.with("hot", Arg::Temperature(fahrenheit(140.0)))))

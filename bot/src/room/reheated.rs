@@ -3,10 +3,10 @@
 
 use super::state::LivePlan;
 use super::turn::Urgency;
-use super::{Sitting, board, hot_road, kept_hot, readings};
+use super::{Sitting, board, hot_day, hot_road, kept_hot, readings};
 use crate::reading::{self, ReportKind};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Moment, Step, spans};
+use carvetime_core::plan::{Moment, Step};
 use carvetime_core::quantity::{Temperature, in_fahrenheit};
 
 /// Off the heat, carried hot and not carved.
@@ -42,7 +42,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
 fn goes_in(sitting: &mut Sitting<'_>) -> bool {
     let now = sitting.now;
     let Some(plan) = sitting.room.plan.as_mut() else { return false };
-    let Some(by) = hot_road::last_hot(plan).map(|hot| hot + spans::HOT_ROAD) else { return false };
+    let Some(by) = hot_road::last_hot(plan).map(|hot| hot + hot_day::most(plan)) else { return false };
     if plan.heated_late.is_some() || now > by {
         plan.heated_late.get_or_insert(now);
         sitting.answer(too_late(by)).urgency(Urgency::Safety);
@@ -64,14 +64,14 @@ fn too_late(by: Moment) -> Text {
 /// It was warmed up after its two hours: that it is thrown away.
 pub(super) fn over(plan: &LivePlan) -> Option<Text> {
     plan.heated_late?;
-    Some(too_late(hot_road::last_hot(plan)? + spans::HOT_ROAD))
+    Some(too_late(hot_road::last_hot(plan)? + hot_day::most(plan)))
 }
 
 fn asked(sitting: &mut Sitting<'_>) -> bool {
     let now = sitting.now;
     let Some(plan) = sitting.room.plan.as_ref() else { return false };
     let Some(hot) = hot_road::last_hot(plan) else { return false };
-    let by = hot + spans::HOT_ROAD;
+    let by = hot + hot_day::most(plan);
     let text = if let Some(over) = over(plan) {
         over
     } else if now > by {

@@ -6,11 +6,11 @@ use super::alarms::off_at;
 use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::Urgency;
-use super::{Sitting, bells, board, kept_hot, planning, questions, spoiled, undo};
+use super::{Sitting, bells, board, hot_day, kept_hot, planning, questions, spoiled, undo};
 use crate::ask::Question;
 use crate::reading::sentence::Sentence;
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Moment, Step, spans};
+use carvetime_core::plan::{Moment, Step};
 use carvetime_core::quantity::{Temperature, fahrenheit};
 use carvetime_core::safety::{US_ONE_HOUR_RULE_AIR, Verdict, left_out};
 use chrono::TimeDelta;
@@ -95,13 +95,13 @@ fn clock(plan: &LivePlan) -> Option<Kept> {
     let waits = |job: &&LiveJob| job.step() == Some(Step::Chill) && job.state == JobState::Waiting;
     let job = plan.jobs.iter().find(waits).filter(|_| plan.is_off())?;
     let (off, known) = (off_at(plan)?, kept_hot::known(plan)?);
-    let of_heat = job.latest <= known + spans::HOT_MOST;
+    let of_heat = job.latest <= known + hot_day::most(plan);
     let what = match of_heat {
         true if known > off => "read",
         true => "heat",
         false => "other",
     };
-    Some(Kept { from: job.latest - spans::HOT_MOST, what, of_heat })
+    Some(Kept { from: job.latest - hot_day::most(plan), what, of_heat })
 }
 
 /// By its own clock.

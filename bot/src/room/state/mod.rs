@@ -438,6 +438,7 @@ mod tests {
             ready_from: None,
             ready_to: None,
             held_hot: false,
+            hot_day: false,
             was_held: false,
             burns_on: false,
             heated_again: None,

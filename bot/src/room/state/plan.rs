@@ -95,6 +95,9 @@ pub struct LivePlan {
     /// Someone has said that the bird is kept at 140 °F or hotter after the heat: the two hours count from when that was last read.
     #[serde(default)]
     pub held_hot: bool,
+    /// Someone has said that it is hotter than 90 °F where the food stands: an hour out, not two.
+    #[serde(default, skip_serializing_if = "super::is_false")]
+    pub hot_day: bool,
     /// It was, and then read less.
     #[serde(default, skip_serializing_if = "super::is_false")]
     pub was_held: bool,
