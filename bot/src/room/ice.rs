@@ -70,7 +70,14 @@ pub(super) fn never(sitting: &mut Sitting<'_>) -> bool {
     if !begun || plan.on_since(now).is_some() || plan.job(Step::On, 0).is_none() {
         return false;
     }
-    again(sitting, Condition::Frozen)
+    let heard = again(sitting, Condition::Frozen);
+    // Someone has said that it is not thawing: it is not taken for begun a second time.
+    if let Some(plan) = sitting.room.plan.as_mut() {
+        for job in plan.jobs.iter_mut().filter(|job| job.step() == Some(Step::Thaw)) {
+            job.denied = true;
+        }
+    }
+    heard
 }
 
 /// It thaws as far as the plan goes, and nobody has said that it does.
