@@ -57,6 +57,7 @@ mod misplaced;
 mod misread;
 mod moves;
 mod naming;
+mod near_look;
 mod new_bird;
 mod no_heat;
 mod not_bought;
@@ -405,7 +406,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     // A number and nothing else, told to the bot alone while a bird cooks, is what its thermometer shows.
     let alone = addressed && text.trim().replace(',', ".").parse::<f64>().is_ok() && readings::cooks(sitting);
     let awaited = jobs::is_asked_for_readings(sitting) || reheated::is_in(sitting);
-    let asked = awaited || alone || edited && readings::corrects(sitting);
+    let asked = awaited || alone || near_look::is_reading(sitting, text) || edited && readings::corrects(sitting);
     let told = readings::expected(sitting) || addressed && readings::names_meat(sitting, text);
     if told && !readings::only_asks(sitting, text) {
         // "Bird in, oven at 350", "166 breast 175 thigh, pulled it": what was done is heard with the numbers.
