@@ -457,6 +457,8 @@ impl Asked<'_> {
             && self.has("ask-only")
             && amount.is_none()
             && self.wish.mass_g.is_none()
+            && !self.any(&["ask-how-much", "ask-how-many", "ask-safe"])
+            && !self.places().any(|at| self.s.mark(at) == Some('?') || self.s.of(at, "dish-").is_some())
         {
             return Some(Question::OnlySalt { salt });
         }

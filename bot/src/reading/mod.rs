@@ -13,6 +13,7 @@ mod csv;
 mod dial_and_air;
 mod digits_apart;
 mod dish;
+mod dosed;
 mod elsewhere;
 mod fold;
 mod ground;
@@ -65,6 +66,7 @@ pub use dish::{
     DISH_MINUTES, DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, is_dish_order, is_dish_setting,
     read_dish, read_shelves,
 };
+pub use dosed::read_dosed;
 pub use elsewhere::{names_another_kitchen, sits_somewhere};
 pub use fold::fold;
 pub use ground::{Ground, settle};

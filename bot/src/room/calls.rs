@@ -284,7 +284,7 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
     }
     text.extend(plan.and_then(|plan| kept_hot::measured_first(plan, step, sitting.now)));
     if let (Step::Salt | Step::Temper, Some(order), Some(plan)) = (step, &order, plan) {
-        let own = sitting.people.get(&job.owner.unwrap_or(plan.host)).and_then(|person| person.own_salt);
+        let own = dose::own(sitting, plan);
         let usual = sitting.usual_salt();
         text.extend(match step {
             Step::Salt => dose::lines(order, own, dose::strength(&plan.wish), usual),

@@ -1,10 +1,20 @@
 //! The salt for a bird, place by place, in the salt of the one who does it.
 
-use super::state::OwnSalt;
+use super::state::{LivePlan, OwnSalt};
+use super::{PersonId, Sitting};
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Order, Salting};
+use carvetime_core::plan::{Order, Salting, Step};
 use carvetime_core::salt::{self, Dose, Grain, HeldBack, Place, Salt, Strength, dose};
+
+/// The salt the bird is salted with: of whoever does it; while nobody has the job, of the one who has told of theirs.
+pub(super) fn own(sitting: &Sitting<'_>, plan: &LivePlan) -> Option<OwnSalt> {
+    let of = |who: PersonId| sitting.people.get(&who).and_then(|person| person.own_salt);
+    let owner = plan.job(Step::Salt, 0).and_then(|job| job.owner);
+    let mut told = sitting.people.values().filter_map(|person| person.own_salt);
+    let alone = || told.next().filter(|_| owner.is_none() && told.next().is_none());
+    of(owner.unwrap_or(plan.host)).or_else(alone)
+}
 
 /// The amount for the shopping line, in the salt usual there.
 pub(super) fn needed(order: &Order, strength: Strength, usual: Grain) -> Option<Text> {

@@ -153,6 +153,8 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         // Whose bird it is, and what it takes, the plan knows.
         Ok(Question::OverSalt { .. }) => sitting.room.plan.is_none(),
         Ok(read) if read.is_of_danger() => false,
+        // "Coarse salt for the potatoes": not the bird's.
+        Ok(Question::OnlySalt { .. }) => !amend::is_plain(sitting, &Sentence::read(text, sitting.lexicon())),
         // "Is 150 chairs enough": of no bird.
         Ok(Question::Lethality { .. }) => {
             let sentence = Sentence::read(text, sitting.lexicon());

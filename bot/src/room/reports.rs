@@ -38,7 +38,8 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if reading::says_arrived(text, sitting.lexicon()) && arrived(sitting) {
         return true;
     }
-    match reading::read_report(text, sitting.lexicon()) {
+    let dosed = || reading::read_dosed(text, sitting.lexicon());
+    match reading::read_report(text, sitting.lexicon()).or_else(dosed) {
         // "Forgot it out of the fridge last night" is no job forgotten: it is a bird to throw away.
         Some(report) if report.kind == ReportKind::NotDone && questions::tells_of_hours_out(sitting, text) => false,
         Some(report) => heard(sitting, &report),

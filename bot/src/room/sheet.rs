@@ -86,8 +86,7 @@ pub(super) fn of(sitting: &Sitting<'_>) -> Option<Sheet> {
     let bird = Text::new("room-board-bird")
         .with("bird", Arg::from(proposal::birds_text(&order)))
         .with("heat", Arg::from(proposal::heat_text(&order.heat)));
-    let salter = plan.job(Step::Salt, 0).and_then(|job| job.owner).unwrap_or(plan.host);
-    let own = sitting.people.get(&salter).and_then(|person| person.own_salt);
+    let own = dose::own(sitting, plan);
     let salt = dose::lines(&order, own, dose::strength(&plan.wish), sitting.usual_salt());
     let salt = (!salt.is_empty()).then(|| Note { head: Text::new("sheet-salt"), lines: salt });
     Some(Sheet {
