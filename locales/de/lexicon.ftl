@@ -638,6 +638,7 @@ lexicon-talk-kind-pull = hole aus ofen, hol aus ofen, nehme aus ofen, aus ofen h
 lexicon-talk-kind-chill = stelle reste in kühlschrank, stell reste in kühlschrank, reste in kühlschrank, reste in kühlschrank stellen, räume reste weg, reste wegräumen, packe reste weg, kühlschrank, reste, reste einpacken, packe reste ein, packe die reste ein
 lexicon-talk-who-does-what = wer macht was, wer macht denn was, wer hat was, wer übernimmt was, wer ist wofür zuständig
 lexicon-talk-going-there = { "" }
+lexicon-talk-cook-there = dort garen, gare ich dort, wir garen dort, ich gare dort, wird dort gegart, dort gegart, ich gare sie dort, ich gare ihn dort
 lexicon-talk-cancel = absagen, abgesagt, das essen fällt aus, essen fällt aus, fällt aus, wir sagen ab, plan beenden, beende den plan, plan löschen, lösch den plan, plan abbrechen, brich den plan ab, alles absagen, essen ist abgesagt, essen absagen, das essen absagen, sag das essen ab, sagt das essen ab, wir sagen alles ab, wir sagen das essen ab, alles abblasen, blas alles ab, wir blasen alles ab, wir blasen das essen ab, essen wird abgesagt, das essen wird abgesagt, das essen ist abgesagt, doch kein essen, wir müssen absagen, wir müssen das essen absagen, lass uns absagen, fällt dieses jahr aus, plan für
 lexicon-talk-who = wer, wer ist, wer macht, wer hat, wer will, wer kann, wer wird
 lexicon-talk-asked-pull = holt ihn raus, nimmt ihn raus

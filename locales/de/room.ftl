@@ -161,6 +161,7 @@ room-change-ahead = Am Vortag garen
 room-change-same-day = Am Tag selbst garen
 room-change-hot = Heiß mitnehmen
 room-change-cold = Kalt mitnehmen
+room-change-there = Dort garen
 room-kept = Der Rest bleibt, wie er ist. { $known }
 room-plan-unread = In „{ $text }“ finde ich weder Vogel noch Tag. Versuch „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“.
 

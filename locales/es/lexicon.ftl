@@ -623,6 +623,7 @@ lexicon-talk-kind-pull = saco horno, saco del horno, sacar del horno, sacar horn
 lexicon-talk-kind-chill = pongo sobras en refri, pongo sobras refri, meto sobras en refri, meto sobras refri, pongo sobras en nevera, meto sobras en nevera, meto sobras nevera, pongo sobras en refrigerador, meto sobras en refrigerador, guardo sobras, guardar sobras, guardo sobras en refri, guardo sobras en nevera, meto sobras refrigerador, guardo sobras en refrigerador, refri, nevera, sobras, guardar las sobras, guardo las sobras
 lexicon-talk-who-does-what = quién hace qué, quien hace que, quién tiene qué, quién se encarga de qué
 lexicon-talk-going-there = { "" }
+lexicon-talk-cook-there = lo aso allí, la aso allí, lo hago allí, lo asamos allí, la asamos allí, lo cocino allí, se asa allí
 lexicon-talk-cancel = cancela el plan, cancelar el plan, cancela, cancelar, cancelado, se cancela, se cancela la cena, cancela la cena, cancela todo, termina el plan, borra el plan, no hay cena, ya no hay cena, anula el plan, anula la cena, cancelamos, cancelamos la cena, cancelamos todo, lo cancelamos todo, vamos a cancelar la cena, hay que cancelar la cena, se suspende la cena, suspendemos la cena, suspende la cena, al final no hay cena, cancela la comida, ya no va a haber cena, anula, se anula
 lexicon-talk-who = quién, quien, quién va a, quien va a, quién se encarga de, quién tiene
 lexicon-talk-asked-pull = lo saca, saca el pavo

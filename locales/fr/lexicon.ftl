@@ -623,6 +623,7 @@ lexicon-talk-kind-pull = sors four, sors du four, sortir du four, sortir four, s
 lexicon-talk-kind-chill = range restes, ranger restes frigo, range restes frigo, ranger restes, mets restes frigo, mettre restes frigo, mets restes au frigo, mettre restes au frigo, frigo, restes, ranger les restes, je range les restes
 lexicon-talk-who-does-what = qui fait quoi, qui fait quoi alors, qui a quoi, qui s'occupe de quoi
 lexicon-talk-going-there = { "" }
+lexicon-talk-cook-there = cuire là-bas, on cuit là-bas, je cuis là-bas, on la cuit là-bas, je la cuis là-bas, on le cuit là-bas, cuisson là-bas
 lexicon-talk-cancel = annule le plan, on annule, on annule tout, annule tout, annulé, c'est annulé, annule le dîner, on annule le dîner, arrête le plan, supprime le plan, le repas est annulé, plus de repas, on annule le repas, annule le repas, annulons, annulons tout, annulons le dîner, annulez tout, il faut annuler le dîner, le repas tombe à l'eau, le dîner tombe à l'eau, le dîner est annulé, finalement pas de dîner, pas de dîner finalement, laisse tomber le dîner, annule, annuler, annule la, annule le, annule l', est annulé, est annulée
 lexicon-talk-who = qui, qui va, qui s'occupe de, qui fait, qui a
 lexicon-talk-asked-pull = la sort, sort la dinde

@@ -184,6 +184,7 @@ room-change-ahead = Cuire la veille
 room-change-same-day = Cuire le jour même
 room-change-hot = La transporter chaude
 room-change-cold = La transporter froide
+room-change-there = La cuire là-bas
 room-kept = Le reste ne change pas. { $known }
 room-plan-unread = Je n’ai trouvé ni volaille ni jour dans « { $text } ». Essaie « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ».
 

@@ -712,6 +712,7 @@ lexicon-talk-kind-pull = tiro fuori forno, tiro fuori dal forno, tolgo dal forno
 lexicon-talk-kind-chill = metto avanzi in frigo, mettere avanzi in frigo, avanzi in frigo, metto via avanzi, mettere via avanzi, frigo, avanzi, sistemare gli avanzi, sistemo gli avanzi
 lexicon-talk-who-does-what = chi fa cosa, chi fa che cosa, chi fa che, chi si occupa di cosa, chi ha cosa
 lexicon-talk-going-there = { "" }
+lexicon-talk-cook-there = lo cuocio lì, lo cuocio là, la cuocio lì, lo cuociamo lì, lo cuocio sul posto, cuocere lì, cuocio lì, lo cucino lì, cucino lì, cuocerlo lì
 lexicon-talk-cancel = annulla il piano, annulla tutto, annulliamo, annulliamo tutto, annullato, la cena è annullata, cena annullata, annulla la cena, chiudi il piano, cancella il piano, salta la cena, la cena salta, annulliamo la cena, annulla cena, niente cena, cancelliamo tutto, cancelliamo la cena, cancella la cena, salta tutto, la cena non si fa, la cena non si fa più, non si fa più niente, dobbiamo annullare la cena, disdici tutto, annulla, annulla il, annulla la, è annullato, è annullata
 lexicon-talk-who = chi, chi deve, chi fa, chi si occupa di, chi ha
 lexicon-talk-asked-pull = lo toglie, lo sforna

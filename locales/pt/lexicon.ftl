@@ -622,6 +622,7 @@ lexicon-talk-kind-pull = tiro forno, tiro do forno, tirar do forno, tirar forno,
 lexicon-talk-kind-chill = guardo sobras, guardar sobras, ponho sobras na geladeira, coloco sobras na geladeira, ponho sobras geladeira, coloco sobras geladeira, guardo sobras na geladeira, guardo sobras geladeira, geladeira, sobras, guardar as sobras, guardo as sobras
 lexicon-talk-who-does-what = quem faz o quê, quem faz o que, quem faz oque, quem está com o quê, quem cuida de quê
 lexicon-talk-going-there = viajar para o peru, viajar pro peru, viagem ao peru, voo para o peru
+lexicon-talk-cook-there = asso lá, assar lá, assamos lá, vou assar lá, vamos assar lá, a gente assa lá, asso ele lá
 lexicon-talk-cancel = cancela o plano, cancelar o plano, cancela, cancelar, cancelado, cancela tudo, cancela o jantar, o jantar está cancelado, encerra o plano, apaga o plano, não vai ter jantar, jantar cancelado, cancelamos o jantar, vamos cancelar, vamos cancelar tudo, vamos cancelar o jantar, temos que cancelar o jantar, não vai mais ter jantar, não vai ter mais jantar, o jantar foi cancelado, cancele o jantar, cancele tudo, cancela a, cancela o
 lexicon-talk-who = quem, quem vai, quem faz, quem cuida de, quem está com
 lexicon-talk-asked-pull = tira do forno, tira o peru

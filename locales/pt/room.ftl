@@ -153,6 +153,7 @@ room-change-ahead = Assar na véspera
 room-change-same-day = Assar no dia
 room-change-hot = Levar quente
 room-change-cold = Levar frio
+room-change-there = Assar lá
 room-kept = O resto fica como está. { $known }
 room-plan-unread = Não achei ave nem dia em “{ $text }”. Tente “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”.
 

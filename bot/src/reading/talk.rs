@@ -80,6 +80,11 @@ pub fn says_oven_cold(text: &str, lexicon: &'static Lexicon) -> bool {
     !asks && (never || Told::of(text, lexicon).says("oven-cold")) && !tells_of_past_weeks(text, lexicon)
 }
 
+/// "Cook it there": not at home, but where it is eaten.
+pub fn says_cooked_there(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_all(text, "cook-there", lexicon)
+}
+
 /// "Turning it on now", of a heat that was spoken of.
 pub fn says_lights_it(text: &str, lexicon: &'static Lexicon) -> bool {
     is_all(text, "lights-it", lexicon)

@@ -28,7 +28,8 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
     }
     let (wish, problems) = planning::read(sitting, text);
     if sitting.room.drafts.contains_key(&who) {
-        if !addressed && !is_of_the_hour(&Sentence::read(text, sitting.lexicon())) && wish.adults.is_none() {
+        let taught = is_taught(sitting, text, &wish);
+        if !addressed && !taught && !is_of_the_hour(&Sentence::read(text, sitting.lexicon())) && wish.adults.is_none() {
             return false;
         }
         let told = !wish.is_empty();
@@ -62,6 +63,12 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, address
         return begins;
     }
     standing(sitting, who, text, addressed, wish, &problems)
+}
+
+/// "Carry it hot", "cook it there", "use by Friday", in the words a proposal teaches: of this bird, whoever else is in the room.
+fn is_taught(sitting: &Sitting<'_>, text: &str, wish: &Wish) -> bool {
+    let told = wish.hot.is_some() || wish.use_by.is_some() || reading::says_cooked_there(text, sitting.lexicon());
+    text.len() <= SHORT && told
 }
 
 /// Neither how heavy, nor for whom, nor when.
@@ -184,7 +191,7 @@ fn overheard(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
     }
     let meal = (0..sentence.len()).any(|at| sentence.of(at, "meal-").is_some());
     let Wish { hot, use_by, .. } = wish;
-    let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
+    let elsewhere = wish.elsewhere.filter(|_| hot.is_some() || reading::says_cooked_there(text, sitting.lexicon()));
     if heats {
         let Wish { cooker, setting_c, .. } = wish.clone();
         changed.merge(Wish { cooker, setting_c, ..Wish::default() });
@@ -284,6 +291,9 @@ pub(super) fn news(before: &Wish, wish: &Wish) -> Vec<Text> {
     let known = proposal::known(before);
     let carried = wish.hot.filter(|hot| *hot != before.hot.unwrap_or(false));
     let carried = carried.map(|hot| Text::new(if hot { "room-change-hot" } else { "room-change-cold" }));
+    let there = before.elsewhere == Some(true) && wish.elsewhere == Some(false);
+    let there = there.then(|| Text::new("room-change-there"));
+    let carried = carried.into_iter().chain(there);
     proposal::known(wish).into_iter().filter(|part| !known.contains(part)).chain(carried).collect()
 }
 
@@ -333,7 +343,8 @@ fn meant(sitting: &Sitting<'_>, text: &str, mut wish: Wish) -> Wish {
             adults, children, among, more, fewer, strength, solution_percent, hot, use_by, presalted, shop, ..
         } = wish;
         let salting = wish.salting.filter(|_| sentence.has("salted-already") || says("salting-none"));
-        let elsewhere = wish.elsewhere.filter(|_| hot.is_some());
+        let there = reading::says_cooked_there(text, sitting.lexicon());
+        let elsewhere = wish.elsewhere.filter(|_| hot.is_some() || there);
         let heat = changes_heat(sitting, text);
         let (cooker, setting_c) = (wish.cooker.filter(|_| heat), wish.setting_c.filter(|_| heat));
         let people = Wish { adults, children, among, more, fewer, cooker, setting_c, ..Wish::default() };
