@@ -105,10 +105,12 @@ fn the_host_shares_out_by_name_and_each_is_asked() {
 }
 
 #[test]
-fn one_job_of_one_person_is_asked_about_by_the_host_and_is_news_from_others() {
+fn one_job_of_one_person_is_asked_about_while_nobody_has_it() {
+    // Whoever says so: Ben is asked, and nothing is his before he has answered.
     let mut kitchen = dinner("en-US");
-    assert_eq!(among(&mut kitchen, "Dee", "ben carves"), "");
-    assert_eq!(asked(&kitchen, Step::Carve), None);
+    among(&mut kitchen, "Dee", "ben carves");
+    assert_eq!((asked(&kitchen, Step::Carve), owner(&kitchen, Step::Carve)), (Some(BEN), None));
+    let mut kitchen = dinner("en-US");
     among(&mut kitchen, "Rosa", "ben carves");
     assert_eq!(asked(&kitchen, Step::Carve), Some(BEN));
     among(&mut kitchen, "Ben", "sure");

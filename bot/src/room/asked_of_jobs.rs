@@ -25,7 +25,8 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     if sitting.routed() && reading::asks_for_the_oven(text, lexicon) && oven_is_free(sitting) {
         return true;
     }
-    if addressed && reading::asks_for_the_plan(text, lexicon) {
+    // "Show us the plan" is asked of nobody else, once there is one.
+    if (addressed || is_in_hand(sitting)) && reading::asks_for_the_plan(text, lexicon) {
         board::repost(sitting);
         return true;
     }
@@ -36,7 +37,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
         board::repost(sitting);
         return true;
     }
-    if !addressed && reading::asks_what_is_next(text, lexicon) && is_busy(sitting) {
+    if !addressed && reading::asks_what_is_next(text, lexicon) && (is_busy(sitting) || cooks_today(sitting)) {
         return next(sitting);
     }
     match reading::asks_whether_done(text, lexicon) {
@@ -112,6 +113,18 @@ fn own(sitting: &mut Sitting<'_>, addressed: bool, sure: bool) -> bool {
     text.extend(lines);
     sitting.notice_all(text);
     true
+}
+
+/// Something is still to be done of the plan.
+fn is_in_hand(sitting: &Sitting<'_>) -> bool {
+    sitting.room.plan.as_ref().is_some_and(|plan| plan.ahead(sitting.now).next().is_some())
+}
+
+/// The bird goes on or is eaten within the day: whoever asks what comes next asks for that.
+fn cooks_today(sitting: &Sitting<'_>) -> bool {
+    const TODAY: TimeDelta = TimeDelta::hours(16);
+    let dinner = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dinner);
+    dinner.is_some_and(|dinner| dinner > sitting.now && dinner - sitting.now <= TODAY)
 }
 
 /// A job was done just now, or one is near.

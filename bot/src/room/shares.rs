@@ -19,14 +19,20 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     given(sitting, text, addressed) || volunteered(sitting, text, addressed) || passed_on(sitting, text, addressed)
 }
 
-/// "Ben salts and dee carves": each of them is asked. One job given to one is heard among people from whoever may decide: of others it
-/// may be news.
+/// "Ben salts and dee carves": each of them is asked. One job given to one is heard among people from whoever may decide, and of a job
+/// nobody has from anyone.
 fn given(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
     let members = sitting.room.members.clone();
     let names: Vec<Vec<String>> = members.iter().map(|member| goes_by(sitting, *member)).collect();
     let Some(shares) = reading::read_shares(text, &names, sitting.lexicon()) else { return false };
-    let sure = shares.len() > 1 || may::steer(sitting) && shares.iter().all(|share| share.does);
-    if !(addressed || sure && shares.iter().all(|share| share.plain)) {
+    // Nobody has it, and whoever is named is asked: that may come from anyone.
+    let free = |share: &Share| {
+        share.does && jobs::by_step(sitting, share.step, None).is_some_and(|it| owner(sitting, it).is_none())
+    };
+    let does = shares.iter().all(|share| share.does);
+    let sure = shares.len() > 1 || does && may::steer(sitting) || shares.iter().all(free);
+    let plain = |share: &Share| share.plain || matches!(share.step, Step::Travel | Step::Fire) && free(share);
+    if !(addressed || sure && shares.iter().all(plain)) {
         return false;
     }
     let planned = |share: Share| Some((jobs::by_step(sitting, share.step, None)?, share.whose));
