@@ -47,7 +47,8 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) {
 
 /// Words that may be a question; else one short line of help, to those who spoke to the bot.
 pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
-    if !addressed && is_talk(sitting, text) {
+    let salted = salted::put_on(sitting, text, &asker(sitting)).is_some();
+    if !addressed && !salted && is_talk(sitting, text) {
         return;
     }
     // A danger is heard before all else (`peril`), or is none here.
@@ -60,6 +61,9 @@ pub(super) fn plain(sitting: &mut Sitting<'_>, text: &str, addressed: bool) {
     if let Some(limit) = own_limit(sitting, text).filter(|_| addressed) {
         sitting.answer(limit);
         return;
+    }
+    if salted {
+        return answer(sitting, text);
     }
     if let Some(question) = of_thawing(sitting, text, addressed) {
         return answer_of(sitting, text, &question);
@@ -516,7 +520,8 @@ pub(super) fn completed(sitting: &mut Sitting<'_>, text: &str) -> bool {
 fn over_salt(sitting: &Sitting<'_>, text: &str) -> Option<Answer> {
     const GOES_IN: TimeDelta = TimeDelta::hours(1);
     let asker = asker(sitting);
-    let question = ask::read_question(text, &asker).ok()?;
+    let put_on = salted::put_on(sitting, text, &asker);
+    let question = put_on.or_else(|| ask::read_question(text, &asker).ok())?;
     let Question::OverSalt { bird, .. } = &question else { return None };
     let plan = sitting.room.plan.as_ref().filter(|_| bird.mass.is_none())?;
     let (order, strength) = (plan.order(sitting.zone_or_utc())?, dose::strength(&plan.wish));

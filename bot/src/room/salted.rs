@@ -6,9 +6,10 @@ use super::state::{JobState, LiveJob};
 use super::turn::Urgency;
 use super::{Sitting, dose, jobs};
 use crate::ask::{self, Answer, Asker, BirdSaid, Habit, Question};
-use crate::reading::{Report, ReportKind};
+use crate::reading::sentence::Sentence;
+use crate::reading::{Report, ReportKind, Told};
 use crate::words::{Arg, Text};
-use carvetime_core::bird::Kind;
+use carvetime_core::bird::{Form, Kind};
 use carvetime_core::plan::{Salting, Step};
 use carvetime_core::salt::Strength;
 use chrono::TimeDelta;
@@ -61,13 +62,13 @@ pub(super) fn twice(sitting: &mut Sitting<'_>, report: &Report) -> bool {
     true
 }
 
-/// "How much salt?" of the planned bird: its dose, and when, by the plan; salted already, that it is. `None`: of another bird, or there
-/// is no plan, or it is brined.
+/// "How much salt?" of the planned bird: its dose, and when, by the plan; brined, what its water takes; salted already, that it is. `None`: of
+/// another bird, or there is no plan.
 pub(super) fn asked(sitting: &Sitting<'_>, question: &Question, asker: &Asker) -> Option<Answer> {
     let Question::SaltDose { bird, salt, strength } = question else { return by_weight(sitting, question, asker) };
     let plan = sitting.room.plan.as_ref().filter(|plan| bird.mass.is_none() && !plan.is_off())?;
     let order = plan.order(sitting.zone_or_utc())?;
-    if order.salting == Salting::Wet || bird.kind != order.bird.kind && bird.kind != Kind::Turkey {
+    if bird.kind != order.bird.kind && bird.kind != Kind::Turkey {
         return None;
     }
     let own = order.bird;
@@ -80,6 +81,10 @@ pub(super) fn asked(sitting: &Sitting<'_>, question: &Question, asker: &Asker) -
         stuffed: own.stuffed,
         solution,
     };
+    if order.salting == Salting::Wet {
+        let brine = Question::Brine { percent: None, of_water: false, water: None, bird: whole, salt: *salt };
+        return ask::answer(&brine, asker).ok();
+    }
     let strength = if *strength == Strength::Usual { dose::strength(&plan.wish) } else { *strength };
     let mut answer = ask::answer(&Question::SaltDose { bird: whole, salt: *salt, strength }, asker).ok()?;
     by_plan(sitting, &mut answer);
@@ -124,4 +129,33 @@ fn by_plan(sitting: &Sitting<'_>, answer: &mut Answer) {
     for text in answer.texts.iter_mut().filter(|text| text.id == "ask-dose-rest") {
         *text = when.clone();
     }
+}
+
+/// "Put 3 tbsp of coarse salt on it", of the planned bird before the heat: that amount as a question, to be held against its dose. "Is that a
+/// lot of salt?" is of the amount told last.
+pub(super) fn put_on(sitting: &Sitting<'_>, text: &str, asker: &Asker) -> Option<Question> {
+    const SHORT: usize = 80;
+    let lexicon = sitting.lexicon();
+    let plan = sitting.room.plan.as_ref().filter(|plan| plan.on_since(sitting.now).is_none() && !plan.is_off())?;
+    plan.order(sitting.zone_or_utc()).filter(|order| order.salting == Salting::Dry)?;
+    let over = |told: &str| match ask::read_question(told, asker).ok()? {
+        Question::SaltWeigh { amount, salt } => {
+            let (kind, form) = (Kind::Turkey, Form::Whole);
+            let bird = BirdSaid { kind, mass: None, condition: None, form, stuffed: false, solution: None };
+            Some(Question::OverSalt { amount: Some(amount), enough: false, salt: Some(salt), bird })
+        }
+        question @ Question::OverSalt { amount: Some(_), .. } => Some(question),
+        _ => None,
+    };
+    let short = text.chars().count() <= SHORT;
+    if short && !text.contains(['?', '¿']) && Told::of(text, lexicon).opens_with("put-on") {
+        return over(text);
+    }
+    let sentence = Sentence::read(text, lexicon);
+    let salty = sentence.has("salt-any") && sentence.has("ask-too-much");
+    let amounts = (0..sentence.len()).any(|at| sentence.amount(at).is_some() || sentence.number(at).is_some());
+    let asks = short && text.contains(['?', '¿']) && salty && !amounts;
+    let own = sitting.speaker().and_then(|who| sitting.room.questions.get(&who));
+    let told = || own.into_iter().chain(sitting.room.questions.values()).find_map(|told| over(told));
+    asks.then(told).flatten()
 }

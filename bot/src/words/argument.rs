@@ -9,8 +9,8 @@ use super::reader::{Reader, UnitSystem};
 use super::text::{Arg, Text};
 use super::voice::Tongue;
 use carvetime_core::quantity::{
-    Mass, SpoonSystem, Temperature, TemperatureInterval, Volume, in_celsius, in_fahrenheit, in_grams, in_kilograms,
-    in_milliliters, in_pounds, round_spoons,
+    Mass, SpoonSystem, Temperature, TemperatureInterval, Volume, fahrenheit, in_celsius, in_fahrenheit, in_grams,
+    in_kilograms, in_milliliters, in_pounds, round_spoons,
 };
 use chrono::{DateTime, TimeDelta, Utc};
 use chrono_tz::Tz;
@@ -150,11 +150,26 @@ fn liquid(volume: Volume, units: UnitSystem) -> Text {
 }
 
 fn degrees(temperature: Temperature, units: UnitSystem) -> Text {
-    match units {
-        UnitSystem::Us => Text::new("units-fahrenheit").with("n", Arg::Number(in_fahrenheit(temperature), 0)),
-        UnitSystem::Metric => Text::new("units-celsius").with("n", Arg::Number(in_celsius(temperature), 0)),
-    }
+    let (id, n, whole): (_, _, fn(Temperature) -> f64) = match units {
+        UnitSystem::Us => ("units-fahrenheit", in_fahrenheit(temperature), in_fahrenheit),
+        UnitSystem::Metric => ("units-celsius", in_celsius(temperature), in_celsius),
+    };
+    // Nothing below a mark is ever shown as the mark: 73.6 °C is not 74.
+    let short = |mark: f64| {
+        let shown = n.round() >= whole(fahrenheit(mark)).round();
+        in_fahrenheit(temperature) < mark - SAME_F && shown
+    };
+    let number = match MARKS_F.into_iter().any(short) {
+        true => Arg::Number((n * 10.0).floor() / 10.0, 1),
+        false => Arg::Number(n, 0),
+    };
+    Text::new(id).with("n", number)
 }
+
+/// What a spot has to reach, and what it has to keep, °F.
+const MARKS_F: [f64; 2] = [165.0, 140.0];
+/// Told in one scale and kept in the other, a reading comes back this much lower at most.
+const SAME_F: f64 = 0.04;
 
 fn degrees_apart(interval: TemperatureInterval, units: UnitSystem) -> Text {
     match units {
