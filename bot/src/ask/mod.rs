@@ -30,6 +30,7 @@ pub use read::{NotUnderstood, read_question};
 pub use safety::fridge_too_warm;
 pub use salt::usual_grain;
 
+use crate::reading::sentence::Sentence;
 use crate::reading::{Ground, WarmThaw};
 use crate::words::{Reader, UnitSystem};
 use carvetime_core::plan::Moment;
@@ -37,6 +38,7 @@ use carvetime_core::quantity::{SpoonSystem, Temperature};
 use carvetime_core::roast::Heat;
 use carvetime_core::safety::Jurisdiction;
 use carvetime_core::salt::OwnSalt;
+use carvetime_core::source;
 use chrono_tz::Tz;
 
 /// Who asks: what a number without a unit means, whose spoons, whose salt, whose rules.
@@ -98,7 +100,16 @@ fn jurisdiction(tag: &str) -> Jurisdiction {
 /// [`NotUnderstood`]: nothing that can be answered, or a value that cannot be right.
 pub fn ask(text: &str, asker: &Asker) -> Result<Answer, NotUnderstood> {
     let question = read_question(text, asker)?;
-    answer(&question, asker)
+    let answer = answer(&question, asker)?;
+    let of_heat = matches!(question, Question::Lethality { .. } | Question::SafeTemperature { .. });
+    let frail = of_heat && answer.ask_back.is_none() && names_the_frail(text, asker);
+    Ok(if frail { answer.say(Habit::Fragile.text(asker)).from(source::VULNERABLE) } else { answer })
+}
+
+/// "Grandma is 84, is 165 enough?": somebody at more risk eats with them.
+fn names_the_frail(text: &str, asker: &Asker) -> bool {
+    let sentence = Sentence::read(text, asker.ground.lexicon);
+    sentence.has("frail-person") || sentence.has("habit-fragile")
 }
 
 /// Answers a question.

@@ -247,6 +247,7 @@ impl Asked<'_> {
             Advice::NoRoom
         } else if self.is_on_the_road()
             || self.has("ask-carry-hot")
+            || self.has("hot") && self.has("bring") && self.has("ask-safe") && self.span().is_none()
             || self.has("ask-carry") && self.asks_how_to_carry()
         {
             Advice::CarryFood
