@@ -136,7 +136,7 @@ ask-oversalt-either = In der ersten Stunde: abstreifen. Wenn es abgespült werde
 ask-oversalt-beside = Kein Salz in Soße und Füllung. Es verdirbt den Geschmack und schadet niemandem, außer wer Salz meiden muss.
 ask-dose-per-lb = { $volume } { $salt } je Pound Vogel ({ $mass }).
 ask-dose-per-kg = { $volume } { $salt } je Kilo Vogel ({ $mass }).
-ask-spoon-weights = { $volume } wiegt: { $weights }.
+ask-spoon-weights = Gewicht von { $volume }: { $weights }.
 ask-spoon-weight = { $mass } { $salt }
 ask-dose-rest = Dann 24 h oder länger offen in den Kühlschrank; höchstens { $longest }.
 ask-dose-none = { $percent } % Salzlake: der Abpacker hat ihn schon gesalzen. Kein Salz mehr, keine Lake.
@@ -187,7 +187,7 @@ ask-fuel = { $fuel ->
     [charcoal] Holzkohle
     [propane] Propan
    *[pellets] Pellets
-} für { $span } bei etwa 163 °C: { $low } bis { $high }. Küchenerfahrung, keine Tabelle; halte die Hälfte mehr bereit.
+} für { $span } bei etwa 165 °C: { $low } bis { $high }. Küchenerfahrung, keine Tabelle; halte die Hälfte mehr bereit.
 ask-fuel-bottle = In eine volle Flasche passen { $bottle }.
 ask-fuel-care = Nur im Freien, nie in Haus, Garage oder Zelt.
 
@@ -200,7 +200,7 @@ ask-lethality-time = { $at } an der kältesten Stelle müssen { $needed } halten
 ask-lethality-go-on = Noch nicht: weiter bis { $kitchen } in der dicksten Brust, der innersten Keule und dem Flügel. Nach der Tabelle müssten { $at } an der kältesten Stelle { $needed } halten.
 ask-lethality-stuffing-not = Nein: Füllung muss in der Mitte auf { $target } kommen, { $at } reicht nicht. Fleisch schon gar? Füllung raus und im Ofen weiterbacken.
 ask-lethality-stuffing = Ja, wenn das ihre Mitte ist: Bei { $target } ist Füllung sicher.
-ask-lethality-care = Für Fleisch, mit geprüftem Thermometer; nicht für Füllung. Die Lebensmittelbehörden sagen Küchen { $kitchen } überall: im Zweifel gilt das.
+ask-lethality-care = Für Fleisch, mit geprüftem Thermometer; nicht für Füllung. Die Lebensmittelbehörden verlangen { $kitchen } überall: im Zweifel gilt das.
 ask-come-up = Verlass dich nicht darauf. Die { $span } auf dem Weg nach oben zählen nicht als gehalten, und was zwischen { $low } und { $hot } gewachsen ist, macht Hitze nicht alles ungeschehen. War sie dort mehr als etwa zwei Stunden ohne stetige Hitze, weg damit; sonst weiter bis { $kitchen } überall.
 ask-safe = { $target } in der dicksten Brust, tief in der Keule und am Flügel.
 ask-safe-held = { $target }, { $hold } lang, in der dicksten Brust, tief in der Keule und am Flügel. { $plan }, womit ich rechne, braucht keine Minuten.
@@ -217,7 +217,7 @@ ask-keeps = { $food }: { $days } im Kühlschrank.
 ask-keeps-still = { $age } alt, das ist noch in der Frist. { $food }: { $days } im Kühlschrank.
 ask-keeps-over = Wirf es weg: { $age } ist zu alt. { $food }: { $days } im Kühlschrank.
 ask-keeps-that-still = { $food }: { $days } im Kühlschrank; { $age } ist noch drin.
-ask-keeps-that-over = { $food }: { $days } im Kühlschrank; nach { $age } weg damit.
+ask-keeps-that-over = { $food }: { $days } im Kühlschrank; { $age } ist zu lang: weg damit.
 ask-days = { $n ->
     [one] { $n } Tag
    *[other] { $n } Tage
@@ -334,7 +334,7 @@ ask-probe-out = Zurück in die dickste Stelle der Brust, Spitze weg vom Knochen;
 ask-mess = Erst Küchenpapier, dann heißes Wasser mit Spülmittel, dann desinfizieren; Hände 20 s. Was roh gegessen wird und Saft abbekommen hat, in den Müll.
 ask-crossed = Was roh gegessen wird und rohen Saft, das Messer oder das Brett davon berührt hat, kommt weg. Dann Messer, Brett und Hände: heißes Wasser und Spülmittel, Hände { $wash }.
 ask-dog = Keine gegarten Knochen, die splittern; nichts Gesalzenes, keine Zwiebel. Etwas reines Fleisch geht.
-ask-fragile = Wer schwanger, über 65, sehr klein oder abwehrgeschwächt ist: { $target } überall, auch in der Füllung, Reste nur darauf aufgewärmt. Im Zweifel ärztlich fragen.
+ask-fragile = Wer schwanger, über 65, sehr klein oder abwehrgeschwächt ist: { $target } überall, auch in der Füllung, Reste nur darauf aufgewärmt. Im Zweifel Ärztin oder Arzt fragen.
 ask-neck = Raus vor dem Salzen; schau in beide Enden, oft sind sie in einem Beutel. Für die Soße köcheln, bis { $target }. Roh halten sie { $giblets } im Kühlschrank.
 ask-finish-oven = Ja, direkt von einer Hitze in die andere; nie halb heute und halb später. Ofen auf { $oven } oder mehr, { $target } wie immer.
 ask-side-up = Brust nach oben, Flügelspitzen untergesteckt.

@@ -103,7 +103,7 @@ cook-doubting = Miss an einer zweiten Stelle, tief im Fleisch, weg vom Knochen. 
 cook-alarm-behind = { $spot ->
     [breast] Die Brust
    *[thigh] Die Keule
-} ist viel kälter, als { $setting } sie bis jetzt macht. { $cooker ->
+} ist viel kälter, als sie bei { $setting } jetzt wäre. { $cooker ->
     [smoker] Brennt das Feuer, steckt die Spitze tief im Fleisch? Miss an einer zweiten Stelle. War es aus? Sag mir, wie lange: „40 min aus“.
    *[oven] Ist der Ofen heiß, steckt die Spitze tief im Fleisch? Miss an einer zweiten Stelle. War er aus? Sag mir, wie lange: „40 min aus“.
 }

@@ -23,7 +23,7 @@ room-start-button-salt = Wie viel Salz?
 room-start-button-safe = Ist das sicher?
 room-how = Sag mir den Vogel, wann gegessen wird und für wie viele. Ich rechne Auftauen, Salz, Kühlschrank und Feuer aus, rufe den, der dran ist, und plane neu, wenn etwas dazwischenkommt. Schick mir beim Garen Temperaturen, dann sage ich, wann er fertig ist. Und frag, was du willst. Alle Befehle: /help.
 room-help-plan = Sag mir den Vogel, den Tag und wer kommt. Zum Beispiel:
-    „gefrorene Pute 6,5 kg, Essen Donnerstag 17 Uhr, 11 Personen, Smoker auf 163“
+    „gefrorene Pute 6,5 kg, Essen Donnerstag 17 Uhr, 11 Personen, Smoker auf 165“
     Was fehlt, frage ich.
 room-help-salt = Frag, wie du einen Freund fragen würdest. Zum Beispiel:
     „Salz für eine Pute mit 5,5 kg“
@@ -536,7 +536,7 @@ room-amend-clash = Das geht nicht mehr. Der Plan bleibt, wie er ist.
 room-undone-dinner = Gegessen wird wieder { $when }.
 room-already-you = Das hast du schon geklärt, { $at }.
 room-proposal-carry = Am Vortag zu Hause gegart, kalt mitgenommen, dort aufgewärmt. Garst du dort, sag „dort garen“.
-room-proposal-hot = Heiß mitgenommen: ganz und eingepackt, { $most } nach dem Garen gegessen ({ $hour }, wenn es draußen über { $air } hat). Länger nur, solange es { $hot } oder mehr zeigt. Lieber kalt? Sag „kalt mitnehmen“.
+room-proposal-hot = Heiß mitgenommen: ganz und eingepackt, spätestens { $most } nach dem Garen gegessen ({ $hour }, wenn es draußen über { $air } hat). Länger nur, solange es { $hot } oder mehr zeigt. Lieber kalt? Sag „kalt mitnehmen“.
 room-proposal-or-hot = Lieber heiß? Sag „heiß mitnehmen“.
 room-proposal-not-hot = Am Vortag gegart kann er nicht heiß mit. Sag „heiß mitnehmen“, dann wird am Tag selbst gegart.
 
@@ -566,7 +566,7 @@ room-back-on = Weiter im Ofen. Raus erst bei { $target } in der dicksten Brust, 
 room-carve-unread = Hatte er { $target } in Brust, Keule und Flügel? Gesagt hat mir das keiner. Wenn du es nicht weißt, miss jetzt: bei weniger kommt er zurück in den Ofen, bevor jemand isst.
 room-button-reads-now = Ja, tut sie
 room-button-stays-on = Er bleibt drin
-room-done-which = Vom Feuer oder nur nachgesehen? Herunter kommt er erst bei { $target } in Brust, Keule und Flügel.
+room-done-which = Ist er raus, oder hast du nur nachgesehen? Raus kommt er erst bei { $target } in Brust, Keule und Flügel.
 room-button-looked = Nur nachgesehen
 room-hold = Tranchiert wird um { $carve }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } tranchiert, gegessen und im Kühlschrank.
 room-hold-packed = Eingepackt wird um { $pack }. Bleibt er bis dahin bei { $hot } oder mehr, abgedeckt, mit Thermometer drin? Wenn nicht, ist er bis { $by } gegessen und im Kühlschrank.

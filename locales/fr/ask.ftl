@@ -191,7 +191,7 @@ ask-fuel = { $fuel ->
     [charcoal] Charbon
     [propane] Propane
    *[pellets] Granulés
-} pour { $span } à environ 163 °C : { $low } à { $high }. Habitude de cuisine, pas une table ; garde moitié plus en réserve.
+} pour { $span } à environ 165 °C : { $low } à { $high }. Habitude de cuisine, pas une table ; garde moitié plus en réserve.
 ask-fuel-bottle = Une { -gas-bottle } pleine contient { $bottle }.
 ask-fuel-care = Dehors seulement, jamais dans une maison, un garage ou une tente.
 

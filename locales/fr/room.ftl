@@ -23,7 +23,7 @@ room-start-button-salt = Combien de sel ?
 room-start-button-safe = C’est sûr ?
 room-how = Dis-moi la volaille, quand on mange et combien on est. Je calcule décongélation, sel, frigo et feu, je fais signe à qui c’est le tour, et je refais le plan si quelque chose déraille. Pendant la cuisson, envoie-moi les températures : je dis quand ce sera prêt. Et pose tes questions. Les commandes : /help.
 room-help-plan = Dis-moi la volaille, le jour et combien vous serez. Par exemple :
-    « dinde congelée de 6,5 kg, repas jeudi à 17 h, 11 personnes, fumoir à 163 »
+    « dinde congelée de 6,5 kg, repas jeudi à 17 h, 11 personnes, fumoir à 165 »
     S’il manque quelque chose, je demande.
 room-help-salt = Demande comme à un ami. Par exemple :
     « sel pour une dinde de 5,5 kg »

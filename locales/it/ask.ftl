@@ -196,7 +196,7 @@ ask-fuel = { $fuel ->
     [charcoal] Carbonella
     [propane] Propano
    *[pellets] Pellet
-} per { $span } a circa 163 °C: da { $low } a { $high }. È esperienza di chi cucina, nessuna tabella; tieni pronta metà dose in più.
+} per { $span } a circa 165 °C: da { $low } a { $high }. È esperienza di chi cucina, nessuna tabella; tieni pronta metà dose in più.
 ask-fuel-bottle = Una bombola piena ne contiene { $bottle }.
 ask-fuel-care = Solo all’aperto, mai in casa, in garage o in tenda.
 

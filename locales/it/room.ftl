@@ -23,7 +23,7 @@ room-start-button-salt = Quanto sale?
 room-start-button-safe = È sicuro?
 room-how = Dimmi che volatile è, quando si mangia e in quanti siete. Calcolo scongelamento, sale, frigo e cottura, chiamo chi è di turno quando tocca, e rifaccio il piano se qualcosa va storto. Mentre cuoce mandami le temperature: ti dico quando sarà pronto. E chiedi quello che vuoi. I comandi: /help.
 room-help-plan = Dimmi che volatile è, il giorno e chi viene. Per esempio:
-    “tacchino congelato da 6,5 kg, si mangia giovedì alle 17, 11 persone, affumicatore a 163”
+    “tacchino congelato da 6,5 kg, si mangia giovedì alle 17, 11 persone, affumicatore a 165”
     Quello che manca te lo chiedo io.
 room-help-salt = Chiedi come chiederesti a un amico. Per esempio:
     “sale per un tacchino da 5,5 kg”

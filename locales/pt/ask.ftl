@@ -193,7 +193,7 @@ ask-fuel = { $fuel ->
     [charcoal] Carvão
     [propane] Gás
    *[pellets] Pellets
-} para { $span } a cerca de 163 °C: de { $low } a { $high }. Experiência de cozinha, sem tabela; tenha metade a mais à mão.
+} para { $span } a cerca de 165 °C: de { $low } a { $high }. Experiência de cozinha, sem tabela; tenha metade a mais à mão.
 ask-fuel-bottle = Um botijão cheio tem { $bottle }.
 ask-fuel-care = Só ao ar livre, nunca em casa, garagem ou barraca.
 

@@ -23,7 +23,7 @@ room-start-button-salt = Quanto sal?
 room-start-button-safe = É seguro?
 room-how = Me diga a ave, a hora de comer e para quantos. Eu calculo degelo, sal, geladeira e forno, chamo quem está com a tarefa na hora certa e refaço o plano quando algo dá errado. Enquanto assa, me mande as temperaturas: eu digo quando fica pronta. E pergunte o que quiser. Os comandos: /help.
 room-help-plan = Me diga a ave, o dia e quem vem. Por exemplo:
-    “peru congelado de 6,5 kg, jantar quinta às 17h, 11 pessoas, defumador a 163”
+    “peru congelado de 6,5 kg, jantar quinta às 17h, 11 pessoas, defumador a 165”
     O que faltar eu pergunto.
 room-help-salt = Pergunte como a um amigo. Por exemplo:
     “sal para um peru de 5,5 kg”
