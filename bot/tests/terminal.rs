@@ -80,6 +80,14 @@ fn pressing_what_is_not_there_gives_a_hint() {
 }
 
 #[test]
+fn a_number_without_its_mark_is_said_and_how_to_press_is_told() {
+    check(
+        &["buttons", "2", "7"],
+        "Heard buttons from You\n[1] Done  [2] Later\n\nHeard 2 from You\n\n#2 presses the button.\n\nHeard 7 from You\n\n",
+    );
+}
+
+#[test]
 fn closed_buttons_cannot_be_pressed() {
     check(
         &["buttons", "close", "#1"],

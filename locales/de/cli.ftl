@@ -26,6 +26,7 @@ cli-changed = (geändert)
 cli-you = Du
 cli-hello = Erzähl mir vom Vogel und vom Essen, oder tipp /help. #1 drückt einen Knopf, „@Rosa hallo“ spricht als Rosa, Strg-D beendet.
 cli-nothing-to-press = Noch gibt es nichts zu drücken.
+cli-press = #{ $number } drückt den Knopf.
 cli-no-number = Kein Knopf hat diese Nummer. Es gibt: { $there }
 cli-file-kept = Gespeichert: { $path }
 cli-file-lost = { $path } ließ sich nicht speichern. Prüfe die Platte und frag noch einmal.

@@ -28,6 +28,7 @@ cli-changed = (changed)
 cli-you = You
 cli-hello = Tell me about the bird and the dinner, or type /help. #1 presses a button, "@Rosa hello" speaks as Rosa, Ctrl-D ends.
 cli-nothing-to-press = There is nothing to press yet.
+cli-press = #{ $number } presses the button.
 cli-no-number = No button has that number. There are: { $there }
 cli-file-kept = Saved: { $path }
 cli-file-lost = Could not save { $path }. Check the disk and ask again.

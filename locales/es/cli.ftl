@@ -28,6 +28,7 @@ cli-changed = (cambiado)
 cli-you = Tú
 cli-hello = Háblame del ave y de la cena, o escribe /help. #1 pulsa un botón, «@Rosa hola» habla como Rosa, Ctrl-D termina.
 cli-nothing-to-press = Todavía no hay nada que pulsar.
+cli-press = #{ $number } pulsa el botón.
 cli-no-number = Ningún botón tiene ese número. Hay: { $there }
 cli-file-kept = Guardado: { $path }
 cli-file-lost = No he podido guardar { $path }. Revisa el disco y vuelve a pedirlo.

@@ -28,6 +28,7 @@ cli-changed = (modifié)
 cli-you = Toi
 cli-hello = Parle-moi de la volaille et du repas, ou tape /help. #1 appuie sur un bouton, "@Rosa bonjour" parle comme Rosa, Ctrl-D termine.
 cli-nothing-to-press = Il n’y a encore aucun bouton.
+cli-press = #{ $number } appuie sur le bouton.
 cli-no-number = Aucun bouton n’a ce numéro. Il y a : { $there }
 cli-file-kept = Enregistré : { $path }
 cli-file-lost = Impossible d’enregistrer { $path }. Vérifie le disque et redemande.

@@ -27,6 +27,7 @@ cli-changed = (modificato)
 cli-you = Tu
 cli-hello = Dimmi che cosa cuoci e quando si mangia, o scrivi /help. #1 preme un pulsante, "@Rosa ciao" parla come Rosa, Ctrl-D chiude.
 cli-nothing-to-press = Non c’è ancora niente da premere.
+cli-press = #{ $number } preme il pulsante.
 cli-no-number = Nessun pulsante ha quel numero. Ci sono: { $there }
 cli-file-kept = Salvato: { $path }
 cli-file-lost = Non ho potuto salvare { $path }. Controlla il disco e chiedi di nuovo.

@@ -26,6 +26,7 @@ cli-changed = (mudou)
 cli-you = Você
 cli-hello = Conte da ave e do jantar, ou digite /help. #1 aperta um botão, “@Rosa oi” fala como Rosa, Ctrl-D encerra.
 cli-nothing-to-press = Ainda não há nada para apertar.
+cli-press = #{ $number } aperta o botão.
 cli-no-number = Nenhum botão tem esse número. Há: { $there }
 cli-file-kept = Salvo: { $path }
 cli-file-lost = Não deu para salvar { $path }. Confira o disco e peça de novo.

@@ -56,8 +56,13 @@ impl Chat {
         match Line::read(line) {
             Line::Blank => {}
             Line::Say { name, private, text } => {
+                let hint = self
+                    .means_a_button(text)
+                    .then(|| Text::new("cli-press").with("number", Arg::Verbatim(text.to_owned())));
                 let name = name.unwrap_or(&self.you).to_owned();
                 self.stage.say(&name, private, text, now)?;
+                let hint = hint.map(|hint| self.mark(&hint) + "\n\n");
+                return Ok(self.heard()? + &hint.unwrap_or_default());
             }
             Line::Press { name, number } => {
                 if let Some(hint) = self.press(name, number, now)? {
@@ -88,6 +93,12 @@ impl Chat {
     /// What is shown first to someone who sits at the terminal.
     pub(super) fn hello(&self) -> String {
         self.mark(&Text::new("cli-hello")) + "\n\n"
+    }
+
+    /// A bare number is said as it stands, as a temperature or a count would be; where a button has it, that may have been meant.
+    fn means_a_button(&self, text: &str) -> bool {
+        let buttons = self.stage.newest_pressable(None).map_or(0, |shown| shown.buttons.len());
+        text.parse::<usize>().is_ok_and(|number| (1..=buttons).contains(&number))
     }
 
     /// Presses the button, or gives the hint why not.
