@@ -608,6 +608,7 @@ lexicon-talk-may-pull-vague = reicht das, ist das genug, reicht das schon
 lexicon-talk-bird-underdone = das ist nicht durch, die ist nicht durch, sie ist nicht durch, das ist nicht gar, sie ist nicht gar, die ist nicht gar, die pute ist nicht durch, die pute ist nicht gar, die pute ist roh, die ist roh, sie ist roh, das ist roh, das ist noch roh, die ist noch roh, sie ist noch roh, das ist nicht gekocht, die ist noch nicht durch, sie ist noch nicht durch, nicht richtig durch, ist nicht durchgegart, innen roh
 lexicon-talk-underdone-somewhere = noch roh, sieht roh aus, ist roh, innen roh, roh am knochen, roh in der mitte, nicht durch, noch nicht durch, noch blutig, ist blutig, innen blutig
 lexicon-talk-opened-flat = rückgrat raus, rückgrat rausgeschnitten, rückgrat herausgeschnitten, hab sie plattiert, hab ihn plattiert, hab sie flach gemacht, hab ihn flach gemacht, aufgeklappt
+lexicon-talk-stuffed-now = ist gefüllt, wird gefüllt, füllung kommt rein, füllung kommt in den vogel, füllung kommt in die pute, füllung kommt in die gans, füllung ist drin, füllung drin, ich fülle sie, ich fülle ihn, wir füllen sie, wir füllen ihn
 lexicon-talk-reads-so = ja tut sie, ja tut er, tut sie, ja macht sie, ja zeigt sie, ja jetzt schon, ja zeigt es, ja tut es
 lexicon-talk-reads-less = nein tut sie nicht, nein tut er nicht, nein noch nicht, noch nicht
 lexicon-talk-verdict-salt-little = zu wenig salz, salz fehlte, es fehlte salz, hat salz gefehlt, salz gefehlt, mehr salz, fad, fade, zu fad, nicht salzig genug, nicht genug salz, zu lasch

@@ -593,6 +593,7 @@ lexicon-talk-may-pull-vague = es suficiente, ya es suficiente, así está bien, 
 lexicon-talk-bird-underdone = esto no está cocido, no está cocido, no está hecho, esto no está hecho, está crudo, esto está crudo, sigue crudo, está medio crudo, esto está medio crudo, le falta cocción, no está bien cocido, no está bien hecho, el pavo está crudo, el pavo no está hecho, el pavo no está cocido, al pavo le falta
 lexicon-talk-underdone-somewhere = se ve crudo, se ve cruda, está crudo, está cruda, sigue crudo, sigue cruda, medio crudo, medio cruda, crudo por dentro, cruda por dentro, crudo junto al hueso, cruda junto al hueso, crudo en el centro, le falta cocción, le falta cocerse, sale sangre
 lexicon-talk-opened-flat = le quité el espinazo, le quite el espinazo, sin espinazo ya, lo abrí en mariposa, lo abri en mariposa, ya está en mariposa, lo aplané, lo aplane
+lexicon-talk-stuffed-now = va relleno, va rellena, está relleno, está rellena, lo vamos a rellenar, la vamos a rellenar, relleno por dentro, relleno va dentro, relleno va adentro, relleno dentro, relleno adentro, lleva relleno dentro
 lexicon-talk-reads-so = sí lo marca, lo marca, sí ya lo marca, sí ahora sí, ahora sí, sí marca eso
 lexicon-talk-reads-less = no todavía no, todavía no, no lo marca, aún no
 lexicon-talk-verdict-salt-little = faltó sal, le faltó sal, falta de sal, falto de sal, más sal, soso, sosa, poca sal, muy poca sal, desabrido, desabrida, insípido

@@ -593,6 +593,7 @@ lexicon-talk-may-pull-vague = ça suffit, c'est suffisant, il est prêt, elle es
 lexicon-talk-bird-underdone = c'est pas cuit, ce n'est pas cuit, elle est pas cuite, elle n'est pas cuite, il n'est pas cuit, pas assez cuit, pas assez cuite, c'est cru, elle est crue, la dinde est crue, la dinde n'est pas cuite, la dinde est pas cuite, c'est encore cru, elle est encore crue, pas bien cuit, pas bien cuite
 lexicon-talk-underdone-somewhere = encore cru, encore crue, a l'air cru, a l'air crue, est cru, est crue, cru à l'os, crue à l'os, cru à l'intérieur, crue à l'intérieur, cru au milieu, crue au milieu, pas cuit à l'intérieur, pas assez cuit, pas assez cuite, saigne encore
 lexicon-talk-opened-flat = mise en crapaudine, mis en crapaudine, l'ai mise en crapaudine, l'ai aplatie, l'ai aplati, enlevé l'échine, retiré l'échine
+lexicon-talk-stuffed-now = farce dedans, farce sera dedans, farce va dedans, farce à l'intérieur, est farci, est farcie, je le farcis, je la farcis, on le farcit, on la farcit, farci et enfourné, farcie et enfournée, c'est farci
 lexicon-talk-reads-so = oui elle y est, elle y est, oui c'est bon, oui maintenant oui, oui ça y est, oui il le marque
 lexicon-talk-reads-less = non pas encore, pas encore, non elle n'y est pas
 lexicon-talk-verdict-salt-little = pas assez salé, pas assez salée, pas assez de sel, manquait de sel, manquait du sel, ça manquait de sel, plus de sel, trop fade, fade, un peu fade

@@ -682,6 +682,7 @@ lexicon-talk-may-pull-vague = basta così, è abbastanza, va bene così, è pron
 lexicon-talk-bird-underdone = non è cotto, questo non è cotto, non è ancora cotto, è crudo, è ancora crudo, questo è crudo, non è cotto bene, il tacchino è crudo, il tacchino non è cotto, è mezzo crudo, è poco cotto
 lexicon-talk-underdone-somewhere = sembra crudo, sembra cruda, è crudo, è cruda, ancora crudo, ancora cruda, crudo dentro, cruda dentro, crudo vicino all'osso, cruda vicino all'osso, crudo all'interno, crudo in mezzo, poco cotto, poco cotta, ancora sanguinante
 lexicon-talk-opened-flat = tolto la schiena, tolta la schiena, aperto a libro, l'ho aperto a libro, l'ho aperta a libro, l'ho appiattito, l'ho appiattita
+lexicon-talk-stuffed-now = è ripieno, è ripiena, è farcito, è farcita, lo farcisco, la farcisco, lo farciamo, la farciamo, ripieno dentro, ripieno va dentro, ripieno è dentro
 lexicon-talk-reads-so = sì lo segna, lo segna, sì ora sì, adesso sì, sì ci siamo
 lexicon-talk-reads-less = no non ancora, non ancora, no non lo segna
 lexicon-talk-verdict-salt-little = poco sale, mancava sale, mancava il sale, mancava di sale, più sale, sciapo, sciapa, insipido, insipida, poco salato, poco salata

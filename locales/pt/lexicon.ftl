@@ -592,6 +592,7 @@ lexicon-talk-may-pull-vague = já basta, é suficiente, já chega, tá bom assim
 lexicon-talk-bird-underdone = não está cozido, não tá cozido, isso não está cozido, isso não tá cozido, não está assado, não tá assado, tá cru, está cru, isso tá cru, isso está cru, ainda tá cru, ainda está cru, o peru tá cru, o peru está cru, o peru não está assado, o peru não tá assado, tá meio cru, mal passado, tá mal assado
 lexicon-talk-underdone-somewhere = parece cru, parece crua, tá cru, tá crua, está cru, está crua, ainda cru, ainda crua, meio cru, meio crua, cru por dentro, crua por dentro, cru perto do osso, crua perto do osso, cru no meio, sangrando
 lexicon-talk-opened-flat = tirei a espinha, abri em borboleta, abri o peru, achatei, espalmei, tá em borboleta
+lexicon-talk-stuffed-now = vai recheado, vai recheada, está recheado, está recheada, tá recheado, é recheado, vou rechear, vamos rechear, recheio dentro, recheio vai dentro, recheio por dentro, farofa dentro, farofa vai dentro
 lexicon-talk-reads-so = sim marca, marca sim, sim agora sim, agora sim, sim está marcando
 lexicon-talk-reads-less = não ainda não, ainda não, não marca
 lexicon-talk-verdict-salt-little = faltou sal, mais sal, sem sal, pouco sal, insosso, insossa, sem gosto

@@ -463,6 +463,12 @@ pub fn says_underdone(text: &str, lexicon: &'static Lexicon) -> bool {
     !text.contains(['?', '¿']) && is_all(text, "bird-underdone", lexicon)
 }
 
+/// "It's stuffed", "the stuffing goes inside": of the bird, before it is eaten.
+pub fn says_stuffed(text: &str, lexicon: &'static Lexicon) -> bool {
+    let told = Told::of(text, lexicon);
+    !text.contains(['?', '¿']) && told.says("stuffed-now") && !told.opens_with("asking")
+}
+
 /// "Wes spatchcocked it", "I cut the backbone out": done, and nothing is asked.
 pub fn says_opened_flat(text: &str, lexicon: &'static Lexicon) -> bool {
     let told = Told::of(text, lexicon);

@@ -14,7 +14,7 @@ use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
 use crate::words::{Arg, Text};
 use carvetime_core::bird::Form;
-use carvetime_core::plan::{Moment, Step};
+use carvetime_core::plan::{Moment, Salting, Step};
 
 /// Short enough to be nothing but a change.
 const SHORT: usize = 60;
@@ -117,7 +117,7 @@ fn standing(
     }
     // What people say to each other changes no plan: only what is said to the bot does.
     if !addressed {
-        return opened_flat(sitting, text) || overheard(sitting, text, wish);
+        return opened_flat(sitting, text) || unsalted(sitting, text) || overheard(sitting, text, wish);
     }
     let changed = wished(sitting, plan, text, wish);
     if changed == plan.wish {
@@ -159,6 +159,34 @@ fn opened_flat(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(plan) = sitting.room.plan.as_ref().filter(raw).filter(whole).filter(|_| said) else { return false };
     let flat = Wish { form: Some(Form::Flat.name().to_owned()), stuffed: Some(false), ..plan.wish.clone() };
     to(sitting, text, flat, false)
+}
+
+/// "It's stuffed", "the stuffing goes inside": it takes longer, and its middle has to be measured, whoever tells of it. `false`: nothing of
+/// the kind, or the plan knows.
+pub(super) fn stuffed(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
+    let waits = |plan: &&LivePlan| !plan.is_off() && plan.wish.stuffed != Some(true);
+    let said = text.len() <= SHORT && reading::says_stuffed(text, sitting.lexicon());
+    if !said || planning::read(sitting, text).0.stuffed == Some(false) {
+        return false;
+    }
+    let Some(plan) = sitting.room.plan.as_ref().filter(waits) else { return false };
+    let wish = Wish { stuffed: Some(true), ..plan.wish.clone() };
+    to(sitting, text, wish, addressed)
+}
+
+/// "No salt, dad has a bad heart": why stands behind it.
+fn unsalted(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some((first, _)) = text.split_once([',', ';', '.', '!']) else { return false };
+    let (wish, _) = planning::read(sitting, first);
+    let none = Some(Salting::None.name().to_owned());
+    let plainly = is_plain(sitting, &Sentence::read(first, sitting.lexicon()));
+    if wish.salting != none || !plainly || text.contains(['?', '¿']) || !may::steer(sitting) {
+        return false;
+    }
+    let salted = |plan: &&LivePlan| plan.wish.salting != none && plan.on_since(sitting.now).is_none();
+    let Some(plan) = sitting.room.plan.as_ref().filter(salted) else { return false };
+    let wish = Wish { salting: none.clone(), ..plan.wish.clone() };
+    to(sitting, text, wish, false)
 }
 
 /// "14 people now", said to everyone: of whoever may decide it changes the plan, and can be taken back. Only where nothing else was said, and
