@@ -4,7 +4,7 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::room::{RoomKind, is_answered};
+use carvetime::room::{RoomKind, To, What, is_answered};
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
@@ -75,4 +75,26 @@ fn who_never_said_that_it_came_off_is_asked_at_the_hour_of_carving() {
     kitchen.among("Dana", "breast 167, thigh 176, wing 170");
     kitchen.among("Dana", "it's off");
     assert!(!kitchen.run_to("2027-11-25 15:36").contains("Is it off the heat"));
+}
+
+#[test]
+fn what_she_reads_is_everyones_news_where_dinner_hangs_on_it() {
+    let mut kitchen = cooking();
+    let before = kitchen.said.len();
+    let what = |text: &str| What::Said { text: text.into(), addressed: true, reply_to: None, edited: false };
+    kitchen.hear_privately("Josie", what("breast 98 thigh 108 oven 320"));
+    let told = |kitchen: &Kitchen, from: usize| {
+        let room = To::Room(kitchen.scene.room.id);
+        let read = kitchen.said.iter().skip(from).filter(|say| say.to == room);
+        read.filter(|say| say.text.iter().any(|text| text.id == "cook-read-by")).cloned().collect::<Vec<_>>()
+    };
+    let said = told(&kitchen, before);
+    assert_eq!(said.len(), 1, "{said:?}");
+    assert!(said[0].text.iter().any(|text| text.id == "cook-late-choices"), "{said:?}");
+    assert!(!said[0].buttons.is_empty());
+    // The same again a minute later is no news.
+    let before = kitchen.said.len();
+    kitchen.run_to("2027-11-25 14:02");
+    kitchen.hear_privately("Josie", what("breast 99 thigh 109"));
+    assert!(told(&kitchen, before).is_empty());
 }

@@ -90,7 +90,7 @@ fn the_lowest_is_kept_as_one_spot_and_said_so() {
                 }
                 for text in texts {
                     let mut kitchen_now = over_heat(kind, tag);
-                    std::mem::swap(&mut kitchen_now.scene, &mut kitchen.scene.clone());
+                    kitchen_now.scene = kitchen.scene.clone();
                     kitchen_now.now = kitchen.now;
                     let (ids, said) = ids(&mut kitchen_now, text, addressed);
                     assert!(ids.iter().any(|id| id == "room-wandering"), "{tag} {addressed} {text}: {said}");

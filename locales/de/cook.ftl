@@ -32,6 +32,7 @@ cook-decades = Nach den veröffentlichten Tabellen reichen Hitze und Zeit dort, 
 cook-decades-off = Käme der Vogel jetzt heraus und ruhte { $stand } unzerteilt, reichten Hitze und Zeit dort, wo du misst, nach den veröffentlichten Tabellen: { $low } braucht überall { $hold }, auch im Flügel. Die Marke bleibt { $target }: anderswo kann es kälter sein.
 
 cook-in-time-again = So passt es wieder zum Essen.
+cook-read-by = { $name } hat gemessen.
 cook-late-choices = Ihr esst später, oder:
 cook-late-hotter = • Hitze auf { $setting }: dann vielleicht etwa { $about }. Sag mir danach, wie heiß es drin ist.
 cook-late-carve = • Keulen und Brust abtrennen und auf dem Blech im heißen Ofen fertig garen, jedes Stück auf { $target }: Teile gehen viel schneller. Von Hitze zu Hitze, ohne Pause.

@@ -39,6 +39,7 @@ cook-decades = By the published tables, heat and time so far add up where you me
 cook-decades-off = Taken off now and left uncarved for { $stand }, heat and time would add up where you measure, by the published tables: { $low } needs { $hold } in every spot, the wing too. The mark stays { $target }: other spots may be colder.
 
 cook-in-time-again = That fits dinner again.
+cook-read-by = { $name } has measured.
 cook-late-choices = Dinner can move, or:
 cook-late-hotter = • Heat up to { $setting }: that could make it about { $about }. Then tell me what it reads in there.
 cook-late-carve = • Take legs and breasts off and finish them on a tray in a hot oven, each piece to { $target }: pieces go far faster. Straight from heat to heat, no break.

@@ -32,6 +32,7 @@ cook-decades = Según las tablas publicadas, el calor y el tiempo hasta ahora ya
 cook-decades-off = Si saliera ya y reposara { $stand } sin trinchar, el calor y el tiempo sumarían donde mides, según las tablas publicadas: { $low } pide { $hold } en cada punto, también en el ala. La marca sigue siendo { $target }: otros puntos pueden estar más fríos.
 
 cook-in-time-again = Vuelve a llegar a tiempo para la cena.
+cook-read-by = { $name } ha medido.
 cook-late-choices = Se puede mover la cena, o bien:
 cook-late-hotter = • Subir el calor a { $setting }: podría estar hacia las { $about }. Luego dime qué temperatura hay dentro.
 cook-late-carve = • Separar muslos y pechugas y terminarlos en una { -tray } en el horno fuerte, cada pieza a { $target }: en piezas va mucho más rápido. De un calor al otro, sin pausa.

@@ -32,6 +32,7 @@ cook-decades = D’après les tables publiées, chaleur et temps suffisent déj�
 cook-decades-off = Sortie maintenant et laissée { $stand } sans la découper, chaleur et temps suffiraient là où tu mesures, d’après les tables publiées : { $low } demande { $hold } partout, aile comprise. Le repère reste { $target } : d’autres endroits sont peut-être plus froids.
 
 cook-in-time-again = Ça colle de nouveau pour le repas.
+cook-read-by = { $name } a mesuré.
 cook-late-choices = On peut décaler le repas, ou :
 cook-late-hotter = • Chaleur à { $setting } : ça pourrait donner vers { $about }. Ensuite, dis-moi combien il y fait.
 cook-late-carve = • Détache cuisses et poitrines et finis-les sur une plaque dans un four chaud, chaque morceau à { $target } : les morceaux vont bien plus vite. D’une chaleur à l’autre, sans pause.

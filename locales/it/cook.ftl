@@ -32,6 +32,7 @@ cook-decades = Secondo le tabelle pubblicate, calore e tempo fin qui bastano dov
 cook-decades-off = Fuori adesso e lasciato { $stand } senza tagliarlo, calore e tempo basterebbero dove misuri, secondo le tabelle pubblicate: { $low } chiede { $hold } in ogni punto, anche nell’ala. Il traguardo resta { $target }: altri punti possono essere più freddi.
 
 cook-in-time-again = Così ci stiamo di nuovo con gli orari.
+cook-read-by = { $name } ha misurato.
 cook-late-choices = Si può mangiare più tardi, oppure:
 cook-late-hotter = • Calore su a { $setting }: così potrebbe essere verso le { $about }. Poi dimmi quanti gradi ci sono dentro.
 cook-late-carve = • Stacca cosce e petti e finiscili su una teglia in forno caldo, ogni pezzo a { $target }: i pezzi vanno molto più in fretta. Da calore a calore, senza pause.

@@ -32,6 +32,7 @@ cook-decades = Pelas tabelas publicadas, o calor e o tempo até aqui bastam onde
 cook-decades-off = Se saísse agora e descansasse { $stand } sem trinchar, calor e tempo bastariam onde você mede, pelas tabelas publicadas: { $low } pede { $hold } em cada ponto, na asa também. A marca continua { $target }: outros pontos podem estar mais frios.
 
 cook-in-time-again = Assim dá para o jantar de novo.
+cook-read-by = { $name } mediu.
 cook-late-choices = O jantar pode atrasar, ou:
 cook-late-hotter = • Calor a { $setting }: talvez fique pronto cerca de { $about }. Depois me diga quantos graus faz lá dentro.
 cook-late-carve = • Separe coxas e peito e termine numa assadeira em forno quente, cada pedaço até { $target }: pedaços vão bem mais rápido. De um calor direto para o outro, sem parar.

@@ -4,9 +4,9 @@ use super::action::{Action, JobRef};
 use super::chart::Chart;
 use super::forecast::{self, Foresight, Standing};
 use super::live::Solved;
-use super::sitting::{button, labelled};
+use super::sitting::{button, labelled, name};
 use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
-use super::turn::{Button, File, FileContent, Urgency};
+use super::turn::{Button, File, FileContent, Say, To, Urgency};
 use super::{
     PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, burns_on, doubted, hot_day, hot_road, jobs,
     kept_hot, late, may, moves, order, plan_words, spoiled,
@@ -456,6 +456,8 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
     let unmoved = Solved { outcome: Ok(Vec::new()), sight: None };
     let Solved { outcome, sight } = if is_on { sitting.solve_again() } else { unmoved };
     let mut lines: Vec<Text> = noted.into_iter().collect();
+    let mut aloud = None;
+    let read = lines.clone();
     let told = hold.or_else(|| meaning(sitting, spots)).or_else(|| hot_road::meaning(sitting, spots));
     let still = kept_hot::meaning(sitting, spots);
     let kept = told.is_none() && still.is_some();
@@ -473,6 +475,7 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
                 stays_on(sitting, sight.next_look());
             }
             let news = if sight.cooks() { news(sitting, sight) } else { News::default() };
+            aloud = privately_read(sitting, read, sight, &news);
             lines.extend(news.lines);
             let hotter = |button: &Button| matches!(Action::read(&button.data), Some(Action::Hotter(..)));
             if news.rows.iter().flatten().any(hotter) {
@@ -492,6 +495,7 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
             lines.extend(cool.or_else(|| outlook(sitting)));
         }
     }
+    sitting.says.extend(aloud);
     let on = on_unsaid(sitting);
     let say = sitting.answer_all(lines);
     say.buttons = rows;
@@ -513,6 +517,19 @@ pub(super) fn answer(sitting: &mut Sitting<'_>, noted: impl IntoIterator<Item = 
         alarms::raise(sitting, sight);
     }
     board::refresh(sitting);
+}
+
+/// What a reading told privately does to dinner is everyone's news, with the ways out that are the host's to choose.
+fn privately_read(sitting: &Sitting<'_>, read: Vec<Text>, sight: &Foresight, news: &News) -> Option<Say> {
+    let who = sitting.speaker().filter(|_| sitting.routed() && sitting.room.kind == RoomKind::Group)?;
+    if news.lines.is_empty() && news.rows.is_empty() {
+        return None;
+    }
+    let by = Text::new("cook-read-by").with("name", name(sitting, who));
+    let lines = std::iter::once(by).chain(read).chain([sight.line()]).chain(news.lines.iter().cloned());
+    let mut say = Say::of(To::Room(sitting.room.id), lines.collect());
+    say.buttons = news.rows.clone();
+    Some(say)
 }
 
 /// It is not done: whoever was called to take it off has measured, and is called afresh, not before the next look.
