@@ -71,6 +71,17 @@ fn above_ninety_degrees_an_hour_is_the_limit() {
 }
 
 #[test]
+fn since_an_hour_of_the_clock_is_no_number_of_hours() {
+    // It is noon in Chicago.
+    for text in [
+        "le chapon cuit est dehors depuis 1h du matin, je peux le garder ?",
+        "dehors depuis 1h du matin, il est 8h, c'est bon ?",
+    ] {
+        assert!(ids("fr-FR", text).contains("ask-out-discard"), "{text}: {}", ids("fr-FR", text));
+    }
+}
+
+#[test]
 fn hours_in_the_oven_are_no_hours_held() {
     for (tag, text) in [
         ("de-DE", "62 grad brust, 70 keule, sie ist seit 3 stunden im ofen"),

@@ -78,3 +78,18 @@ fn without_salt_for_a_reason() {
         assert_eq!(plan.wish.salting.as_deref(), Some("none"), "{tag} {text}: {heard}");
     }
 }
+
+#[test]
+fn while_the_proposal_is_open_they_count_as_well() {
+    for (text, told) in [("je mets une farce dedans", true), ("sans sel", false), ("pas de sel", false)] {
+        let mut kitchen = Kitchen::new(RoomKind::Group, "fr-FR", chrono_tz::Europe::Paris, "2027-12-22 18:00");
+        kitchen.say(
+            "Sophie",
+            "/plan chapon frais de 3,8 kg, repas vendredi 24 à 20h30, 6 personnes, four à 165, acheté aujourd'hui",
+        );
+        among(&mut kitchen, "Sophie", text);
+        let draft = kitchen.scene.room.drafts.values().next().unwrap();
+        assert_eq!(draft.wish.stuffed == Some(true), told, "{text}");
+        assert_eq!(draft.wish.salting.as_deref() == Some("none"), !told, "{text}");
+    }
+}

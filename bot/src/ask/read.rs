@@ -87,7 +87,7 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
         return Ok(Question::OffDial(told));
     }
     let asked = Asked { s: &sentence, wish: &wish, asker };
-    if wants_degrees(&text, asker.ground.lexicon) && wish.mass_g.is_none() {
+    if wants_degrees(&text, &asker.ground) && wish.mass_g.is_none() {
         let stuffing = sentence.has("spot-stuffing") && !asked.names_meat_spot();
         return Ok(Question::SafeTemperature { stuffing, colour: false });
     }
@@ -627,7 +627,10 @@ impl Asked<'_> {
                 .is_some_and(|before| self.s.is(before, "number-to") || self.s.is(before, "since") && self.is_clock(at))
         };
         let only_hours = self.amounts(Measure::Span).all(|(at, _)| hour(at));
-        let span = self.span().filter(|_| !only_hours).or(out_since).or(overnight);
+        // "Depuis 1h du matin, il est 8h": beside an hour since when, another is the clock's as well.
+        let since =
+            self.amounts(Measure::Span).any(|(at, _)| at > 0 && self.s.is(at - 1, "since") && self.is_clock(at));
+        let span = self.span().filter(|_| !only_hours && !since).or(out_since).or(overnight);
         if out && how_long && span.is_none() {
             return Some(Question::LeftOut { ahead: false, span: Some(TimeDelta::zero()), air: None });
         }
@@ -881,12 +884,13 @@ impl Asked<'_> {
             .any(|concept| self.s.is(at + 1, concept))
     }
 
-    /// An amount of hours that a clock shows in the afternoon: `14h`, `13h30`.
+    /// An amount of hours that a clock shows in the afternoon, or with its part of the day: `14h`, `13h30`, `1h du matin`.
     fn is_clock(&self, at: usize) -> bool {
         const FROM: TimeDelta = TimeDelta::hours(13);
         const TO: TimeDelta = TimeDelta::hours(24);
         let hours = self.s.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour));
-        hours.and_then(Amount::span).is_some_and(|span| FROM <= span && span < TO)
+        let of_day = self.s.of(at + 1, "part-").is_some();
+        hours.and_then(Amount::span).is_some_and(|span| (FROM <= span || of_day) && span < TO)
     }
 
     /// "Às 12h", "um 12h": a word that only a clock's hour follows, and whole hours.
@@ -899,6 +903,9 @@ impl Asked<'_> {
     fn since_hour(&self) -> Option<TimeDelta> {
         let from = self.s.find(0, "since")? + 1;
         if let Some(span) = self.s.amount(from).and_then(Amount::span).filter(|_| self.is_clock(from)) {
+            // "8h du soir"
+            let later = self.s.is(from + 1, "part-afternoon") && span < TimeDelta::hours(12);
+            let span = if later { span + TimeDelta::hours(12) } else { span };
             let hour = NaiveTime::MIN.overflowing_add_signed(span).0;
             return Some(self.asker.ground.now - last_at(&self.asker.ground, hour));
         }

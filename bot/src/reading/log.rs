@@ -151,13 +151,18 @@ fn is_wanted(s: &Sentence, at: usize, lexicon: &'static Lexicon) -> bool {
 }
 
 /// "Breast should be 165": a spot of meat, and every number is what it has to reach.
-pub fn wants_degrees(text: &str, lexicon: &'static Lexicon) -> bool {
-    // "The wings need 20 more" are no degrees of either scale.
-    const HOT: (f64, f64) = (50.0, 212.0);
+pub fn wants_degrees(text: &str, ground: &Ground) -> bool {
+    // "The wings need 20 more" are no degrees of either scale, "die Füllung muss auf 200 Grad" is of an oven.
+    const HOT: f64 = 50.0;
+    const HOTTEST: [f64; 2] = [195.0, 95.0];
+    let lexicon = ground.lexicon;
     let sentence = Sentence::read(text, lexicon);
+    let celsius = |number: &Number| number.scale.map_or(ground.metric, |scale| scale == Scale::Celsius);
+    let most = |number: &Number| HOTTEST[usize::from(celsius(number))];
     let numbers = numbers(&sentence);
     let meat = (0..sentence.len()).any(|at| place(&sentence, at).is_some_and(|place| place != Place::Pit));
-    let hot = |number: &Number| (HOT.0..=HOT.1).contains(&number.value) && is_wanted(&sentence, number.at, lexicon);
+    let hot =
+        |number: &Number| (HOT..=most(number)).contains(&number.value) && is_wanted(&sentence, number.at, lexicon);
     meat && !numbers.is_empty() && numbers.iter().all(hot)
 }
 

@@ -169,6 +169,11 @@ pub(super) fn stuffed(sitting: &mut Sitting<'_>, text: &str, addressed: bool) ->
     if !said || planning::read(sitting, text).0.stuffed == Some(false) {
         return false;
     }
+    let drafting = sitting.speaker().filter(|who| sitting.room.drafts.contains_key(who));
+    if let Some(who) = drafting {
+        planning::told(sitting, who, Wish { stuffed: Some(true), ..Wish::default() }, &[]);
+        return true;
+    }
     let Some(plan) = sitting.room.plan.as_ref().filter(waits) else { return false };
     let wish = Wish { stuffed: Some(true), ..plan.wish.clone() };
     to(sitting, text, wish, addressed)

@@ -351,7 +351,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     // "Breast should be 165": of what it has to reach, and no turkey breast is planned.
-    if !edited && addressed && crate::reading::wants_degrees(text, sitting.lexicon()) {
+    if !edited && addressed && crate::reading::wants_degrees(text, &sitting.ground()) {
         return questions::told(sitting, text);
     }
     let done = |sitting: &mut Sitting<'_>| match addressed {
