@@ -45,6 +45,14 @@ fn english_questions() {
     check(
         "en-US",
         &[
+            (
+                "crossed",
+                &[
+                    "i used the same cutting board for the raw chicken and the salad",
+                    "cut the salad with the raw chicken knife",
+                ],
+            ),
+            ("kills", &["does cooking kill the bacteria", "if i roast it long enough will it kill the germs"]),
             ("dial", &["my oven dial only has numbers 1 to 8", "the knob has numbers 1 to 10 which one"]),
             ("carve", &["how do i carve this", "how do you carve a turkey?", "how to carve"]),
             ("pop-up", &["popup thing popped is it done", "the pop up timer popped"]),
@@ -111,6 +119,14 @@ fn german_questions() {
     check(
         "de-DE",
         &[
+            (
+                "crossed",
+                &[
+                    "salat mit demselben messer geschnitten, gleiche messer wie fürs huhn",
+                    "das gleiche brett für alles benutzt",
+                ],
+            ),
+            ("kills", &["tötet das braten die bakterien?", "sterben die keime beim garen?"]),
             ("dial", &["mein ofen hat nur zahlen von 1 bis 8", "auf welche stufe stell ich ihn"]),
             ("carve", &["wie tranchiere ich das", "wie schneide ich den truthahn auf"]),
             ("pop-up", &["der rote knopf ist rausgesprungen, ist er fertig"]),
@@ -163,6 +179,8 @@ fn spanish_questions() {
     check(
         "es-ES",
         &[
+            ("crossed", &["corté la ensalada con el cuchillo del pollo crudo", "usé la misma tabla para todo"]),
+            ("kills", &["¿al asarlo se mueren las bacterias?", "cocinarlo mata los gérmenes?"]),
             (
                 "dial",
                 &["mi horno solo tiene numeros del 1 al 8", "en qué número pongo la perilla", "le puse el dial en 4"],
@@ -221,6 +239,8 @@ fn french_questions() {
     check(
         "fr-FR",
         &[
+            ("crossed", &["j'ai coupé la salade avec le couteau du poulet cru", "la même planche pour tout"]),
+            ("kills", &["la cuisson tue les bactéries ?", "ça tue les microbes si je cuis bien ?"]),
             ("dial", &["mon four n'a que des chiffres de 1 à 8", "je le mets sur quel chiffre ?"]),
             ("carve", &["comment je la découpe", "comment découper une dinde"]),
             ("pop-up", &["le témoin a sauté, c'est cuit ?"]),
@@ -273,6 +293,8 @@ fn portuguese_questions() {
     check(
         "pt-BR",
         &[
+            ("crossed", &["passei a faca do frango cru na salada", "usei a mesma tábua pra tudo"]),
+            ("kills", &["assar mata as bactérias?", "se assar bem mata os germes?"]),
             ("dial", &["meu forno só tem números de 1 a 8", "em que número eu coloco?"]),
             ("carve", &["como eu fatio isso", "como trinchar o peru"]),
             ("pop-up", &["o pino pulou, tá pronto?"]),
@@ -325,6 +347,8 @@ fn italian_questions() {
     check(
         "it-IT",
         &[
+            ("crossed", &["ho tagliato l'insalata con il coltello del pollo crudo", "lo stesso tagliere per tutto"]),
+            ("kills", &["la cottura uccide i batteri?", "muoiono i batteri se cuoce bene?"]),
             ("dial", &["il mio forno ha solo numeri da 1 a 8", "su che numero lo metto?"]),
             ("carve", &["come lo taglio", "come si trincia il tacchino"]),
             ("pop-up", &["è saltato il bottone, è pronto?"]),

@@ -179,6 +179,20 @@ pub(super) fn stuffed(sitting: &mut Sitting<'_>, text: &str, addressed: bool) ->
     to(sitting, text, wish, addressed)
 }
 
+/// "No salt please", to everyone, by whoever is planning. `false`: nothing of the kind.
+pub(super) fn salted_so(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
+    let drafting = sitting.speaker().filter(|who| sitting.room.drafts.contains_key(who) && !addressed);
+    let Some(who) = drafting.filter(|_| !text.contains(['?', '¿'])) else { return false };
+    let first = text.split([',', ';', '.', '!']).next().unwrap_or(text);
+    let (wish, _) = planning::read(sitting, first);
+    let Wish { salting: Some(salting), .. } = wish else { return false };
+    if !is_plain(sitting, &Sentence::read(first, sitting.lexicon())) {
+        return false;
+    }
+    planning::told(sitting, who, Wish { salting: Some(salting), ..Wish::default() }, &[]);
+    true
+}
+
 /// "No salt, dad has a bad heart": why stands behind it.
 fn unsalted(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some((first, _)) = text.split_once([',', ';', '.', '!']) else { return false };

@@ -498,7 +498,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if addressed && (hands::told(sitting, text) || sitting.room.plan.is_some() && dishes::told(sitting, text)) {
         return;
     }
-    if amend::stuffed(sitting, text, addressed) {
+    if amend::stuffed(sitting, text, addressed) || amend::salted_so(sitting, text, addressed) {
         return;
     }
     if bought::told(sitting, text) || bought::is_salted(sitting, text, addressed) || reports::told(sitting, text) {

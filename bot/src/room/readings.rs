@@ -529,6 +529,7 @@ fn privately_read(sitting: &Sitting<'_>, read: Vec<Text>, sight: &Foresight, new
     let lines = std::iter::once(by).chain(read).chain([sight.line()]).chain(news.lines.iter().cloned());
     let mut say = Say::of(To::Room(sitting.room.id), lines.collect());
     say.buttons = news.rows.clone();
+    say.urgency = Urgency::Due; // an answer would go where it was read
     Some(say)
 }
 
