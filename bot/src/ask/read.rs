@@ -581,7 +581,11 @@ impl Asked<'_> {
             return Some(Question::Wash);
         }
         let thawing = self.any(&["ask-thaw", "thawing-cold-water"]) || self.has("condition-frozen");
-        if thawing && self.has("ask-counter") && !self.has("food-leftovers") {
+        // "Put it in cold water in the sink", told: that is how it is done.
+        let asks = self.any(&["ask-safe", "ask-how", "ask-leave", "ask-help"])
+            || self.places().any(|at| self.s.mark(at) == Some('?'));
+        let as_it_should = self.has("thawing-cold-water") && !self.has("ask-hot-water") && !asks;
+        if thawing && self.has("ask-counter") && !self.has("food-leftovers") && !as_it_should {
             return Some(Question::CounterThaw);
         }
         None

@@ -49,10 +49,12 @@ pub struct Lexicon {
     half_before: bool,
     /// Words that lose their end before a vowel and cling to the next: the `l` of `l'eau`.
     elisions: Vec<&'static str>,
+    /// Words as they are shortened, and in full: `q` is `que`.
+    spelled: HashMap<&'static str, &'static str>,
 }
 
 /// Entries that say how a language is read, and are no words.
-const SETTINGS: [&str; 5] = ["date-order", "decimal-comma", "elisions", "endings", "half-hour"];
+const SETTINGS: [&str; 6] = ["date-order", "decimal-comma", "elisions", "endings", "half-hour", "spelled"];
 
 /// Talk of what is in no kitchen: its words are no more known for it.
 const ELSEWHERE: [&str; 7] =
@@ -176,6 +178,8 @@ impl Lexicon {
         let endings: Vec<&'static str> = own.get("endings").into_iter().flatten().map(|end| leak(end)).collect();
         let elisions: Vec<&'static str> =
             own.get("elisions").into_iter().flatten().map(|word| leak(&fold(word))).collect();
+        let spelled = own.get("spelled").into_iter().flatten().filter_map(|pair| pair.split_once(' '));
+        let spelled = spelled.map(|(short, full)| (leak(&fold(short)), leak(full))).collect();
         let one = |id: &str| own.get(id).and_then(|words| words.first()).map_or("", String::as_str);
         let day_first = day_first || one("date-order") == "dmy";
         let half_before = one("half-hour") == "to";
@@ -297,6 +301,7 @@ impl Lexicon {
             endings,
             half_before,
             elisions,
+            spelled,
         }
     }
 
@@ -328,8 +333,25 @@ impl Lexicon {
         Rc::clone(Told::of(text, self).words())
     }
 
+    /// The text with the words in full that people shorten.
+    pub(super) fn in_full<'t>(&self, text: &'t str) -> Cow<'t, str> {
+        let short = |word: &str| self.spelled.get(fold(word).as_str()).copied();
+        let words = || text.split(|c: char| !c.is_alphanumeric());
+        if self.spelled.is_empty() || !words().any(|word| short(word).is_some()) {
+            return text.into();
+        }
+        let mut full = String::with_capacity(text.len() + 8);
+        for part in text.split_inclusive(|c: char| !c.is_alphanumeric()) {
+            let word = part.trim_end_matches(|c: char| !c.is_alphanumeric());
+            full.push_str(short(word).unwrap_or(word));
+            full.push_str(part.get(word.len()..).unwrap_or_default());
+        }
+        full.into()
+    }
+
     /// The same, cut anew for each language that takes this text apart in its own way.
     pub(super) fn cut(&'static self, text: &str) -> Rc<[String]> {
+        let text = &self.in_full(text);
         let clings = !text.is_ascii() || text.contains('\'');
         let elisions: &'static [&'static str] = if clings { &self.elisions } else { &[] };
         let words = once::shared(text, &elisions, |text, elisions| Rc::<[String]>::from(talk_words(text, elisions)));

@@ -52,7 +52,7 @@ impl Sentence {
     }
 
     fn take_apart(text: &str, lexicon: &'static Lexicon) -> Self {
-        let text = tidy(text, lexicon);
+        let text = tidy(&lexicon.in_full(text), lexicon);
         let pieces = pieces(&text, lexicon);
         let found = scan(&text, lexicon.units());
         let mut found = found.into_iter().peekable();

@@ -1,10 +1,11 @@
 //! A bird carried hot that is put into the oven of the other house: before its two hours are over readings decide from then on; after them
 //! no heat makes it food again.
 
-use super::state::LivePlan;
+use super::action::JobRef;
+use super::state::{JobState, LivePlan};
 use super::turn::Urgency;
-use super::{Sitting, board, hot_day, hot_road, kept_hot, readings};
-use crate::reading::{self, ReportKind};
+use super::{Sitting, board, hot_day, hot_road, jobs, kept_hot, readings};
+use crate::reading::{self, ReportKind, Told};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Step};
 use carvetime_core::quantity::{Temperature, in_fahrenheit};
@@ -35,8 +36,29 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if reading::asks_to_reheat(text, lexicon) {
         return asked(sitting);
     }
+    if wraps(sitting, text) {
+        return true;
+    }
     let meant = reading::says_into_heat(text, lexicon);
     meant && goes_in(sitting)
+}
+
+/// "Wrapped it in foil and towels, it's in the cooler", where that is the job: done, and no foil is advised on.
+fn wraps(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    /// Foil, towels and a box are named.
+    const NAMED: usize = 3;
+    let (step, nth) = hot_road::PACK;
+    let Some(plan) = &sitting.room.plan else { return false };
+    let waits = plan.job(step, nth).is_some_and(|job| job.state == JobState::Waiting);
+    let it = JobRef { serial: plan.serial, step, nth };
+    let told = Told::of(text, sitting.lexicon());
+    let named = told.all("meat-rests").count();
+    let asks = text.contains(['?', '¿', '/']) || text.contains(|c: char| c.is_ascii_digit());
+    let wraps = waits && !asks && named >= NAMED;
+    if wraps {
+        jobs::done(sitting, it);
+    }
+    wraps
 }
 
 fn goes_in(sitting: &mut Sitting<'_>) -> bool {
