@@ -10,8 +10,8 @@ use super::question::{BirdSaid, Question, SaltSaid};
 use super::{Advice, Asker, habit, oversalt, usual_grain};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Lean, Problem, Told, When, Wish, last_at, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw,
-    read_when, read_wish, shared, sits_somewhere, wants_degrees,
+    Lean, Problem, Told, When, Wish, last_at, only_speaks_of_frying, read_off_dial, read_peril, read_pull_ahead,
+    read_unwell, read_warm_thaw, read_when, read_wish, shared, sits_somewhere, tells_of_frost, wants_degrees,
 };
 use crate::words::{Text, UnitSystem};
 use carvetime_core::bird::{BirdMass, Condition, Diners, Form, Kind};
@@ -140,6 +140,11 @@ impl Asked<'_> {
             .or_else(|| self.about_units())
     }
 
+    /// All of it.
+    fn text(&self) -> &str {
+        self.s.quote(0, self.s.len().saturating_sub(1))
+    }
+
     fn has(&self, concept: &str) -> bool {
         self.s.has(concept)
     }
@@ -226,7 +231,9 @@ impl Asked<'_> {
         } else if self.asks_of_a_cold_place() {
             Advice::ColdPlace
         } else if self.has("ask-garage")
-            && (thawed || self.has("ask-leave") && self.has("ask-safe") || self.is_cold_out() && !self.is_weather())
+            && (thawed && !tells_of_frost(self.text(), self.asker.ground.lexicon)
+                || self.has("ask-leave") && self.has("ask-safe")
+                || self.is_cold_out() && !self.is_weather())
             && !self.any(&["fuel-charcoal", "fuel-propane", "fryer"])
             && !self.has("food-leftovers")
         {
@@ -573,7 +580,7 @@ impl Asked<'_> {
         if burning && self.has("ask-indoors") {
             return Some(Question::CharcoalIndoors);
         }
-        if self.has("fryer") {
+        if self.has("fryer") && !only_speaks_of_frying(self.text(), self.asker.ground.lexicon) {
             let frozen = self.any(&["condition-frozen", "condition-part-thawed", "thawing-cook-frozen"]);
             return Some(Question::Fry { bird: self.bird(), frozen });
         }

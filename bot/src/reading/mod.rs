@@ -18,6 +18,7 @@ mod elsewhere;
 mod fold;
 mod ground;
 mod hot_air;
+mod in_jest;
 mod lexicon;
 mod log;
 mod meat;
@@ -34,6 +35,7 @@ mod quiet;
 mod reheat;
 mod retold;
 mod retract;
+mod score;
 pub mod sentence;
 mod share;
 mod shift;
@@ -71,6 +73,7 @@ pub use elsewhere::{names_another_kitchen, sits_somewhere};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use hot_air::read_hot_air;
+pub use in_jest::{only_speaks_of_frying, tells_of_frost};
 pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log, wants_degrees};
 pub use meat::{Meat, names_air, read_lit, read_meat};
@@ -86,6 +89,7 @@ pub use quiet::{Quiet, read_quiet};
 pub use reheat::{asks_to_reheat, says_into_heat};
 pub use retold::{Retold, Telling, read_retold, read_turned_out, read_unsalted};
 pub use retract::{Misread, Retraction, puts_a_question, read_misread, read_retraction};
+pub use score::tells_a_score;
 pub use share::{
     Share, Whose, asks_for_another, asks_own_jobs, asks_what_is_left, asks_whether_done, read_shares, read_takings,
     stranger,

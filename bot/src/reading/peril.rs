@@ -215,7 +215,7 @@ fn checked(told: &Dangers, text: &str, perils: impl Iterator<Item = Peril>) -> O
         locales::languages().into_iter().any(|language| is(&Dangers::of(text, Lexicon::of(language))))
     };
     perils.find(|peril| match peril {
-        Peril::Fire => !meant() && !figure(Dangers::is_of_a_player),
+        Peril::Fire => !meant() && !figure(Dangers::is_of_a_player) && !figure(|told| told.has("figure-team")),
         Peril::Choking => !figure(|told| told.has("figure-choking")),
         Peril::Burn => !figure(|told| {
             told.has("burnt-food") && (told.has("burnt-other") || names_food(told.0.words(), told.0.lexicon()))

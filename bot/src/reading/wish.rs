@@ -8,6 +8,7 @@ mod guests;
 
 use super::beside;
 use super::ground::{Ground, settle};
+use super::in_jest::only_speaks_of_frying;
 use super::once;
 use super::problem::{FARTHEST_DINNER, FARTHEST_USE_BY, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
 use super::sentence::{Sentence, What};
@@ -552,7 +553,8 @@ impl Reader<'_> {
         if let Some((_, name)) = cooker {
             self.wish.cooker = Some(if fan { "fan-oven" } else { name }.to_owned());
         }
-        if self.s.has("fryer") {
+        let text = self.s.quote(0, self.s.len().saturating_sub(1));
+        if self.s.has("fryer") && !only_speaks_of_frying(text, self.ground.lexicon) {
             self.problems.push(Problem::Fryer);
         }
         // A turkey is what is planned where no bird is named: not where one is that there are no times for.

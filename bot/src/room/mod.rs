@@ -313,6 +313,14 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if text.is_empty() {
         return;
     }
+    // "Score 21 to 17", "it's frozen outside": of no bird, no oven and no clock.
+    let lexicon = sitting.lexicon();
+    if crate::reading::tells_a_score(text, lexicon) || crate::reading::tells_of_frost(text, lexicon) {
+        if addressed {
+            help::unread(sitting);
+        }
+        return;
+    }
     if let Some(it) = reply_to.and_then(|key| replied_job(sitting, key)) {
         if crate::reading::is_done(text, sitting.lexicon()) {
             return jobs::done(sitting, it);

@@ -7,13 +7,18 @@
 use super::state::Question;
 use super::{PersonId, Sitting, amend, questions};
 use crate::reading::sentence::Sentence;
-use crate::reading::{self, Wish};
+use crate::reading::{self, Told, Wish};
 use carvetime_core::bird::Kind;
 
 /// What of `wish`, read from `text`, is of the dinner that `who` plans. Empty: nothing is.
 pub(super) fn without(sitting: &Sitting<'_>, who: PersonId, text: &str, mut wish: Wish) -> Wish {
     let sentence = Sentence::read(text, sitting.lexicon());
     let sized = wish.mass_g.is_some() || wish.adults.is_some() || wish.children.is_some();
+    // "I like turkey" plans none.
+    let dated = wish.dinner.is_some() || wish.dinner_day.is_some() || wish.dinner_hour.is_some();
+    if !sized && !dated && wish.kind.is_some() && Told::of(text, sitting.lexicon()).says("fancies") {
+        return Wish::default();
+    }
     let draft = sitting.room.drafts.get(&who);
     // "The breast is 175" is said of a part of the bird that is planned.
     let counts = (0..sentence.len()).any(|at| sentence.number(at).is_some());
