@@ -20,6 +20,7 @@ use carvetime_core::quantity::{
     Amount, Measure, SpoonSystem, Temperature, Unit, celsius, fahrenheit, grams, in_fahrenheit,
 };
 use carvetime_core::roast::{Cooker, Heat};
+use carvetime_core::safety::Food;
 use carvetime_core::salt::{Grain, Strength};
 use chrono::{NaiveTime, TimeDelta};
 
@@ -609,7 +610,15 @@ impl Asked<'_> {
         let cooking = (self.has("cooker-oven") || self.has("ask-roast")) && !cooked;
         let stored = self.any(&["place-fridge", "place-freezer"]);
         let inner = self.has("ask-temperature") && !cooked && !stored;
+        // "Can I still eat the pizza": how long that keeps nobody told us.
+        let other = || Told::of(self.text(), self.asker.ground.lexicon).says("other-food");
         let keep = self.any(&["ask-keep", "ask-past-date"]) && !cooking && !inner;
+        let keep = keep && (cooked || self.birdish() || !other());
+        // "How long in the fridge after cooking": nothing roasts there.
+        if stored && how_long && Told::of(self.text(), self.asker.ground.lexicon).says("after-cooking") {
+            let food = if cooked { self.food() } else { Food::Leftovers };
+            return Some(Question::Keeps { food, raw_too: false, place: self.kept_at(), age: None });
+        }
         // "How do I keep the goose warm"
         if self.has("ask-keep-hot") || keep && self.has("ask-warm") && !stored && self.span().is_none() {
             return Some(Question::HoldHot);

@@ -29,7 +29,10 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
         let says = reading::says_bird_done(text, lexicon) && !is_of_another_job(sitting);
         return (says || reading::asks_to_pull(text, lexicon) || eat) && in_the_heat(sitting, says);
     }
-    eat && (stood_out::asked(sitting, text) || still_good(sitting, text) || off_the_heat(sitting))
+    eat && (spoiled::days_after(sitting, text)
+        || stood_out::asked(sitting, text)
+        || still_good(sitting, text)
+        || off_the_heat(sitting))
 }
 
 /// Whether what stands off the heat may be eaten yet, once that is in question: its hours are over, or "still" was asked.
@@ -99,7 +102,7 @@ fn asks_to_eat(sitting: &Sitting<'_>, text: &str) -> bool {
     let numbers = text.contains(|c: char| c.is_ascii_digit());
     let asks = reading::asks_to_eat(text, lexicon)
         || !numbers && reading::begins_as_question(text, lexicon) && reading::speaks_of_eating(text, lexicon);
-    asks && !(0..sentence.len()).any(other)
+    asks && !(0..sentence.len()).any(other) && !reading::Told::of(text, lexicon).says("other-food")
 }
 
 /// "I pulled it at 160": read, and then off. `false`: no such thing was said, or no bird is on.

@@ -7,6 +7,7 @@ use super::{Moment, Sitting, alarms, board, new_bird, plan_words, questions, und
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
+use chrono::TimeDelta;
 
 /// What is done with the whole bird from the heat on.
 const WITH_THE_BIRD: [Step; 10] = [
@@ -110,7 +111,7 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let freezes = freezes(sitting, text);
     let lexicon = sitting.lexicon();
     let eats = reading::asks_to_eat(text, lexicon) || reading::asks_if_still_good(text, lexicon);
-    if !freezes && !eats {
+    if !freezes && (!eats || names_other_food(text, lexicon)) {
         return false;
     }
     if says_gone(sitting) {
@@ -121,7 +122,7 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if condemned {
         sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
     }
-    condemned || !freezes && last_day(sitting, text)
+    condemned || !freezes && (last_day(sitting, text) || days_after(sitting, text))
 }
 
 /// "Is the turkey still good?" of what was put away: its last day. `false`: it wasn't, or other food is named.
@@ -141,7 +142,28 @@ pub(super) fn names_no_other(sitting: &Sitting<'_>, text: &str) -> bool {
     let dish = (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
     let counts = |word: &String| word.contains(|c: char| c.is_ascii_digit());
     let known = lexicon.talk_words(text).iter().all(|word| counts(word) || lexicon.knows(word));
-    known && !dish && !sentence.has("aside-drink")
+    // "Is the pizza ok, it's from yesterday": a word that is known, and no bird's.
+    known && !dish && !sentence.has("aside-drink") && !names_other_food(text, lexicon)
+}
+
+fn names_other_food(text: &str, lexicon: &'static reading::Lexicon) -> bool {
+    reading::Told::of(text, lexicon).says("other-food")
+}
+
+/// "Can we still eat the turkey?", days after it came off, and nobody said whether it was put away in time: its last day, and what that
+/// holds for. `false`: it was put away, stood too long as it was told, came off today, or other food is named.
+pub(super) fn days_after(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    const TODAY: TimeDelta = TimeDelta::hours(8);
+    let now = sitting.now;
+    let Some(plan) = sitting.room.plan.as_ref() else { return false };
+    let waits = plan.job(Step::Chill, 0).is_some_and(|job| job.state == JobState::Waiting);
+    let later = alarms::off_at(plan).is_some_and(|off| now - off > TODAY);
+    if !waits || !later || alarms::stood_too_long(plan) || !names_no_other(sitting, text) {
+        return false;
+    }
+    let Some(day) = questions::leftovers_of(sitting) else { return false };
+    sitting.answer_all(vec![day, Text::new("room-leftovers-if")]).urgency(Urgency::Safety);
+    true
 }
 
 /// Its two hours were over, as it was told, or its hour for the fridge is.
