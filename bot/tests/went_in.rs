@@ -4,7 +4,7 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::reading::{Lexicon, read_went_in_at, wants_degrees};
+use carvetime::reading::{Ground, Lexicon, read_went_in_at, wants_degrees};
 use carvetime::room::{RoomKind, What};
 use carvetime_core::quantity::{fahrenheit, in_celsius};
 use chrono_tz::America::Chicago;
@@ -173,6 +173,7 @@ fn what_a_spot_has_to_reach_is_answered_wherever_it_is_said() {
 
 #[test]
 fn readings_and_weights_are_not_wanted_degrees() {
+    let ground = Ground::new("en-US", false, Chicago, chrono::Utc::now());
     for text in [
         "breast 165",
         "turkey breast for 6",
@@ -180,6 +181,6 @@ fn readings_and_weights_are_not_wanted_degrees() {
         "breast is 150, should be 165",
         "oven should be 325",
     ] {
-        assert!(!wants_degrees(text, Lexicon::of("en-US")), "{text}");
+        assert!(!wants_degrees(text, &ground), "{text}");
     }
 }
