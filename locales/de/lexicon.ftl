@@ -243,7 +243,7 @@ lexicon-drive = fahrt, fahrzeit, autofahrt, weg, mit dem auto, unterwegs, fahren
 lexicon-way-home = fahrt, heimfahrt, heimweg, nach hause, autofahrt, unterwegs
 lexicon-in-turn = dann, und dann, danach, jetzt, und jetzt
 ## Carried to another house, and how it arrives
-lexicon-bring = bringen, bringe, bring, bringt, bring ich mit, mitbringen, mitnehmen, mitgenommen, mitgebracht, nehmen, nehme, nehmen wir mit, transportieren, transportiert, hinbringen, liefern
+lexicon-bring = bringen, bringe, bring, bringt, bring ich mit, mitbringen, mitnehmen, mitgenommen, mitgebracht, nehmen, nehme, nehmen wir mit, transportieren, transportiert, hinbringen, liefern, wir nehmen, nehmen wir, ich nehme, ich nehm
 lexicon-hot = heiß, heiss, warm, noch heiß, noch warm
 lexicon-cold = kalt, gekühlt
 lexicon-at-home = habe, hab, haben, haben wir, hab ich, schon da, schon gekauft, gekauft, in der truhe, im gefrierfach, liegt im gefrierfach, liegt bereit, schon zuhause, schon zu hause, schon daheim, ist schon da, schon im haus, bereits zuhause, bereits da, liegt schon hier

@@ -57,8 +57,15 @@ pub(super) fn read_hot(plan: &LivePlan, off: Moment) -> Option<Moment> {
     }
     looks.sort_unstable();
     let cold = |from: Moment, to: Moment| {
-        let below = |(at, spot): &(Moment, Temperature)| (from < *at && *at <= to) && !is_hot_enough(*spot);
-        breast.iter().chain(&thigh).any(below)
+        // Measured again within one look, deeper: what was read first says nothing.
+        let again = |at: Moment, spots: &[(Moment, Temperature)]| {
+            spots.iter().any(|(later, spot)| at < *later && *later - at <= ONE_LOOK && is_hot_enough(*spot))
+        };
+        let below = |spots: &[(Moment, Temperature)]| {
+            let cold = |(at, spot): &&(Moment, Temperature)| (from < *at && *at <= to) && !is_hot_enough(*spot);
+            spots.iter().filter(cold).any(|(at, _)| !again(*at, spots))
+        };
+        below(&breast) || below(&thigh)
     };
     let mut last = None;
     for (at, done) in looks {
