@@ -10,8 +10,9 @@ use super::told::Told;
 use crate::words::locales;
 use carvetime_core::quantity::{NumberWord, Unit, UnitWords};
 use fluent_syntax::ast::{Entry, PatternElement};
+use rustc_hash::{FxHashMap, FxHashSet};
 use std::borrow::Cow;
-use std::collections::{BTreeMap, HashMap, HashSet};
+use std::collections::BTreeMap;
 use std::rc::Rc;
 use std::sync::{LazyLock, Mutex, OnceLock};
 
@@ -29,10 +30,10 @@ const SHORTEST_STEM: usize = 3;
 pub struct Lexicon {
     language: &'static str,
     /// By their first word, longest first.
-    phrases: HashMap<&'static str, Vec<Phrase>>,
+    phrases: FxHashMap<&'static str, Vec<Phrase>>,
     /// Words open to correction, by first letter.
-    vocabulary: HashMap<char, Vec<Open>>,
-    known: HashSet<&'static str>,
+    vocabulary: FxHashMap<char, Vec<Open>>,
+    known: FxHashSet<&'static str>,
     /// Whole texts of the `talk-` entries, with the rest of each entry's name. See [`super::talk`].
     talk: Phrases,
     /// What is said of danger in this language and no other, with the rest of each entry's name. See [`super::peril`].
@@ -50,7 +51,7 @@ pub struct Lexicon {
     /// Words that lose their end before a vowel and cling to the next: the `l` of `l'eau`.
     elisions: Vec<&'static str>,
     /// Words as they are shortened, and in full: `q` is `que`.
-    spelled: HashMap<&'static str, &'static str>,
+    spelled: FxHashMap<&'static str, &'static str>,
 }
 
 /// Entries that say how a language is read, and are no words.
@@ -113,17 +114,17 @@ impl Lexicon {
     pub fn of(tag: &str) -> &'static Self {
         static EN: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", false, Weighs::Metric));
         static EN_DAY_FIRST: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", true, Weighs::Metric));
-        static OTHERS: LazyLock<BTreeMap<&'static str, Lexicon>> = LazyLock::new(|| {
+        static OTHERS: LazyLock<Vec<(&'static str, OnceLock<Lexicon>)>> = LazyLock::new(|| {
             let others = locales::languages().into_iter().filter(|language| *language != "en");
-            others.map(|language| (language, Lexicon::parse(language, false, Weighs::Metric))).collect()
+            others.map(|language| (language, OnceLock::new())).collect()
         });
         let mut parts = tag.split(['-', '_', '.', '@']);
         let language = parts.next().unwrap_or_default();
         if language.eq_ignore_ascii_case("fr") && parts.clone().any(|part| part.eq_ignore_ascii_case("ca")) {
             return Self::in_pounds("fr").unwrap_or(&EN);
         }
-        if let Some((_, lexicon)) = OTHERS.iter().find(|(known, _)| known.eq_ignore_ascii_case(language)) {
-            return lexicon;
+        if let Some((known, lexicon)) = OTHERS.iter().find(|(known, _)| known.eq_ignore_ascii_case(language)) {
+            return lexicon.get_or_init(|| Lexicon::parse(known, false, Weighs::Metric));
         }
         let month_first = |region: &str| ["US", "PH"].iter().any(|known| known.eq_ignore_ascii_case(region));
         let region = parts.find(|part| part.len() == 2);
@@ -188,8 +189,8 @@ impl Lexicon {
         let mut meanings: BTreeMap<String, Vec<Concept>> = BTreeMap::new();
         let mut unit_words = Vec::new();
         let mut number_words = Vec::new();
-        let mut known = HashSet::new();
-        let mut open = HashSet::new();
+        let mut known = FxHashSet::default();
+        let mut open = FxHashSet::default();
         let mut talk = Phrases::default();
         let mut perils = Phrases::default();
         for (id, words) in &own {
@@ -236,7 +237,7 @@ impl Lexicon {
             }
         }
         if language != "en" {
-            let own: HashSet<String> = talk.iter().map(str::to_owned).collect();
+            let own: FxHashSet<String> = talk.iter().map(str::to_owned).collect();
             for (id, words) in entries("en").into_iter().filter(|(id, _)| !id.starts_with("talk-peril-")) {
                 if let Some(name) = id.strip_prefix("talk-") {
                     // A word that says nothing in English may say something here.
@@ -268,7 +269,7 @@ impl Lexicon {
             .flat_map(|(name, words)| words.iter().map(move |word| (leak(&fold(word)), name)))
             .filter(|(word, _)| !word.contains([' ', '-']))
             .collect();
-        let mut phrases: HashMap<&'static str, Vec<Phrase>> = HashMap::new();
+        let mut phrases: FxHashMap<&'static str, Vec<Phrase>> = FxHashMap::default();
         for (phrase, concepts) in meanings {
             let words: Vec<&'static str> = phrase.split(' ').map(leak).collect();
             if let Some((first, rest)) = words.split_first() {
@@ -278,7 +279,7 @@ impl Lexicon {
         for list in phrases.values_mut() {
             list.sort_by_key(|phrase| std::cmp::Reverse(phrase.rest.len()));
         }
-        let mut vocabulary: HashMap<char, Vec<Open>> = HashMap::new();
+        let mut vocabulary: FxHashMap<char, Vec<Open>> = FxHashMap::default();
         for word in open.into_iter().filter(|word| word.chars().count() >= ONE_SLIP_FROM) {
             if let Some(first) = word.chars().next() {
                 vocabulary.entry(first).or_default().push(Open::new(word));
@@ -577,7 +578,7 @@ fn messages(language: &str, file: &str, group: &str) -> Vec<(String, String)> {
 
 /// Words live as long as the program: they are read once.
 fn leak(word: &str) -> &'static str {
-    static POOL: OnceLock<Mutex<HashSet<&'static str>>> = OnceLock::new();
+    static POOL: OnceLock<Mutex<FxHashSet<&'static str>>> = OnceLock::new();
     let mut pool = match POOL.get_or_init(Default::default).lock() {
         Ok(pool) => pool,
         Err(poisoned) => poisoned.into_inner(),

@@ -2,7 +2,7 @@
 //!
 //! Owns no word: a [`Lexicon`](super::lexicon::Lexicon) fills it. Start at [`Phrases::among`].
 
-use std::collections::HashMap;
+use rustc_hash::FxHashMap;
 
 /// As many words as a phrase has that is looked for among others.
 const MOST_WORDS: usize = 7;
@@ -10,9 +10,9 @@ const MOST_WORDS: usize = 7;
 /// The phrases of one language, folded.
 #[derive(Debug, Default)]
 pub(super) struct Phrases {
-    groups: HashMap<String, Vec<&'static str>>,
+    groups: FxHashMap<String, Vec<&'static str>>,
     /// How many words the longest has that begins with that one.
-    longest: HashMap<String, usize>,
+    longest: FxHashMap<String, usize>,
 }
 
 /// Where a phrase begins and ends, and the groups it is of.
