@@ -137,3 +137,29 @@ fn other_salt_and_salt_that_is_on_change_no_plan() {
     let state = plan(&kitchen).job(Step::Salt, 0).unwrap().state;
     assert!(matches!(state, JobState::Done { .. }), "called for, it is an answer: {state:?}");
 }
+
+#[test]
+fn the_day_it_is_set_aside_for_is_the_shoppings() {
+    for (tag, zone, told, aside) in [
+        (
+            "fr-FR",
+            chrono_tz::Europe::Paris,
+            "/plan repas vendredi 24 à 20h30, 6 personnes, four à 165",
+            "chapon de 3,8 kg, le boucher m'en met un de cote pour le 23, frais",
+        ),
+        (
+            "en-US",
+            chrono_tz::America::Chicago,
+            "/plan dinner Friday 6 pm, 8 people, oven at 325",
+            "12 lb turkey, the butcher puts one aside for the 23rd, fresh",
+        ),
+    ] {
+        let mut kitchen = Kitchen::new(RoomKind::Private, tag, zone, "2027-12-20 09:00");
+        kitchen.say("Ruth", told);
+        kitchen.say("Ruth", aside);
+        let draft = kitchen.scene.room.drafts.values().next().unwrap();
+        let day = |at: Option<carvetime_core::plan::Moment>| at.unwrap().with_timezone(&zone).date_naive().to_string();
+        assert_eq!(day(draft.wish.dinner), "2027-12-24", "{tag}: {:?}", draft.wish);
+        assert_eq!(day(draft.wish.shop), "2027-12-23", "{tag}: {:?}", draft.wish);
+    }
+}

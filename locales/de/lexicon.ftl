@@ -253,6 +253,7 @@ lexicon-use-by = zu verbrauchen bis, verbrauchsdatum, verbrauchen bis, zu verbra
 lexicon-to-buy = muss ich kaufen, noch kaufen, müssen wir kaufen, noch zu kaufen, noch nicht gekauft, kaufen
 lexicon-ask-shopping = was muss ich kaufen, was muss ich noch kaufen, was brauche ich noch, einkaufsliste, was müssen wir kaufen, was muss ich einkaufen, was muss ich noch besorgen, was brauche ich alles, was soll ich kaufen
 lexicon-shopping = kaufe, kaufen, hole, holen, abholen, besorge, besorgen
+lexicon-set-aside = legt mir einen zurück, legt mir eine zurück, legt uns eine zurück, legt uns einen zurück, zurückgelegt, beim metzger bestellt, vorbestellt, beim fleischer bestellt
 
 ## Wo ein Thermometer misst
 lexicon-spot-breast = brust, brüste, bruststück, brustfleisch
@@ -618,6 +619,7 @@ lexicon-talk-bird-underdone = das ist nicht durch, die ist nicht durch, sie ist 
 lexicon-talk-underdone-somewhere = noch roh, sieht roh aus, ist roh, innen roh, roh am knochen, roh in der mitte, nicht durch, noch nicht durch, noch blutig, ist blutig, innen blutig
 lexicon-talk-opened-flat = rückgrat raus, rückgrat rausgeschnitten, rückgrat herausgeschnitten, hab sie plattiert, hab ihn plattiert, hab sie flach gemacht, hab ihn flach gemacht, aufgeklappt
 lexicon-talk-stuffed-now = ist gefüllt, wird gefüllt, füllung kommt rein, füllung kommt in den vogel, füllung kommt in die pute, füllung kommt in die gans, füllung ist drin, füllung drin, ich fülle sie, ich fülle ihn, wir füllen sie, wir füllen ihn
+lexicon-talk-salt-reason = herz, herzkrank, blutdruck, niere, nieren, arzt, ärztin, diät
 lexicon-talk-reads-so = ja tut sie, ja tut er, tut sie, ja macht sie, ja zeigt sie, ja jetzt schon, ja zeigt es, ja tut es
 lexicon-talk-reads-less = nein tut sie nicht, nein tut er nicht, nein noch nicht, noch nicht
 lexicon-talk-verdict-salt-little = zu wenig salz, salz fehlte, es fehlte salz, hat salz gefehlt, salz gefehlt, mehr salz, fad, fade, zu fad, nicht salzig genug, nicht genug salz, zu lasch

@@ -238,6 +238,7 @@ lexicon-use-by = use by, use-by, useby, use by date, says use by, use by date is
 lexicon-to-buy = need to buy, have to buy, not bought, haven't bought, still to buy, going to buy, buy
 lexicon-ask-shopping = what do i need to buy, what do we need to buy, what should i buy, what do i buy, shopping list, what's on the shopping list, what do i need to get, what's missing, what do i have to buy
 lexicon-shopping = buy, buying, pick up, pick it up, picking up, picking it up, get it, getting it, collect, fetch
+lexicon-set-aside = puts one aside, put one aside, putting one aside, sets one aside, set one aside, holds one, holding one, keeps one for me, keeping one for me, keeps one for us, ordered one, ordered it from the butcher, ordered from the butcher, reserved one
 
 ## Where a thermometer reads
 lexicon-spot-breast = breast, breasts, white meat
@@ -616,6 +617,7 @@ lexicon-talk-bird-underdone = this is not cooked, this isnt cooked, its not cook
 lexicon-talk-underdone-somewhere = looks raw, look raw, still raw, is raw, its raw, are raw, kinda raw, a bit raw, bit raw, pretty raw, totally raw, raw at the bone, raw by the bone, raw near the bone, raw in the middle, raw inside, raw in the center, looks undercooked, looks uncooked, looks underdone, is undercooked, still undercooked, still bloody, its bloody, bloody inside, bloody at the bone
 lexicon-talk-opened-flat = spatchcocked, spatchcocked it, spatchcocked the bird, spatchcocked the turkey, cut the backbone out, cut out the backbone, took the backbone out, backbone is out, backbone's out, butterflied it, butterflied the turkey, butterflied the bird, flattened it, flattened the bird
 lexicon-talk-stuffed-now = its stuffed, it's stuffed, bird is stuffed, turkey is stuffed, chicken is stuffed, stuffed it, stuffed the bird, stuffed the turkey, we're stuffing it, we are stuffing it, i'm stuffing it, i am stuffing it, stuffing goes inside, stuffing goes in the bird, stuffing is inside, stuffing's inside, stuffing inside, stuffing in the bird, stuffing in the turkey, stuffing will be inside, putting the stuffing in, putting stuffing in, put the stuffing in it, put the stuffing inside
+lexicon-talk-salt-reason = heart, heart condition, bad heart, blood pressure, high blood pressure, low sodium, kidney, kidneys, dialysis, doctor, diet
 lexicon-talk-reads-so = yes it does, it does, yep it does, yeah it does, it does now, yes it reads that, it reads that, yes now it does, yes it is, it is now
 lexicon-talk-reads-less = no it doesnt, no it does not, it doesnt, no not yet, not yet, no its lower, nope not yet
 lexicon-talk-verdict-salt-little = needed salt, needed more salt, needs more salt, more salt, not salty enough, not enough salt, too little salt, bland, underseasoned, under seasoned, could use more salt, couldve used more salt

@@ -237,6 +237,7 @@ lexicon-use-by = caduca, caduca el, fecha de caducidad, caducidad, vence, vence 
 lexicon-to-buy = hay que comprar, tengo que comprar, por comprar, comprar
 lexicon-ask-shopping = qué necesito comprar, q necesito comprar, qué tengo que comprar, q tengo que comprar, qué hay que comprar, q hay que comprar, lista de la compra, lista de compras, la lista de la compra, qué falta comprar, qué me falta comprar, voy al súper qué falta, qué hace falta comprar, lista del súper, qué necesitamos comprar, q me falta
 lexicon-shopping = compro, compramos, comprar, lo compro, recojo, recoger
+lexicon-set-aside = me aparta uno, nos aparta uno, apartado, apartada, me lo guarda, nos lo guarda, encargado, encargada, lo encargué, lo encargamos
 
 ## Dónde mide el termómetro
 lexicon-spot-breast = pechuga
@@ -603,6 +604,7 @@ lexicon-talk-bird-underdone = esto no está cocido, no está cocido, no está he
 lexicon-talk-underdone-somewhere = se ve crudo, se ve cruda, está crudo, está cruda, sigue crudo, sigue cruda, medio crudo, medio cruda, crudo por dentro, cruda por dentro, crudo junto al hueso, cruda junto al hueso, crudo en el centro, le falta cocción, le falta cocerse, sale sangre
 lexicon-talk-opened-flat = le quité el espinazo, le quite el espinazo, sin espinazo ya, lo abrí en mariposa, lo abri en mariposa, ya está en mariposa, lo aplané, lo aplane
 lexicon-talk-stuffed-now = va relleno, va rellena, está relleno, está rellena, lo vamos a rellenar, la vamos a rellenar, relleno por dentro, relleno va dentro, relleno va adentro, relleno dentro, relleno adentro, lleva relleno dentro
+lexicon-talk-salt-reason = corazón, cardíaco, cardíaca, cardiaco, tensión, presión, hipertenso, hipertensa, riñones, riñón, médico, dieta
 lexicon-talk-reads-so = sí lo marca, lo marca, sí ya lo marca, sí ahora sí, ahora sí, sí marca eso
 lexicon-talk-reads-less = no todavía no, todavía no, no lo marca, aún no
 lexicon-talk-verdict-salt-little = faltó sal, le faltó sal, falta de sal, falto de sal, más sal, soso, sosa, poca sal, muy poca sal, desabrido, desabrida, insípido

@@ -238,6 +238,7 @@ lexicon-use-by = à consommer, date limite, dlc, date limite de consommation, p�
 lexicon-to-buy = à acheter, pas encore acheté, pas encore achetée, je dois acheter, je dois encore acheter, il faut acheter, faut acheter, on doit acheter, on doit encore acheter, reste à acheter, je vais acheter, on va acheter, acheter, pas acheté, pas achetée, dois acheter, dois encore acheter, j'achète, je l'achète, on l'achète, on achète, j'irai l'acheter, j'irai la chercher, je vais la chercher, je passe la prendre
 lexicon-ask-shopping = liste de courses, la liste de courses, liste des courses, la liste des courses, qu'est-ce que je dois acheter, qu'est-ce qu'il faut acheter, il faut acheter quoi, je dois acheter quoi, j'achète quoi, liste d'épicerie, la liste d'épicerie, que dois-je acheter, que faut-il acheter, on doit acheter quoi
 lexicon-shopping = achète, achetons, acheter, l'achète, récupère, récupérer, vais chercher
+lexicon-set-aside = met un de côté, en met un de côté, m'en met un de côté, nous en met un de côté, met une de côté, en met une de côté, mis de côté, mise de côté, garde un, en garde un, m'en garde un, commandé chez le boucher, commandée chez le boucher, réservé chez le boucher
 
 ## Où le thermomètre mesure
 lexicon-spot-breast = poitrine, blanc, filet, suprême
@@ -603,6 +604,7 @@ lexicon-talk-bird-underdone = c'est pas cuit, ce n'est pas cuit, elle est pas cu
 lexicon-talk-underdone-somewhere = encore cru, encore crue, a l'air cru, a l'air crue, est cru, est crue, cru à l'os, crue à l'os, cru à l'intérieur, crue à l'intérieur, cru au milieu, crue au milieu, pas cuit à l'intérieur, pas assez cuit, pas assez cuite, saigne encore
 lexicon-talk-opened-flat = mise en crapaudine, mis en crapaudine, l'ai mise en crapaudine, l'ai aplatie, l'ai aplati, enlevé l'échine, retiré l'échine
 lexicon-talk-stuffed-now = farce dedans, farce sera dedans, farce va dedans, farce à l'intérieur, est farci, est farcie, je le farcis, je la farcis, on le farcit, on la farcit, farci et enfourné, farcie et enfournée, c'est farci
+lexicon-talk-salt-reason = cardiaque, coeur, cœur, tension, hypertension, reins, médecin, régime, régime sans sel
 lexicon-talk-reads-so = oui elle y est, elle y est, oui c'est bon, oui maintenant oui, oui ça y est, oui il le marque
 lexicon-talk-reads-less = non pas encore, pas encore, non elle n'y est pas
 lexicon-talk-verdict-salt-little = pas assez salé, pas assez salée, pas assez de sel, manquait de sel, manquait du sel, ça manquait de sel, plus de sel, trop fade, fade, un peu fade

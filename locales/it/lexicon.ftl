@@ -327,6 +327,7 @@ lexicon-use-by = da consumarsi entro, da consumare entro, da consumarsi entro il
 lexicon-to-buy = devo comprare, devo comprarlo, devo comprarla, devo ancora comprare, devo ancora comprarlo, devo ancora comprarla, da comprare, ancora da comprare, dobbiamo comprare, dobbiamo comprarlo, dobbiamo ancora comprarlo, lo devo comprare, lo devo ancora comprare, la devo ancora comprare, lo compro, lo compriamo, lo prendo, comprare, comprarlo, non l'ho comprato, non l'ho ancora comprato, non l'ho comprata, non l'ho ancora comprata, non comprato, non ancora comprato, non ho comprato, non ho ancora comprato, non l'abbiamo comprato, non l'abbiamo ancora comprato, non ce l'ho, non ce l'ho ancora, non ce l'abbiamo, non ce l'abbiamo ancora, non l'ho preso, non l'ho ancora preso, non l'ho ancora presa, non preso, non ho preso, non ho ancora preso
 lexicon-ask-shopping = lista della spesa, la lista della spesa, cosa devo comprare, che devo comprare, cosa bisogna comprare, cosa dobbiamo comprare, cosa compro, cosa mi serve, cosa serve comprare, che cosa devo comprare
 lexicon-shopping = compro, compriamo, comprare, lo compro, la compro, prendo, lo prendo, la prendo, ritiro, ritirare
+lexicon-set-aside = ne mette da parte uno, mi mette da parte, mette da parte, messo da parte, ordinato dal macellaio, prenotato dal macellaio
 
 ## Dove misura un termometro
 lexicon-spot-breast = petto, petti
@@ -692,6 +693,7 @@ lexicon-talk-bird-underdone = non è cotto, questo non è cotto, non è ancora c
 lexicon-talk-underdone-somewhere = sembra crudo, sembra cruda, è crudo, è cruda, ancora crudo, ancora cruda, crudo dentro, cruda dentro, crudo vicino all'osso, cruda vicino all'osso, crudo all'interno, crudo in mezzo, poco cotto, poco cotta, ancora sanguinante
 lexicon-talk-opened-flat = tolto la schiena, tolta la schiena, aperto a libro, l'ho aperto a libro, l'ho aperta a libro, l'ho appiattito, l'ho appiattita
 lexicon-talk-stuffed-now = è ripieno, è ripiena, è farcito, è farcita, lo farcisco, la farcisco, lo farciamo, la farciamo, ripieno dentro, ripieno va dentro, ripieno è dentro
+lexicon-talk-salt-reason = cuore, cardiopatico, cardiopatica, pressione, iperteso, ipertesa, reni, medico, dieta
 lexicon-talk-reads-so = sì lo segna, lo segna, sì ora sì, adesso sì, sì ci siamo
 lexicon-talk-reads-less = no non ancora, non ancora, no non lo segna
 lexicon-talk-verdict-salt-little = poco sale, mancava sale, mancava il sale, mancava di sale, più sale, sciapo, sciapa, insipido, insipida, poco salato, poco salata

@@ -237,6 +237,7 @@ lexicon-use-by = validade, data de validade, prazo de validade, validade até, v
 lexicon-to-buy = tenho que comprar, preciso comprar, falta comprar, vou comprar, comprar
 lexicon-ask-shopping = lista de compras, a lista de compras, o que preciso comprar, o que tenho que comprar, o que falta comprar, que preciso comprar, o que eu compro, o que comprar, o que precisamos comprar
 lexicon-shopping = compro, compramos, comprar, pego, pegar, busco, buscar
+lexicon-set-aside = separa um pra mim, separa um, separou um, guarda um pra mim, encomendei, encomendado, reservado, reservei
 
 ## Onde o termômetro mede
 lexicon-spot-breast = peito
@@ -602,6 +603,7 @@ lexicon-talk-bird-underdone = não está cozido, não tá cozido, isso não est�
 lexicon-talk-underdone-somewhere = parece cru, parece crua, tá cru, tá crua, está cru, está crua, ainda cru, ainda crua, meio cru, meio crua, cru por dentro, crua por dentro, cru perto do osso, crua perto do osso, cru no meio, sangrando
 lexicon-talk-opened-flat = tirei a espinha, abri em borboleta, abri o peru, achatei, espalmei, tá em borboleta
 lexicon-talk-stuffed-now = vai recheado, vai recheada, está recheado, está recheada, tá recheado, é recheado, vou rechear, vamos rechear, recheio dentro, recheio vai dentro, recheio por dentro, farofa dentro, farofa vai dentro
+lexicon-talk-salt-reason = cardíaco, cardíaca, coração, pressão, pressão alta, hipertenso, hipertensa, rins, médico, dieta
 lexicon-talk-reads-so = sim marca, marca sim, sim agora sim, agora sim, sim está marcando
 lexicon-talk-reads-less = não ainda não, ainda não, não marca
 lexicon-talk-verdict-salt-little = faltou sal, mais sal, sem sal, pouco sal, insosso, insossa, sem gosto

@@ -19,7 +19,7 @@ use crate::reading::{
     sits_somewhere, wants_degrees,
 };
 use crate::words::Text;
-use carvetime_core::quantity::{Amount, Measure, SpoonSystem, Temperature, Unit};
+use carvetime_core::quantity::{Amount, Measure, SpoonSystem, Unit};
 use chrono::TimeDelta;
 
 /// Why there is no answer.

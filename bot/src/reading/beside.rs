@@ -58,17 +58,22 @@ pub(super) fn start(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option
 /// When the bird is bought, from a clause that says so: "we buy it Monday morning". Its words are no dinner hour any more.
 pub(super) fn shop(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option<Moment> {
     let dated = |at: usize| ["weekday-", "day-", "month-"].iter().any(|group| s.of(at, group).is_some());
+    let says = |clause: &Range<usize>, concept: &str| clause.clone().any(|at| s.is(at, concept));
     let weighed = |at: usize| s.amount(at).is_some_and(|amount| amount.measure() == Some(Measure::Mass));
     let range = clauses(s).into_iter().find_map(|clause| {
         // "Pick it up", "get it", may be said of anything.
         let buys = |at: &usize| {
-            s.is(*at, "step-buy") || s.is(*at, "shopping") && clause.clone().any(|at| s.of(at, "bird-").is_some())
+            s.is(*at, "step-buy")
+                || s.is(*at, "set-aside")
+                || s.is(*at, "shopping") && clause.clone().any(|at| s.of(at, "bird-").is_some())
         };
         let at = clause.clone().find(buys)?;
         let meal = clause.clone().any(|at| s.of(at, "meal-").is_some());
         // "Buy one for Thursday", "for Christmas", is of the day it is eaten.
         let eaten = |at: usize| s.of(at, "holiday-").is_some() || s.is(at, "for") && (at + 1..at + 3).any(dated);
-        let of_dinner = clause.clone().any(|at| weighed(at) || eaten(at));
+        // "The butcher puts one aside for the 23rd": that day it is fetched.
+        let kept = says(&clause, "set-aside");
+        let of_dinner = !kept && clause.clone().any(|at| weighed(at) || eaten(at));
         (!of_dinner).then_some(if meal { at..clause.end } else { clause })
     })?;
     let mut within: Vec<bool> = (0..s.len()).map(|at| !range.contains(&at) || taken.get(at) == Some(&true)).collect();

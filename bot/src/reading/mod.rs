@@ -108,7 +108,7 @@ pub use talk::{
     says_carving, says_cooked_there, says_frozen_through, says_it_reads_less, says_it_reads_so, says_lights_it,
     says_never_thawed, says_opened_flat, says_oven_cold, says_put_back, says_stuffed, says_thawed, says_underdone,
     settles_a_day, speaks_of_another_year, speaks_of_eating, speaks_of_pink, speaks_of_pulling, speaks_of_raw,
-    tells_of_other_years, tells_of_past_weeks, tells_of_pulling,
+    tells_of_other_years, tells_of_past_weeks, tells_of_pulling, tells_who_may_not,
 };
 pub use told::Told;
 pub use unwell::{Health, Unwell, read_unwell};

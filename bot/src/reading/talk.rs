@@ -463,6 +463,11 @@ pub fn says_underdone(text: &str, lexicon: &'static Lexicon) -> bool {
     !text.contains(['?', '¿']) && is_all(text, "bird-underdone", lexicon)
 }
 
+/// "Dad has a bad heart": why somebody may not have salt.
+pub fn tells_who_may_not(text: &str, lexicon: &'static Lexicon) -> bool {
+    Told::of(text, lexicon).says("salt-reason")
+}
+
 /// "It's stuffed", "the stuffing goes inside": of the bird, before it is eaten.
 pub fn says_stuffed(text: &str, lexicon: &'static Lexicon) -> bool {
     let told = Told::of(text, lexicon);

@@ -195,7 +195,11 @@ pub(super) fn salted_so(sitting: &mut Sitting<'_>, text: &str, addressed: bool) 
 
 /// "No salt, dad has a bad heart": why stands behind it.
 fn unsalted(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    let Some((first, _)) = text.split_once([',', ';', '.', '!']) else { return false };
+    let Some((first, rest)) = text.split_once([',', ';', '.', '!']) else { return false };
+    // "No salt please, on the rim"
+    if !reading::tells_who_may_not(rest, sitting.lexicon()) {
+        return false;
+    }
     let (wish, _) = planning::read(sitting, first);
     let none = Some(Salting::None.name().to_owned());
     let plainly = is_plain(sitting, &Sentence::read(first, sitting.lexicon()));

@@ -24,7 +24,9 @@ pub(super) fn is_reading(sitting: &Sitting<'_>, text: &str) -> bool {
     let sentence = Sentence::read(text, sitting.lexicon());
     let numbers = (0..sentence.len()).filter(|at| sentence.number(*at).is_some() || sentence.amount(*at).is_some());
     let named = || Told::of(text, sitting.lexicon()).says("thermometer");
-    if numbers.count() != 1 || !says_nothing_else(sitting, text) || !(is_soon(sitting) || named()) {
+    // "Oops 114" puts right what was told before, or nothing.
+    let slips = Told::of(text, sitting.lexicon()).says("slip");
+    if slips || numbers.count() != 1 || !says_nothing_else(sitting, text) || !(is_soon(sitting) || named()) {
         return false;
     }
     let Ok(Some(log)) = reading::read_log(text, &sitting.ground()) else { return false };
