@@ -5,7 +5,7 @@
 mod kitchen;
 
 use carvetime::reading::{Lexicon, read_dial_and_air};
-use carvetime::room::{RoomKind, What};
+use carvetime::room::RoomKind;
 use carvetime_core::quantity::{celsius, fahrenheit, in_celsius};
 use chrono_tz::America::Chicago;
 use kitchen::{Kitchen, over_heat};
@@ -75,13 +75,6 @@ const TOLD: [(&str, &[&str]); 6] = [
     ),
 ];
 
-fn ids(kitchen: &mut Kitchen, text: &str, addressed: bool) -> (Vec<String>, String) {
-    let from = kitchen.said.len();
-    let what = What::Said { text: text.into(), addressed, reply_to: None, edited: false };
-    let words = kitchen.hear(Some("Ana"), what);
-    (kitchen.said[from..].iter().flat_map(|say| say.text.iter().map(|text| text.id.to_string())).collect(), words)
-}
-
 #[test]
 fn the_thermometers_figure_is_noted_as_the_air_and_the_setting_stays() {
     for (tag, texts) in TOLD {
@@ -90,7 +83,7 @@ fn the_thermometers_figure_is_noted_as_the_air_and_the_setting_stays() {
             for text in texts {
                 let mut kitchen = over_heat(kind, tag);
                 let set = kitchen.scene.room.plan.as_ref().unwrap().wish.setting_c;
-                let (ids, said) = ids(&mut kitchen, text, addressed);
+                let (ids, said) = kitchen.ids("Ana", text, addressed);
                 let plan = kitchen.scene.room.plan.as_ref().unwrap();
                 let [read] = &plan.readings[..] else { panic!("{tag} {text}: {said}") };
                 assert!((read.pit_c.unwrap() - in_celsius(air)).abs() < 0.01, "{tag} {text}: {said}");
@@ -108,7 +101,7 @@ fn before_the_bird_is_on_the_plan_keeps_its_heat_and_the_dial_is_told() {
     for (tag, texts) in TOLD {
         let mut kitchen = Kitchen::new(RoomKind::Private, tag, Chicago, "2027-11-24 10:00");
         for text in texts {
-            let (ids, said) = ids(&mut kitchen, text, true);
+            let (ids, said) = kitchen.ids("Ana", text, true);
             assert_eq!(ids, ["ask-off-dial-at"], "{tag} {text}: {said}");
         }
         assert!(kitchen.scene.room.drafts.is_empty(), "{tag}");
@@ -133,7 +126,7 @@ fn what_the_dial_was_turned_to_counts_from_now_on() {
 #[test]
 fn two_figures_near_each_other_are_an_oven_that_swings() {
     let mut kitchen = over_heat(RoomKind::Private, "en-US");
-    let (ids, said) = ids(&mut kitchen, "oven thermometer says 352 but i set 350", true);
+    let (ids, said) = kitchen.ids("Ana", "oven thermometer says 352 but i set 350", true);
     assert!(!ids.iter().any(|id| id.starts_with("ask-off-dial")), "{said}");
     assert!(kitchen.scene.room.plan.unwrap().readings[0].pit_c.is_some(), "{said}");
 }

@@ -189,3 +189,11 @@ fn an_old_gap_is_no_news_once_readings_have_come() {
     let heard = kitchen.say("Ruth", "/when");
     assert!(heard.contains("1 h 20 min without a reading"), "{heard}");
 }
+
+#[test]
+fn where_the_planned_birds_dose_comes_from_is_told() {
+    let mut kitchen = english(RoomKind::Private);
+    kitchen.say("Ruth", "how much salt?");
+    let heard = kitchen.press("Ruth", "Where from?");
+    assert!(heard.contains("USDA FSIS") && heard.contains("Common practice"), "{heard}");
+}

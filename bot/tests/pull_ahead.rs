@@ -5,7 +5,7 @@
 mod kitchen;
 
 use carvetime::reading::{Lexicon, read_pull_ahead};
-use carvetime::room::{RoomKind, What};
+use carvetime::room::RoomKind;
 use carvetime_core::quantity::{celsius, fahrenheit};
 use chrono_tz::America::Chicago;
 use kitchen::{Kitchen, over_heat};
@@ -73,13 +73,6 @@ const TOLD: [(&str, [&str; 5]); 6] = [
     ),
 ];
 
-fn ids(kitchen: &mut Kitchen, text: &str, addressed: bool) -> (Vec<String>, String) {
-    let from = kitchen.said.len();
-    let what = What::Said { text: text.into(), addressed, reply_to: None, edited: false };
-    let words = kitchen.hear(Some("Ana"), what);
-    (kitchen.said[from..].iter().flat_map(|say| say.text.iter().map(|text| text.id.to_string())).collect(), words)
-}
-
 #[test]
 fn with_the_bird_on_it_is_answered_and_nothing_is_read_or_marked() {
     for (tag, texts) in TOLD {
@@ -91,7 +84,7 @@ fn with_the_bird_on_it_is_answered_and_nothing_is_read_or_marked() {
                 }
                 let facts = kitchen.scene.room.plan.as_ref().unwrap().facts.clone();
                 for text in texts {
-                    let (ids, said) = ids(&mut kitchen, text, addressed);
+                    let (ids, said) = kitchen.ids("Ana", text, addressed);
                     assert_eq!(ids, ["ask-lethality-go-on"], "{tag} {addressed} {late} {text}: {said}");
                     assert!(said.contains(if tag == "en-US" { "165 °F" } else { "74 °C" }), "{said}");
                 }
@@ -107,7 +100,7 @@ fn before_any_plan_it_is_answered_to_the_one_who_says_it() {
     for (tag, texts) in TOLD {
         let mut kitchen = Kitchen::new(RoomKind::Private, tag, Chicago, "2027-11-24 10:00");
         for text in texts {
-            let (ids, said) = ids(&mut kitchen, text, true);
+            let (ids, said) = kitchen.ids("Ana", text, true);
             assert_eq!(ids, ["ask-lethality-go-on"], "{tag} {text}: {said}");
         }
         assert!(kitchen.scene.room.drafts.is_empty(), "{tag}");

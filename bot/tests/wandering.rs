@@ -4,9 +4,9 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::room::{RoomKind, What};
+use carvetime::room::RoomKind;
 use carvetime_core::quantity::{fahrenheit, in_celsius};
-use kitchen::{Kitchen, over_heat};
+use kitchen::over_heat;
 
 const TOLD: [(&str, [&str; 5]); 6] = [
     (
@@ -71,13 +71,6 @@ const TOLD: [(&str, [&str; 5]); 6] = [
     ),
 ];
 
-fn ids(kitchen: &mut Kitchen, text: &str, addressed: bool) -> (Vec<String>, String) {
-    let from = kitchen.said.len();
-    let what = What::Said { text: text.into(), addressed, reply_to: None, edited: false };
-    let words = kitchen.hear(Some("Ana"), what);
-    (kitchen.said[from..].iter().flat_map(|say| say.text.iter().map(|text| text.id.to_string())).collect(), words)
-}
-
 #[test]
 fn the_lowest_is_kept_as_one_spot_and_said_so() {
     for (tag, texts) in TOLD {
@@ -92,7 +85,7 @@ fn the_lowest_is_kept_as_one_spot_and_said_so() {
                     let mut kitchen_now = over_heat(kind, tag);
                     kitchen_now.scene = kitchen.scene.clone();
                     kitchen_now.now = kitchen.now;
-                    let (ids, said) = ids(&mut kitchen_now, text, addressed);
+                    let (ids, said) = kitchen_now.ids("Ana", text, addressed);
                     assert!(ids.iter().any(|id| id == "room-wandering"), "{tag} {addressed} {text}: {said}");
                     let plan = kitchen_now.scene.room.plan.as_ref().unwrap();
                     let [read] = &plan.readings[..] else { panic!("{tag} {text}: {said}") };
@@ -110,7 +103,7 @@ fn what_climbs_is_a_bird_that_cooks_and_several_spots_stay_several() {
         ["breast 128 then 141", "breast 130 then thigh 150", "oven 325 then 310 then 320", "breast 150, thigh 139"]
     {
         let mut kitchen = over_heat(RoomKind::Private, "en-US");
-        let (ids, said) = ids(&mut kitchen, text, true);
+        let (ids, said) = kitchen.ids("Ana", text, true);
         assert!(!ids.iter().any(|id| id == "room-wandering"), "{text}: {said}");
     }
 }

@@ -5,7 +5,7 @@
 mod kitchen;
 
 use carvetime::reading::{Ground, Lexicon, read_went_in_at, wants_degrees};
-use carvetime::room::{RoomKind, What};
+use carvetime::room::RoomKind;
 use carvetime_core::quantity::{fahrenheit, in_celsius};
 use chrono_tz::America::Chicago;
 use kitchen::{Kitchen, over_heat};
@@ -106,13 +106,6 @@ const WANTED: [(&str, [&str; 5]); 6] = [
     ),
 ];
 
-fn ids(kitchen: &mut Kitchen, text: &str, addressed: bool) -> (Vec<String>, String) {
-    let from = kitchen.said.len();
-    let what = What::Said { text: text.into(), addressed, reply_to: None, edited: false };
-    let words = kitchen.hear(Some("Ana"), what);
-    (kitchen.said[from..].iter().flat_map(|say| say.text.iter().map(|text| text.id.to_string())).collect(), words)
-}
-
 #[test]
 fn it_is_what_the_heat_has_been_set_to_since_whether_or_not_a_look_is_due() {
     for (tag, texts) in WENT_IN {
@@ -121,7 +114,7 @@ fn it_is_what_the_heat_has_been_set_to_since_whether_or_not_a_look_is_due() {
             for text in texts {
                 let mut kitchen = over_heat(kind, tag);
                 kitchen.run_to("2027-11-25 16:20");
-                let (ids, said) = ids(&mut kitchen, text, addressed);
+                let (ids, said) = kitchen.ids("Ana", text, addressed);
                 assert_eq!(ids.first().map(String::as_str), Some("cook-air-was"), "{tag} {text}: {said}");
                 let plan = kitchen.scene.room.plan.as_ref().unwrap();
                 assert!(plan.readings.is_empty() && plan.doubted.is_empty(), "{tag} {text}: {said}");
@@ -135,7 +128,7 @@ fn it_is_what_the_heat_has_been_set_to_since_whether_or_not_a_look_is_due() {
 fn as_planned_nothing_changes() {
     let mut kitchen = over_heat(RoomKind::Private, "en-US");
     let plan = kitchen.scene.room.plan.clone().unwrap();
-    let (ids, said) = ids(&mut kitchen, "it went in at 350", true);
+    let (ids, said) = kitchen.ids("Ana", "it went in at 350", true);
     assert_eq!(ids, ["cook-setting"], "{said}");
     let after = kitchen.scene.room.plan.unwrap();
     assert!(after.wish == plan.wish && after.was_set == plan.was_set && after.readings == plan.readings);
@@ -162,7 +155,7 @@ fn what_a_spot_has_to_reach_is_answered_wherever_it_is_said() {
             none.say("Ana", "/plan");
             let mut heat = over_heat(RoomKind::Private, tag);
             for kitchen in [&mut none, &mut heat] {
-                let (ids, said) = ids(kitchen, text, true);
+                let (ids, said) = kitchen.ids("Ana", text, true);
                 assert_eq!(ids.first().map(String::as_str), Some("ask-safe"), "{tag} {text}: {said}");
             }
             assert!(none.scene.room.drafts.values().all(|draft| draft.wish.kind.is_none()), "{tag} {text}");

@@ -119,6 +119,14 @@ impl Kitchen {
         self.said.len() - before
     }
 
+    /// What is said of it, by the ids of its lines and in words.
+    #[allow(dead_code)] // each test file takes what it needs
+    pub fn ids(&mut self, who: &str, text: &str, addressed: bool) -> (Vec<String>, String) {
+        let from = self.said.len();
+        let words = self.hear(Some(who), What::Said { text: text.into(), addressed, reply_to: None, edited: false });
+        (self.said[from..].iter().flat_map(|say| say.text.iter().map(|text| text.id.to_string())).collect(), words)
+    }
+
     /// One turn, its state kept, its messages rendered.
     pub fn hear(&mut self, who: Option<&str>, what: What) -> String {
         let by = who.map(|who| self.speaker(who));
