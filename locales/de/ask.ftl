@@ -244,6 +244,11 @@ ask-stand = Vor dem Tranchieren { $least } oder länger ruhen lassen, locker abg
 ask-oven-low = Nein: Geflügel braucht einen Ofen mit { $limit } oder mehr, sagen die Lebensmittelbehörden.
 ask-oven-fits = Ja, { $at } passt. Die Lebensmittelbehörden verlangen für Geflügel { $limit } oder mehr.
 ask-oven = Stell den Ofen auf { $limit } oder mehr: das sagen die Lebensmittelbehörden für Geflügel.
+ask-oven-level = { $level ->
+        [low] Schwache
+        [high] Starke
+       *[medium] Mittlere
+    } Hitze heißt etwa { $setting }. Öfen sind verschieden: das Thermometer im Vogel entscheidet.
 ask-oven-smoker = Ein Smoker läuft bei { $low } bis { $high }, mit ganz aufgetautem Vogel.
 ask-off-dial-at = { $side ->
     [cold] Ihm fehlen { $by }: für { $setting } stell ihn auf { $dial }.

@@ -209,7 +209,7 @@ lexicon-leftovers = reste, mit resten, was übrig bleibt, übrig bleiben, etwas 
 lexicon-no-leftovers = keine reste, ohne reste
 
 ## Hitze, Salz, Weg
-lexicon-cooker-oven = ofen, backofen, ober unterhitze, oberhitze, unterhitze, ober und unterhitze, im ofen, backröhre, rohr, im rohr, in den ofen, in die röhre
+lexicon-cooker-oven = ofen, backofen, ober unterhitze, oberhitze, unterhitze, ober und unterhitze, im ofen, backröhre, rohr, im rohr, in den ofen, in die röhre, schwache hitze, niedrige hitze, ofen schwach, mittlere hitze, mittlerer hitze, ofen mittel, mittelheißer ofen, starke hitze, starker hitze, hohe hitze, ofen stark, bei schwache hitze, mit schwache hitze, bei niedrige hitze, mit niedrige hitze, bei ofen schwach, mit ofen schwach, bei mittlere hitze, mit mittlere hitze, bei mittlerer hitze, mit mittlerer hitze, bei ofen mittel, mit ofen mittel, bei mittelheißer ofen, mit mittelheißer ofen, bei starke hitze, mit starke hitze, bei starker hitze, mit starker hitze, bei hohe hitze, mit hohe hitze, bei ofen stark, mit ofen stark
 lexicon-heat-stove = herd, auf dem herd, kochfeld, herdplatte, kochplatte, kochtopf, pfanne, topf, im topf, in der pfanne
 lexicon-heat-set = gestellt, eingestellt, hochgedreht, runtergedreht, aufgedreht, höher gestellt, hochgestellt, runtergestellt, gestellt auf, eingestellt auf
 lexicon-heat-turned = gestellt, eingestellt, hochgedreht, runtergedreht, aufgedreht, höher gestellt, hochgestellt, runtergestellt, gestellt auf, eingestellt auf
@@ -227,6 +227,9 @@ lexicon-heat-never = ofen nie angemacht, ofen nicht angemacht, vergessen den ofe
 lexicon-heat-back = wieder an, wieder auf, wieder angemacht, wieder eingeschaltet, er ist wieder da, ist wieder da, wieder da, strom ist wieder da, strom wieder da, der strom ist wieder da, ofen geht wieder, ofen läuft wieder, ofen ist wieder an, ofen wieder an, ofen heizt wieder, geht wieder, läuft wieder, heizt wieder, ist wieder an, feuer brennt wieder, brennt wieder, glut ist wieder da, smoker läuft wieder, licht ist wieder da, licht ist wieder an, strom ist zurück, gas ist wieder da, gas wieder da, neue gasflasche ist dran, neue flasche ist dran, gasflasche gewechselt, wieder gas, is wieder an, is wieder da, ist jetzt wieder an, is jetzt wieder an
 lexicon-heat-returned = er ist wieder da, ist wieder da, wieder da, strom ist wieder da, strom wieder da, der strom ist wieder da, ofen geht wieder, ofen läuft wieder, ofen ist wieder an, ofen wieder an, ofen heizt wieder, geht wieder, läuft wieder, heizt wieder, ist wieder an, feuer brennt wieder, brennt wieder, glut ist wieder da, smoker läuft wieder, licht ist wieder da, licht ist wieder an, strom ist zurück, gas ist wieder da, gas wieder da, neue gasflasche ist dran, neue flasche ist dran, gasflasche gewechselt, wieder gas, is wieder an, is wieder da, geht wieda, ist jetzt wieder an, is jetzt wieder an
 lexicon-cooker-fan-oven = umluft, umluftofen, heißluft, heißluftofen, ofen mit umluft, mit umluft
+lexicon-oven-level-low = schwache hitze, niedrige hitze, ofen schwach, bei schwache hitze, mit schwache hitze, bei niedrige hitze, mit niedrige hitze, bei ofen schwach, mit ofen schwach
+lexicon-oven-level-medium = mittlere hitze, mittlerer hitze, ofen mittel, mittelheißer ofen, bei mittlere hitze, mit mittlere hitze, bei mittlerer hitze, mit mittlerer hitze, bei ofen mittel, mit ofen mittel, bei mittelheißer ofen, mit mittelheißer ofen
+lexicon-oven-level-high = starke hitze, starker hitze, hohe hitze, ofen stark, bei starke hitze, mit starke hitze, bei starker hitze, mit starker hitze, bei hohe hitze, mit hohe hitze, bei ofen stark, mit ofen stark
 lexicon-cooker-smoker = smoker, räucherofen, räuchern, räuchere, räucher, geräuchert, smoken, grill, kugelgrill, grillen, keramikgrill, pelletgrill, in den smoker, auf den smoker, auf den grill, offset, offset smoker
 lexicon-fryer = fritteuse, friteuse, frittieren, fritieren, frittiere, frittiert, frittierte, fritiert, heißes öl
 lexicon-salting-none = ohne salz, kein salz, nicht salzen, ungesalzen, ohne lake, keine lake, nicht gesalzen
@@ -703,6 +706,7 @@ lexicon-talk-just-checked = gerade nachgesehen, grad nachgesehen, hab nachgesehe
 lexicon-talk-so = also, dann, somit, bleiben
 lexicon-talk-put-back = wieder im kühlschrank, ist wieder im kühlschrank, sie ist wieder im kühlschrank, er ist wieder im kühlschrank, zurück im kühlschrank, wieder in den kühlschrank, zurück in den kühlschrank, steht wieder im kühlschrank
 lexicon-talk-in-freezer = in der truhe, in der gefriertruhe, im gefrierfach, im gefrierschrank, im tiefkühler, im tiefkühlfach, in der tiefkühltruhe, im froster, im eisfach
+lexicon-talk-level-asked = wie viel grad, wieviel grad, wie viele grad, welche temperatur, wie heiß, in grad
 lexicon-talk-in-fridge = im kühlschrank, in meinem kühlschrank, in unserem kühlschrank
 lexicon-talk-so-it-is = ja ist er, ja ist sie, ja ist es, ist er, ist sie, ja noch, ja noch gefroren, ja gefroren, ja ist er noch
 lexicon-talk-so-it-isnt = nein ist er nicht, nein ist sie nicht, ist er nicht, ist sie nicht, nein nicht gefroren, nein frisch, nein ist frisch

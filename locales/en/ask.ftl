@@ -249,6 +249,11 @@ ask-stand = Let it stand { $least } or more before carving, loosely covered. It 
 ask-oven-low = No: poultry wants an oven at { $limit } or hotter, say food-safety authorities.
 ask-oven-fits = Yes, { $at } is fine. Food-safety authorities ask for { $limit } or hotter for poultry.
 ask-oven = Set the oven to { $limit } or hotter: that is what food-safety authorities say for poultry.
+ask-oven-level = A { $level ->
+        [low] low
+        [high] hot
+       *[medium] medium
+    } oven is about { $setting }. Ovens differ: go by the thermometer in the bird.
 ask-oven-smoker = A smoker runs at { $low } to { $high }, with the bird thawed through.
 # How far an oven is from its dial. $side: too hot, too cold, or nobody said which. $by is a difference: "25 °F". Both lines stand in one message.
 ask-off-dial-at = { $side ->

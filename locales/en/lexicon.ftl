@@ -194,8 +194,11 @@ lexicon-leftovers = leftovers, leftover, with leftovers, and leftovers, want lef
 lexicon-no-leftovers = no leftovers, without leftovers, without leftover
 
 ## Heat, salt, way
-lexicon-cooker-oven = oven, conventional oven, in the oven, oven without fan, no fan, roast it, going in the oven, goes in the oven, going into the oven, goes into the oven, putting it in the oven, put it in the oven, in the oven at, in the oven by
+lexicon-cooker-oven = oven, conventional oven, in the oven, oven without fan, no fan, roast it, going in the oven, goes in the oven, going into the oven, goes into the oven, putting it in the oven, put it in the oven, in the oven at, in the oven by, low oven, slow oven, oven on low, moderate oven, medium oven, oven on medium, hot oven, high oven, oven on high, in a low oven, in the low oven, in an low oven, in a slow oven, in the slow oven, in an slow oven, in a oven on low, in the oven on low, in an oven on low, in a moderate oven, in the moderate oven, in an moderate oven, in a medium oven, in the medium oven, in an medium oven, in a oven on medium, in the oven on medium, in an oven on medium, in a hot oven, in the hot oven, in an hot oven, in a high oven, in the high oven, in an high oven, in a oven on high, in the oven on high, in an oven on high
 lexicon-cooker-fan-oven = fan oven, convection oven, convection, fan, fan assisted, fan assisted oven, oven with fan, fan on
+lexicon-oven-level-low = low oven, slow oven, oven on low, in a low oven, in the low oven, in an low oven, in a slow oven, in the slow oven, in an slow oven, in a oven on low, in the oven on low, in an oven on low
+lexicon-oven-level-medium = moderate oven, medium oven, oven on medium, in a moderate oven, in the moderate oven, in an moderate oven, in a medium oven, in the medium oven, in an medium oven, in a oven on medium, in the oven on medium, in an oven on medium
+lexicon-oven-level-high = hot oven, high oven, oven on high, in a hot oven, in the hot oven, in an hot oven, in a high oven, in the high oven, in an high oven, in a oven on high, in the oven on high, in an oven on high
 lexicon-cooker-smoker = smoker, smoke, smoked, kettle, kettle grill, grill, bbq, barbecue, pellet grill, pit, on the smoker at, on the smoker by, going on the smoker, goes on the smoker, start smoking, offset, offset smoker, stick burner
 lexicon-heat-stove = stove, stovetop, stove top, hob, burner, range, on the stove, saucepan, skillet, frying pan
 lexicon-heat-set = set to, is set to, turned up to, turned it up to, turned it up, turned up, turned down, turned it down, turned down to, turned it down to, turn it up to, raised, raised to, lowered, lowered to, cranked, cranked up, cranked up to, up to, down to
@@ -700,6 +703,7 @@ lexicon-talk-just-checked = just checked, i just checked, i checked, checked, ju
 lexicon-talk-so = so, meaning, thats, leaving, leaves
 lexicon-talk-put-back = its back in the fridge, back in the fridge, back in fridge, back in the fridge now, put it back in the fridge, put back in the fridge, in the fridge again, its in the fridge again, in the fridge uncovered, its in the fridge uncovered
 lexicon-talk-in-freezer = in the freezer, in my freezer, in our freezer, in the deep freezer, in the chest freezer, still in the freezer
+lexicon-talk-level-asked = how many degrees, what temperature, what temp, how hot, in degrees
 lexicon-talk-in-fridge = in the fridge, in my fridge, in our fridge, in the refrigerator, in my refrigerator
 lexicon-talk-so-it-is = yes it is, it is, yeah it is, yep it is, yup it is, it sure is, yes its frozen, yes frozen, yes still, yes still is, still is, yes completely, yes solid
 lexicon-talk-so-it-isnt = no it isnt, it isnt, it is not, no its not, its not, nope its not, no it is not, not at all, not frozen, no not frozen, no its fresh, no fresh

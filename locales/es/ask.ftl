@@ -249,6 +249,11 @@ ask-stand = Déjala reposar { $least } o más antes de trinchar, tapada sin apre
 ask-oven-low = No: las autoridades piden para aves un horno a { $limit } o más.
 ask-oven-fits = Sí, { $at } va bien. Las autoridades piden para aves { $limit } o más.
 ask-oven = Pon el horno a { $limit } o más: es lo que piden las autoridades para aves.
+ask-oven-level = Horno { $level ->
+        [low] bajo
+        [high] fuerte
+       *[medium] medio
+    }: unos { $setting }. Cada horno es distinto: manda el termómetro en el ave.
 ask-oven-smoker = Un ahumador va de { $low } a { $high }, con el ave descongelada del todo.
 ask-off-dial-at = { $side ->
     [cold] Se queda { $by } por debajo: para { $setting }, pon el mando a { $dial }.

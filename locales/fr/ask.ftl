@@ -248,6 +248,11 @@ ask-stand = Laisse reposer { $least } ou plus avant de découper, couvert sans s
 ask-oven-low = Non : la volaille veut un four à { $limit } ou plus, disent les autorités sanitaires.
 ask-oven-fits = Oui, { $at } convient. Les autorités sanitaires demandent { $limit } ou plus pour la volaille.
 ask-oven = Règle le four à { $limit } ou plus : c’est ce que disent les autorités sanitaires pour la volaille.
+ask-oven-level = Un four { $level ->
+        [low] doux
+        [high] chaud
+       *[medium] moyen
+    }, c’est environ { $setting }. Les fours diffèrent : fie-toi au thermomètre dans la volaille.
 ask-oven-smoker = Un fumoir tourne entre { $low } et { $high }, avec une volaille décongelée à cœur.
 ask-off-dial-at = { $side ->
     [cold] Il lui manque { $by } : pour { $setting }, règle-le sur { $dial }.

@@ -253,6 +253,11 @@ ask-stand = Lascialo riposare { $least } o più prima di tagliare, coperto senza
 ask-oven-low = No: per il pollame serve un forno a { $limit } o più, dicono le autorità per la sicurezza alimentare.
 ask-oven-fits = Sì, { $at } va bene. Per il pollame le autorità chiedono { $limit } o più.
 ask-oven = Imposta il forno a { $limit } o più: è quello che dicono per il pollame le autorità per la sicurezza alimentare.
+ask-oven-level = Forno { $level ->
+        [low] dolce
+        [high] caldo
+       *[medium] medio
+    }: circa { $setting }. Ogni forno è diverso: conta il termometro nel volatile.
 ask-oven-smoker = Un affumicatore lavora da { $low } a { $high }, con il volatile scongelato fino al cuore.
 ask-off-dial-at = { $side ->
     [cold] Gli mancano { $by }: per { $setting }, mettilo a { $dial }.

@@ -237,7 +237,7 @@ ask-months-range = de { $low } a { $high } meses
 ask-keeps-care = A geladeira a { $cold } ou menos. Se a cara ou o cheiro não estiver bom, lixo.
 ask-keeps-frozen = { $food }: { $months } no freezer, pela qualidade. Congelado por inteiro, continua seguro.
 ask-keeps-unknown = { $food }: não conheço prazo publicado. Cuidado: no máximo duas horas fora da geladeira.
-ask-cooling = Na geladeira até { $limit } depois do fogo, pode ser quente, em travessas rasas, a carne fora do osso.
+ask-cooling = Na geladeira até { $limit } depois de assada, pode ser quente, em travessas rasas, a carne fora do osso.
 ask-cooling-marks = De { $from } a { $middle } em 2 h, a { $cold } em 6 h ao todo.
 ask-reheat = Reaqueça a { $target } por inteiro.
 ask-reheat-gravy = O molho tem que ferver bem.
@@ -250,6 +250,11 @@ ask-stand = Deixe descansar { $least } ou mais antes de cortar, coberto sem aper
 ask-oven-low = Não: ave pede forno a { $limit } ou mais, dizem as autoridades sanitárias.
 ask-oven-fits = Sim, { $at } serve. As autoridades sanitárias pedem { $limit } ou mais para aves.
 ask-oven = Ponha o forno a { $limit } ou mais: é o que as autoridades sanitárias dizem para aves.
+ask-oven-level = Forno { $level ->
+        [low] baixo
+        [high] alto
+       *[medium] médio
+    }: cerca de { $setting }. Cada forno é um: quem manda é o termômetro na ave.
 ask-oven-smoker = Um defumador vai de { $low } a { $high }, com a ave toda descongelada.
 ask-off-dial-at = { $side ->
     [cold] Ele fica { $by } abaixo: para { $setting }, coloque o botão em { $dial }.

@@ -12,7 +12,7 @@ cook-endless = Na melhor das hipóteses cerca de <b>{ $about }</b>, a partir de 
     [late] { $span } tarde demais para o jantar;{" "}
    *[ahead] {""}
 }olhe de novo às { $look }.
-cook-done = { $target } onde você mediu: tire do fogo assim que a parte de dentro da asa também chegar.
+cook-done = { $target } onde você mediu: pode tirar assim que a parte de dentro da asa também chegar.
 cook-spot = { $spot ->
     [breast] Peito
    *[thigh] Sobrecoxa
@@ -138,7 +138,7 @@ cook-alarm-falling-over = { $spot ->
    *[breast] <b>O peito está esfriando há { $span }:</b>
 } { $from }, agora { $to }. Passou do limite de duas horas abaixo de { $hot }. Eu não serviria.
 cook-falling = Sem hora enquanto esfria: primeiro o calor tem que voltar.
-cook-alarm-hold = Fora do fogo desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
+cook-alarm-hold = Fora do calor desde { $off }. Meça: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
 cook-alarm-hold-read = Última leitura quente: { $off }. Meça de novo: { $hot } ou mais, pode esperar. Menos, tem que ser comido ou ir para a geladeira até { $until }.
 cook-held-unread = Ainda quente? Não tenho leitura desde { $off }. Meça agora peito e coxa: { $hot } ou mais nos dois, está. Menos, vai para o lixo.
 # A bird carried hot to another house. $hot: 140 °F; $off: when it was last known to be hot; $by: two hours later.
@@ -172,7 +172,7 @@ cook-tossed-rest = Foi o certo. Por isso não aviso mais.
 cook-tossed-raw = Dessa ave não aviso mais nada.
 cook-new-bird = Quando houver outra ave, me diga quanto pesa e se é fresca ou congelada: planejo o mesmo jantar com ela.
 cook-setting = O plano diz { $setting }.
-cook-standing = Fora do fogo desde { $off }: cortado, comido e na geladeira até { $by }, a não ser que fique a { $hot } ou mais.
+cook-standing = Fora do calor desde { $off }: cortado, comido e na geladeira até { $by }, a não ser que fique a { $hot } ou mais.
 cook-hot-day = { $at } em volta: acima de { $air } é uma hora ao todo fora do forno e da geladeira, não duas. Conto com isso.
 cook-hot-day-off = { $at } em volta: acima de { $air } é uma hora, não duas. Comido ou na geladeira até { $by }.
 

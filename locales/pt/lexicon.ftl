@@ -193,7 +193,7 @@ lexicon-leftovers = sobras, com sobras, que sobre, que sobrem
 lexicon-no-leftovers = sem sobras, que não sobre
 
 ## Calor, sal, caminho
-lexicon-cooker-oven = forno, no forno, ao forno, forno comum, forno a gás, forno elétrico, forno sem ventilador, vai ao forno, vai para o forno, vai pro forno, entra no forno, ponho no forno, coloco no forno, boto no forno, peru no forno, ave no forno
+lexicon-cooker-oven = forno, no forno, ao forno, forno comum, forno a gás, forno elétrico, forno sem ventilador, vai ao forno, vai para o forno, vai pro forno, entra no forno, ponho no forno, coloco no forno, boto no forno, peru no forno, ave no forno, forno baixo, forno brando, fogo baixo no forno, forno médio, forno moderado, forno alto, forno forte, forno quente, no forno baixo, ao forno baixo, em forno baixo, num forno baixo, no forno brando, ao forno brando, em forno brando, num forno brando, no fogo baixo no forno, ao fogo baixo no forno, em fogo baixo no forno, num fogo baixo no forno, no forno médio, ao forno médio, em forno médio, num forno médio, no forno moderado, ao forno moderado, em forno moderado, num forno moderado, no forno alto, ao forno alto, em forno alto, num forno alto, no forno forte, ao forno forte, em forno forte, num forno forte, no forno quente, ao forno quente, em forno quente, num forno quente
 lexicon-heat-stove = fogão, no fogão, boca do fogão, cooktop, panela, na panela, frigideira, na frigideira, fogo baixo
 lexicon-heat-set = aumentei, abaixei, subi, baixei, coloquei em, ajustei, aumentei para, abaixei para
 lexicon-heat-turned = aumentei, abaixei, subi, baixei, ajustei, aumentei para, abaixei para
@@ -211,6 +211,9 @@ lexicon-heat-never = nunca liguei o forno, não liguei o forno, esqueci de ligar
 lexicon-heat-back = religado, ligado de novo, de novo em, religuei, voltou, já voltou, a luz voltou, luz voltou, voltou a luz, a energia voltou, energia voltou, voltou a energia, o forno voltou, forno voltou, o forno voltou a funcionar, forno voltou a funcionar, forno funcionando de novo, o forno está funcionando de novo, funcionando de novo, está ligado de novo, tá ligado de novo, forno ligado de novo, o fogo voltou, fogo voltou, voltou a funcionar, chegou o gás, o gás chegou, já chegou o gás, gás chegou, o gás voltou, voltou o gás, gás voltou, trocamos o botijão, troquei o botijão, botijão novo, já acendi de novo, acendi de novo, aceso de novo, já está aceso de novo
 lexicon-heat-returned = voltou, já voltou, a luz voltou, luz voltou, voltou a luz, a energia voltou, energia voltou, voltou a energia, o forno voltou, forno voltou, o forno voltou a funcionar, forno voltou a funcionar, forno funcionando de novo, o forno está funcionando de novo, funcionando de novo, está ligado de novo, tá ligado de novo, forno ligado de novo, o fogo voltou, fogo voltou, voltou a funcionar, chegou o gás, o gás chegou, já chegou o gás, gás chegou, o gás voltou, voltou o gás, gás voltou, trocamos o botijão, troquei o botijão, botijão novo, já acendi de novo, acendi de novo, aceso de novo, já está aceso de novo
 lexicon-cooker-fan-oven = forno com ventilador, forno de convecção, convecção, forno com convecção, forno ventilado, forno turbo, ventilador
+lexicon-oven-level-low = forno baixo, forno brando, fogo baixo no forno, no forno baixo, ao forno baixo, em forno baixo, num forno baixo, no forno brando, ao forno brando, em forno brando, num forno brando, no fogo baixo no forno, ao fogo baixo no forno, em fogo baixo no forno, num fogo baixo no forno
+lexicon-oven-level-medium = forno médio, forno moderado, no forno médio, ao forno médio, em forno médio, num forno médio, no forno moderado, ao forno moderado, em forno moderado, num forno moderado
+lexicon-oven-level-high = forno alto, forno forte, forno quente, no forno alto, ao forno alto, em forno alto, num forno alto, no forno forte, ao forno forte, em forno forte, num forno forte, no forno quente, ao forno quente, em forno quente, num forno quente
 lexicon-cooker-smoker = defumador, defumado, defumada, defumar, churrasqueira, grelha, pit, kettle, na brasa, offset, offset smoker
 lexicon-fryer = fritadeira, frito, frita, fritar, fritá lo, fritura, óleo quente, óleo fervendo
 lexicon-salting-none = sem sal, sem salgar, não salgar, sem salmoura, nada de sal
@@ -687,6 +690,7 @@ lexicon-talk-just-checked = acabei de ver, acabei de olhar, acabei de conferir, 
 lexicon-talk-so = então, entao, ficamos, logo, ficam
 lexicon-talk-put-back = de volta na geladeira, já está de volta na geladeira, de volta à geladeira, de novo na geladeira, voltou pra geladeira, voltou para a geladeira, já voltou pra geladeira, está de volta na geladeira, tá de volta na geladeira
 lexicon-talk-in-freezer = no freezer, no meu freezer, no nosso freezer, no congelador, no meu congelador
+lexicon-talk-level-asked = quantos graus, qual temperatura, qual a temperatura, que temperatura, em graus, qtos graus
 lexicon-talk-in-fridge = na geladeira, na minha geladeira, na nossa geladeira, no frigorífico
 lexicon-talk-so-it-is = está sim, tá sim, sim está, sim ainda, ainda está, é sim, sim congelado
 lexicon-talk-so-it-isnt = não está, não está não, não tá, não tá não, não é, não fresco, não é fresco, não está congelado

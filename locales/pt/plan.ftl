@@ -2,16 +2,16 @@
 
 # ---- nomes dos passos, como no quadro. Uma linha no telefone: menos de 28 caracteres, sem ponto.
 plan-step-buy = Comprar a ave
-plan-step-thaw = Começar o degelo
+plan-step-thaw = Começar a descongelar
 plan-step-thaw-finish = Da geladeira à água fria
-plan-step-water = Trocar a água do degelo
+plan-step-water = Trocar a água
 plan-step-salt = Salgar a ave
 plan-step-rest = Repouso com sal
 plan-step-temper = Secar a ave
 plan-step-fire = Preaquecer
 plan-step-on = Colocar a ave
 plan-step-check = Medir temperaturas
-plan-step-pull = Tirar do fogo
+plan-step-pull = Tirar a ave
 plan-step-stand = Deixar descansar
 plan-step-carve = Cortar
 plan-step-chill = Para a geladeira
@@ -34,7 +34,7 @@ plan-done-temper = A ave está seca
 plan-done-fire = Preaquecendo
 plan-done-on = A ave está assando
 plan-done-check = Temperaturas medidas
-plan-done-pull = Fora do fogo
+plan-done-pull = Ave fora do calor
 plan-done-stand = Descansando
 plan-done-carve = Cortada
 plan-done-chill = Na geladeira
@@ -48,13 +48,13 @@ plan-done-dish = { $name } em andamento
 
 # ---- chamadas: o que fazer agora, com o cuidado que pede. Duas ou três frases curtas.
 plan-call-buy = { $condition ->
-    [frozen] Hora de comprar a ave. Direto para casa e para o freezer, ou para a geladeira se o degelo vem em seguida.
+    [frozen] Hora de comprar a ave. Direto para casa e para o freezer, ou para a geladeira se for descongelar em seguida.
    *[fresh] Hora de comprar a ave. Direto para casa e para a geladeira, numa assadeira embaixo de tudo.
 }
 plan-call-thaw-fridge = Ave na geladeira para descongelar, na embalagem, numa assadeira embaixo de tudo. Geladeira a { $cold } ou menos; nunca na bancada.
 plan-call-thaw-water = Ave num saco bem fechado e dentro de água fria. Troque a água a cada { $every }. Nunca água morna.
-plan-call-thaw-finish = Agora da geladeira para a água fria, num saco bem fechado, para terminar o degelo. Troque a água a cada { $every }. Nunca água morna.
-plan-call-water = Troque a água do degelo ({ $n } de { $of }). Sempre fria, a ave no saco fechado.
+plan-call-thaw-finish = Agora da geladeira para a água fria, num saco bem fechado, para acabar de descongelar. Troque a água a cada { $every }. Nunca água morna.
+plan-call-water = Troque a água ({ $n } de { $of }). Sempre fria, a ave no saco fechado.
 plan-call-salt-dry = Salgue a ave: tire o pescoço e os miúdos, seque com papel, não lave, sal por dentro e por fora. Depois na geladeira sem cobrir, numa assadeira embaixo de tudo.
 plan-call-salt-wet = Ave na salmoura, coberta, e na geladeira. A { $cold } ou menos o tempo todo.
 plan-call-salt-now = Tire da água agora: tire o pescoço e os miúdos, seque, salgue. Descongelada em água, vai direto assar.
@@ -102,9 +102,9 @@ plan-reason-follows = “{ $step }” vem primeiro e leva { $takes }
 plan-reason-raw-keeps = fresca dura { $most } na geladeira
 plan-reason-shop = a compra não é antes de { $at }
 plan-reason-use-by = a embalagem diz validade { $day }
-plan-reason-fridge-thaw = o degelo na geladeira leva { $time }
+plan-reason-fridge-thaw = descongelar na geladeira leva { $time }
 plan-reason-fridge-share = { $spent } na geladeira, de até { $whole }; a água fria faz o resto
-plan-reason-water-thaw = o degelo em água fria leva { $time }
+plan-reason-water-thaw = descongelar em água fria leva { $time }
 plan-reason-water-finish = o que ainda for gelo leva até { $most } em água fria
 plan-reason-water-change = a água é trocada a cada { $every }
 plan-reason-cook-at-once = descongelada em água, vai logo assar
@@ -122,8 +122,8 @@ plan-reason-cooking-time = assa { $time }
 plan-reason-forecast = é o quanto já avançou
 plan-reason-check-before = uma olhada antes de poder estar pronta
 plan-reason-stand = descansa { $least } antes do corte
-plan-reason-hot-hold = depois do fogo espera no máximo { $most }, a não ser a { $hot }
-plan-reason-hot-road = levada quente, é comida em até { $most } depois de sair do fogo
+plan-reason-hot-hold = depois de assada espera no máximo { $most }, a não ser a { $hot }
+plan-reason-hot-road = levada quente, é comida em até { $most } depois de sair do calor
 plan-reason-carving = cortar leva cerca de { $about }
 plan-reason-two-hours = na geladeira em até { $most }
 plan-reason-cold-through = para gelar por inteiro precisa de { $least } na geladeira

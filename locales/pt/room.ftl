@@ -16,12 +16,12 @@ room-button-why = Por que essas horas?
 room-button-jobs = Dividir as tarefas
 
 # ---- começo e ajuda
-room-start = Eu cuido do plano de uma ave inteira: da compra às últimas sobras. Faço as contas do sal, do degelo e do forno, e aviso quando chega a hora de cada coisa. Por onde começamos?
+room-start = Eu cuido do plano de uma ave inteira: da compra às últimas sobras. Faço as contas de descongelar, salgar e assar, e aviso quando chega a hora de cada coisa. Por onde começamos?
 room-start-group = Oi, pessoal. Eu cuido do plano da ave: quem faz o quê, e quando. Comecem com <b>/plan</b> e uma frase, como “/plan peru congelado de 6,5 kg, jantar quinta às 17h, 11 pessoas, forno”. Só vejo comandos, respostas a mim e botões.
 room-start-button-plan = Planejar um jantar
 room-start-button-salt = Quanto sal?
 room-start-button-safe = É seguro?
-room-how = Me diga a ave, a hora de comer e para quantos. Eu calculo degelo, sal, geladeira e forno, chamo quem está com a tarefa na hora certa e refaço o plano quando algo dá errado. Enquanto assa, me mande as temperaturas: eu digo quando fica pronta. E pergunte o que quiser. Os comandos: /help.
+room-how = Me diga a ave, a hora de comer e para quantos. Eu calculo quando descongelar, salgar e assar, chamo quem está com a tarefa na hora certa e refaço o plano quando algo dá errado. Enquanto assa, me mande as temperaturas: eu digo quando fica pronta. E pergunte o que quiser. Os comandos: /help.
 room-help-plan = Me diga a ave, o dia e quem vem. Por exemplo:
     “peru congelado de 6,5 kg, jantar quinta às 17h, 11 pessoas, defumador a 165”
     O que faltar eu pergunto.
@@ -165,7 +165,7 @@ room-proposal-head = <b>{ $bird }</b>{ $guests ->
 }, { $heat }. Na mesa <b>{ $when }</b>.
 room-proposal-size = Para a sua mesa dá cerca de { $mass } de ave.
 room-proposal-small = Um pouco pequeno: para { $guests } pessoas eu procuraria { $mass }.
-room-proposal-ready = Fora do fogo entre { $from } e { $to }; em nove de cada dez vezes, até a segunda.
+room-proposal-ready = Sai do calor entre { $from } e { $to }; em nove de cada dez vezes, até o segundo horário.
 room-proposal-need = Você precisa de: { $things }.
 room-proposal-use-by = Na embalagem: validade { $day }.
 room-proposal-first = Primeiro: <b>{ $what }</b>, { $when }.
@@ -207,7 +207,7 @@ room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
 room-board-more = … e mais { $count }
-room-board-ready = Fora do fogo de { $from } a { $to }{ $standing ->
+room-board-ready = Sai do calor de { $from } a { $to }{ $standing ->
     [spare] , { $span } de folga
     [tight] , apertado
     [late] , tarde demais para o jantar
@@ -364,7 +364,7 @@ room-log-fell = { $spot ->
     [oven] Forno
    *[pit] Ar
 } a { $given }? Antes marcava { $last }, e carne assando não esfria assim. Faltou um dígito, ou a sonda saiu do lugar? Não anotei; mande de novo o que marca agora.
-room-when = Fora do fogo entre { $from } e { $to }. Jantar { $dinner }.
+room-when = Sai do calor entre { $from } e { $to }. Jantar { $dinner }.
 room-when-dinner = Nada assando agora. Jantar { $dinner }.
 
 # ---- ajustes
@@ -450,16 +450,16 @@ room-limit-chill-hot = Com este calor, a hora acabou. O que ainda está fora e n
 # What is said of how long it has been out, and the clock kept: the stricter. $since: from when it counts; $off: when it was told to be off.
 room-out-clock = Conto desde { $since }{ $from ->
     [read] , a última leitura quente
-    [heat] , quando saiu do fogo
+    [heat] , quando saiu do calor
    *[other] {""}
 }: comido ou na geladeira até { $by }.
 room-out-clock-over = Conto desde { $since }{ $from ->
     [read] , a última leitura quente
-    [heat] , quando saiu do fogo
+    [heat] , quando saiu do calor
    *[other] {""}
 }: o tempo acabou às { $by }. O que não ficou a { $hot } ou mais vai para o lixo.
-room-out-earlier = Fora desde { $since } é antes de { $off }, quando para mim saiu do fogo; agora conto desde { $since }: comido ou na geladeira até { $by }.
-room-out-earlier-over = Vai para o lixo: fora desde { $since }, antes de { $off }, quando para mim saiu do fogo. O tempo acabou às { $by }.
+room-out-earlier = Fora desde { $since } é antes de { $off }, quando para mim saiu do calor; agora conto desde { $since }: comido ou na geladeira até { $by }.
+room-out-earlier-over = Vai para o lixo: fora desde { $since }, antes de { $off }, quando para mim saiu do calor. O tempo acabou às { $by }.
 room-raw-eve = A ave fresca tem que ir ao fogo ou ao freezer até { $until }. O jantar é { $dinner }.
 room-raw-over = O tempo da ave fresca na geladeira acabou: ao fogo ou ao freezer agora. Depois disso não posso dizer que é segura.
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.
@@ -528,7 +528,7 @@ room-amend-clash = Isso já não dá. O plano fica como está.
 room-undone-dinner = O jantar volta a ser { $when }.
 room-already-you = Você já resolveu isso, { $at }.
 room-proposal-carry = Assado em casa na véspera, levado frio, reaquecido lá. Se você for assar lá, diga “asso lá”.
-room-proposal-hot = Levado quente: inteiro e embrulhado, comido em até { $most } depois de sair do fogo ({ $hour } se fizer mais de { $air } lá fora). Mais que isso, só enquanto marcar { $hot } ou mais. Prefere frio? Diga “levamos frio”.
+room-proposal-hot = Levado quente: inteiro e embrulhado, comido em até { $most } depois de sair do calor ({ $hour } se fizer mais de { $air } lá fora). Mais que isso, só enquanto marcar { $hot } ou mais. Prefere frio? Diga “levamos frio”.
 room-proposal-or-hot = Prefere quente? Diga “levamos quente”.
 room-proposal-not-hot = Assado na véspera não dá para levar quente. Para isso diga “levamos quente”: aí é assado no dia.
 
@@ -558,7 +558,7 @@ room-back-on = De volta ao forno. Só sai com { $target } no mais grosso do peit
 room-carve-unread = Marcava { $target } em peito, coxa e asa? Ninguém me disse. Se não sabe, meça agora: com menos, volta ao forno antes que alguém coma.
 room-button-reads-now = Sim, marca
 room-button-stays-on = Fica lá
-room-done-which = Saiu do fogo ou só olhou? Só sai com { $target } no peito, na coxa e na asa.
+room-done-which = Saiu do forno ou só olhou? Só sai com { $target } no peito, na coxa e na asa.
 room-button-looked = Só olhei
 room-hold = O corte é às { $carve }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar cortado, comido e na geladeira até { $by }.
 room-hold-packed = É embrulhado às { $pack }. Até lá vai ficar a { $hot } ou mais, coberto, com um termômetro dentro? Se não, tem que estar comido e na geladeira até { $by }.
@@ -575,7 +575,7 @@ room-button-held = Fica quente
 room-held = Bom: coberto, com o termômetro dentro. Me diga quanto marcam peito e coxa: com { $hot } ou mais, as duas horas contam daí. Sem leitura, contam desde { $off }, até { $by }.
 room-hold-broken = { $at } é menos de { $hot }: isso não é manter quente. Cortado, comido e na geladeira até { $by }, duas horas depois { $from ->
     [read] da última leitura quente
-   *[heat] de sair do fogo
+   *[heat] de sair do calor
 }.
 room-own-salt-kept = Daqui em diante faço as contas com ele.
 room-flooded = É muita coisa de uma vez: parei de ler. Me dê um minuto.

@@ -45,5 +45,5 @@ telegram-command-forget = Apagar o que está guardado aqui
 telegram-command-settings = Idioma, unidades, fuso horário
 telegram-command-help = Como isto funciona
 
-telegram-description = Conte da ave e do jantar: peso, fresca ou congelada, quando, quantas pessoas. Eu calculo o degelo, o sal, o fogo e o descanso, aviso quem ficou com cada tarefa e acompanho seu termômetro até a hora de cortar. Em conversa particular ou com a família inteira num grupo.
+telegram-description = Conte da ave e do jantar: peso, fresca ou congelada, quando, quantas pessoas. Eu calculo quando descongelar, salgar, assar e descansar, aviso quem ficou com cada tarefa e acompanho seu termômetro até a hora de cortar. Em conversa particular ou com a família inteira num grupo.
 telegram-short-description = Leva uma ave inteira à mesa na hora, com uma pessoa só ou com a família toda.

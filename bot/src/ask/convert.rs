@@ -8,6 +8,7 @@ use carvetime_core::quantity::{
     Amount, Measure, STICK_G, Temperature, Unit, grams, in_celsius, in_fahrenheit, in_grams, in_milliliters,
     nearest_gas_mark,
 };
+use carvetime_core::roast::OvenLevel;
 use carvetime_core::source;
 
 pub(super) fn units(amount: &Amount, to: Option<Unit>, butter: bool, asker: &Asker) -> Result<Answer, NotUnderstood> {
@@ -49,6 +50,20 @@ pub(super) fn units(amount: &Amount, to: Option<Unit>, butter: bool, asker: &Ask
     Ok(answer
         .say(Text::new("ask-convert").with("given", Arg::List(parts.collect())).with("result", said(result, to)))
         .value(name, result, symbol(to)))
+}
+
+/// "How hot is a medium oven": what recipes mean by it.
+pub(super) fn oven_level(level: OvenLevel, asker: &Asker) -> Answer {
+    let setting = level.setting(asker.ground.metric);
+    let (value, unit) = match asker.ground.metric {
+        true => (in_celsius(setting), "°C"),
+        false => (in_fahrenheit(setting), "°F"),
+    };
+    let said = Text::new("ask-oven-level").with("level", Arg::Choice(level.name()));
+    Answer::new("oven-temp")
+        .say(said.with("setting", Arg::Temperature(setting)))
+        .value("temperature", value, unit)
+        .from(source::OVEN_LEVEL)
 }
 
 fn temperatures(

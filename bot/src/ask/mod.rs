@@ -141,6 +141,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         }
         Question::SafeTemperature { stuffing, colour } => safety::safe_temperature(*stuffing, *colour, asker),
         Question::OvenTemperature { setting, smoker } => safety::oven(*setting, *smoker),
+        Question::OvenLevel(level) => Ok(convert::oven_level(*level, asker)),
         Question::OffDial(told) => off_dial::answer(told, asker),
         Question::Stand => safety::stand(),
         Question::Refreeze => safety::refreeze(),

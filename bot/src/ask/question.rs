@@ -5,7 +5,7 @@ use crate::reading::{OffDial, Peril, Unwell, WarmThaw};
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
 use carvetime_core::quantity::{Amount, Mass, SpoonSystem, Temperature, Unit, Volume};
-use carvetime_core::roast::Heat;
+use carvetime_core::roast::{Heat, OvenLevel};
 use carvetime_core::safety::{Food, Place};
 use carvetime_core::salt::{Grain, Strength};
 use chrono::TimeDelta;
@@ -242,6 +242,8 @@ pub enum Question {
     CharcoalIndoors,
     /// Fire or gas, now.
     Peril(Peril),
+    /// How hot an oven set by a word is.
+    OvenLevel(OvenLevel),
     /// A cook who is ill, or has cut themselves.
     Unwell(Unwell),
     /// An amount in other units.
@@ -287,7 +289,7 @@ impl Question {
             Self::ComeUp { .. } => "come-up",
             Self::Lethality { .. } => "lethality",
             Self::SafeTemperature { .. } => "safe-temp",
-            Self::OvenTemperature { .. } | Self::OffDial(_) => "oven-temp",
+            Self::OvenTemperature { .. } | Self::OvenLevel(_) | Self::OffDial(_) => "oven-temp",
             Self::Stand => "stand",
             Self::Refreeze => "refreeze",
             Self::LeftOut { .. } => "left-out",

@@ -15,11 +15,12 @@ use super::question::Question;
 use super::{Advice, Asker, habit, oversalt};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Problem, Wish, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw, read_wish, shared,
+    Problem, Told, Wish, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw, read_wish, shared,
     sits_somewhere, wants_degrees,
 };
 use crate::words::Text;
 use carvetime_core::quantity::{Amount, Measure, SpoonSystem, Unit};
+use carvetime_core::roast::OvenLevel;
 use chrono::TimeDelta;
 
 /// Why there is no answer.
@@ -57,6 +58,16 @@ pub fn read_question(text: &str, asker: &Asker) -> Result<Question, NotUnderstoo
     Result::clone(&shared(text, asker, read))
 }
 
+/// "How many degrees is a medium oven?", and whether such an oven will do.
+fn of_level(level: OvenLevel, sentence: &Sentence, text: &str, asker: &Asker) -> Option<Question> {
+    if Told::of(text, asker.ground.lexicon).says("level-asked") {
+        return Some(Question::OvenLevel(level));
+    }
+    let fits = (text.contains('?') || sentence.has("ask-safe")) && !sentence.has("ask-how-long");
+    let setting = level.setting(asker.ground.metric);
+    fits.then_some(Question::OvenTemperature { setting: Some(setting), smoker: false })
+}
+
 fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     let text: String = text.chars().take(LONGEST).collect();
     if let Some(peril) = read_peril(&text, asker.ground.lexicon) {
@@ -74,6 +85,11 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     let dinner = wish.mass_g.is_some() || wish.adults.is_some();
     if let Some(told) = read_off_dial(&text, asker.ground.metric, asker.ground.lexicon).filter(|_| !dinner) {
         return Ok(Question::OffDial(told));
+    }
+    if let Some(level) = sentence.of_any("oven-level-").and_then(OvenLevel::from_name).filter(|_| wish.mass_g.is_none())
+        && let Some(question) = of_level(level, &sentence, &text, asker)
+    {
+        return Ok(question);
     }
     let asked = Asked { s: &sentence, wish: &wish, asker };
     if wants_degrees(&text, &asker.ground) && wish.mass_g.is_none() {

@@ -140,6 +140,11 @@ impl Sentence {
         self.meanings(at).iter().find_map(|concept| concept.strip_prefix(group))
     }
 
+    /// The first meaning of that group in it, without the group's name.
+    pub fn of_any(&self, group: &str) -> Option<&'static str> {
+        (0..self.len()).find_map(|at| self.of(at, group))
+    }
+
     /// The first place from `from` on that may mean `concept`.
     pub fn find(&self, from: usize, concept: &str) -> Option<usize> {
         (from..self.len()).find(|at| self.is(*at, concept))

@@ -16,6 +16,7 @@ use super::told::Told;
 use super::when::{Lean, When, hour_of_amount, next_at, read_when, take};
 use super::zone::{Zones, read_zone};
 use carvetime_core::quantity::{Measure, Unit, in_celsius, in_grams, in_kilograms};
+use carvetime_core::roast::OvenLevel;
 use serde::{Deserialize, Serialize};
 
 /// What a person wants, with gaps. Kept in drafts, so numbers are plain and enums go by their stable names
@@ -54,6 +55,9 @@ pub struct Wish {
     pub cooker: Option<String>,
     /// Setting in degrees Celsius.
     pub setting_c: Option<f64>,
+    /// The cooker's dial is in °C, so what nobody names is set to what such a dial has.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub celsius_dial: Option<bool>,
     /// [`carvetime_core::plan::Salting`].
     pub salting: Option<String>,
     /// The packer has salted it already, as far as somebody said so without a percentage.
@@ -601,6 +605,8 @@ impl Reader<'_> {
             if gas && self.wish.cooker.is_none() {
                 self.wish.cooker = Some("oven".to_owned());
             }
+        } else if let Some(level) = self.s.of_any("oven-level-").and_then(OvenLevel::from_name) {
+            self.wish.setting_c = Some(in_celsius(level.setting(self.ground.metric)));
         }
     }
 

@@ -519,10 +519,3 @@ fn to_five(span: TimeDelta) -> TimeDelta {
     let minutes = span.num_minutes();
     TimeDelta::minutes(if minutes >= 15 { minutes / 5 * 5 } else { minutes })
 }
-
-/// The pit's settings above `setting` that may be offered, mildest first.
-pub(super) fn hotter_settings(order_heat: &carvetime_core::roast::Heat) -> Vec<Temperature> {
-    let top = in_fahrenheit(carvetime_core::plan::hottest(order_heat.cooker));
-    let now = in_fahrenheit(order_heat.setting);
-    [325.0, 350.0, 375.0].into_iter().filter(|f| *f > now + 1.0 && *f <= top + 0.1).map(fahrenheit).collect()
-}

@@ -3,7 +3,7 @@
 use super::live::Light;
 use super::sitting::button;
 use super::state::{LivePlan, WasSet};
-use super::{Say, Sitting, board, forecast, jobs, may, readings, reports, undo};
+use super::{Say, Sitting, board, jobs, may, order, readings, reports, undo};
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Wish};
 use crate::words::{Arg, Text};
@@ -19,7 +19,7 @@ pub(super) fn hotter(sitting: &mut Sitting<'_>, serial: u32, setting_f: u16) {
     let (light, by) = (sitting.light(), sitting.speaker());
     let allowed = |plan: &LivePlan| {
         let order = plan.order(light.zone)?;
-        let offered = forecast::hotter_settings(&order.heat);
+        let offered = order::hotter_settings(&order.heat);
         offered.into_iter().find(|setting| (in_fahrenheit(*setting) - f64::from(setting_f)).abs() < 0.5)
     };
     let plan = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial && !plan.is_off());

@@ -3,8 +3,10 @@
 use super::state::Question;
 use crate::reading::Wish;
 use carvetime_core::bird::{self, Bird, BirdMass, BirdMassError, Condition, Diners, Form, Kind};
-use carvetime_core::plan::{Carry, ColdPlace, DishHeat, Dishes, Order, Salting, Thawing};
-use carvetime_core::quantity::{Mass, Temperature, celsius, fahrenheit, grams, in_pounds, pounds};
+use carvetime_core::plan::{self, Carry, ColdPlace, DishHeat, Dishes, Order, Salting, Thawing};
+use carvetime_core::quantity::{
+    Mass, Temperature, celsius, fahrenheit, grams, in_celsius, in_fahrenheit, in_pounds, pounds,
+};
 use carvetime_core::range::Range;
 use carvetime_core::roast::{Cooker, Heat};
 use carvetime_core::salt::NO_SALT_FROM_PERCENT;
@@ -58,12 +60,34 @@ pub fn kind(wish: &Wish) -> Kind {
 }
 
 /// The setting a cooker gets when nobody names one: 325 °F, the lowest the authority allows an oven, and where common
-/// practice puts a smoker for a whole bird; a small chicken or duck roasts at 350 °F in the published table.
-pub fn usual_setting(kind: Kind, cooker: Cooker) -> Temperature {
-    match (kind, cooker) {
-        (Kind::Chicken | Kind::Capon | Kind::Duck, Cooker::Oven) => fahrenheit(350.0),
-        _ => fahrenheit(325.0),
+/// practice puts a smoker for a whole bird; a small chicken or duck roasts at 350 °F in the published table. A dial in °C
+/// has the next mark above.
+pub fn usual_setting(wish: &Wish, cooker: Cooker) -> Temperature {
+    let celsius_dial = wish.celsius_dial == Some(true);
+    match (kind(wish), cooker, celsius_dial) {
+        (Kind::Chicken | Kind::Capon | Kind::Duck, Cooker::Oven, false) => fahrenheit(350.0),
+        (Kind::Chicken | Kind::Capon | Kind::Duck, Cooker::Oven, true) => celsius(180.0),
+        (.., false) => fahrenheit(325.0),
+        (.., true) => celsius(165.0),
     }
+}
+
+/// Settings a cook may be offered above the one it has, °F and °C marks of a dial, mildest first.
+const HOTTER_F: [f64; 3] = [325.0, 350.0, 375.0];
+const HOTTER_C: [f64; 3] = [165.0, 175.0, 190.0];
+
+/// The settings above the cooker's own that may be offered, mildest first, as its dial has them.
+pub(super) fn hotter_settings(heat: &Heat) -> Vec<Temperature> {
+    let top = in_fahrenheit(plan::hottest(heat.cooker));
+    let now = in_fahrenheit(heat.setting);
+    let marks = if has_celsius_dial(heat.setting) { HOTTER_C.map(celsius) } else { HOTTER_F.map(fahrenheit) };
+    marks.into_iter().filter(|mark| (now + 1.0..=top + 0.1).contains(&in_fahrenheit(*mark))).collect()
+}
+
+/// Whether a setting is a mark in °C and none in °F.
+fn has_celsius_dial(setting: Temperature) -> bool {
+    let marked = |degrees: f64| (degrees / 5.0 - (degrees / 5.0).round()).abs() < 0.01;
+    marked(in_celsius(setting)) && !marked(in_fahrenheit(setting))
 }
 
 /// Why a complete wish is still no order.
@@ -78,7 +102,7 @@ pub enum OrderError {
 /// The cooker and its setting; the usual ones where none is told.
 pub(super) fn heat(wish: &Wish) -> Heat {
     let cooker = named(&wish.cooker, Cooker::from_name).unwrap_or(Cooker::Oven);
-    Heat { cooker, setting: wish.setting_c.map_or_else(|| usual_setting(kind(wish), cooker), celsius) }
+    Heat { cooker, setting: wish.setting_c.map_or_else(|| usual_setting(wish, cooker), celsius) }
 }
 
 /// The complete order of a wish without gaps; `None` where one is left.

@@ -270,6 +270,9 @@ pub(super) fn go_on(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let Some(mut draft) = sitting.room.drafts.get(&who).cloned() else { return };
     complete_dinner(sitting, &mut draft.wish);
     own_kitchen::fill(sitting, who, &mut draft.wish);
+    if draft.wish.cooker.is_some() && !sitting.us_units() {
+        draft.wish.celsius_dial = Some(true);
+    }
     draft.suggestion = None;
     draft.asked = if sitting.zone().is_none() { Some(Question::Zone) } else { missing(&draft) };
     draft.asked_at = draft.asked.map(|_| sitting.now);

@@ -362,10 +362,7 @@ pub(super) fn known(wish: &Wish) -> Vec<Text> {
         parts.push(Text::new("room-known-guests").with("guests", Arg::Count(guests.into())));
     }
     if let Some(cooker) = wish.cooker.as_deref().and_then(Cooker::from_name) {
-        let heat = Heat {
-            cooker,
-            setting: wish.setting_c.map_or_else(|| order::usual_setting(order::kind(wish), cooker), celsius),
-        };
+        let heat = Heat { cooker, setting: wish.setting_c.map_or_else(|| order::usual_setting(wish, cooker), celsius) };
         parts.push(heat_text(&heat));
     }
     let unsalted = wish.salting.as_deref() == Some(Salting::None.name()) || order::is_packer_salted(wish);

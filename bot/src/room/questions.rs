@@ -173,6 +173,7 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
             | Question::WarmThaw(_)
             | Question::Keeps { age: None, .. }
             | Question::OffDial(_)
+            | Question::OvenLevel(_)
             | Question::Stuffing
             | Question::Wash
             | Question::HoldHot

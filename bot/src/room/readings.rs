@@ -613,7 +613,7 @@ fn late(sight: &Foresight, serial: u32) -> News {
     news.rows.push(vec![dinner_button(sight, serial, quarter_after(needed))]);
     let finish = sight.finish();
     // The mildest setting that saves the hour, else the hottest there is.
-    let settings: Vec<_> = forecast::hotter_settings(&sight.cook.heat)
+    let settings: Vec<_> = order::hotter_settings(&sight.cook.heat)
         .into_iter()
         .filter_map(|setting| Some((setting, sight.hotter(setting).filter(|at| finish.p50 - *at >= WORTH_TELLING)?)))
         .collect();

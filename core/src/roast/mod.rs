@@ -6,8 +6,10 @@
 pub mod table;
 
 mod estimate;
+mod level;
 
 pub use estimate::{Basis, Caution, Estimate, OVEN_AUTHORITY_F, RoastError, Timetable, estimate, setting_factor};
+pub use level::OvenLevel;
 
 use crate::bird::{Bird, Condition};
 use crate::quantity::{Temperature, fahrenheit};

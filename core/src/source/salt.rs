@@ -11,6 +11,8 @@ sources! {
     GAS_MARK = "gas-mark", "British gas cookers", "mark 1 is 275 °F, each mark 25 °F; 1/2 and 1/4 are 250 and 225 °F", "", "", CommonPractice;
     /// Marks of French ovens.
     THERMOSTAT = "thermostat", "French ovens", "thermostat n is about n times 30 °C", "", "", CommonPractice;
+    /// Ovens set by a word.
+    OVEN_LEVEL = "oven-level", "common practice", "a low, medium or high oven is about 300, 350 or 425 °F (150, 180 or 220 °C)", "", "", CommonPractice;
     /// A stick of butter.
     STICK = "stick", "USDA", "National Nutrient Database, butter, household measure: stick, 113 g", "SR28, 2016", "NDB 01001", Seen;
 
