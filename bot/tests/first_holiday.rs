@@ -49,7 +49,7 @@ fn answer(tag: &str, text: &str) -> String {
 #[test]
 fn a_salted_rest_given_up_for_want_of_time_leaves_the_salt_for_last() {
     let mut kitchen = at_christmas();
-    let called = kitchen.run_to("2026-12-24 15:41");
+    let called = kitchen.run_to("2026-12-24 15:46");
     assert!(called.contains("Luego la sal, que este plan dejó para el final") && called.contains("27 g"), "{called}");
     // Who wanted no salt is told of none.
     let mut kitchen = planned("12 lb fresh turkey, we have it, dinner Thursday 5 pm, 9 people, oven at 325, no salt");
@@ -60,7 +60,7 @@ fn a_salted_rest_given_up_for_want_of_time_leaves_the_salt_for_last() {
 #[test]
 fn dried_is_not_taken_out_and_ice_in_the_middle_is_heard() {
     let mut kitchen = at_christmas();
-    kitchen.run_to("2026-12-24 15:41");
+    kitchen.run_to("2026-12-24 15:46");
     kitchen.among("Marta", "ya lo seque");
     assert!(is_done(&kitchen, Step::Temper));
     for words in ["el pavo todavia esta congelado de en medio", "todavia tiene hielo adentro"] {

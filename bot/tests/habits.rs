@@ -45,6 +45,8 @@ fn english_questions() {
     check(
         "en-US",
         &[
+            ("worry", &["im so scared i'll poison everyone", "I'm worried someone gets sick"]),
+            ("not-in-time", &["what if it isn't done by dinner?", "what if its not done at 5"]),
             (
                 "crossed",
                 &[
@@ -119,6 +121,11 @@ fn german_questions() {
     check(
         "de-DE",
         &[
+            ("worry", &["hab angst dass wir alle vergiften", "ich hab so angst dass jemand krank wird"]),
+            (
+                "not-in-time",
+                &["was wenn sie um 18 uhr noch nich fertig ist", "was wenn die pute nicht rechtzeitig fertig wird"],
+            ),
             (
                 "crossed",
                 &[
@@ -179,6 +186,8 @@ fn spanish_questions() {
     check(
         "es-ES",
         &[
+            ("worry", &["tengo miedo de intoxicar a todos", "me preocupa que alguien se enferme"]),
+            ("not-in-time", &["¿y si el pavo no está listo a las 5?"]),
             ("crossed", &["corté la ensalada con el cuchillo del pollo crudo", "usé la misma tabla para todo"]),
             ("kills", &["¿al asarlo se mueren las bacterias?", "cocinarlo mata los gérmenes?"]),
             (
@@ -239,6 +248,8 @@ fn french_questions() {
     check(
         "fr-FR",
         &[
+            ("worry", &["j'ai peur d'empoisonner tout le monde", "j'ai peur de rendre malade toute la famille"]),
+            ("not-in-time", &["et si la dinde n'est pas cuite à temps ?"]),
             ("crossed", &["j'ai coupé la salade avec le couteau du poulet cru", "la même planche pour tout"]),
             ("kills", &["la cuisson tue les bactéries ?", "ça tue les microbes si je cuis bien ?"]),
             ("dial", &["mon four n'a que des chiffres de 1 à 8", "je le mets sur quel chiffre ?"]),
@@ -293,6 +304,8 @@ fn portuguese_questions() {
     check(
         "pt-BR",
         &[
+            ("worry", &["tenho medo de alguém passar mal", "medo de envenenar a família"]),
+            ("not-in-time", &["e se o peru não ficar pronto a tempo?"]),
             ("crossed", &["passei a faca do frango cru na salada", "usei a mesma tábua pra tudo"]),
             ("kills", &["assar mata as bactérias?", "se assar bem mata os germes?"]),
             ("dial", &["meu forno só tem números de 1 a 8", "em que número eu coloco?"]),
@@ -347,6 +360,8 @@ fn italian_questions() {
     check(
         "it-IT",
         &[
+            ("worry", &["ho paura di avvelenare tutti", "paura che qualcuno stia male"]),
+            ("not-in-time", &["e se non è pronto in tempo?"]),
             ("crossed", &["ho tagliato l'insalata con il coltello del pollo crudo", "lo stesso tagliere per tutto"]),
             ("kills", &["la cottura uccide i batteri?", "muoiono i batteri se cuoce bene?"]),
             ("dial", &["il mio forno ha solo numeri da 1 a 8", "su che numero lo metto?"]),

@@ -252,7 +252,7 @@ ask-oven-level = Un four { $level ->
         [low] doux
         [high] chaud
        *[medium] moyen
-    }, c’est environ { $setting }. Les fours diffèrent : fie-toi au thermomètre dans la volaille.
+    }, c’est environ { $setting }. Les fours diffèrent : fie-toi au thermomètre dans la volaille.
 ask-oven-smoker = Un fumoir tourne entre { $low } et { $high }, avec une volaille décongelée à cœur.
 ask-off-dial-at = { $side ->
     [cold] Il lui manque { $by } : pour { $setting }, règle-le sur { $dial }.
@@ -374,6 +374,8 @@ ask-fresh-or-frozen = Aussi bonnes l’une que l’autre. Congelée, elle s’ac
 ask-thaw-microwave = Pour décongeler, seulement si elle y tient, selon la notice du micro-ondes. Puis cuis-la tout de suite : certains endroits chauffent déjà.
 ask-thaw-sink = Dans son emballage, bien étanche, sous l’eau froide changée toutes les { $every }. Puis cuis-la tout de suite. Dis-moi le poids et je dis combien de temps.
 ask-inject = Oui, possible : liquide froid, juste avant la cuisson, et son sel compte dans la dose. L’aiguille porte des germes à l’intérieur : { $target } partout, c’est ça qui décide.
+ask-worry = Presque tout tient en trois choses : { $target } dans la poitrine, la cuisse et l’aile, jamais plus de { $limit } hors du frigo ou du chaud, mains et planche lavées après la viande crue. Je surveille les heures ; toi, tu mesures.
+ask-not-in-time = Alors ça reste au four : ce sont les { $target } qui comptent, pas l’heure. Plus de chaleur, commencer par les accompagnements, découper et finir les morceaux au four, ou manger plus tard. Envoie-moi des mesures tôt, je dirai ce qu’il faut.
 ask-raw-inside = Retour au four, entière ou en morceaux, jusqu’à { $target } au plus épais ; personne n’en mange avant. Couteau, planche et mains à l’eau chaude savonneuse. Rosé près de l’os ne prouve rien : le thermomètre, si.
 ask-ate-raw = Le plus souvent il n’arrive rien ; personne ne peut le garantir. Le reste retourne au four jusqu’à { $target }, ou poubelle. Sang, forte fièvre, rien ne reste, ou plus de trois jours : un médecin. Enceinte, très jeune, âgé ou malade : appelle maintenant.
 ask-half-cook = Non : jamais à moitié maintenant et le reste plus tard. Le centre reste tiède des heures, et la chaleur n’efface pas tout ce qui s’y développe. Cuis-la d’une traite jusqu’à { $target }, découpe-la, au froid en moins de { $limit }.

@@ -53,6 +53,7 @@ scenes! {
     the_group_moves_while_a_call_is_due => "moves-while-calling",
     whoever_sleeps_through_a_job_that_moved_is_let_sleep => "quiet-hours",
     the_bot_is_removed_and_back => "removed-and-back",
+    what_a_helper_asks_privately_is_of_the_dinner_they_share => "helper-asks-privately",
     numbers_asked_for_privately_are_heard_in_the_group => "numbers-privately",
     the_host_changes_the_plan_privately => "hosts-words-privately",
     the_drive_crosses_a_time_zone => "drive-across-zones",

@@ -128,6 +128,10 @@ habits! {
     Kills = "ask-kills": SAFE_MINIMUM, DANGER_ZONE;
     /// Liquid into the meat with a needle.
     Inject = "ask-inject": SAFE_MINIMUM, BRINING_HABITS;
+    /// Someone is afraid of making the guests ill.
+    Worry = "ask-worry": FOUR_STEPS, SAFE_MINIMUM, DANGER_ZONE;
+    /// It may not be done at the hour of dinner.
+    NotInTime = "ask-not-in-time": SAFE_MINIMUM, ROASTING_HABITS;
 }
 
 impl Habit {
@@ -205,6 +209,10 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::Kills
     } else if has("habit-inject") && !numbers {
         Habit::Inject
+    } else if has("habit-worry") && !numbers {
+        Habit::Worry
+    } else if has("habit-not-in-time") {
+        Habit::NotInTime
     } else if has("habit-bag-inside") {
         Habit::BagInside
     } else if has("habit-pop-up") {

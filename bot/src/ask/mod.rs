@@ -26,7 +26,7 @@ pub use habit::Habit;
 pub use line::{Printed, answer_line};
 pub use oversalt::{Lain, over_salt};
 pub use question::{BirdSaid, Question, SaltSaid};
-pub use read::{NotUnderstood, read_question};
+pub use read::{NotUnderstood, read_own_salt, read_question};
 pub use safety::fridge_too_warm;
 pub use salt::usual_grain;
 

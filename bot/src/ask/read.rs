@@ -68,6 +68,14 @@ fn of_level(level: OvenLevel, sentence: &Sentence, text: &str, asker: &Asker) ->
     fits.then_some(Question::OvenTemperature { setting: Some(setting), smoker: false })
 }
 
+/// `1/4 tsp is 0.7 g`, where a packet of salt was asked about and it need not be named.
+pub fn read_own_salt(text: &str, asker: &Asker) -> Option<Question> {
+    let text: String = text.chars().take(LONGEST).collect();
+    let sentence = Sentence::read(&text, asker.ground.lexicon);
+    let wish = Wish::default();
+    Asked { s: &sentence, wish: &wish, asker }.spoon_weighed()
+}
+
 fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     let text: String = text.chars().take(LONGEST).collect();
     if let Some(peril) = read_peril(&text, asker.ground.lexicon) {

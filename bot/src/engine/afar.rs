@@ -1,9 +1,9 @@
 //! What a group says in somebody's private chat, and what is said and pressed about it there. One person may have a part in several
 //! groups' dinners: what stands there carries the group it is of, in its buttons and in the name it is known by.
 
-use super::Engine;
+use super::{DecideFn, Engine};
 use crate::book::{BookError, Shelf, person_key};
-use crate::room::{Heard, RoomId, RoomKind, To, What};
+use crate::room::{Heard, RoomId, RoomKind, Scene, To, Turn, What};
 use chrono::{DateTime, Utc};
 
 /// What goes before everything of `room` that stands in a private chat.
@@ -50,6 +50,40 @@ impl Engine {
             *reply_to = None; // nothing of this room's
         }
         Ok(meant)
+    }
+
+    /// What the group says to words its member's own chat made nothing of, with the scene it was decided in and the words as heard there.
+    /// `None`: they have no part in exactly one dinner to come, plan one of their own, or the group makes no more of it.
+    pub(super) fn otherwise(
+        &self,
+        heard: &Heard,
+        here: &Turn,
+        decide: DecideFn,
+        as_of: DateTime<Utc>,
+    ) -> Result<Option<(Scene, Heard, Turn)>, BookError> {
+        let said = matches!(heard.what, What::Said { edited: false, .. });
+        let (true, RoomKind::Private, Some(by)) = (said, heard.kind, &heard.by) else { return Ok(None) };
+        if heard.room != by.id.private_room() || !crate::room::is_lost(here) {
+            return Ok(None);
+        }
+        let own = self.drafted.room(heard.room)?;
+        if own.is_some_and(|own| own.plan.is_some() || own.drafts.contains_key(&by.id)) {
+            return Ok(None);
+        }
+        let Some(person) = self.drafted.person(by.id)? else { return Ok(None) };
+        let mut groups = Vec::new();
+        for group in [person.called_from, person.shares_in].into_iter().flatten() {
+            let room = self.drafted.room(self.drafted.now_at(group)?)?;
+            groups.extend(room.filter(|room| crate::room::has_part(room, &person, as_of)).map(|room| room.id));
+        }
+        groups.dedup();
+        let [group] = groups.as_slice() else { return Ok(None) };
+        let mut there = heard.clone();
+        there.room = *group;
+        there.by.iter_mut().for_each(|by| by.admin = false);
+        let scene = self.scene(&there)?;
+        let turn = decide(&scene, &there, as_of);
+        Ok(crate::room::is_found(here, &turn).then_some((scene, there, turn)))
     }
 
     fn meant_from_afar(

@@ -54,25 +54,31 @@ impl Engine {
                     scene.room.title = title;
                 }
                 let attempt = AssertUnwindSafe(|| {
-                    let mut turn = decide(&scene, &heard, as_of);
+                    let turn = decide(&scene, &heard, as_of);
+                    let (scene, there, mut turn) = match self.otherwise(&heard, &turn, decide, as_of) {
+                        Ok(Some((scene, there, turn))) => (scene, Some(there), turn),
+                        Err(error @ (BookError::Newer { .. } | BookError::Disk { .. })) => return Err(error),
+                        Ok(None) | Err(_) => (scene, None, turn),
+                    };
                     ahead::say_the_hour(&mut turn.says, as_of, now);
                     if renamed && turn.room.is_none() {
                         turn.room = Some(scene.room.clone());
                     }
-                    let messages = self.messages(&scene, &turn, &heard, now);
-                    (turn, messages)
+                    let messages = self.messages(&scene, &turn, there.as_ref().unwrap_or(&heard), now);
+                    Ok((scene, there, turn, messages))
                 });
-                catch_unwind(attempt).ok().map(|(turn, messages)| (scene, turn, messages))
+                catch_unwind(attempt).ok().transpose()?
             }
             (Err(error @ BookError::Newer { .. } | error @ BookError::Disk { .. }), _) => return Err(error),
             (Ok(_) | Err(_), _) => None,
         };
-        let (scene, turn, mut messages) = decided.unwrap_or_else(|| {
+        let (scene, there, turn, mut messages) = decided.unwrap_or_else(|| {
             tracing::error!(heard = name_of(&heard.what), "a turn failed and was set aside");
             let scene = blank_scene(&heard);
             let messages = self.sorry(&scene, &heard, now);
-            (scene, Turn::default(), messages)
+            (scene, None, Turn::default(), messages)
         });
+        let heard = there.unwrap_or(heard);
         if let What::Pressed { press, .. } = &heard.what {
             answer_press(&mut messages, press, &scene.room, now);
         }
@@ -139,7 +145,7 @@ impl Engine {
         Ok(heard)
     }
 
-    fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {
+    pub(super) fn scene(&self, heard: &Heard) -> Result<Scene, BookError> {
         let room = self.drafted.room(heard.room)?.unwrap_or_else(|| Room::new(heard.room, self.kind_of(heard.room)));
         let mut scene = Scene { people: std::collections::BTreeMap::new(), room, chance: chance() };
         for id in scene.room.members.clone() {

@@ -85,7 +85,7 @@ pub use past::{Happened, read_report_at};
 pub use peril::{Peril, is_bare_fire, is_loud, only_smokes, read_peril, read_peril_abroad, says_peril};
 pub use problem::Problem;
 pub use pull_ahead::read_pull_ahead;
-pub use quiet::{Quiet, read_quiet};
+pub use quiet::{Quiet, read_quiet, read_quiet_span};
 pub use reheat::{asks_to_reheat, says_into_heat};
 pub use retold::{Retold, Telling, read_retold, read_turned_out, read_unsalted};
 pub use retract::{Misread, Retraction, puts_a_question, read_misread, read_retraction};
@@ -104,11 +104,11 @@ pub use talk::{
     asks_whether_enough, asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times,
     begins_as_question, cancels, is_assent, is_chatter, is_discard, is_doubting, is_greeting, is_help, is_laughter,
     is_not_so, is_plain_yes, is_so, is_thanks, is_thrown_away, is_undo, is_wordless, opens_as_question, read_language,
-    read_put_frozen, read_report, report_among, report_at_reading, report_beside, says_arrived, says_bird_done,
-    says_carving, says_cooked_there, says_frozen_through, says_it_reads_less, says_it_reads_so, says_lights_it,
-    says_never_thawed, says_opened_flat, says_oven_cold, says_put_back, says_stuffed, says_thawed, says_underdone,
-    settles_a_day, speaks_of_another_year, speaks_of_eating, speaks_of_pink, speaks_of_pulling, speaks_of_raw,
-    tells_of_other_years, tells_of_past_weeks, tells_of_pulling, tells_who_may_not,
+    read_put_frozen, read_report, read_unit_system, report_among, report_at_reading, report_beside, says_arrived,
+    says_bird_done, says_carving, says_cooked_there, says_frozen_through, says_it_reads_less, says_it_reads_so,
+    says_lights_it, says_never_thawed, says_opened_flat, says_oven_cold, says_put_back, says_stuffed, says_thawed,
+    says_underdone, settles_a_day, speaks_of_another_year, speaks_of_eating, speaks_of_pink, speaks_of_pulling,
+    speaks_of_raw, tells_of_other_years, tells_of_past_weeks, tells_of_pulling, tells_who_may_not,
 };
 pub use told::Told;
 pub use unwell::{Health, Unwell, read_unwell};

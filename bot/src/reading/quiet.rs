@@ -22,19 +22,26 @@ pub enum Quiet {
 
 /// What a text that begins with the word for it says of quiet hours; `None`: it does not.
 pub fn read_quiet(text: &str, lexicon: &'static Lexicon) -> Option<Quiet> {
+    let sentence = Sentence::read(text, lexicon);
+    sentence.is(0, "quiet").then(|| read_hours(text, &sentence, 1))
+}
+
+/// The hours alone, told where they were asked for: "10 pm to 7 am", "off".
+pub fn read_quiet_span(text: &str, lexicon: &'static Lexicon) -> Quiet {
+    read_hours(text, &Sentence::read(text, lexicon), 0)
+}
+
+/// `from`: where in the sentence it may say that there are none.
+fn read_hours(text: &str, sentence: &Sentence, from: usize) -> Quiet {
     static HOUR: LazyLock<Option<Regex>> =
         LazyLock::new(|| Regex::new(r"(?i)(\d{1,4})(?:\s*[:.h]\s*(\d{2}))?\s*(?:([ap])\.?\s?m\b)?").ok());
-    let sentence = Sentence::read(text, lexicon);
-    if !sentence.is(0, "quiet") {
-        return None;
-    }
-    let told: Vec<Option<(u32, u32, Option<bool>)>> =
-        HOUR.as_ref()?.captures_iter(text).map(|found| hour(&found)).collect();
-    Some(match told[..] {
-        [] if (1..sentence.len()).any(|at| sentence.is(at, "quiet-off")) => Quiet::Off,
+    let Some(hours) = HOUR.as_ref() else { return Quiet::Unread };
+    let told: Vec<Option<(u32, u32, Option<bool>)>> = hours.captures_iter(text).map(|found| hour(&found)).collect();
+    match told[..] {
+        [] if (from..sentence.len()).any(|at| sentence.is(at, "quiet-off")) => Quiet::Off,
         [Some(from), Some(to)] => span(from, to).map_or(Quiet::Unread, |(from, to)| Quiet::Hours(from, to)),
         _ => Quiet::Unread,
-    })
+    }
 }
 
 /// Hour, minute, and whether it was said to be after noon.

@@ -704,6 +704,16 @@ pub fn read_language(text: &str, lexicon: &'static Lexicon) -> Option<&'static s
     (0..sentence.len()).find_map(|at| sentence.of(at, "language-"))
 }
 
+/// The units named, by their name: "metric", "pounds".
+pub fn read_unit_system(text: &str, lexicon: &'static Lexicon) -> Option<&'static str> {
+    let told = Told::of(text, lexicon);
+    match (told.says("units-metric"), told.says("units-us")) {
+        (true, false) => Some("metric"),
+        (false, true) => Some("us"),
+        _ => None,
+    }
+}
+
 fn is_all(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
     Told::of(text, lexicon).is_all(group)
 }

@@ -8,8 +8,8 @@ use super::birds::{self, unmarked};
 use super::heard::{PersonId, RoomId, RoomKind, What};
 use super::sitting::Sitting;
 use super::state::{JobState, LivePlan, Person, Room};
-use super::turn::{How, To, Urgency};
-use super::{calls, hot_road, order, stepping_down, stood_out};
+use super::turn::{How, To, Turn, Urgency};
+use super::{calls, help, hot_road, order, stepping_down, stood_out};
 use crate::ask::{self, Asker, Question};
 use crate::reading::command::{Address, read_command};
 use crate::reading::sentence::Sentence;
@@ -127,6 +127,26 @@ fn names_as_owner(text: &str, name: &str) -> bool {
         let told = told.trim_matches(|c: char| !c.is_alphanumeric());
         told.strip_suffix('s').is_some_and(|stem| stem.trim_end_matches(['\'', '’']) == first)
     })
+}
+
+/// Whether `person` has a part in a dinner of that group that is still to come, or is just over.
+pub fn has_part(room: &Room, person: &Person, now: Moment) -> bool {
+    let member = room.kind == RoomKind::Group && !room.gone && room.members.contains(&person.id);
+    member && room.plans().iter().any(|plan| !birds::is_past(plan, now))
+}
+
+/// Whether a private chat made nothing of what was said in it: it says so, or asks for a bird or a dinner nobody has told of there.
+pub fn is_lost(turn: &Turn) -> bool {
+    let [say] = turn.says.as_slice() else { return false };
+    let asked = |id: &str| id == "ask-back-mass" || id.starts_with("room-ask-dinner") || id == "room-ask-size";
+    say.text.iter().any(|text| text.id == help::UNREAD || asked(&text.id))
+}
+
+/// Whether the group, asked the same, makes more of it than the private chat did. Who is understood nowhere is helped with what
+/// could be said there.
+pub fn is_found(here: &Turn, there: &Turn) -> bool {
+    let unread = |turn: &Turn| turn.says.iter().flat_map(|say| &say.text).any(|text| text.id == help::UNREAD);
+    !there.says.is_empty() && (unread(here) || !is_lost(there))
 }
 
 /// Readings, a dead oven or its return, and whether the bird can be eaten, while it cooks.

@@ -76,9 +76,12 @@ pub(super) fn small_talk(sitting: &mut Sitting<'_>, text: &str) -> bool {
     no
 }
 
+/// What is said of words that mean nothing here.
+pub(super) const UNREAD: &str = "room-unread";
+
 /// Words that mean nothing here: what could be said instead, at this stage.
 pub(super) fn unread(sitting: &mut Sitting<'_>) {
-    let text = Text::new("room-unread").with("stage", Arg::Choice(stage(sitting)));
+    let text = Text::new(UNREAD).with("stage", Arg::Choice(stage(sitting)));
     sitting.answer(text);
 }
 

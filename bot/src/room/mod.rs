@@ -11,6 +11,7 @@ mod amend;
 mod answered_by;
 mod aside;
 mod asked_of_jobs;
+mod asked_setting;
 mod asked_which;
 mod at_rest;
 mod back_on;
@@ -112,7 +113,7 @@ pub mod state;
 pub mod turn;
 
 pub use forecast::why_wide;
-pub use from_afar::{is_answered, is_of_a_groups_bird};
+pub use from_afar::{has_part, is_answered, is_found, is_lost, is_of_a_groups_bird};
 pub use heard::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What};
 pub use invites::{LINK, payload};
 pub use turn::{Bell, BellKind, Button, How, Say, To, Turn, Urgency};
@@ -311,6 +312,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if text.is_empty() {
+        return;
+    }
+    if !edited && asked_setting::answered(sitting, text) {
         return;
     }
     // "Score 21 to 17", "it's frozen outside": of no bird, no oven and no clock.

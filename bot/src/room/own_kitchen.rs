@@ -10,7 +10,7 @@ use super::state::Person;
 use super::turn::Button;
 use crate::reading::Wish;
 use crate::words::{Arg, Text};
-use carvetime_core::quantity::{SpoonSystem, Temperature, Unit, celsius};
+use carvetime_core::quantity::{SpoonSystem, Temperature, Unit, celsius, in_celsius};
 use carvetime_core::roast::Cooker;
 
 /// What a fridge's thermometer may show, °C by the value of its button: whole degrees in both scales' steps.
@@ -116,6 +116,11 @@ pub(super) fn set(sitting: &mut Sitting<'_>, who: PersonId, setting: &str, value
         _ => return false,
     }
     true
+}
+
+/// The fridge's thermometer shows that.
+pub(super) fn fridge_is(sitting: &mut Sitting<'_>, who: PersonId, at: Temperature) {
+    sitting.change_person(who, |person| person.fridge_c = Some(in_celsius(at)));
 }
 
 /// A wish that names no cooker means the person's own.

@@ -7,8 +7,8 @@ use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, air, amend, dose, help, hot_day, kept_hot, new_bird, off_dial, order, own_kitchen,
-    plan_words, salted, spoiled, stood_out,
+    PersonId, RoomKind, Sitting, air, amend, dose, forecast, help, hot_day, kept_hot, new_bird, off_dial, order,
+    own_kitchen, plan_words, salted, spoiled, stood_out,
 };
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
 use crate::reading::{self, Wish, sentence::Sentence};
@@ -243,7 +243,7 @@ fn of_thawing(sitting: &Sitting<'_>, text: &str, addressed: bool) -> Option<Ques
     (!food && ask::read_question(text, &asker(sitting)).is_err()).then_some(question)
 }
 
-fn answer_of(sitting: &mut Sitting<'_>, text: &str, question: &Question) {
+pub(super) fn answer_of(sitting: &mut Sitting<'_>, text: &str, question: &Question) {
     if let Ok(answer) = ask::answer(question, &asker(sitting)) {
         say(sitting, text, answer, How::New);
     }
@@ -378,8 +378,10 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
         sitting.answer_all(vec![bird.with("cold", cold)]).lines(answer.lines()).urgency(Urgency::Safety);
         return;
     }
-    if stands(sitting) && matches!(ask::read_question(text, &asker), Ok(Question::Advice(Advice::Foil))) {
-        // Off the heat it is no skin that browns: it is kept warm while it stands.
+    let is_done = || forecast::foresight(sitting).is_some_and(|sight| sight.is_done());
+    if matches!(ask::read_question(text, &asker), Ok(Question::Advice(Advice::Foil))) && (stands(sitting) || is_done())
+    {
+        // Done, it is no skin that browns: it is kept warm while it stands.
         let least = carvetime_core::safety::US_STAND_TIME.time().map_or(TimeDelta::minutes(20), |time| time.low);
         sitting.answer(Text::new("room-foil-off").with("least", Arg::Span(least)));
         return;
@@ -625,7 +627,7 @@ fn last(sitting: &Sitting<'_>, who: PersonId) -> Option<(String, Answer)> {
 }
 
 /// The asker behind the speaker: the room's units and language, their own salt.
-fn asker(sitting: &Sitting<'_>) -> Asker {
+pub(super) fn asker(sitting: &Sitting<'_>) -> Asker {
     let person = sitting.speaker().and_then(|id| sitting.people.get(&id));
     let own = person.and_then(|person| person.own_salt);
     let mut asker = Asker::of_reader(&sitting.reader());

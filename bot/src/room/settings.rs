@@ -6,11 +6,11 @@ use super::action::Action;
 use super::sitting::{button, labelled};
 use super::state::{Question, Taste};
 use super::turn::{Button, How};
-use super::{RoomKind, Sitting, dishes, may, own_kitchen};
+use super::{RoomKind, Sitting, asked_setting, dishes, may, own_kitchen};
 use crate::reading::{self, Quiet, Zones};
 use crate::words::{Arg, Text, UnitSystem};
 use carvetime_core::quantity::SpoonSystem;
-use chrono::NaiveTime;
+use chrono::{NaiveDate, NaiveTime};
 
 /// Quiet hours on offer: from, to.
 const QUIET: [(&str, u32, u32); 3] = [("21-7", 21, 7), ("22-7", 22, 7), ("23-8", 23, 8)];
@@ -41,30 +41,51 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, rest: &str) {
 /// The speaker's quiet hours, told in words; they are their own, whoever may change the rest.
 pub(super) fn quiet_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(told) = reading::read_quiet(text, sitting.lexicon()) else { return false };
-    let Some(who) = sitting.speaker() else { return false };
+    if sitting.speaker().is_none() {
+        return false;
+    }
+    if told == Quiet::Unread {
+        sitting.answer(Text::new("room-settings-quiet-unread"));
+        return true;
+    }
+    is_quiet(sitting, told)
+}
+
+/// Sets the speaker's quiet hours to what was told, and says so. `false`: nothing that can be set was told.
+pub(super) fn is_quiet(sitting: &mut Sitting<'_>, told: Quiet) -> bool {
     let hours = match told {
         Quiet::Hours(from, to) => Some((from, to)),
         Quiet::Off => None,
-        Quiet::Unread => {
-            sitting.answer(Text::new("room-settings-quiet-unread"));
-            return true;
-        }
+        Quiet::Unread => return false,
     };
+    let Some(who) = sitting.speaker() else { return false };
+    asked_setting::closed(sitting);
     sitting.change_person(who, |person| person.quiet = hours);
-    sitting.answer(quiet_line(hours));
+    let line = quiet_line(sitting, hours);
+    sitting.answer(line);
     true
 }
 
-fn quiet_line(hours: Option<(NaiveTime, NaiveTime)>) -> Text {
-    let time = |time: NaiveTime| Arg::Verbatim(time.format("%H:%M").to_string());
+fn quiet_line(sitting: &Sitting<'_>, hours: Option<(NaiveTime, NaiveTime)>) -> Text {
     match hours {
-        Some((from, to)) => Text::new("room-settings-quiet").with("from", time(from)).with("to", time(to)),
+        Some((from, to)) => {
+            let line = Text::new("room-settings-quiet");
+            line.with("from", on_the_wall(sitting, from)).with("to", on_the_wall(sitting, to))
+        }
         None => Text::new("room-settings-quiet-none"),
     }
 }
 
+/// A time of day, as the reader's clocks show it.
+fn on_the_wall(sitting: &Sitting<'_>, time: NaiveTime) -> Arg {
+    /// A day on which no clock is changed anywhere.
+    const ANY: Option<NaiveDate> = NaiveDate::from_ymd_opt(2027, 1, 12);
+    ANY.map_or(Arg::Verbatim(time.format("%H:%M").to_string()), |day| Arg::Clock(sitting.ground().moment(day, time)))
+}
+
 /// The first page.
 pub(super) fn show(sitting: &mut Sitting<'_>, how: How) {
+    asked_setting::closed(sitting);
     let taste = sitting.taste();
     let reader = sitting.reader();
     let quiet = sitting.speaker().and_then(|id| sitting.people.get(&id)).and_then(|person| person.quiet);
@@ -82,7 +103,7 @@ pub(super) fn show(sitting: &mut Sitting<'_>, how: How) {
         },
     ];
     if private {
-        lines.push(quiet_line(quiet));
+        lines.push(quiet_line(sitting, quiet));
     }
     if let Some(person) = sitting.speaker().and_then(|id| sitting.people.get(&id)).filter(|_| private) {
         lines.extend(own_kitchen::lines(person, reader.spoons));
@@ -132,7 +153,11 @@ pub(super) fn page(sitting: &mut Sitting<'_>, page: &str) {
             Text::new("room-settings-pick-quiet"),
             QUIET
                 .iter()
-                .map(|(value, _, _)| vec![choice("quiet", value, Text::named("room-quiet", value))])
+                .filter_map(|(value, from, to)| {
+                    let time = |hour| Some(on_the_wall(sitting, NaiveTime::from_hms_opt(hour, 0, 0)?));
+                    let label = Text::new("room-quiet-span").with("from", time(*from)?).with("to", time(*to)?);
+                    Some(vec![choice("quiet", value, label)])
+                })
                 .chain([vec![choice("quiet", "none", Text::new("room-quiet-none"))]])
                 .collect(),
         ),
@@ -145,6 +170,7 @@ pub(super) fn page(sitting: &mut Sitting<'_>, page: &str) {
             }
         },
     };
+    asked_setting::opened(sitting, page);
     let say = sitting.answer(title).key("settings").how(How::Edit);
     for row in rows {
         say.row(row);
@@ -181,24 +207,38 @@ pub(super) fn set(sitting: &mut Sitting<'_>, setting: &str, value: &str) {
     if !may::steer(sitting) {
         return may::refuse(sitting);
     }
+    if setting == "zone" {
+        if value.parse::<chrono_tz::Tz>().is_ok() {
+            zone_is(sitting, value);
+        }
+    } else if keep(sitting, setting, value) {
+        show(sitting, How::Edit);
+    }
+}
+
+/// A value was typed below its page. `false`: it is none, or not the speaker's to set.
+pub(super) fn set_told(sitting: &mut Sitting<'_>, setting: &str, value: &str) -> bool {
+    let kept = may::steer(sitting) && keep(sitting, setting, value);
+    if kept {
+        show(sitting, How::New);
+    }
+    kept
+}
+
+/// `false`: there is no such setting, or no such value of it.
+fn keep(sitting: &mut Sitting<'_>, setting: &str, value: &str) -> bool {
     match setting {
         "language" if crate::words::locales::languages().contains(&value) => {
             let value = value.to_owned();
             change(sitting, move |taste| taste.language = Some(value.clone()));
         }
         "units" => {
-            let Some(units) = UnitSystem::from_name(value) else { return };
+            let Some(units) = UnitSystem::from_name(value) else { return false };
             change(sitting, move |taste| taste.us_units = Some(units == UnitSystem::Us));
         }
         "spoons" => {
-            let Some(spoons) = SpoonSystem::from_name(value) else { return };
+            let Some(spoons) = SpoonSystem::from_name(value) else { return false };
             change(sitting, move |taste| taste.spoons = Some(spoons.name().into()));
-        }
-        "zone" => {
-            if value.parse::<chrono_tz::Tz>().is_err() {
-                return;
-            }
-            return zone_is(sitting, value);
         }
         "quiet" => {
             let hours = QUIET.iter().find(|(name, _, _)| *name == value).and_then(|(_, from, to)| {
@@ -209,13 +249,11 @@ pub(super) fn set(sitting: &mut Sitting<'_>, setting: &str, value: &str) {
             }
         }
         _ => {
-            let Some(who) = sitting.speaker().filter(|_| sitting.room.kind == RoomKind::Private) else { return };
-            if !own_kitchen::set(sitting, who, setting, value) {
-                return;
-            }
+            let own = sitting.speaker().filter(|_| sitting.room.kind == RoomKind::Private);
+            return own.is_some_and(|who| own_kitchen::set(sitting, who, setting, value));
         }
     }
-    show(sitting, How::Edit);
+    true
 }
 
 /// Changes the room's taste, and in a private chat the person's with it.

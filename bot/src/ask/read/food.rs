@@ -50,7 +50,9 @@ impl Asked<'_> {
             return Some(Question::Keeps { food, raw_too: false, place: self.kept_at(), age: None });
         }
         // "How do I keep the goose warm"
-        if self.has("ask-keep-hot") || keep && self.has("ask-warm") && !stored && self.span().is_none() {
+        if self.any(&["ask-keep-hot", "habit-cools"])
+            || keep && self.has("ask-warm") && !stored && self.span().is_none()
+        {
             return Some(Question::HoldHot);
         }
         // "Leave it on the counter to warm up first": nothing is cooked yet.

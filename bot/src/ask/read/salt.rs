@@ -137,9 +137,11 @@ impl Asked<'_> {
 
     /// `my salt: 1/4 tsp is 0.7 g`, `my salt has 280 mg sodium per 1/4 tsp`.
     pub(super) fn own_salt(&self, salts: &[(usize, SaltSaid)]) -> Option<Question> {
-        if !matches!(salts, [(_, SaltSaid::Own)]) {
-            return None;
-        }
+        matches!(salts, [(_, SaltSaid::Own)]).then(|| self.spoon_weighed()).flatten()
+    }
+
+    /// `1/4 tsp is 0.7 g`, `280 mg sodium per 1/4 tsp`: what a packet says of its salt.
+    pub(super) fn spoon_weighed(&self) -> Option<Question> {
         let volume = self.amounts(Measure::Volume).find_map(|(_, amount)| amount.volume(self.asker.spoons))?;
         let sodium_at = self.s.find(0, "sodium");
         let masses: Vec<_> =

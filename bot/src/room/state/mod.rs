@@ -86,6 +86,9 @@ pub struct Room {
     /// What the last message here offers, for a yes in words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub offered: Option<Offered>,
+    /// The page of the settings that was opened last, while it may be answered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub asked_setting: Option<AskedSetting>,
     /// Who changed the plan last, and has said nothing since that might be of something else.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub changed: Option<AskedBack>,
@@ -133,6 +136,17 @@ pub struct Aside {
     pub by: PersonId,
     /// When.
     pub at: Moment,
+}
+
+/// A page of the settings that stands open, and may be answered in words.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AskedSetting {
+    /// Who opened it.
+    pub by: PersonId,
+    /// When.
+    pub at: Moment,
+    /// Which.
+    pub page: String,
 }
 
 /// Something was missing in a question, and its asker was asked for it.
@@ -193,6 +207,7 @@ impl Room {
             ended: Vec::new(),
             aside: None,
             offered: None,
+            asked_setting: None,
             changed: None,
             over: None,
             unwell: None,
