@@ -5,6 +5,7 @@
 mod kitchen;
 
 use carvetime::room::{How, LINK, PersonId, RoomKind, Say, To, What};
+use chrono::Timelike;
 use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
@@ -133,6 +134,28 @@ fn a_group_of_one_is_offered_nothing() {
     kitchen.say("Rosa", "/plan 14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325");
     kitchen.press("Rosa", "Accept");
     assert!(!kitchen.run_to("2027-11-25 23:00").contains("Nobody has these yet"));
+}
+
+#[test]
+fn at_night_whoever_has_the_job_is_called_again_and_the_others_sleep() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-23 17:02");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, bought, dinner Thursday 1 pm, 10 people, smoker at 275");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Tom", "/board");
+    kitchen.say("Li", "/board");
+    reachable(&mut kitchen, TOM);
+    kitchen.say("Tom", "/take fire");
+    kitchen.run_to("2027-11-23 19:00");
+    kitchen.say("Rosa", "salted it");
+    let fire = kitchen.scene.room.plan.as_ref().unwrap().jobs.iter().find(|job| job.step == "fire").unwrap().at;
+    assert!(fire.with_timezone(&Chicago).hour() < 6, "{fire}");
+    kitchen.now = fire - chrono::TimeDelta::minutes(5);
+    let from = kitchen.said.len();
+    let end = (fire + chrono::TimeDelta::minutes(25)).with_timezone(&Chicago).format("%Y-%m-%d %H:%M").to_string();
+    kitchen.run_to(&end);
+    let calls = kitchen.said[from..].iter().filter(|say| say.key.as_deref() == Some("job-fire-0"));
+    let calls: Vec<&To> = calls.map(|say| &say.to).take(2).collect();
+    assert_eq!(calls, [&To::Person(TOM), &To::Person(TOM)]);
 }
 
 #[test]

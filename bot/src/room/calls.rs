@@ -317,8 +317,10 @@ fn is_chilled(plan: &LivePlan) -> bool {
 fn targets(sitting: &Sitting<'_>, rung: Rung, people: Vec<PersonId>) -> Vec<(To, Vec<PersonId>)> {
     let room = To::Room(sitting.room.id);
     let group = sitting.room.kind == RoomKind::Group;
-    // Where one message went unseen, another beside it would too.
-    if matches!(rung, Rung::Room | Rung::Again) {
+    // Where one message went unseen, another beside it would too; but at night the others sleep.
+    let asleep = !carvetime_core::plan::clock::is_sociable(sitting.zone_or_utc(), sitting.now);
+    let again = rung == Rung::Again && !(asleep && people.iter().all(|who| is_reachable(sitting, *who)));
+    if rung == Rung::Room || again {
         return vec![(room, people.into_iter().filter(|_| group).collect())];
     }
     let (private, named): (Vec<PersonId>, Vec<PersonId>) =
