@@ -373,6 +373,10 @@ room-log-fell = { $spot ->
    *[pit] Garraum
 } { $given }? Zuvor waren es { $last }, und garendes Fleisch kühlt nicht so ab. Fehlt eine Ziffer, oder ist der Fühler verrutscht? Ich habe es nicht notiert; schick noch mal, was er jetzt zeigt.
 room-when = Fertig zwischen { $from } und { $to }. Essen { $dinner }.
+room-when-off = Der Vogel ist seit { $since } fertig und heraus.{ $eaten ->
+    [no] {" "}Essen { $dinner }.
+   *[yes] {""}
+}
 room-when-dinner = Gerade gart nichts. Essen { $dinner }.
 
 # ---- Einstellungen

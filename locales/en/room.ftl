@@ -392,6 +392,10 @@ room-log-fell = { $spot ->
    *[pit] Pit
 } at { $given }? It was { $last } before, and meat over heat doesn't cool like that. A digit missing, or the probe moved? I haven't noted it; send it again with what it reads now.
 room-when = Off the heat between { $from } and { $to }. Dinner { $dinner }.
+room-when-off = Off the heat since { $since }.{ $eaten ->
+    [no] {" "}Dinner { $dinner }.
+   *[yes] {""}
+}
 room-when-dinner = Nothing on the heat right now. Dinner { $dinner }.
 
 # ---- settings

@@ -404,6 +404,10 @@ room-log-fell = ¿{ $spot ->
    *[pit] Aire
 } a { $given }? Antes marcaba { $last }, y asándose la carne no se enfría así. ¿Falta una cifra o se movió la sonda? No lo he anotado; manda lo que marca ahora.
 room-when = Fuera del fuego entre { $from } y { $to }. En la mesa { $dinner }.
+room-when-off = Fuera del fuego desde { $since }.{ $eaten ->
+    [no] {" "}En la mesa { $dinner }.
+   *[yes] {""}
+}
 room-when-dinner = Ahora no se está asando nada. En la mesa { $dinner }.
 
 # ---- ajustes

@@ -415,6 +415,10 @@ room-log-fell = { $spot ->
    *[pit] Air
 } à { $given } ? C’était { $last } avant, et une viande qui cuit ne refroidit pas comme ça. Il manque un chiffre, ou la sonde a bougé ? Je ne l’ai pas noté ; renvoie ce que ça marque maintenant.
 room-when = Fin de cuisson entre { $from } et { $to }. Repas { $dinner }.
+room-when-off = Sortie du chaud depuis { $since }.{ $eaten ->
+    [no] {" "}Repas { $dinner }.
+   *[yes] {""}
+}
 room-when-dinner = Rien ne cuit pour l’instant. Repas { $dinner }.
 
 # ---- réglages

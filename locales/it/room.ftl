@@ -408,6 +408,10 @@ room-log-fell = { $spot ->
    *[pit] Camera
 } a { $given }? Prima era { $last }, e sul calore la carne non si raffredda così. Manca una cifra, o la sonda si è spostata? Non l’ho segnato; rimandalo con quello che segna adesso.
 room-when = Fuori dal fuoco tra { $from } e le { $to }. A tavola { $dinner }.
+room-when-off = Fuori dal fuoco dalle { $since }.{ $eaten ->
+    [no] {" "}A tavola { $dinner }.
+   *[yes] {""}
+}
 room-when-dinner = Adesso non c’è niente in cottura. A tavola { $dinner }.
 
 # ---- impostazioni

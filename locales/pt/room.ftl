@@ -365,6 +365,10 @@ room-log-fell = { $spot ->
    *[pit] Ar
 } a { $given }? Antes marcava { $last }, e carne assando não esfria assim. Faltou um dígito, ou a sonda saiu do lugar? Não anotei; mande de novo o que marca agora.
 room-when = Sai do calor entre { $from } e { $to }. Jantar { $dinner }.
+room-when-off = Fora do calor desde { $since }.{ $eaten ->
+    [no] {" "}Jantar { $dinner }.
+   *[yes] {""}
+}
 room-when-dinner = Nada assando agora. Jantar { $dinner }.
 
 # ---- ajustes

@@ -46,7 +46,8 @@ pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     const ENDS: [char; 5] = [',', ';', '.', '!', '\n'];
     let clauses: Vec<&str> = text.split(ENDS).filter(|clause| !clause.trim().is_empty()).collect();
     // "Salted it, it's back in the fridge": where it is now is no other job.
-    let told: Vec<&str> = clauses.iter().filter(|clause| !is_all(clause, "put-back", lexicon)).copied().collect();
+    let says = |clause: &&&str| !is_all(clause, "put-back", lexicon) && !is_all(clause, "manners", lexicon);
+    let told: Vec<&str> = clauses.iter().filter(says).copied().collect();
     if let ([one], true) = (told.as_slice(), clauses.len() > 1) {
         return read_clause(one, lexicon);
     }
@@ -398,7 +399,13 @@ pub fn asks_when(text: &str, lexicon: &'static Lexicon) -> bool {
         Some(at) if at > 0 && at + 2 >= words.len() => words[..at].join(" "),
         _ => text.to_owned(),
     };
-    is_question_of(&asked, "when", lexicon)
+    is_question_of(&asked, "when", lexicon) || asks_of_the_bird(text, lexicon)
+}
+
+/// "Is the turkey done?", "turkey ready?": the same words without the mark say that it is.
+fn asks_of_the_bird(text: &str, lexicon: &'static Lexicon) -> bool {
+    let marked = text.contains(['?', '¿']) || opens_as_question(text, lexicon);
+    marked && is_question_of(text, "when-bird", lexicon)
 }
 
 /// "Why these times?", "why so early?".

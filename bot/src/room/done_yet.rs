@@ -199,7 +199,8 @@ pub(super) fn in_the_heat(sitting: &mut Sitting<'_>, says: bool) -> bool {
         None if !says => return false,
         None => Text::new("cook-done-unread"),
     };
-    let line = forecast::foresight(sitting).map(|sight| sight.line());
+    // Read done everywhere, there is nothing left to foresee.
+    let line = if is_read(sitting) { None } else { forecast::foresight(sitting).map(|sight| sight.line()) };
     sitting.answer(verdict.with("target", target)).lines(line).urgency(Urgency::Safety);
     true
 }

@@ -16,6 +16,7 @@ use crate::words::{Arg, Text};
 use carvetime_core::bird::{Condition, Kind};
 use carvetime_core::plan::clock::date;
 use carvetime_core::plan::{Step, spans};
+use carvetime_core::quantity::Measure;
 use carvetime_core::safety::Food;
 use carvetime_core::salt;
 use chrono::TimeDelta;
@@ -154,6 +155,8 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     }
     match read {
         Ok(Question::Advice(Advice::Habit(habit))) => !habit.is_of_safety(),
+        // "Bia's flight is 19h30 on day 23": hours, and nobody wants them in days.
+        Ok(Question::UnitConvert { amount, .. }) if amount.measure() == Some(Measure::Span) => true,
         // Whose bird it is, and what it takes, the plan knows.
         Ok(Question::OverSalt { .. }) => sitting.room.plan.is_none(),
         Ok(read) if read.is_of_danger() => false,
@@ -181,6 +184,7 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
             | Question::Stand
             | Question::Cooling
             | Question::BirdFor { .. }
+            | Question::SaltWeigh { .. }
             | Question::UnitConvert { to: None, .. }
             | Question::SafeTemperature { .. }
             | Question::OvenTemperature { setting: None, .. },

@@ -821,12 +821,31 @@ pub(super) fn when(sitting: &mut Sitting<'_>) {
         say.file = Some(File { name: "carvetime.png".into(), content: FileContent::Picture(Box::new(chart)) });
         return;
     }
+    if let Some(off) = sitting.room.plan.as_ref().filter(|plan| plan.is_off()).and_then(alarms::off_at) {
+        return off_the_heat(sitting, off);
+    }
     match outlook(sitting) {
         Some(text) => sitting.answer(text),
         None => sitting.answer(
             Text::new("room-when-dinner").with("dinner", dinner.map_or(Arg::Verbatim(String::new()), Arg::DayClock)),
         ),
     };
+}
+
+/// Since when it is off, and what comes next.
+fn off_the_heat(sitting: &mut Sitting<'_>, off: Moment) {
+    let Some(plan) = &sitting.room.plan else { return };
+    let ahead = plan.wish.dinner.filter(|dinner| *dinner > sitting.now);
+    let mut text = Text::new("room-when-off").with("since", Arg::Clock(off));
+    text = match ahead {
+        Some(dinner) => text.with("eaten", Arg::Choice("no")).with("dinner", Arg::DayClock(dinner)),
+        None => text.with("eaten", Arg::Choice("yes")),
+    };
+    let coming = |job: &&LiveJob| job.step().is_some() && job.at > sitting.now;
+    let next = plan.waiting().filter(coming).min_by_key(|job| job.at);
+    let next = next.and_then(|job| Some((job.at, plan_words::step_name(job.step()?, job.nth))));
+    let line = next.map(|(at, what)| Text::new("room-line").with("when", Arg::DayClock(at)).with("what", what.into()));
+    sitting.answer(text).lines(line);
 }
 
 /// When the bird comes off, by what is known now.
