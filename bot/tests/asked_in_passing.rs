@@ -139,3 +139,13 @@ fn the_right_number_after_a_slip_is_believed() {
     let counted = kitchen.scene.room.plan.as_ref().unwrap().counted().len();
     assert_eq!(counted, 2, "the slip counts no more");
 }
+
+#[test]
+fn a_bird_on_the_floor_is_spoken_to_and_a_glass_is_not() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:00");
+    kitchen.say("Rosa", "/plan 12 lb fresh turkey, dinner Thursday 6 pm, 8 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    assert_eq!(kitchen.ids("Rosa", "omg i dropped the turkey on the floor", false).0, ["ask-dropped"]);
+    assert_eq!(kitchen.among("Rosa", "my glass fell on the floor"), 0);
+    assert_eq!(kitchen.among("Rosa", "the meat fell off the bone"), 0);
+}

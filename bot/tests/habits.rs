@@ -45,6 +45,8 @@ fn english_questions() {
     check(
         "en-US",
         &[
+            ("dropped", &["dropped the turkey on the floor"]),
+            ("prick", &["do i need to prick the goose"]),
             ("worry", &["im so scared i'll poison everyone", "I'm worried someone gets sick"]),
             ("not-in-time", &["what if it isn't done by dinner?", "what if its not done at 5"]),
             (
@@ -121,6 +123,8 @@ fn german_questions() {
     check(
         "de-DE",
         &[
+            ("dropped", &["pute runtergefallen"]),
+            ("prick", &["muss die gans eingestochen werden"]),
             ("worry", &["hab angst dass wir alle vergiften", "ich hab so angst dass jemand krank wird"]),
             (
                 "not-in-time",
@@ -186,6 +190,8 @@ fn spanish_questions() {
     check(
         "es-ES",
         &[
+            ("dropped", &["se me cayó el pavo al piso"]),
+            ("prick", &["¿hay que pinchar la piel?"]),
             ("worry", &["tengo miedo de intoxicar a todos", "me preocupa que alguien se enferme"]),
             ("not-in-time", &["¿y si el pavo no está listo a las 5?"]),
             ("crossed", &["corté la ensalada con el cuchillo del pollo crudo", "usé la misma tabla para todo"]),
@@ -248,6 +254,8 @@ fn french_questions() {
     check(
         "fr-FR",
         &[
+            ("dropped", &["la dinde est tombée par terre"]),
+            ("prick", &["faut piquer la peau ?"]),
             ("worry", &["j'ai peur d'empoisonner tout le monde", "j'ai peur de rendre malade toute la famille"]),
             ("not-in-time", &["et si la dinde n'est pas cuite à temps ?"]),
             ("crossed", &["j'ai coupé la salade avec le couteau du poulet cru", "la même planche pour tout"]),
@@ -304,6 +312,8 @@ fn portuguese_questions() {
     check(
         "pt-BR",
         &[
+            ("dropped", &["o peru caiu no chão"]),
+            ("prick", &["tem que furar a pele?"]),
             ("worry", &["tenho medo de alguém passar mal", "medo de envenenar a família"]),
             ("not-in-time", &["e se o peru não ficar pronto a tempo?"]),
             ("crossed", &["passei a faca do frango cru na salada", "usei a mesma tábua pra tudo"]),
@@ -360,6 +370,8 @@ fn italian_questions() {
     check(
         "it-IT",
         &[
+            ("dropped", &["mi è caduto il cappone per terra"]),
+            ("prick", &["va bucato il cappone?"]),
             ("worry", &["ho paura di avvelenare tutti", "paura che qualcuno stia male"]),
             ("not-in-time", &["e se non è pronto in tempo?"]),
             ("crossed", &["ho tagliato l'insalata con il coltello del pollo crudo", "lo stesso tagliere per tutto"]),

@@ -128,6 +128,10 @@ habits! {
     Kills = "ask-kills": SAFE_MINIMUM, DANGER_ZONE;
     /// Liquid into the meat with a needle.
     Inject = "ask-inject": SAFE_MINIMUM, BRINING_HABITS;
+    /// It fell on the floor.
+    Dropped = "ask-dropped": HANDS, WASHING, SAFE_MINIMUM;
+    /// Pricking the skin.
+    Prick = "ask-prick": SKIN_HABITS;
     /// Someone is afraid of making the guests ill.
     Worry = "ask-worry": FOUR_STEPS, SAFE_MINIMUM, DANGER_ZONE;
     /// It may not be done at the hour of dinner.
@@ -209,6 +213,10 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::Kills
     } else if has("habit-inject") && !numbers {
         Habit::Inject
+    } else if any(&["habit-dropped", "habit-fell"]) {
+        Habit::Dropped
+    } else if has("habit-prick") && !numbers {
+        Habit::Prick
     } else if has("habit-worry") && !numbers {
         Habit::Worry
     } else if has("habit-not-in-time") {

@@ -154,6 +154,11 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         return read.as_ref().is_ok_and(of_food) && !names_kitchen(&sentence) && !amend::is_plain(sitting, &sentence);
     }
     match read {
+        // "The capon fell on the floor", and not a glass.
+        Ok(Question::Advice(Advice::Habit(Habit::Dropped))) => {
+            let sentence = Sentence::read(text, sitting.lexicon());
+            !sentence.has("habit-dropped") && sentence.of_any("bird-").is_none()
+        }
         Ok(Question::Advice(Advice::Habit(habit))) => !habit.is_of_safety(),
         // "Bia's flight is 19h30 on day 23": hours, and nobody wants them in days.
         Ok(Question::UnitConvert { amount, .. }) if amount.measure() == Some(Measure::Span) => true,
