@@ -780,7 +780,7 @@ fn a_forgotten_person_is_out_of_every_room() {
 }
 
 #[test]
-fn answers_go_to_the_topic_last_spoken_in() {
+fn answers_go_to_the_topic_they_were_asked_in_and_else_where_the_plan_is_at_home() {
     let engine = engine();
     let hear_in = |topic| {
         engine.accept([Arrival { topic, ..Arrival::from(said(GROUP, "say a")) }]).unwrap();

@@ -44,6 +44,16 @@ pub enum Topic {
     Thread(i32),
 }
 
+impl Topic {
+    /// The thread, if it is one.
+    pub fn thread(self) -> Option<i32> {
+        match self {
+            Self::General => None,
+            Self::Thread(thread) => Some(thread),
+        }
+    }
+}
+
 impl From<Heard> for Arrival {
     fn from(heard: Heard) -> Self {
         Self { update: None, heard, message: None, topic: None, sent: None, title: None, file: None, starts: 0 }

@@ -1,5 +1,6 @@
 //! A message with its words, ready for a front end.
 
+use super::Topic;
 use crate::book::{OutboxKey, hex_bytes};
 use crate::room::{How, RoomId, To, Urgency};
 use chrono::{DateTime, Utc};
@@ -29,6 +30,9 @@ pub struct Message {
     /// The platform's number of the message it replies to.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reply_to: Option<i64>,
+    /// Where in the group it was asked for, and is answered. `None`: where the plan is at home.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub topic: Option<Topic>,
     /// Order of sending.
     pub urgency: Urgency,
     /// The job it is about, by the contract's name.

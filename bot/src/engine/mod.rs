@@ -354,14 +354,9 @@ impl Engine {
             return self.drafted.book().commit(&writes.changes); // told twice, moved once
         }
         heard.room = room;
-        match topic {
-            Some(Topic::Thread(thread)) => writes.topic(room, Some(thread))?,
-            Some(Topic::General) => writes.topic(room, None)?,
-            None => {}
-        }
         let as_of = sent.filter(|sent| now - *sent > STALE).unwrap_or(now);
         let decide = (starts <= MAX_STARTS).then_some(self.decide);
-        self.turn(desk, turn::Occasion { heard, message, title, as_of, now, decide }, writes)
+        self.turn(desk, turn::Occasion { heard, message, topic, title, as_of, now, decide }, writes)
     }
 
     /// Rings what is due at `now`, a turn a room, and what a crowd makes go ahead of its time; at most `AT_ONCE` rooms, so that
@@ -410,7 +405,7 @@ impl Engine {
         let heard = Heard { room, kind: self.kind_of(room), by: None, for_group: false, what: What::Rang { bells } };
         self.turn(
             desk,
-            turn::Occasion { heard, message: None, title: None, as_of, now, decide: Some(self.decide) },
+            turn::Occasion { heard, message: None, topic: None, title: None, as_of, now, decide: Some(self.decide) },
             writes,
         )
     }

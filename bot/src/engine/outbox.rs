@@ -1,7 +1,7 @@
 //! The way out: what waits to be sent, what of it is overtaken, and what became of it.
 
 use super::queue::Queue;
-use super::{Audience, Desk, Engine, Failure, Message, Outgoing, turn::Occasion};
+use super::{Audience, Desk, Engine, Failure, Message, Outgoing, Topic, turn::Occasion};
 use crate::book::{BookError, Loss, OutboxKey, Pages, Writes};
 use crate::room::{Heard, How, RoomId, To, Urgency, What};
 use crate::words::{Arg, Text};
@@ -94,7 +94,10 @@ impl Engine {
         };
         let (mut shown, mut topic) = (message.over, None);
         if let Some(chat) = message.chat() {
-            topic = self.drafted.topic(chat)?;
+            topic = match message.topic {
+                Some(asked) => asked.thread(),
+                None => self.drafted.topic(chat)?,
+            };
             if let Some(key) = &message.key {
                 shown = self.drafted.shown(chat, key)?;
             }
@@ -182,7 +185,11 @@ impl Engine {
             }
             Failure::NoTopic => {
                 let mut writes = Writes::default();
-                writes.topic(chat, None)?;
+                let gone = message.topic.and_then(Topic::thread);
+                if gone.is_none() || gone == self.drafted.topic(chat)? {
+                    writes.topic(chat, None)?;
+                }
+                writes.message(id, &Message { topic: Some(Topic::General), ..message })?;
                 self.drafted.book().commit(&writes.changes)?;
                 self.put_back(&mut desk, id, called)?;
             }
@@ -275,6 +282,7 @@ impl Engine {
             how: How::New,
             key: None,
             reply_to: None,
+            topic: None,
             ask_place: None,
             ..message
         })
@@ -292,7 +300,7 @@ impl Engine {
         let heard = Heard { room, kind: self.kind_of(room), by: None, for_group: false, what };
         self.turn(
             desk,
-            Occasion { heard, message: None, title: None, as_of: now, now, decide: Some(self.decide) },
+            Occasion { heard, message: None, topic: None, title: None, as_of: now, now, decide: Some(self.decide) },
             writes,
         )
     }
@@ -409,7 +417,7 @@ impl<'a> Staging<'a> {
         for key in self.desk.queue.waiting_in(from) {
             let message = self.message(key)?;
             self.remove(key);
-            self.put(key, Message { to: To::Room(to), over: None, reply_to: None, ..message });
+            self.put(key, Message { to: To::Room(to), over: None, reply_to: None, topic: None, ..message });
         }
         Ok(())
     }

@@ -4,7 +4,7 @@ use super::afar::{self, addressed};
 use super::outbox::Staging;
 use super::render::Audience;
 use super::story::Story;
-use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message, ahead, calendar};
+use super::{Attachment, BREATH, DecideFn, Desk, Engine, Key, Message, Topic, ahead, calendar};
 use crate::book::{BellKey, BookError, Writes};
 use crate::room::state::{Person, Room};
 use crate::room::turn::{File, FileContent, Forget};
@@ -21,6 +21,8 @@ pub struct Occasion {
     pub heard: Heard,
     /// The platform's number of the message heard.
     pub message: Option<i64>,
+    /// The topic of the group it was heard in, where the platform tells.
+    pub topic: Option<Topic>,
     /// What the group is called, where the platform tells.
     pub title: Option<String>,
     /// The time it is decided for.
@@ -45,7 +47,7 @@ impl Engine {
     }
 
     fn try_turn(&self, desk: &mut Desk, occasion: Occasion, mut writes: Writes) -> Result<(), BookError> {
-        let Occasion { heard, message, title, as_of, now, decide } = occasion;
+        let Occasion { heard, message, topic, title, as_of, now, decide } = occasion;
         let heard = self.route(heard, now)?;
         let decided = match (self.scene(&heard), decide) {
             (Ok(mut scene), Some(decide)) => {
@@ -84,6 +86,14 @@ impl Engine {
         }
         for asking in messages.iter_mut().filter(|asking| asking.ask_reply && asking.chat() == Some(heard.room)) {
             asking.reply_to = message; // opens the reply field for the one who spoke, not for all
+        }
+        if let Some(topic) = topic {
+            let here = |message: &&mut Message| message.chat() == Some(heard.room);
+            messages.iter_mut().filter(here).for_each(|message| message.topic = Some(topic));
+            // Calls come where the plan was made, or where its board was asked for last: not where someone asked something beside it.
+            if scene.room.plan.is_none() || messages.iter().any(|it| it.pin && it.chat() == Some(heard.room)) {
+                writes.topic(heard.room, topic.thread())?;
+            }
         }
         if matches!(heard.what, What::Removed) {
             messages.retain(|message| message.chat() != Some(heard.room));
@@ -364,6 +374,7 @@ impl Engine {
             urgency: say.urgency,
             over: None,
             reply_to: None,
+            topic: None,
             step: say.step.map(|step| step.name().to_owned()),
             pin: say.pin,
             sole: say.sole,
@@ -445,6 +456,7 @@ fn answer_press(messages: &mut Vec<Message>, press: &str, room: &Room, now: Date
         buttons: Vec::new(),
         over: None,
         reply_to: None,
+        topic: None,
         urgency: Urgency::Answer,
         step: None,
         pin: false,
