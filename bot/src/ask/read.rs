@@ -15,8 +15,8 @@ use super::question::Question;
 use super::{Advice, Asker, habit, oversalt};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Problem, Told, Wish, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw, read_wish, shared,
-    sits_somewhere, wants_degrees,
+    Problem, Told, Wish, burns_indoors, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw,
+    read_wish, shared, sits_somewhere, wants_degrees,
 };
 use crate::words::Text;
 use carvetime_core::quantity::{Amount, Measure, SpoonSystem, Unit};
@@ -80,6 +80,9 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     let text: String = text.chars().take(LONGEST).collect();
     if let Some(peril) = read_peril(&text, asker.ground.lexicon) {
         return Ok(Question::Peril(peril));
+    }
+    if burns_indoors(&text, asker.ground.lexicon) {
+        return Ok(Question::CharcoalIndoors);
     }
     if let Some(health) = read_unwell(&text, asker.ground.lexicon) {
         return Ok(Question::Unwell(health.what));

@@ -82,7 +82,9 @@ pub use off_dial::{OffDial, Side, read_off_dial};
 pub use once::once;
 pub(crate) use once::shared;
 pub use past::{Happened, read_report_at};
-pub use peril::{Peril, is_bare_fire, is_loud, only_smokes, read_peril, read_peril_abroad, says_peril};
+pub use peril::{
+    Peril, burns_indoors, feels_fumes, is_bare_fire, is_loud, only_smokes, read_peril, read_peril_abroad, says_peril,
+};
 pub use problem::Problem;
 pub use pull_ahead::read_pull_ahead;
 pub use quiet::{Quiet, read_quiet, read_quiet_span};

@@ -82,6 +82,22 @@ pub fn read_peril_abroad(text: &str, here: &str, first: Option<&str>) -> Option<
     others.filter_map(|language| Some((says_peril(text, Lexicon::of(language))?, language))).next()
 }
 
+/// "My head hurts", "he won't wake up": what carbon monoxide does, and much else.
+pub fn feels_fumes(text: &str, lexicon: &'static Lexicon) -> bool {
+    Told::of(text, lexicon).says("fumes-felt")
+}
+
+/// "The grill is in the living room", "charcoal with the window open": what makes carbon monoxide, where it gathers.
+pub fn burns_indoors(text: &str, lexicon: &'static Lexicon) -> bool {
+    let told = Told::of(text, lexicon);
+    // The grill of an oven is meant to be in a kitchen.
+    let oven = || {
+        let sentence = Sentence::read(text, lexicon);
+        ["cooker-oven", "cooker-fan-oven"].iter().any(|oven| sentence.has(oven)) && !sentence.has("fuel-charcoal")
+    };
+    told.says("fumes-from") && told.says("fumes-indoors") && !oven()
+}
+
 /// "Fire", and no cry: said of a song as well.
 pub fn is_bare_fire(text: &str, lexicon: &'static Lexicon) -> bool {
     !is_loud(text) && Dangers::of(text, lexicon).whole("cry-loud")
@@ -157,7 +173,9 @@ impl Dangers {
         let fainted = (says("out") && !self.has("out-other")).then_some(Peril::Fainted);
         let allergy = (!self.has("allergy-other") && (says("allergy") || self.swells())).then_some(Peril::Allergy);
         let smokes = self.whole("smoking").then_some(Peril::Smoke);
-        fire.into_iter().chain(fainted).chain(allergy).chain(others).chain(smokes)
+        // Coals, and someone whose head aches: whatever else it may be, it is that until it is known not to be.
+        let fumes = (self.0.says("fumes-felt") && self.0.says("fumes-from")).then_some(Peril::CarbonMonoxide);
+        fire.into_iter().chain(fumes).chain(fainted).chain(allergy).chain(others).chain(smokes)
     }
 
     /// "My tongue is swelling up".

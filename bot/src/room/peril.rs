@@ -9,10 +9,14 @@ use crate::ask::Question;
 use crate::reading::{self, Peril, ReportKind};
 use carvetime_core::plan::Step;
 use carvetime_core::roast::Cooker;
+use chrono::TimeDelta;
 
 /// Words that tell of danger to people. `false`: they tell of something else.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
     let here = sitting.lexicon();
+    if reading::burns_indoors(text, here) {
+        sitting.room.fumes = Some(sitting.now);
+    }
     let own = reading::says_peril(text, here).map(|peril| (peril, None));
     let abroad = || {
         let first = sitting.speaker().and_then(|who| sitting.people.get(&who)?.taste.language.as_deref());
@@ -21,7 +25,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     };
     // With slips mended last: they would make words of one language out of another's.
     let mended = || reading::read_peril(text, here).map(|peril| (peril, None));
-    let Some((peril, language)) = own.or_else(abroad).or_else(mended) else { return false };
+    let Some((peril, language)) = own.or_else(abroad).or_else(mended).or_else(|| felt(sitting, text)) else {
+        return false;
+    };
     if !is_meant(sitting, text, peril, addressed) {
         return false;
     }
@@ -31,6 +37,14 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
         say.language = language;
     }
     true
+}
+
+/// "My head hurts", of a house in which something was said to burn indoors a while ago.
+fn felt(sitting: &Sitting<'_>, text: &str) -> Option<(Peril, Option<&'static str>)> {
+    /// So long a house may hold it, and people may not know why they feel unwell.
+    const HELD: TimeDelta = TimeDelta::hours(6);
+    let burnt = sitting.room.fumes.is_some_and(|at| sitting.now - at <= HELD);
+    (burnt && reading::feels_fumes(text, sitting.lexicon())).then_some((Peril::CarbonMonoxide, None))
 }
 
 /// That language as the speaker or the room has it, with its region.

@@ -98,6 +98,9 @@ pub struct Room {
     /// When it was last said here what becomes of a cook who is ill or has cut themselves.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub unwell: Option<Moment>,
+    /// When something was said to burn indoors.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fumes: Option<Moment>,
 }
 
 /// A plan that was ended.
@@ -211,6 +214,7 @@ impl Room {
             changed: None,
             over: None,
             unwell: None,
+            fumes: None,
         }
     }
 }
