@@ -266,7 +266,7 @@ ask-off-dial = { $side ->
 ask-off-dial-thermometer = Ein Ofenthermometer neben dem Vogel sagt, wie viel es ist. Gib ihm 20 Min.: jeder Ofen schwankt.
 ask-hold = Halt ihn bei { $hot } oder mehr; darunter höchstens { $limit }, dann in den Kühlschrank.
 ask-wash = Nein, nicht waschen: bei { $share } % derer, die es taten, waren danach Keime in der Spüle. Trocken tupfen, Hände 20 s waschen.
-ask-counter-thaw = Nie auf der Arbeitsplatte, auch nicht in warmem Wasser: außen verdirbt er, während innen noch Eis ist. Kühlschrank, oder kaltes Wasser, alle { $every } gewechselt.
+ask-counter-thaw = Nie auf der Arbeitsplatte, auch nicht in warmem Wasser: außen verdirbt er, während innen noch Eis ist. Kühlschrank, oder kaltes Wasser, alle { $every } gewechselt, und dann sofort garen.
 ask-warm-thaw = Weg damit: außen war er über { $limit } lauwarm, während es innen noch taute, und Garen macht das nicht gut. Der nächste taut im Kühlschrank, oder in kaltem Wasser, alle { $every } gewechselt.
 ask-stuffing = Am sichersten neben dem Vogel gebacken. Im Vogel: locker füllen, erst kurz vor dem Garen, und keinen, der gefroren ist, geräuchert oder frittiert wird.
 ask-stuffing-target = Auch in ihrer Mitte müssen es { $target } sein.
@@ -325,7 +325,8 @@ ask-ate-sick-rest = Niemand isst mehr davon, bis es klar ist: einpacken, beschri
 ask-cut = Drücken, bis es aufhört, unter fließendem Wasser abspülen, trocknen, wasserfestes Pflaster und Handschuh drüber. Essen mit Blut dran: weg. Messer und Brett in heißes Seifenwasser.
 ask-cut-doctor = Tief, klaffend oder blutet nach 10 min Druck noch: zum Arzt.
 
-ask-stuff-ahead = Nein: füll ihn erst kurz vor dem Garen, und locker. Trockenes und Feuchtes darf getrennt im Kühlschrank bereitstehen. In der Mitte müssen es { $target } sein.
+ask-stuffing-slow = Fleisch bei { $target }, Füllung noch nicht? Heiß herauslöffeln und ohne Pause fertig garen: in einer Form im Ofen oder unter Rühren in der Pfanne, bis { $target } in der Mitte. Fleisch noch nicht so weit? Alles bleibt drin.
+ask-stuff-ahead = Nein: erst kurz vor dem Garen mischen und füllen, und locker. Bis dahin warten Trockenes und Feuchtes getrennt im Kühlschrank. In der Mitte müssen es { $target } sein.
 
 # ---- Gewohnheiten, und was schiefging
 ask-fridge = { $cold } oder kälter, nach einem Thermometer darin.
@@ -339,7 +340,7 @@ ask-probe-out = Zurück in die dickste Stelle der Brust, Spitze weg vom Knochen;
 ask-mess = Erst Küchenpapier, dann heißes Wasser mit Spülmittel, dann desinfizieren; Hände 20 s. Was roh gegessen wird und Saft abbekommen hat, in den Müll.
 ask-crossed = Was roh gegessen wird und rohen Saft, das Messer oder das Brett davon berührt hat, kommt weg. Dann Messer, Brett und Hände: heißes Wasser und Spülmittel, Hände { $wash }.
 ask-dog = Keine gegarten Knochen, die splittern; nichts Gesalzenes, keine Zwiebel. Etwas reines Fleisch geht.
-ask-fragile = Wer schwanger, über 65, sehr klein oder abwehrgeschwächt ist: { $target } überall, auch in der Füllung, Reste nur darauf aufgewärmt. Im Zweifel Ärztin oder Arzt fragen.
+ask-fragile = Wer schwanger, über 65, sehr klein oder abwehrgeschwächt ist, isst davon heiß und nur mit { $target } überall, wo gemessen wird, auch in der Füllung; Reste nur so heiß aufgewärmt. Im Zweifel Ärztin oder Arzt fragen.
 ask-neck = Raus vor dem Salzen; schau in beide Enden, oft sind sie in einem Beutel. Für die Soße köcheln, bis { $target }. Roh halten sie { $giblets } im Kühlschrank.
 ask-finish-oven = Ja, direkt von einer Hitze in die andere; nie halb heute und halb später. Ofen auf { $oven } oder mehr, { $target } wie immer.
 ask-side-up = Brust nach oben, Flügelspitzen untergesteckt.
@@ -391,6 +392,14 @@ ask-cold-place = Besser nicht: Das Wetter dreht, und Tiere kommen. Wenn es sein 
 ask-past-date = Das Verbrauchsdatum ist eine Grenze: danach nicht mehr essen, auch nicht gegart, außer es wurde rechtzeitig eingefroren. Die Mindesthaltbarkeit ist weicher: frisches Geflügel hält ab dem Kauf { $days } im Kühlschrank, länger nicht.
 ask-past-date-care = Im Zweifel, oder wenn es komisch riecht oder sich so anfühlt: weg damit. Garen macht es nicht wieder gut.
 ask-smell = Sauer, faulig oder schmierig: weg damit oder zurück in den Laden. Garen macht es nicht wieder gut, und nicht zum Probieren kosten. Ein leichter Geruch aus der dichten Tüte verfliegt in Minuten; bleibt er, weg damit.
+# Was kleine Kinder und Gefährdete essen dürfen. $call wie bei ask-choking.
+ask-diner-little = Ab etwa sechs Monaten ja: gut durch, überall { $target }, in winzigen weichen Stückchen, ohne Haut und Knochen, ohne Salz; Reste nur so heiß aufgewärmt. Nie ganze Nüsse, Maronen oder Trauben: daran kann es ersticken. Das letzte Wort hat die Kinderärztin.
+ask-diner-chokes = Nicht im Ganzen, bis sie fünf sind: Nüsse, Maronen, Trauben, Oliven und harte Stücke verlegen den Hals. Zerdrückt oder fein gehackt, im Sitzen, jemand daneben. Das letzte Wort hat die Kinderärztin.
+ask-diner-swallowed = { $call ->
+    [none] Hustet es kräftig? Husten lassen, dabeibleiben. Atmet es laut oder schwer, speichelt, hat blaue Lippen? Sofort den Notruf anrufen. Alles gut, und später Husten oder Pfeifen? Sofort in ärztliche Hände.
+   *[known] Hustet es kräftig? Husten lassen, dabeibleiben. Atmet es laut oder schwer, speichelt, hat blaue Lippen? Sofort { $call } anrufen. Alles gut, und später Husten oder Pfeifen? Sofort in ärztliche Hände.
+}
+ask-diner-leaves = Lieber lassen: Stopfleber, Pastete, Räucherlachs, rohe Meeresfrüchte, Rohmilch- und Weichkäse, rohes Ei und rosa Fleisch sind nichts für Schwangere, kleine Kinder, über 65 oder bei schwacher Abwehr. Das letzte Wort hat die Ärztin.
 ask-low-salt = Einen Vogel kann man nicht für die einen salzen und für die anderen nicht. Lass ihn ungesalzen („ohne Salz“) und stell Salz auf den Tisch, oder nimm weniger („weniger Salz“); Soße und Füllung auch ungesalzen. Steht „Lösung“ oder „Lake“ auf dem Etikett, ist schon Salz drin. Wie viel erlaubt ist, sagt der Arzt.
 ask-thermometer-which = Ein schnelles digitales oder ein Fühler, der drinbleibt. Ohne weiß niemand, ob es sicher ist: leih dir eins. Vorher prüfen: in Eiswasser zeigt es { $ice }.
 ask-no-room = Eine Kühlbox mit Eis geht: Vogel in einer dichten Tüte, Deckel zu, ein Thermometer drin bei { $cold } oder kälter, neues Eis, bevor es wärmer wird. Oder die Getränke nach draußen; der Vogel nie.

@@ -520,6 +520,10 @@ room-never-roast = Zum Auftauen reicht die Zeit nicht: { $when } kommt er gefror
 room-never-roast-now = Zum Auftauen reicht die Zeit nicht: jetzt gefroren in den Ofen, ohne Füllung.
 # $when: the next job with it.
 room-thawed = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich? Dann bleibt er bis { $when } im Kühlschrank.
+# Im Wasser aufgetaut wird er sofort gegart. $when: seine Stunde am Feuer; far: Stunden später oder morgen.
+room-thawed-water = Im Wasser aufgetaut: kein Eis mehr drin, Beine beweglich? Am besten sofort garen. Sonst raus aus dem Wasser, in den Kühlschrank bei { $cold } oder kälter, und spätestens { $when } ans Garen.
+room-thawed-water-far = Im Wasser aufgetaut wird er sofort gegart und wartet nicht bis { $when } im Kühlschrank. Jetzt garen; zerlegt und gekühlt wird er zum Essen auf { $target } aufgewärmt.
+room-stuffing-out = Notiert: die Füllung wird für sich fertig, bis { $target } in der Mitte. Für den Vogel zählen nun Brust, Keule und Flügel, je { $target }.
 room-thawed-now = Aufgetaut: kein Eis in der Bauchhöhle, die Keulen beweglich? Dann weiter.
 room-log-when = Wann war das? Sag es mit der Uhrzeit, etwa „Brust 35 um 13:30“. Ohne Uhrzeit hielte ich es für jetzt.
 room-heat-set = Notiert: ab jetzt { $setting }.

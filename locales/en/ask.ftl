@@ -272,7 +272,7 @@ ask-off-dial = { $side ->
 ask-off-dial-thermometer = An oven thermometer next to the bird tells how far it’s off. Give it 20 min: every oven swings.
 ask-hold = Keep it at { $hot } or hotter; under that, { $limit } at most, then into the fridge.
 ask-wash = No, don't wash it: of people who did, { $share } % had bacteria in the sink afterwards. Pat it dry, wash your hands 20 s.
-ask-counter-thaw = Never on the counter, nor in warm water: the outside spoils while the middle is ice. Fridge, or cold water changed every { $every }.
+ask-counter-thaw = Never on the counter, nor in warm water: the outside spoils while the middle is ice. Fridge, or cold water changed every { $every }, then cooked at once.
 ask-warm-thaw = Throw it away: it was warm outside for more than { $limit } while the middle thawed, and cooking doesn’t undo that. The next one thaws in the fridge, or in cold water changed every { $every }.
 ask-stuffing = Safest baked beside the bird. In it: stuff loosely, just before it goes on, and not a bird that is frozen, smoked or fried.
 ask-stuffing-target = Its middle must reach { $target } too.
@@ -331,7 +331,8 @@ ask-ate-sick-rest = Nobody eats more of it until it’s clear: wrap it, mark it,
 ask-cut = Press till it stops, rinse under running water, dry, then a waterproof bandage and a glove over it. Food with blood on it: out. Knife and board into hot soapy water.
 ask-cut-doctor = Deep, gaping, or still bleeding after 10 min of pressure: a doctor.
 
-ask-stuff-ahead = No: stuff it just before it goes on, and loosely. You may have dry and wet parts ready in the fridge, apart. Its middle must reach { $target }.
+ask-stuffing-slow = Meat at { $target } and stuffing not? Spoon it out hot and finish it in a dish in the oven, or stirred in a pan, to { $target } in its middle, with no pause between. Meat not there yet? All of it stays in.
+ask-stuff-ahead = No: mix and stuff just before it goes on, and loosely. Until then dry and wet parts wait in the fridge, apart. Its middle must reach { $target }.
 
 # ---- habits, and what went wrong
 ask-fridge = { $cold } or colder, by a thermometer inside.
@@ -344,7 +345,7 @@ ask-probe-out = Back into the thickest breast, tip off the bone; what it read ou
 ask-mess = Paper first, then hot soapy water, then a disinfectant; hands 20 s. Food eaten raw that got juice on it goes into the bin.
 ask-crossed = What is eaten raw and met raw juice, its knife or its board goes into the bin. Then knife, board and hands: hot soapy water, hands { $wash }.
 ask-dog = No cooked bones, they splinter; nothing salted, no onion. A little plain meat is fine.
-ask-fragile = Who is pregnant, over 65, very young or has a weak immune system goes by { $target } everywhere, stuffing too, and eats leftovers only reheated to that. In doubt ask a doctor.
+ask-fragile = Who is pregnant, over 65, very young or has a weak immune system eats it hot, and only with { $target } everywhere it’s measured, stuffing too; leftovers only reheated to that. In doubt ask a doctor.
 ask-neck = Out before salting; look in both ends of the bird, they're often in a bag. Simmer them for gravy, to { $target }. Raw they keep { $giblets } in the fridge.
 ask-finish-oven = Yes, straight from one heat into the other; never half today and half later. Oven at { $oven } or hotter, { $target } as ever.
 ask-side-up = Breast up, wing tips tucked under.
@@ -396,6 +397,14 @@ ask-cold-place = Better not: the weather turns, and animals come. If it must, in
 ask-past-date = A use-by date is a limit: past it, don't eat it, cooked or not, unless it was frozen in time. Sell-by and best-before are softer: a fresh bird keeps { $days } in the fridge from the day you bought it, no longer.
 ask-past-date-care = In doubt, or if it smells or feels off: throw it out. Cooking doesn't undo it.
 ask-smell = Sour, rotten or slimy: throw it out or take it back. Cooking doesn't undo it, and don't taste it to find out. A faint smell from a sealed bag airs off in minutes; if it doesn't, out with it.
+# What small children, and those at more risk, may have. $call as in ask-choking.
+ask-diner-little = From about six months on, yes: well cooked, { $target } everywhere, in tiny soft pieces, no skin or bone, no added salt; leftovers only reheated to that. Never whole nuts, chestnuts or grapes: they can choke. Their pediatrician has the last word.
+ask-diner-chokes = Not whole for a child under five: nuts, chestnuts, grapes, olives and hard lumps block the throat. Mashed or chopped fine, sitting down, somebody beside them. Their pediatrician has the last word.
+ask-diner-swallowed = { $call ->
+    [none] Coughing hard? Let them cough, and stay close. Noisy or hard breathing, drooling, blue lips? Call the emergency services at once. All well now, and coughing or wheezing later? To a doctor at once.
+   *[known] Coughing hard? Let them cough, and stay close. Noisy or hard breathing, drooling, blue lips? Call { $call } at once. All well now, and coughing or wheezing later? To a doctor at once.
+}
+ask-diner-leaves = Leave it: foie gras, pâté, smoked salmon, raw shellfish, raw-milk or soft ripened cheese, raw egg and pink meat are not for anyone pregnant, very young, over 65 or with a weak immune system. Their doctor has the last word.
 ask-low-salt = One bird can’t be salted for some and not for others. Leave it unsalted (“no salt”) and put salt on the table, or go lighter (“less salt”); gravy and stuffing unsalted too. A label with “solution” means salt is in it already. How much they may have, their doctor says.
 ask-thermometer-which = A quick digital one, or a probe that stays in. Without one nobody can tell that it is safe: borrow one. Check it first: ice water shows { $ice }.
 ask-no-room = A cooler with ice does it: bird in a tight bag, lid shut, a thermometer inside at { $cold } or colder, new ice before it warms. Or let the drinks wait outside instead; the bird never.

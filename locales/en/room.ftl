@@ -562,6 +562,10 @@ room-never-roast = No time to thaw it: at { $when } it goes into the oven frozen
 room-never-roast-now = No time to thaw it: into the oven frozen now, unstuffed.
 # $when: the next job with it.
 room-thawed = Thawed: no ice in the cavity, the legs move? Then it stays in the fridge until { $when }.
+# Thawed in water, which is cooked at once. $when: its hour for the heat; far: hours off, or tomorrow.
+room-thawed-water = Out of the water, thawed: no ice inside, legs loose? Cooked at once is best: on the heat as soon as you can. Until { $when } at most it waits in the fridge, at { $cold } or colder.
+room-thawed-water-far = Thawed in water it’s cooked at once, and doesn’t wait in the fridge until { $when }. Cook it now; carved and chilled, it’s reheated to { $target } for dinner.
+room-stuffing-out = Noted: the stuffing finishes by itself, to { $target } in its middle. The bird now goes by breast, thigh and wing, { $target } each.
 room-thawed-now = Thawed: no ice in the cavity, the legs move? Then on with it.
 room-log-when = When was that? Tell it with the hour, like “breast 95 at 1:30”. Without one I’d take it for now.
 room-heat-set = Noted: { $setting } from now on.

@@ -271,7 +271,7 @@ ask-off-dial = { $side ->
 ask-off-dial-thermometer = Un termómetro de horno junto al ave dice cuánto se desvía. Dale 20 min: todos los hornos oscilan.
 ask-hold = Mantenlo a { $hot } o más; por debajo, { $limit } como mucho y luego { -fridge(form: "to") }.
 ask-wash = No la laves: de quienes la lavaron, el { $share } % acabó con bacterias en el fregadero. Sécala y lávate las manos 20 s.
-ask-counter-thaw = Nunca en { -counter } ni en agua tibia: por fuera se estropea y por dentro sigue helada. { -fridge(form: "Title") }, o agua fría cambiada cada { $every }.
+ask-counter-thaw = Nunca en { -counter } ni en agua tibia: por fuera se estropea y por dentro sigue helada. { -fridge(form: "Title") }, o agua fría cambiada cada { $every } y a cocinar enseguida.
 ask-warm-thaw = A la basura: por fuera estuvo templada más de { $limit } mientras el centro se descongelaba, y cocinarla no lo arregla. La próxima, { -fridge(form: "in") } o en agua fría cambiada cada { $every }.
 ask-stuffing = Lo más seguro, al horno aparte. Dentro: sin apretarlo, justo antes de meter el ave, y nunca en un ave congelada, ahumada o frita.
 ask-stuffing-target = El centro también debe llegar a { $target }.
@@ -330,7 +330,8 @@ ask-ate-sick-rest = Que nadie coma más hasta saberlo: envuélvelo, márcalo y {
 ask-cut = Aprieta hasta que pare, lava con agua corriente, seca, y encima un apósito impermeable y un guante. Comida con sangre: a la basura. Cuchillo y tabla, agua caliente y jabón.
 ask-cut-doctor = Si es profundo, abierto o sigue sangrando tras 10 min apretando: al médico.
 
-ask-stuff-ahead = No: rellénala justo antes de meterla, y sin apretar. Puedes dejar lo seco y lo húmedo listos { -fridge(form: "in") }, por separado. El centro debe llegar a { $target }.
+ask-stuffing-slow = ¿La carne está a { $target } y el relleno no? Sácalo caliente con una cuchara y termínalo sin pausa en una fuente al horno, o en la sartén removiendo, hasta { $target } en el centro. ¿La carne aún no? Se queda todo dentro.
+ask-stuff-ahead = No: mezcla el relleno y rellena justo antes de meterla, sin apretar. Hasta entonces, lo seco y lo húmedo esperan { -fridge(form: "in") }, por separado. El centro debe llegar a { $target }.
 
 # ---- habits, and what went wrong
 ask-fridge = A { $cold } o menos, con un termómetro dentro.
@@ -343,7 +344,7 @@ ask-probe-out = De vuelta a lo más grueso de la pechuga, punta lejos del hueso;
 ask-mess = Primero papel, luego agua caliente con jabón y después un desinfectante; las manos, 20 s. Lo que se come crudo y se mojó con el jugo, a la basura.
 ask-crossed = Lo que se come crudo y tocó jugo crudo, su cuchillo o su tabla va a la basura. Luego cuchillo, tabla y manos: agua caliente y jabón, las manos { $wash }.
 ask-dog = Huesos cocinados no, se astillan; nada salado ni con cebolla. Un poco de carne sola, sí.
-ask-fragile = Embarazadas, mayores de 65, niños pequeños o personas con defensas bajas: { $target } en todas partes, también en el relleno, y sobras solo recalentadas a eso. En la duda, pregunta al médico.
+ask-fragile = Embarazadas, mayores de 65, niños pequeños o personas con defensas bajas: sí, caliente, y solo con { $target } en todo lo que se mide, también en el relleno; sobras solo recalentadas a eso. En la duda, pregunta al médico.
 ask-neck = Fuera antes de salar; mira por los dos extremos, suelen ir en una bolsita. Cuécelos para la salsa, hasta { $target }. Crudos aguantan { $giblets } { -fridge(form: "in") }.
 ask-finish-oven = Sí, directo de un fuego al otro; nunca mitad hoy y mitad después. Horno a { $oven } o más, y { $target } como siempre.
 ask-side-up = Pechuga arriba, puntas de las alas metidas debajo.
@@ -395,6 +396,14 @@ ask-cold-place = Mejor no: el tiempo cambia y llegan animales. Si no hay otra, e
 ask-past-date = La fecha de caducidad es un límite: pasada, no se come, ni cocinado, salvo que se congelara a tiempo. La de consumo preferente es más flexible: un ave fresca aguanta { $days } { -fridge(form: "in") } desde que la compraste, no más.
 ask-past-date-care = Si dudas, o si huele o se nota raro: a la basura. Cocinarlo no lo arregla.
 ask-smell = Agrio, podrido o baboso: a la basura, o de vuelta a la tienda. Cocinarlo no lo arregla, y no lo pruebes para saberlo. Un olor leve al abrir una bolsa sellada se va en unos minutos; si no se va, fuera.
+# Lo que pueden comer los pequeños y quienes corren más riesgo. $call como en ask-choking.
+ask-diner-little = Desde los seis meses más o menos, sí: bien hecho, { $target } en todas partes, en trocitos blandos, sin piel ni hueso, sin sal añadida; las sobras solo recalentadas a eso. Nunca nueces, castañas ni uvas enteras: puede atragantarse. La última palabra es del pediatra.
+ask-diner-chokes = Enteras no antes de los cinco años: nueces, castañas, uvas, aceitunas y trozos duros tapan la garganta. Aplastadas o muy picadas, sentado, con alguien al lado. La última palabra es del pediatra.
+ask-diner-swallowed = { $call ->
+    [none] ¿Tose fuerte? Deja que tosa y no te apartes. ¿Respira con ruido o con esfuerzo, babea, labios azules? Llama a emergencias ya. ¿Todo bien, y luego tos o silbidos? Al médico enseguida.
+   *[known] ¿Tose fuerte? Deja que tosa y no te apartes. ¿Respira con ruido o con esfuerzo, babea, labios azules? Llama al { $call } ya. ¿Todo bien, y luego tos o silbidos? Al médico enseguida.
+}
+ask-diner-leaves = Mejor dejarlo: foie gras, paté, salmón ahumado, marisco crudo, queso de leche cruda o blando, huevo crudo y carne rosada no son para embarazadas, niños pequeños, mayores de 65 o defensas bajas. La última palabra es del médico.
 ask-low-salt = Un ave no se puede salar para unos y para otros no. Déjala sin sal («sin sal») y pon sal en la mesa, o sala menos («menos sal»); salsa y relleno también sin sal. Si la etiqueta habla de «solución» o «salmuera», ya lleva sal. Cuánta puede tomar, lo dice su médico.
 ask-thermometer-which = Uno digital rápido, o una sonda que se queda dentro. Sin él nadie puede saber que es seguro: pide uno prestado. Compruébalo antes: en agua con hielo marca { $ice }.
 ask-no-room = Sirve una { -cooler } con hielo: el ave en una bolsa bien cerrada, tapa puesta, un termómetro dentro a { $cold } o menos, hielo nuevo antes de que se caliente. O deja fuera las bebidas; el ave nunca.

@@ -573,6 +573,10 @@ room-never-roast = No da tiempo a descongelarlo: { $when } va al horno congelado
 room-never-roast-now = No da tiempo a descongelarlo: al horno congelado ya, sin relleno.
 # $when: the next job with it.
 room-thawed = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces se queda { -fridge(form: "in") } hasta { $when }.
+# Descongelada en agua se cocina enseguida. $when: su hora al fuego; far: horas después, o mañana.
+room-thawed-water = Descongelada en agua: ¿sin hielo dentro, las patas se mueven? Lo mejor es cocinarla ya. Si no, fuera del agua, a la nevera a { $cold } o menos, y al fuego { $when } como muy tarde.
+room-thawed-water-far = Descongelada en agua se cocina enseguida y no espera en la nevera hasta { $when }. Cocínala ahora; cortada y fría, se recalienta a { $target } para la comida.
+room-stuffing-out = Anotado: el relleno se termina aparte, hasta { $target } en el centro. Para el ave cuentan ahora pechuga, muslo y ala, a { $target } cada uno.
 room-thawed-now = Descongelado: ¿sin hielo en la cavidad y las patas se mueven? Entonces, adelante.
 room-log-when = ¿A qué hora fue? Dímelo con la hora, así: «pechuga 35 a las 13:30». Sin hora lo tomaría por ahora.
 room-heat-set = Anotado: { $setting } desde ahora.

@@ -270,7 +270,7 @@ ask-off-dial = { $side ->
 ask-off-dial-thermometer = Un thermomètre de four à côté de la volaille dit de combien. Laisse-lui 20 min : tous les fours oscillent.
 ask-hold = Garde à { $hot } ou plus ; en dessous, { $limit } au plus, puis au frigo.
 ask-wash = Non, ne la lave pas : chez ceux qui l’ont fait, { $share } % avaient ensuite des bactéries dans l’évier. Éponge-la, lave-toi les mains 20 s.
-ask-counter-thaw = Jamais sur { -counter }, ni dans l’eau tiède : l’extérieur se gâte pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every }.
+ask-counter-thaw = Jamais sur { -counter }, ni dans l’eau tiède : l’extérieur se gâte pendant que le milieu est de la glace. Au frigo, ou dans l’eau froide changée toutes les { $every } et cuite aussitôt.
 ask-warm-thaw = Poubelle : l’extérieur a été tiède plus de { $limit } pendant que le cœur dégelait, et la cuisson n’y change rien. La prochaine, au frigo ou dans l’eau froide changée toutes les { $every }.
 ask-stuffing = Le plus sûr : la cuire à côté de la volaille. Dedans : sans tasser, juste avant la cuisson, et pas dans une volaille congelée, fumée ou frite.
 ask-stuffing-target = Son milieu doit atteindre { $target } aussi.
@@ -329,7 +329,8 @@ ask-ate-sick-rest = Personne n’en mange plus tant qu’on ne sait pas : embal
 ask-cut = Appuie jusqu’à ce que ça s’arrête, rince à l’eau courante, sèche, puis un pansement étanche et un gant dessus. Aliments avec du sang : poubelle. Couteau et planche à l’eau chaude savonneuse.
 ask-cut-doctor = Profond, béant, ou ça saigne encore après 10 min de pression : un médecin.
 
-ask-stuff-ahead = Non : farcis-la juste avant la cuisson, et sans tasser. Tu peux avoir les ingrédients secs et humides prêts au frigo, à part. Son milieu doit atteindre { $target }.
+ask-stuffing-slow = La viande est à { $target } et la farce non ? Sors-la chaude à la cuillère et finis-la dans un plat au four, ou à la poêle en remuant, jusqu’à { $target } au milieu, sans pause entre les deux. La viande n’y est pas ? Tout reste au four.
+ask-stuff-ahead = Non : mélange la farce et farcis juste avant la cuisson, sans tasser. D’ici là, le sec et l’humide attendent au frigo, à part. Son milieu doit atteindre { $target }.
 
 # ---- habitudes, et ce qui a mal tourné
 ask-fridge = { $cold } ou moins, avec un thermomètre dedans.
@@ -342,7 +343,7 @@ ask-probe-out = Remets-la au plus épais du filet, pointe loin de l’os ; ce q
 ask-mess = D’abord du papier, puis de l’eau chaude savonneuse, puis un désinfectant ; les mains, 20 s. Ce qui se mange cru et a reçu du jus va à la poubelle.
 ask-crossed = Ce qui se mange cru et a touché le jus cru, son couteau ou sa planche part à la poubelle. Puis couteau, planche et mains : eau chaude et savon, les mains { $wash }.
 ask-dog = Pas d’os cuits, ils se fendent en éclats ; rien de salé, pas d’oignon. Un peu de viande nature, oui.
-ask-fragile = Enceinte, plus de 65 ans, tout-petit ou immunité affaiblie : { $target } partout, farce comprise, et les restes seulement réchauffés jusque-là. Dans le doute, demande à un médecin.
+ask-fragile = Enceinte, plus de 65 ans, tout-petit ou immunité affaiblie : oui, chaud, et seulement à { $target } partout où on mesure, farce comprise ; les restes seulement réchauffés jusque-là. Dans le doute, demande à un médecin.
 ask-neck = À sortir avant de saler ; regarde aux deux bouts, ils sont souvent dans un sachet. Fais-les mijoter pour la sauce, jusqu’à { $target }. Crus, ils tiennent { $giblets } au frigo.
 ask-finish-oven = Oui, directement d’une chaleur à l’autre ; jamais la moitié aujourd’hui et le reste plus tard. Four à { $oven } ou plus, { $target } comme toujours.
 ask-side-up = Poitrine vers le haut, bouts des ailes repliés dessous.
@@ -394,6 +395,14 @@ ask-cold-place = Mieux vaut éviter : le temps change, et les bêtes viennent. 
 ask-past-date = Une date limite de consommation est une vraie limite : passée, on ne mange plus, même cuit, sauf si c’était congelé à temps. « De préférence avant » est plus souple : une volaille fraîche tient { $days } au frigo depuis l’achat, pas plus.
 ask-past-date-care = Dans le doute, ou si l’odeur ou le toucher est bizarre : poubelle. La cuisson n’y change rien.
 ask-smell = Aigre, pourrie ou gluante : poubelle, ou retour au magasin. La cuisson n’y change rien, et ne goûte pas pour voir. Une légère odeur au sortir d’un sachet fermé s’en va en quelques minutes ; sinon, poubelle.
+# Ce que peuvent manger les petits et les plus fragiles. $call comme dans ask-choking.
+ask-diner-little = Dès six mois environ, oui : bien cuit, { $target } partout, en tout petits morceaux tendres, sans peau ni os, sans sel ajouté ; les restes seulement réchauffés jusque-là. Jamais de noix, marrons ou raisins entiers : il peut s’étouffer. Le dernier mot est au pédiatre.
+ask-diner-chokes = Pas entiers avant cinq ans : noix, marrons, raisins, olives et morceaux durs bouchent la gorge. Écrasés ou hachés fin, assis, avec quelqu’un à côté. Le dernier mot est au pédiatre.
+ask-diner-swallowed = { $call ->
+    [none] Il tousse fort ? Laisse tousser et reste tout près. Souffle bruyant ou difficile, bave, lèvres bleues ? Appelle les secours tout de suite. Tout va bien, puis toux ou sifflement plus tard ? Chez un médecin aussitôt.
+   *[known] Il tousse fort ? Laisse tousser et reste tout près. Souffle bruyant ou difficile, bave, lèvres bleues ? Appelle le { $call } tout de suite. Tout va bien, puis toux ou sifflement plus tard ? Chez un médecin aussitôt.
+}
+ask-diner-leaves = À laisser : foie gras, pâté, saumon fumé, coquillages crus, fromage au lait cru ou à croûte fleurie, œuf cru et viande rosée ne sont pas pour une femme enceinte, un tout-petit, plus de 65 ans ou une immunité affaiblie. Le dernier mot est au médecin.
 ask-low-salt = On ne peut pas saler une volaille pour les uns et pas pour les autres. Laisse-la sans sel (« sans sel ») et mets du sel à table, ou sale moins (« moins de sel ») ; sauce et farce sans sel aussi. Si l’étiquette parle de « solution » ou « saumure », il y a déjà du sel. Combien il en faut au plus, c’est au médecin de le dire.
 ask-thermometer-which = Un numérique rapide, ou une sonde qui reste dedans. Sans ça, personne ne peut dire que c’est sûr : emprunte-en un. Vérifie-le avant : dans l’eau glacée il marque { $ice }.
 ask-no-room = Une glacière avec de la glace suffit : volaille dans un sac bien fermé, couvercle fermé, un thermomètre dedans à { $cold } ou moins, de la glace neuve avant que ça remonte. Ou sors les boissons ; la volaille jamais.

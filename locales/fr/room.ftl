@@ -585,6 +585,10 @@ room-never-roast = Plus le temps de décongeler : { $when }, au four congelée,
 room-never-roast-now = Plus le temps de décongeler : au four congelée maintenant, sans farce.
 # $when: the next job with it.
 room-thawed = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors elle reste au frigo jusqu’à { $when }.
+# Décongelée dans l’eau : à cuire tout de suite. $when : son heure au feu ; far : des heures plus tard, ou demain.
+room-thawed-water = Décongelée dans l’eau : plus de glace dedans, les pattes bougent ? Le mieux est de la cuire tout de suite. Sinon hors de l’eau, au frigo à { $cold } ou moins, et à la cuisson { $when } au plus tard.
+room-thawed-water-far = Décongelée dans l’eau, elle se cuit tout de suite et n’attend pas au frigo jusqu’à { $when }. Cuis-la maintenant ; découpée et mise au frais, elle se réchauffe à { $target } pour le repas.
+room-stuffing-out = Noté : la farce finit à part, jusqu’à { $target } au milieu. La volaille, elle, sort à { $target } à la poitrine, à la cuisse et à l’aile.
 room-thawed-now = Décongelée : pas de glace à l’intérieur, les pattes bougent ? Alors on continue.
 room-log-when = C’était quand ? Dis-le avec l’heure, comme « blanc 35 à 13 h 30 ». Sans heure, je le prendrais pour maintenant.
 room-heat-set = Noté : { $setting } à partir de maintenant.

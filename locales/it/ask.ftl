@@ -275,7 +275,7 @@ ask-off-dial = { $side ->
 ask-off-dial-thermometer = Un termometro da forno accanto al volatile dice di quanto. Dagli 20 min: ogni forno oscilla.
 ask-hold = Tienilo a { $hot } o più; sotto, { $limit } al massimo, poi in frigo.
 ask-wash = No, non lavarlo: tra chi l’ha fatto, il { $share } % aveva poi batteri nel lavello. Asciugalo tamponando, e lavati le mani per 20 s.
-ask-counter-thaw = Mai sul piano di lavoro, né in acqua calda: l’esterno si guasta mentre il cuore è ghiaccio. In frigo, o in acqua fredda cambiata ogni { $every }.
+ask-counter-thaw = Mai sul piano di lavoro, né in acqua calda: l’esterno si guasta mentre il cuore è ghiaccio. In frigo, o in acqua fredda cambiata ogni { $every }, poi subito in cottura.
 ask-warm-thaw = Buttalo: fuori è stato tiepido più di { $limit } mentre il cuore si scongelava, e la cottura non rimedia. Il prossimo in frigo, o in acqua fredda cambiata ogni { $every }.
 ask-stuffing = La cosa più sicura è cuocerlo a parte. Dentro: farcisci senza pressare, subito prima di cuocere, e mai un volatile congelato, affumicato o fritto.
 ask-stuffing-target = Anche il centro del ripieno deve arrivare a { $target }.
@@ -334,7 +334,8 @@ ask-ate-sick-rest = Nessuno ne mangia ancora finché non si sa: avvolto, segnato
 ask-cut = Premi finché smette, sciacqua sotto acqua corrente, asciuga, poi un cerotto impermeabile e sopra un guanto. Cibo con sangue: via. Coltello e tagliere in acqua calda e sapone.
 ask-cut-doctor = Profondo, aperto, o sanguina ancora dopo 10 min di pressione: dal medico.
 
-ask-stuff-ahead = No: farcisci subito prima di cuocere, senza pressare. Ingredienti secchi e umidi possono aspettare in frigo, separati. Il centro deve arrivare a { $target }.
+ask-stuffing-slow = La carne è a { $target } e il ripieno no? Tiralo fuori caldo con un cucchiaio e finiscilo senza pause in una teglia in forno, o in padella mescolando, fino a { $target } al centro. La carne non c’è ancora? Resta tutto dentro.
+ask-stuff-ahead = No: mescola il ripieno e farcisci subito prima di cuocere, senza pressare. Fino ad allora secco e umido aspettano in frigo, separati. Il centro deve arrivare a { $target }.
 
 # ---- abitudini, e quel che va storto
 ask-fridge = { $cold } o meno, secondo un termometro messo dentro.
@@ -347,7 +348,7 @@ ask-probe-out = Di nuovo nel punto più spesso del petto, punta lontana dall’o
 ask-mess = Prima carta, poi acqua calda e sapone, poi un disinfettante; mani 20 s. Quel che si mangia crudo e ha preso il liquido va buttato.
 ask-crossed = Ciò che si mangia crudo e ha toccato liquido crudo, il suo coltello o il suo tagliere si butta. Poi coltello, tagliere e mani: acqua calda e sapone, mani { $wash }.
 ask-dog = Niente ossa cotte, si scheggiano; niente di salato, niente cipolla. Un po’ di carne al naturale va bene.
-ask-fragile = Chi è incinta, ha più di 65 anni, è molto piccolo o ha difese basse: { $target } ovunque, anche nel ripieno, e avanzi solo riscaldati fin lì. Nel dubbio, chiedi al medico.
+ask-fragile = Chi è incinta, ha più di 65 anni, è molto piccolo o ha difese basse: sì, caldo, e solo con { $target } ovunque si misuri, anche nel ripieno; avanzi solo riscaldati fin lì. Nel dubbio, chiedi al medico.
 ask-neck = Fuori prima di salare; guarda da entrambe le parti, spesso sono in un sacchetto. Falli sobbollire per la salsa, fino a { $target }. Crudi durano { $giblets } in frigo.
 ask-finish-oven = Sì, dritto da un calore all’altro; mai metà oggi e metà dopo. Forno a { $oven } o più, { $target } come sempre.
 ask-side-up = Petto in su, punte delle ali infilate sotto.
@@ -399,6 +400,14 @@ ask-cold-place = Meglio di no: il tempo cambia e gli animali arrivano. Se propri
 ask-past-date = “Da consumare entro” è un limite: passato, non si mangia, nemmeno cotto, a meno che sia stato congelato in tempo. “Preferibilmente entro” è più morbido: un volatile fresco dura { $days } in frigo dall’acquisto, non di più.
 ask-past-date-care = Nel dubbio, o se odore o tatto sono strani: buttalo. La cottura non rimedia.
 ask-smell = Acido, marcio o viscido: buttalo, o riportalo in negozio. La cottura non rimedia, e non assaggiarlo per capire. Un odore leve appena aperta la busta sigillata se ne va in pochi minuti; se resta, buttalo.
+# Che cosa possono mangiare i piccoli e chi rischia di più. $call come in ask-choking.
+ask-diner-little = Dai sei mesi circa sì: ben cotto, { $target } ovunque, in pezzetti piccolissimi e morbidi, senza pelle né ossa, senza sale; avanzi solo riscaldati fin lì. Mai noci, castagne o chicchi d’uva interi: può soffocare. L’ultima parola è del pediatra.
+ask-diner-chokes = Interi no, fino ai cinque anni: noci, castagne, uva, olive e pezzi duri chiudono la gola. Schiacciati o tritati fini, da seduto, con qualcuno accanto. L’ultima parola è del pediatra.
+ask-diner-swallowed = { $call ->
+    [none] Tossisce forte? Lascialo tossire e stagli vicino. Respiro rumoroso o faticoso, bava, labbra blu? Chiama subito i soccorsi. Tutto bene, e più tardi tosse o fischio? Subito dal medico.
+   *[known] Tossisce forte? Lascialo tossire e stagli vicino. Respiro rumoroso o faticoso, bava, labbra blu? Chiama subito il { $call }. Tutto bene, e più tardi tosse o fischio? Subito dal medico.
+}
+ask-diner-leaves = Meglio di no: foie gras, pâté, salmone affumicato, frutti di mare crudi, formaggi a latte crudo o molli, uovo crudo e carne rosa non sono per chi è incinta, molto piccolo, oltre i 65 anni o con difese basse. L’ultima parola è del medico.
 ask-low-salt = Non si può salare lo stesso volatile per alcuni sì e per altri no. Lascialo senza sale (“senza sale”) e metti il sale in tavola, o usane meno (“meno sale”); anche salsa e ripieno senza sale. Se l’etichetta parla di “soluzione” o “salamoia”, il sale c’è già. Quanto ne può mangiare lo dice il medico.
 ask-thermometer-which = Uno digitale rapido, o una sonda che resta dentro. Senza, nessuno può dire che è sicuro: fattelo prestare. Prima controllalo: in acqua e ghiaccio segna { $ice }.
 ask-no-room = Va bene una borsa frigo rigida con ghiaccio: volatile in un sacchetto ben chiuso, coperchio chiuso, un termometro dentro a { $cold } o meno, ghiaccio nuovo prima che si scaldi. Oppure lascia fuori le bibite; il volatile mai.

@@ -578,6 +578,10 @@ room-never-roast = Non c’è tempo per scongelarlo: { $when } va in forno conge
 room-never-roast-now = Non c’è tempo per scongelarlo: in forno congelato adesso, senza ripieno.
 # $when: the next job with it.
 room-thawed = Scongelato: niente ghiaccio nella cavità, le cosce si muovono? Allora resta in frigo fino a { $when }.
+# Scongelato in acqua si cuoce subito. $when: la sua ora di cottura; far: ore dopo, o domani.
+room-thawed-water = Scongelato in acqua: niente ghiaccio dentro, le zampe si muovono? Meglio cuocerlo subito. Se no fuori dall’acqua, in frigo a { $cold } o meno, e in cottura { $when } al più tardi.
+room-thawed-water-far = Scongelato in acqua si cuoce subito e non aspetta in frigo fino a { $when }. Cuocilo ora; tagliato e freddo, si riscalda a { $target } per il pasto.
+room-stuffing-out = Segnato: il ripieno finisce da solo, fino a { $target } al centro. Per il volatile contano ora petto, coscia e ala, a { $target } ciascuno.
 room-thawed-now = Scongelato: niente ghiaccio nella cavità, le cosce si muovono? Allora avanti.
 room-log-when = Quando è stato? Dimmelo con l’ora, così: “petto 35 alle 13:30”. Senza ora lo prenderei per adesso.
 room-heat-set = Segnato: { $setting } da adesso.

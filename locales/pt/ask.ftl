@@ -272,7 +272,7 @@ ask-off-dial = { $side ->
 ask-off-dial-thermometer = Um termômetro de forno ao lado da ave mostra a diferença. Espere 20 min: todo forno oscila.
 ask-hold = Mantenha a { $hot } ou mais; abaixo disso, no máximo { $limit }, e depois geladeira.
 ask-wash = Não, não lave: de quem lavou, { $share } % ficaram com bactérias na pia. Seque com papel, lave as mãos 20 s.
-ask-counter-thaw = Nunca na bancada, nem em água morna: por fora estraga enquanto o meio ainda é gelo. Geladeira, ou água fria trocada a cada { $every }.
+ask-counter-thaw = Nunca na bancada, nem em água morna: por fora estraga enquanto o meio ainda é gelo. Geladeira, ou água fria trocada a cada { $every }, e logo ao fogo.
 ask-warm-thaw = Lixo: por fora ficou morna mais de { $limit } enquanto o meio descongelava, e cozinhar não desfaz isso. A próxima, na geladeira ou em água fria trocada a cada { $every }.
 ask-stuffing = O mais seguro é assar ao lado da ave. Dentro: recheie sem apertar, só na hora de assar, e nunca ave congelada, defumada ou frita.
 ask-stuffing-target = O meio dele também tem que chegar a { $target }.
@@ -331,7 +331,8 @@ ask-ate-sick-rest = Ninguém come mais até saber: embrulhe, marque e geladeira.
 ask-cut = Aperte até parar, lave em água corrente, seque, e por cima um curativo à prova d’água e uma luva. Comida com sangue: lixo. Faca e tábua em água quente com sabão.
 ask-cut-doctor = Fundo, aberto, ou ainda sangrando depois de 10 min apertando: médico.
 
-ask-stuff-ahead = Não: recheie só na hora de assar, e sem apertar. A parte seca e a úmida podem esperar prontas na geladeira, separadas. O meio tem que chegar a { $target }.
+ask-stuffing-slow = A carne está a { $target } e o recheio não? Tire quente com uma colher e termine sem pausa numa travessa no forno, ou na frigideira mexendo, até { $target } no meio. A carne ainda não? Fica tudo no forno.
+ask-stuff-ahead = Não: misture e recheie só na hora de assar, sem apertar. Até lá, a parte seca e a úmida esperam na geladeira, separadas. O meio tem que chegar a { $target }.
 
 # ---- hábitos, e o que deu errado
 ask-fridge = { $cold } ou menos, por um termômetro lá dentro.
@@ -345,7 +346,7 @@ ask-probe-out = De volta à parte mais grossa do peito, ponta longe do osso; o q
 ask-mess = Primeiro papel, depois água quente com detergente, depois desinfetante; mãos, 20 s. O que se come cru e pegou suco vai para o lixo.
 ask-crossed = O que se come cru e encostou em caldo cru, na faca ou na tábua dele vai para o lixo. Depois faca, tábua e mãos: água quente e detergente, mãos por { $wash }.
 ask-dog = Ossos assados não, eles lascam; nada salgado nem com cebola. Um pouco de carne pura pode.
-ask-fragile = Grávidas, maiores de 65, crianças pequenas ou quem tem imunidade baixa: { $target } em toda parte, no recheio também, e sobras só reaquecidas até isso. Na dúvida, pergunte ao médico.
+ask-fragile = Grávidas, maiores de 65, crianças pequenas ou quem tem imunidade baixa: sim, quente, e só com { $target } em tudo o que se mede, no recheio também; sobras só reaquecidas até isso. Na dúvida, pergunte ao médico.
 ask-neck = Tire antes de salgar; olhe nas duas pontas, costumam vir num saquinho. Cozinhe para o molho, até { $target }. Crus duram { $giblets } na geladeira.
 ask-finish-oven = Sim, direto de um calor para o outro; nunca metade hoje e metade depois. Forno a { $oven } ou mais, { $target } como sempre.
 ask-side-up = Peito para cima, pontas das asas dobradas por baixo.
@@ -397,6 +398,14 @@ ask-cold-place = Melhor não: o tempo vira, e os bichos vêm. Se não tiver outr
 ask-past-date = A data de validade é um limite: depois dela não se come, nem assado, a não ser que tenha sido congelado a tempo. “Melhor até” é mais flexível: uma ave fresca dura { $days } na geladeira desde a compra, não mais.
 ask-past-date-care = Na dúvida, ou se o cheiro ou o toque estiver estranho: lixo. Assar não resolve.
 ask-smell = Azedo, podre ou gosmento: lixo, ou de volta à loja. Assar não resolve, e não prove para saber. Um cheiro leve ao abrir a embalagem fechada some em minutos; se não sumir, lixo.
+# O que podem comer os pequenos e quem corre mais risco. $call como em ask-choking.
+ask-diner-little = A partir de uns seis meses, sim: bem cozido, { $target } em toda parte, em pedacinhos macios, sem pele nem osso, sem sal; sobras só reaquecidas até isso. Nunca nozes, castanhas ou uvas inteiras: pode engasgar. A última palavra é do pediatra.
+ask-diner-chokes = Inteiras não, até os cinco anos: nozes, castanhas, uvas, azeitonas e pedaços duros fecham a garganta. Amassadas ou bem picadas, sentado, com alguém ao lado. A última palavra é do pediatra.
+ask-diner-swallowed = { $call ->
+    [none] Tosse forte? Deixe tossir e fique perto. Respiração com barulho ou esforço, baba, lábios azuis? Ligue já para a emergência. Tudo bem, e depois tosse ou chiado? Médico na hora.
+   *[known] Tosse forte? Deixe tossir e fique perto. Respiração com barulho ou esforço, baba, lábios azuis? Ligue já para o { $call }. Tudo bem, e depois tosse ou chiado? Médico na hora.
+}
+ask-diner-leaves = Melhor deixar: foie gras, patê, salmão defumado, frutos do mar crus, queijo de leite cru ou mole, ovo cru e carne rosada não são para grávidas, crianças pequenas, maiores de 65 ou quem tem imunidade baixa. A última palavra é do médico.
 ask-low-salt = Não dá para salgar a mesma ave para uns e não para outros. Deixe sem sal (“sem sal”) e ponha sal na mesa, ou use menos (“menos sal”); molho e recheio também sem sal. Se o rótulo fala em “solução” ou “salmoura”, já tem sal. Quanto a pessoa pode comer, quem diz é o médico.
 ask-thermometer-which = Um digital rápido, ou uma sonda que fica dentro. Sem ele ninguém sabe se está seguro: peça um emprestado. Confira antes: na água com gelo marca { $ice }.
 ask-no-room = Uma caixa térmica com gelo serve: ave num saco bem fechado, tampa fechada, um termômetro dentro a { $cold } ou menos, gelo novo antes de esquentar. Ou deixe as bebidas de fora; a ave nunca.

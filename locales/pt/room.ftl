@@ -512,6 +512,10 @@ room-never-roast = Não dá tempo de descongelar: { $when } vai ao forno congela
 room-never-roast-now = Não dá tempo de descongelar: ao forno congelado agora, sem recheio.
 # $when: the next job with it.
 room-thawed = Descongelado: sem gelo na cavidade, as coxas se mexem? Então fica na geladeira até { $when }.
+# Descongelada na água vai logo ao fogo. $when: a hora dela no fogo; far: horas depois, ou amanhã.
+room-thawed-water = Descongelada na água: sem gelo dentro, as pernas mexem? O melhor é assar já. Se não, fora da água, na geladeira a { $cold } ou menos, e ao fogo { $when } no máximo.
+room-thawed-water-far = Descongelada na água, ela é assada na hora e não espera na geladeira até { $when }. Asse agora; cortada e gelada, é reaquecida a { $target } para a refeição.
+room-stuffing-out = Anotado: o recheio termina à parte, até { $target } no meio. Para a ave contam agora peito, coxa e asa, { $target } cada.
 room-thawed-now = Descongelado: sem gelo na cavidade, as coxas se mexem? Então pode seguir.
 room-log-when = Quando foi isso? Diga com a hora, assim: “peito 35 às 13:30”. Sem hora eu tomaria como agora.
 room-heat-set = Anotado: { $setting } a partir de agora.

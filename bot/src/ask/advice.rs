@@ -47,6 +47,8 @@ pub enum Advice {
     Stall,
     /// Stuffing it long before it goes on.
     StuffAhead,
+    /// The meat is done and the stuffing is not.
+    StuffingSlow,
     /// A raw bird past the date on its label.
     PastDate,
     /// It smells, or feels slimy.
@@ -84,6 +86,7 @@ impl Advice {
             Self::TooSlow => "too-slow",
             Self::Stall => "stall",
             Self::StuffAhead => "stuff-ahead",
+            Self::StuffingSlow => "stuffing-slow",
             Self::PastDate => "past-date",
             Self::Smell => "smell",
             Self::WhichThermometer => "which-thermometer",
@@ -161,6 +164,9 @@ pub(super) fn advice(about: Advice, asker: &Asker) -> Result<Answer, NotUndersto
         Advice::Stall => say(Text::new("ask-stall").with("target", done), &[source::STALL]),
         Advice::StuffAhead => {
             say(Text::new("ask-stuff-ahead").with("target", degrees(165.0)), &[source::TURKEY_STUFFING])
+        }
+        Advice::StuffingSlow => {
+            say(Text::new("ask-stuffing-slow").with("target", degrees(165.0)), &[source::TURKEY_STUFFING])
         }
         Advice::PastDate => {
             let days = super::safety::days_of(Food::RawWhole, asker);

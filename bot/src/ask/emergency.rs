@@ -90,7 +90,8 @@ fn by_country(locale: &str) -> Option<Numbers> {
     }
 }
 
-fn call(asker: &Asker, person: bool) -> Arg {
+/// The number to call, as messages select by it: of the ambulance, else of the fire service.
+pub(super) fn call(asker: &Asker, person: bool) -> Arg {
     let number = asker.emergency.map(|numbers| if person { numbers.medical } else { numbers.fire });
     Arg::Choice(number.unwrap_or("none"))
 }

@@ -8,6 +8,7 @@ mod advice;
 mod answer;
 mod bird;
 mod convert;
+mod diner;
 mod emergency;
 mod habit;
 mod line;
@@ -166,6 +167,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::BrineTime => salt::brine_time(),
         Question::CharcoalIndoors => safety::charcoal_indoors(),
         Question::Peril(peril) => Ok(emergency::peril(*peril, asker)),
+        Question::Diner(what) => Ok(diner::answer(*what, asker)),
         Question::Unwell(what) => Ok(emergency::unwell(*what, asker)),
         Question::UnitConvert { amount, to, butter, spoons } => {
             let spoons = spoons.unwrap_or(asker.spoons);

@@ -12,10 +12,10 @@ mod salt;
 mod trouble;
 
 use super::question::Question;
-use super::{Advice, Asker, habit, oversalt};
+use super::{Advice, Asker, Habit, habit, oversalt};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Problem, Told, Wish, burns_indoors, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw,
+    Diner, Problem, Told, Wish, burns_indoors, read_diner, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw,
     read_wish, shared, sits_somewhere, wants_degrees,
 };
 use crate::words::Text;
@@ -90,6 +90,11 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     if let Some((place, _)) = read_warm_thaw(&text, asker.ground.lexicon) {
         return Ok(Question::WarmThaw(place));
     }
+    match read_diner(&text, asker.ground.lexicon) {
+        Some(Diner::Frail) => return Ok(Question::Advice(Advice::Habit(Habit::Fragile))),
+        Some(what) => return Ok(Question::Diner(what)),
+        None => {}
+    }
     let sentence = Sentence::read(&text, asker.ground.lexicon);
     let (wish, problems) = read_wish(&text, &asker.ground);
     // "Runs 25 hot, 14 lb bird for 8": a dinner told of comes first.
@@ -118,6 +123,13 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     let sits = sits_somewhere(&text, asker.ground.lexicon) && !asked.birdish();
     // "Sat on the couch since 5": no food does.
     let question = asked.question().filter(|question| !(sits && matches!(question, Question::LeftOut { .. })));
+    // "Salt for a capon, for a heart patient": how much, their doctor says, and no usual dose.
+    let question = match question {
+        Some(Question::SaltDose { .. }) if Told::of(&text, asker.ground.lexicon).says("salt-reason") => {
+            Some(Question::Advice(Advice::LowSalt))
+        }
+        question => question,
+    };
     match (question, wrong) {
         // "Is 145 safe for turkey" is no weight.
         (Some(question @ (Question::Lethality { .. } | Question::OvenTemperature { .. })), Some(Problem::Mass(_))) => {

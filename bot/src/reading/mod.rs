@@ -12,12 +12,14 @@ pub mod command;
 mod csv;
 mod dial_and_air;
 mod digits_apart;
+mod diner;
 mod dish;
 mod dosed;
 mod elsewhere;
 mod fold;
 mod ground;
 mod hot_air;
+mod icy;
 mod in_jest;
 mod lexicon;
 mod log;
@@ -42,6 +44,7 @@ mod shift;
 mod shorthand;
 mod slip;
 mod step;
+mod stuffing;
 mod suggestion;
 mod talk;
 mod told;
@@ -55,7 +58,7 @@ mod will;
 mod wish;
 pub mod zone;
 
-pub use air::{Air, Since, is_of_power, read_air, read_heat_back, says_burns_on, says_heat_failed};
+pub use air::{Air, HeatBack, Since, is_of_power, read_air, read_heat_back, says_burns_on, says_heat_failed};
 pub use aside::{asks_of_other_things, names_the_bird};
 pub use beside::read_job_hour;
 pub use bought::{read_bought, says_not_bought, says_packer_salted};
@@ -64,6 +67,8 @@ pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};
 pub use dial_and_air::{DialAndAir, read_dial_and_air};
 pub use digits_apart::read_digits_apart;
+pub(crate) use diner::names_what_is_beside;
+pub use diner::{Diner, read_diner, speaks_of_a_meal};
 pub use dish::{
     DISH_MINUTES, DishOrder, DishProblem, SHELVES, WishDish, each_dish, is_dish_beside, is_dish_order, is_dish_setting,
     read_dish, read_shelves,
@@ -73,6 +78,7 @@ pub use elsewhere::{names_another_kitchen, sits_somewhere};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use hot_air::read_hot_air;
+pub use icy::read_icy_worry;
 pub use in_jest::{only_speaks_of_frying, tells_of_frost};
 pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log, wants_degrees};
@@ -99,6 +105,7 @@ pub use share::{
 pub use shift::{Shift, read_shift, says_an_hour};
 pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_another_hour, asks_when_step, asks_who, is_done, names_a_bird, read_answer, read_step};
+pub use stuffing::{read_stuffed_in, says_stuffing_out};
 pub use suggestion::{Settled, leaning, other_suggestion, settled, settled_in, suggestion};
 pub use talk::{
     Report, ReportKind, asks_bare_when, asks_for_the_oven, asks_for_the_plan, asks_if_still_good, asks_of_the_dinner,
@@ -116,7 +123,7 @@ pub use told::Told;
 pub use unwell::{Health, Unwell, read_unwell};
 pub use verdict::{Verdict, asks_of_last_time, read_verdict};
 pub use wandering::{Wandering, read_wandering};
-pub use warm_thaw::{WarmThaw, names_water, read_warm_thaw};
+pub use warm_thaw::{WarmThaw, names_water, puts_into_warm_water, read_warm_thaw};
 pub use went_in::read_went_in_at;
 pub use when::{Lean, When, easter, last_at, read_when};
 pub use will::{

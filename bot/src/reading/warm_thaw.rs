@@ -32,6 +32,14 @@ pub fn names_water(text: &str, lexicon: &'static Lexicon) -> bool {
     Told::of(text, lexicon).says("thaw-water")
 }
 
+/// "Shall I put it in warm water?": not of hands or dishes, and not that there is none.
+pub fn puts_into_warm_water(text: &str, lexicon: &'static Lexicon) -> bool {
+    let told = Told::of(text, lexicon);
+    let sentence = Sentence::read(text, lexicon);
+    let other = sentence.has("ask-wash") || (0..sentence.len()).any(|at| sentence.of(at, "dish-").is_some());
+    told.says("thaw-hot") && !other && text.chars().count() <= LONGEST
+}
+
 /// Reads it, and whether thawing is named: without it, a bird that is planned has to be meant.
 pub fn read_warm_thaw(text: &str, lexicon: &'static Lexicon) -> Option<(WarmThaw, bool)> {
     if text.chars().count() > LONGEST || begins_as_question(text, lexicon) || tells_of_other_years(text, lexicon) {

@@ -6,6 +6,19 @@ use crate::ask::{Advice, Question};
 use crate::reading::{self, Report, ReportKind};
 use carvetime_core::plan::Step;
 
+/// "It's still hard in the middle, is that bad?": as it is found, and what is done about it. `false`: they say something else, or of no bird
+/// that is still to go on.
+pub(super) fn worried(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let Some(report) = reading::read_icy_worry(text, sitting.lexicon()) else { return false };
+    let now = sitting.now;
+    let raw = sitting
+        .room
+        .plan
+        .as_ref()
+        .is_some_and(|plan| plan.job(Step::On, 0).is_some() && plan.on_since(now).is_none() && !plan.is_off());
+    raw && reports::heard(sitting, &report)
+}
+
 /// `false`: they say something else, or of no bird that is still to go on.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(is_in) = reading::read_put_frozen(text, sitting.lexicon()) else { return false };

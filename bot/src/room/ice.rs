@@ -26,6 +26,9 @@ const SOON: TimeDelta = TimeDelta::hours(12);
 /// The same of a bird bought fresh, which nobody has planned to thaw: a night and a day in the fridge melt what ice there is. Practice.
 const SOON_BOUGHT_FRESH: TimeDelta = TimeDelta::hours(36);
 
+/// Thawed in water it is cooked at once; so long it waits cold for the dinner it was thawed for, and no longer. Practice.
+const LONGEST_OUT_OF_WATER: TimeDelta = TimeDelta::hours(8);
+
 /// `false`: the plan has nothing more to thaw; the bird was bought fresh, or is on the heat.
 pub(super) fn found(sitting: &mut Sitting<'_>) -> bool {
     let (now, zone) = (sitting.now, sitting.zone_or_utc());
@@ -118,33 +121,35 @@ pub(super) fn goes_on_frozen(plan: &mut LivePlan, zone: Option<Tz>, said: bool, 
     }
 }
 
+/// "It's in the cold water now", of a bird that thawed in the fridge as far as anyone had said: it is thawed the water's way from here on.
+/// `false`: no water is named, or it is thawed, on, or in the water already.
+pub(super) fn into_water(sitting: &mut Sitting<'_>) -> bool {
+    let (now, zone) = (sitting.now, sitting.zone_or_utc());
+    let What::Said { text, .. } = &sitting.heard.what else { return false };
+    let Some(plan) = sitting.room.plan.as_ref().filter(|_| reading::names_water(text, sitting.lexicon())) else {
+        return false;
+    };
+    let in_fridge = plan.wish.thawing.as_deref().is_none_or(|thawing| thawing == Thawing::Fridge.name());
+    let frozen = plan.order(zone).is_some_and(|order| order.bird.condition != Condition::Fresh);
+    let begun = plan.job(Step::Thaw, 0).is_some_and(|job| matches!(job.state, JobState::Done { .. }));
+    let raw = plan.on_since(now).is_none() && !plan.is_off() && plan.job(Step::On, 0).is_some();
+    if !(in_fridge && frozen && begun && raw) {
+        return false;
+    }
+    begin_again(sitting, Condition::PartThawed, Some(Thawing::ColdWater));
+    // What stands against it is said with the job.
+    let _solved = sitting.resolve();
+    if let Some(it) = jobs::by_step(sitting, Step::Thaw, None) {
+        jobs::done(sitting, it);
+    }
+    true
+}
+
 /// The thaw and what hangs on it begin anew, with a bird in that condition.
 fn again(sitting: &mut Sitting<'_>, condition: Condition) -> bool {
-    let (now, by, light) = (sitting.now, sitting.speaker(), sitting.light());
-    let Some(plan) = sitting.room.plan.as_mut() else { return false };
-    plan.remember("mended", None, by, now);
-    let before = plan.jobs.clone();
-    let is_salted =
-        |job: &LiveJob| job.step() == Some(Step::Salt) && matches!(job.state, JobState::Done { by: Some(_), .. });
-    if plan.jobs.iter().any(is_salted) {
-        plan.wish.salting = Some(Salting::None.name().to_owned());
-    }
-    plan.wish.condition = Some(condition.name().to_owned());
-    plan.wish.at_home = Some(true);
-    let anew = |step: Option<Step>| step.is_some_and(|step| AGAIN.contains(&step));
-    plan.facts.retain(|fact| !anew(Step::from_name(&fact.step)));
-    // To be done anew, by whoever had it.
-    for job in plan.jobs.iter_mut().filter(|job| !is_salted(job) && anew(job.step())) {
-        job.state = JobState::Waiting;
-        (job.calls, job.offered, job.denied) = (0, 0, false);
-        (job.call_at, job.told, job.asked) = (None, None, None);
-        (job.rungs, job.reached, job.called_in) = Default::default();
-    }
-    let thawing = match condition {
-        Condition::Frozen => slowest(plan, &light).unwrap_or_else(|| best(plan, &light)),
-        _ => best(plan, &light),
-    };
-    plan.wish.thawing = Some(thawing.name().to_owned());
+    let now = sitting.now;
+    let Some((before, thawing)) = begin_again(sitting, condition, None) else { return false };
+    let Some(plan) = sitting.room.plan.as_ref() else { return false };
     let undo = undo::newest(plan);
     let solved = sitting.resolve();
     let Some(plan) = &sitting.room.plan else { return true };
@@ -172,6 +177,40 @@ fn again(sitting: &mut Sitting<'_>, condition: Condition) -> bool {
     let moved = jobs::shift_lines(&shifts).into_iter().filter(|_| solved.is_ok());
     sitting.answer(text).lines(done).key("ice").row([button("room-button-undo", &undo)]).lines(moved);
     close(sitting, solved.err().as_deref())
+}
+
+/// The same before it is planned: the jobs as they were, and how it thaws now, the way that is `wanted` or the best there is.
+fn begin_again(
+    sitting: &mut Sitting<'_>,
+    condition: Condition,
+    wanted: Option<Thawing>,
+) -> Option<(Vec<LiveJob>, Thawing)> {
+    let (now, by, light) = (sitting.now, sitting.speaker(), sitting.light());
+    let plan = sitting.room.plan.as_mut()?;
+    plan.remember("mended", None, by, now);
+    let before = plan.jobs.clone();
+    let is_salted =
+        |job: &LiveJob| job.step() == Some(Step::Salt) && matches!(job.state, JobState::Done { by: Some(_), .. });
+    if plan.jobs.iter().any(is_salted) {
+        plan.wish.salting = Some(Salting::None.name().to_owned());
+    }
+    plan.wish.condition = Some(condition.name().to_owned());
+    plan.wish.at_home = Some(true);
+    let anew = |step: Option<Step>| step.is_some_and(|step| AGAIN.contains(&step));
+    plan.facts.retain(|fact| !anew(Step::from_name(&fact.step)));
+    // To be done anew, by whoever had it.
+    for job in plan.jobs.iter_mut().filter(|job| !is_salted(job) && anew(job.step())) {
+        job.state = JobState::Waiting;
+        (job.calls, job.offered, job.denied) = (0, 0, false);
+        (job.call_at, job.told, job.asked) = (None, None, None);
+        (job.rungs, job.reached, job.called_in) = Default::default();
+    }
+    let thawing = wanted.unwrap_or_else(|| match condition {
+        Condition::Frozen => slowest(plan, &light).unwrap_or_else(|| best(plan, &light)),
+        _ => best(plan, &light),
+    });
+    plan.wish.thawing = Some(thawing.name().to_owned());
+    Some((before, thawing))
 }
 
 /// It is thawed, by whoever looked: what was to thaw it is done, and from here on it is a fresh bird in the fridge. `false`: the plan has
@@ -207,7 +246,18 @@ pub(super) fn gone(sitting: &mut Sitting<'_>) -> bool {
     let Some(plan) = &sitting.room.plan else { return true };
     let shifts = live::shifts(&before, plan);
     let next = plan.ahead(now).find(|job| job.step() != Some(Step::Dish)).map(|job| job.at);
-    let text = match next.filter(|at| *at > now + TimeDelta::hours(1)) {
+    let on = plan.job(Step::On, 0).map(|job| job.at).filter(|_| soaked.is_some());
+    let soon = now + TimeDelta::hours(1);
+    let text = match next.filter(|at| *at > soon) {
+        // Out of the water it is cooked, and not kept.
+        Some(next) if soaked.is_some() => {
+            let on = on.unwrap_or(next);
+            let id = if on - now > LONGEST_OUT_OF_WATER { "room-thawed-water-far" } else { "room-thawed-water" };
+            Text::new(id)
+                .with("when", Arg::DayClock(on))
+                .with("cold", Arg::Temperature(fahrenheit(40.0)))
+                .with("target", Arg::Temperature(super::target()))
+        }
         Some(at) => Text::new("room-thawed").with("when", Arg::DayClock(at)),
         None => Text::new("room-thawed-now"),
     };

@@ -25,6 +25,7 @@ mod calls;
 mod comings;
 mod cooled;
 mod digits_apart;
+mod diner;
 mod dishes;
 mod done_yet;
 mod dose;
@@ -93,6 +94,7 @@ mod spoiled;
 mod stepping_down;
 mod stood_out;
 mod stray;
+mod stuffing;
 mod swap;
 mod there;
 mod tongue;
@@ -150,6 +152,7 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
             Some((_, secret)) => invites::followed(&mut sitting, secret),
             None if !may::belongs(&sitting)
                 || peril::told(&mut sitting, text, true)
+                || diner::swallowed(&mut sitting, text)
                 || unwell::told(&mut sitting, text, true) => {}
             None => which::said(&mut sitting, text, true, reply_to.as_deref(), false),
         },
@@ -158,6 +161,7 @@ fn turn(scene: &Scene, heard: &Heard, now: Moment) -> Turn {
                 tongue::hear(&mut sitting, who, text);
             }
             if !peril::told(&mut sitting, text, *addressed)
+                && !diner::swallowed(&mut sitting, text)
                 && !unwell::told(&mut sitting, text, *addressed)
                 && !aside::told(&mut sitting, text, *addressed || *edited || reply_to.is_some())
             {
@@ -325,6 +329,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         }
         return;
     }
+    if !edited && diner::asked(sitting, text, addressed) {
+        return;
+    }
     if let Some(it) = reply_to.and_then(|key| replied_job(sitting, key)) {
         if crate::reading::is_done(text, sitting.lexicon()) {
             return jobs::done(sitting, it);
@@ -387,7 +394,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             || hot_day::told(sitting, text, addressed)
             || wandering::told(sitting, text, addressed)
             || digits_apart::told(sitting, text)
-            || went_in::told(sitting, text))
+            || went_in::told(sitting, text)
+            || stuffing::told(sitting, text))
     {
         return;
     }
@@ -406,7 +414,11 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if readings::expected(sitting) && (scales::disagree(sitting, text) || !edited && behind::told(sitting, text)) {
         return;
     }
-    if !edited && (frozen_on::told(sitting, text) || warm_thaw::told(sitting, text, addressed)) {
+    if !edited
+        && (frozen_on::told(sitting, text)
+            || frozen_on::worried(sitting, text)
+            || warm_thaw::told(sitting, text, addressed))
+    {
         return;
     }
     if !edited && (spoiled::asked(sitting, text) || no_heat::asked(sitting, text))

@@ -178,6 +178,7 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         }
         Ok(
             Question::Unwell(_)
+            | Question::Diner(_)
             | Question::WarmThaw(_)
             | Question::Keeps { age: None, .. }
             | Question::OffDial(_)
@@ -237,11 +238,14 @@ fn of_thawing(sitting: &Sitting<'_>, text: &str, addressed: bool) -> Option<Ques
     let thaws = |wish: &Wish| wish.condition.as_deref() != Some(Condition::Fresh.name());
     let planned =
         sitting.room.plan.as_ref().filter(|plan| plan.ahead(sitting.now).any(|job| job.step() == Some(Step::On)));
-    let planned = planned.map(|plan| &plan.wish).filter(|_| addressed || sitting.room.kind == RoomKind::Private);
+    // Into warm water nobody may put it, whoever is asked.
+    let warm = reading::puts_into_warm_water(text, sitting.lexicon());
+    let heard = addressed || warm || sitting.room.kind == RoomKind::Private;
+    let planned = planned.map(|plan| &plan.wish).filter(|_| heard);
     draft.or(planned).filter(|wish| thaws(wish))?;
     let sentence = Sentence::read(text, sitting.lexicon());
     let food = (0..sentence.len()).any(|at| sentence.of(at, "food-").is_some() || sentence.of(at, "dish-").is_some());
-    let question = if sentence.has("ask-hot-water") {
+    let question = if sentence.has("ask-hot-water") || warm {
         Question::CounterThaw
     } else if sentence.has("habit-microwave") {
         Question::Advice(Advice::Habit(Habit::ThawMicrowave))

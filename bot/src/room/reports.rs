@@ -146,6 +146,9 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, report: &Report) -> bool {
         }
         return true;
     }
+    if report.kind == ReportKind::Done && report.step == Some(Step::Thaw) && ice::into_water(sitting) {
+        return true;
+    }
     if report.kind == ReportKind::NotDone && report.step == Some(Step::Pull) && back_on::told(sitting) {
         return true;
     }

@@ -4,11 +4,15 @@ use super::sitting::button;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::Urgency;
 use super::{Moment, Sitting, alarms, board, new_bird, plan_words, questions, undo};
+use crate::ask::{Advice, Habit, Question};
 use crate::reading::{self, sentence::Sentence};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Step;
+use carvetime_core::safety::Food;
 use chrono::TimeDelta;
 
+/// Later it is another day's question.
+const TODAY: TimeDelta = TimeDelta::hours(8);
 /// What is done with the whole bird from the heat on.
 const WITH_THE_BIRD: [Step; 10] = [
     Step::Check,
@@ -111,6 +115,9 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let freezes = freezes(sitting, text);
     let lexicon = sitting.lexicon();
     let eats = reading::asks_to_eat(text, lexicon) || reading::asks_if_still_good(text, lexicon);
+    if is_of_the_rest(sitting, text) && is_over(sitting) {
+        return true;
+    }
     if !freezes && (!eats || names_other_food(text, lexicon)) {
         return false;
     }
@@ -118,11 +125,41 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
         return true;
     }
     // Stood out too long, as it was told, and nobody has thrown it away yet.
-    let condemned = freezes && sitting.room.plan.as_ref().is_some_and(|plan| is_condemned(plan, sitting.now));
+    freezes && is_over(sitting) || !freezes && (last_day(sitting, text) || days_after(sitting, text))
+}
+
+/// "How do we warm up the rest?", "good until when?", "her plate has been out since eight, can she eat it?".
+fn is_of_the_rest(sitting: &Sitting<'_>, text: &str) -> bool {
+    let lexicon = sitting.lexicon();
+    let asks = text.contains(['?', '¿']) || reading::begins_as_question(text, lexicon);
+    if !asks || names_other_food(text, lexicon) {
+        return false;
+    }
+    let rest = |food| matches!(food, Food::Leftovers | Food::CookedInGravy | Food::Soup | Food::Stuffing);
+    match questions::read(sitting, text) {
+        Some(Question::Keeps { food, .. } | Question::Reheat { food }) => rest(food),
+        // "How do we warm it up, for her who is pregnant?"
+        Some(Question::Diner(_) | Question::Advice(Advice::Habit(Habit::Fragile))) => {
+            let sentence = Sentence::read(text, lexicon);
+            sentence.has("ask-reheat") || sentence.has("food-leftovers")
+        }
+        Some(Question::LeftOut { ahead: false, .. }) => reading::speaks_of_a_meal(text, lexicon),
+        _ => false,
+    }
+}
+
+/// It was thrown away, or stood out too long today, as it was told: says so. `false`: neither.
+pub(super) fn is_over(sitting: &mut Sitting<'_>) -> bool {
+    if says_gone(sitting) {
+        return true;
+    }
+    let now = sitting.now;
+    let today = |plan: &LivePlan| alarms::off_at(plan).is_some_and(|off| now - off <= TODAY);
+    let condemned = sitting.room.plan.as_ref().is_some_and(|plan| today(plan) && is_condemned(plan, now));
     if condemned {
         sitting.answer(Text::new("room-limit-chill")).urgency(Urgency::Safety);
     }
-    condemned || !freezes && (last_day(sitting, text) || days_after(sitting, text))
+    condemned
 }
 
 /// "Is the turkey still good?" of what was put away: its last day. `false`: it wasn't, or other food is named.
@@ -147,13 +184,12 @@ pub(super) fn names_no_other(sitting: &Sitting<'_>, text: &str) -> bool {
 }
 
 fn names_other_food(text: &str, lexicon: &'static reading::Lexicon) -> bool {
-    reading::Told::of(text, lexicon).says("other-food")
+    reading::names_what_is_beside(text, lexicon)
 }
 
 /// "Can we still eat the turkey?", days after it came off, and nobody said whether it was put away in time: its last day, and what that
 /// holds for. `false`: it was put away, stood too long as it was told, came off today, or other food is named.
 pub(super) fn days_after(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    const TODAY: TimeDelta = TimeDelta::hours(8);
     let now = sitting.now;
     let Some(plan) = sitting.room.plan.as_ref() else { return false };
     let waits = plan.job(Step::Chill, 0).is_some_and(|job| job.state == JobState::Waiting);

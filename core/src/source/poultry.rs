@@ -178,6 +178,10 @@ sources! {
     LOWEST_SHELF = "lowest-shelf", "CDC; USDA", "Chicken and Food Poisoning", "", "", SeenSecondary;
     /// Groups at higher risk.
     VULNERABLE = "vulnerable", "CDC; UK FSA", "people at increased risk", "", "", SeenSecondary;
+    /// What is left in pregnancy, and by others at more risk.
+    NOT_IN_PREGNANCY = "not-in-pregnancy", "NHS; British Nutrition Foundation", "What should I avoid when pregnant?", "", "pâté and liver, raw-milk and mould-ripened cheese, raw eggs, raw or pink meat, raw shellfish", SeenSecondary;
+    /// What small children are given, and what not.
+    LITTLE_ONES = "little-ones", "NHS", "Foods to avoid giving babies and young children", "", "no added salt; no whole nuts under 5; round food cut up", SeenSecondary;
     /// Cooking high up.
     ALTITUDE = "altitude", "USDA FSIS", "high altitude cooking", "video script", "", Seen;
     /// No oven below 325 °F.

@@ -2,7 +2,7 @@
 
 use super::Asked;
 use crate::ask::question::Question;
-use crate::reading::{Told, only_speaks_of_frying};
+use crate::reading::{Told, only_speaks_of_frying, puts_into_warm_water};
 use carvetime_core::quantity::Measure;
 use carvetime_core::safety::Food;
 use chrono::TimeDelta;
@@ -25,6 +25,12 @@ impl Asked<'_> {
         let asks = self.any(&["ask-safe", "ask-how", "ask-leave", "ask-help"])
             || self.places().any(|at| self.s.mark(at) == Some('?'));
         let as_it_should = self.has("thawing-cold-water") && !self.has("ask-hot-water") && !asks;
+        // "Shall I put it in the warm water?", and nothing else that water is for.
+        let asks_mark = self.places().any(|at| self.s.mark(at) == Some('?'));
+        let salting = self.any(&["salting-wet", "salting-dry", "salt-any", "food-gravy", "food-soup"]);
+        if asks_mark && !salting && puts_into_warm_water(self.text(), self.asker.ground.lexicon) {
+            return Some(Question::CounterThaw);
+        }
         if thawing && self.has("ask-counter") && !self.has("food-leftovers") && !as_it_should {
             return Some(Question::CounterThaw);
         }

@@ -23,7 +23,9 @@ impl Asked<'_> {
         let frozen = self.any(&["condition-frozen", "condition-part-thawed"]);
         let thawed = self.any(&["ask-thaw", "condition-fresh", "condition-frozen"]);
         let cooking = self.any(&["ask-roast", "cooker-oven", "cooker-smoker"]) || self.birdish();
-        let told = if self.has("ask-oven-down") && !self.has("nearly-out") {
+        let told = if self.stuffing_is_slow() {
+            Advice::StuffingSlow
+        } else if self.has("ask-oven-down") && !self.has("nearly-out") {
             Advice::OvenDown
         } else if self.has("ask-too-fast") && cooking {
             Advice::TooFast
@@ -71,7 +73,7 @@ impl Asked<'_> {
             Advice::CarryFood
         } else if self.has("place-fridge") && !self.has("ask-out") && self.asks_of_fridge() {
             Advice::Fridge
-        } else if self.has("ask-stuff") && self.has("ahead") && self.has("ask-safe") {
+        } else if self.stuffs_ahead() {
             Advice::StuffAhead
         } else if (self.kosher_bird() || self.salted_already()) && !self.has("ask-out") {
             Advice::KosherBird
@@ -84,6 +86,25 @@ impl Asked<'_> {
             Some(at) => Question::FridgeAt(at),
             None => Question::Advice(told),
         })
+    }
+
+    /// "The stuffing won't get there, what do we do", "shall we take it out and finish it in a pan?"; with its number it is measured.
+    pub(super) fn stuffing_is_slow(&self) -> bool {
+        let told = Told::of(self.text(), self.asker.ground.lexicon);
+        let asks = self.places().any(|at| self.s.mark(at) == Some('?')) || self.any(&["ask-help", "ask-how"]);
+        let asks = asks || told.says("what-now");
+        told.says("stuffing-slow") && asks && self.temperature().is_none()
+    }
+
+    /// "Can I stuff it the night before?", "keep the raw stuffing in the fridge overnight"; what is cooked keeps as leftovers do.
+    pub(super) fn stuffs_ahead(&self) -> bool {
+        let cooked = self.any(&["food-leftovers", "ask-reheat"]);
+        let raw = Told::of(self.text(), self.asker.ground.lexicon).says("stuffing-raw");
+        let asks = self.any(&["ask-safe", "ask-keep", "ask-how", "place-fridge"])
+            || self.places().any(|at| self.s.mark(at) == Some('?'));
+        let ahead = self.any(&["ahead", "ask-keep", "ask-how-long"]) || self.has("place-fridge") && asks;
+        let stuffing = self.any(&["ask-stuff", "food-stuffing"]);
+        raw && ahead && !self.has("ask-reheat") || stuffing && self.has("ahead") && asks && !cooked
     }
 
     /// "Stuck at 138", "is that the stall?", "should we wrap it?": a number, or nothing else is spoken of.
