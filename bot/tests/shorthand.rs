@@ -4,6 +4,7 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
+use carvetime::reading::{Ground, read_log};
 use carvetime::room::RoomKind;
 use carvetime::room::state::StoredReading;
 use chrono_tz::America::Chicago;
@@ -114,4 +115,23 @@ fn a_stuffed_bird_is_not_done_before_its_stuffing_was_read() {
     kitchen.run_to("2027-11-25 15:50");
     let said = kitchen.say("Rosa", "168 everywhere");
     assert!(said.contains("middle of the stuffing") && !said.contains("off it comes"), "{said}");
+}
+
+#[test]
+fn everywhere_but_in_the_stuffing_is_read_as_said() {
+    for (tag, text) in [
+        ("fr-FR", "74,5 partout sauf la farce 69"),
+        ("fr-FR", "partout 74,5 sauf la farce 69"),
+        ("en-GB", "74.5 everywhere except the stuffing 69"),
+        ("de-DE", "überall 74,5 außer in der Füllung 69"),
+        ("es-ES", "74,5 en todas partes menos el relleno 69"),
+        ("it-IT", "74,5 ovunque tranne il ripieno 69"),
+        ("pt-BR", "74,5 em toda parte menos o recheio 69"),
+    ] {
+        let ground = Ground::new(tag, true, chrono_tz::Europe::Paris, "2027-12-24T18:40:00Z".parse().unwrap());
+        let log = read_log(text, &ground).unwrap_or_else(|problem| panic!("{tag}: {text}: {problem:?}"));
+        let log = log.unwrap_or_else(|| panic!("{tag}: {text}: nothing read"));
+        let read: Vec<_> = log.readings.iter().map(|reading| (reading.place.unwrap().name(), reading.value)).collect();
+        assert_eq!(read, [("breast", 74.5), ("thigh", 74.5), ("wing", 74.5), ("stuffing", 69.0)], "{tag}: {text}");
+    }
 }

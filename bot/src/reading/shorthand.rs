@@ -93,27 +93,51 @@ fn air(clause: &str, pieces: &[Piece], lexicon: &'static Lexicon) -> Option<Stri
     Some(format!("{} {}", lexicon.spot(Place::Pit)?, clause.get(number.span.start..)?))
 }
 
-/// "165 everywhere" is read in every spot that has to be there: breast, thigh and wing.
+/// "165 everywhere" is read in every spot that has to be there: breast, thigh and wing. "... but the stuffing 156": that one is not.
 fn everywhere(text: &str, pieces: &[Piece], lexicon: &'static Lexicon) -> Option<String> {
+    let but = pieces.iter().find(|piece| {
+        let word = text.get(piece.span.clone()).unwrap_or_default();
+        !piece.digits && lexicon.talk(&fold(word), "but-for")
+    });
+    let Some(but) = but else { return in_each(text, pieces, &[], lexicon) };
+    let (all, one) = (text.get(..but.span.start)?, text.get(but.span.end..)?);
+    let sentence = Sentence::read(one, lexicon);
+    let named: Vec<Place> = (0..sentence.len()).filter_map(|at| Place::from_name(sentence.of(at, "spot-")?)).collect();
+    let more = |piece: &Piece| !piece.digits && !says_no_more(one.get(piece.span.clone()).unwrap_or_default(), lexicon);
+    let own = self::pieces(one);
+    // "But the stuffing is done" counts nothing.
+    if named.is_empty() || !own.iter().any(|piece| piece.digits) || own.iter().any(more) {
+        return None;
+    }
+    Some(format!("{}, {}", in_each(all, &self::pieces(all), &named, lexicon)?, one.trim()))
+}
+
+/// One number, read in every spot but those.
+fn in_each(text: &str, pieces: &[Piece], but: &[Place], lexicon: &'static Lexicon) -> Option<String> {
     let told = Told::of(text, lexicon);
     let (words, mut all) = (told.words(), told.all("everywhere"));
-    let numbers: Vec<&Piece> = pieces.iter().filter(|piece| piece.digits).collect();
-    let [number] = numbers[..] else { return None };
+    let mut numbers: Vec<Range<usize>> = Vec::new();
+    for piece in pieces.iter().filter(|piece| piece.digits) {
+        // "74,5" is one.
+        match numbers.last_mut().filter(|last| matches!(text.get(last.end..piece.span.start), Some("," | "."))) {
+            Some(last) => last.end = piece.span.end,
+            None => numbers.push(piece.span.clone()),
+        }
+    }
+    let [number] = &numbers[..] else { return None };
     let part = all.next()?;
     let more = |word: &String| !part.contains(word) && !says_no_more(word, lexicon);
     if words.iter().any(|word| !word.contains(|c: char| c.is_ascii_digit()) && more(word)) {
         return None;
     }
-    let number = text.get(number.span.clone())?;
-    let unit = words.iter().find(|word| ["f", "c"].iter().any(|unit| word.trim_start_matches(number) == *unit));
-    let unit = unit.map_or("", |word| word.trim_start_matches(number));
-    let spots = [Place::Breast, Place::Thigh, Place::Wing].map(lexicon_word(lexicon));
-    let read: Vec<String> = spots.into_iter().flatten().map(|spot| format!("{spot} {number}{unit}")).collect();
-    (read.len() == 3).then(|| read.join(", "))
-}
-
-fn lexicon_word(lexicon: &'static Lexicon) -> impl Fn(Place) -> Option<&'static str> {
-    move |place| lexicon.spot(place)
+    let number = text.get(number.clone())?;
+    let last = number.rsplit([',', '.']).next().unwrap_or(number);
+    let unit = words.iter().find(|word| ["f", "c"].iter().any(|unit| word.trim_start_matches(last) == *unit));
+    let unit = unit.map_or("", |word| word.trim_start_matches(last));
+    let spots = [Place::Breast, Place::Thigh, Place::Wing].into_iter().filter(|place| !but.contains(place));
+    let read: Option<Vec<String>> =
+        spots.map(|place| Some(format!("{} {number}{unit}", lexicon.spot(place)?))).collect();
+    read.map(|read| read.join(", "))
 }
 
 /// The spot that a few letters beside a number stand for: initials, or its name with a slip.
