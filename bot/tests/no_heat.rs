@@ -179,3 +179,33 @@ fn gas_that_is_back_is_heard_in_every_language() {
         assert!(kitchen.scene.room.plan.as_ref().unwrap().down_since.is_some(), "{words}");
     }
 }
+
+#[test]
+fn dead_since_an_hour_of_the_clock_it_is_without_heat_from_then_until_the_hour_it_was_back() {
+    for (tag, dead, back) in [
+        ("fr-FR", "le four est mort depuis 13h", "c'est revenu à 13h40"),
+        ("en-US", "the oven has been dead since 1 pm", "it's back since 1:40 pm"),
+        ("de-DE", "der Ofen ist tot seit 13 Uhr", "er geht wieder seit 13:40"),
+        ("es-ES", "el horno está muerto desde las 13:00", "volvió a las 13:40"),
+        ("it-IT", "il forno è morto dalle 13:00", "è tornato alle 13:40"),
+        ("pt-BR", "o forno morreu desde as 13h", "voltou às 13:40"),
+    ] {
+        let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-22 09:00");
+        kitchen.say("Dana", "/plan 12 lb fresh turkey, dinner Thursday 4 pm, 9 people, oven at 325");
+        kitchen.press("Dana", "Accept");
+        kitchen.run_to("2027-11-25 12:00");
+        kitchen.among("Dana", "bird is in");
+        kitchen.run_to("2027-11-25 13:30");
+        kitchen.scene.room.taste.language = Some(tag.to_owned());
+        let (ids, said) = kitchen.ids("Josie", dead, false);
+        assert_eq!(ids.first().map(String::as_str), Some("room-no-heat"), "{tag}: {said}");
+        let since = kitchen.scene.room.plan.as_ref().unwrap().down_since;
+        assert_eq!(since, Some(kitchen.local("2027-11-25 13:00")), "{tag}");
+        kitchen.run_to("2027-11-25 13:45");
+        kitchen.among("Josie", back);
+        let plan = kitchen.scene.room.plan.as_ref().unwrap();
+        assert_eq!(plan.down_since, None, "{tag}: {back}");
+        let until: Vec<_> = plan.was_set.iter().map(|was| was.until).collect();
+        assert_eq!(until, [kitchen.local("2027-11-25 13:00"), kitchen.local("2027-11-25 13:40")], "{tag}: {back}");
+    }
+}

@@ -10,8 +10,8 @@ use super::talk::{begins_as_question, tells_of_past_weeks};
 use super::told::Told;
 use super::when::{Lean, When, last_at, read_when};
 use carvetime_core::plan::Moment;
-use carvetime_core::quantity::{celsius, fahrenheit, in_celsius};
-use chrono::TimeDelta;
+use carvetime_core::quantity::{Unit, celsius, fahrenheit, in_celsius};
+use chrono::{NaiveTime, TimeDelta};
 
 /// What someone says the air has been, otherwise than was thought.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -20,8 +20,21 @@ pub struct Air {
     pub was_c: Option<f64>,
     /// From when on.
     pub since: Since,
+    /// Until when, where that is past: "it was back at 3:40".
+    pub until: Option<Moment>,
+    /// It is so still: "dead since three".
+    pub still: bool,
     /// What it is set to now, °C, where that was said.
     pub now_c: Option<f64>,
+}
+
+/// Heat again.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeatBack {
+    /// What it is set to, °C, where that was said.
+    pub now_c: Option<f64>,
+    /// Since when, where that was said.
+    pub at: Option<Moment>,
 }
 
 /// From when on the air was so.
@@ -69,12 +82,14 @@ pub fn read_air(text: &str, ground: &Ground) -> Option<Air> {
         None => Since::Known,
     };
     let was = has("heat-was");
+    let still = down && !all && has("since") && !has("heat-returned") && now_c.is_none() && was_c.is_none();
+    let air = |was_c, now_c| Some(Air { was_c, since, until: None, still, now_c });
     match was_c {
         // "It's at 200" of a fire that is out is how far it has fallen.
-        _ if never => Some(Air { was_c: None, since, now_c: now_c.or(was_c) }),
-        Some(_) if down => Some(Air { was_c, since, now_c }),
-        Some(_) if all || was && told.is_some() && !off => Some(Air { was_c, since, now_c }),
-        None if (down || off) && since != Since::Known || off && was => Some(Air { was_c: None, since, now_c }),
+        _ if never => air(None, now_c.or(was_c)),
+        Some(_) if down => air(was_c, now_c),
+        Some(_) if all || was && told.is_some() && !off => air(was_c, now_c),
+        None if (down || off) && since != Since::Known || off && was => air(None, now_c),
         _ => None,
     }
 }
@@ -103,16 +118,26 @@ pub fn is_of_power(text: &str, lexicon: &'static Lexicon) -> bool {
     Told::of(text, lexicon).says("power")
 }
 
-/// "It's back", "power is back": heat again, and what it is set to, °C, where that is said. Longer texts tell a story.
-pub fn read_heat_back(text: &str, ground: &Ground) -> Option<Option<f64>> {
+/// "It's back", "power came back at 3:40": heat again. Longer texts tell a story.
+pub fn read_heat_back(text: &str, ground: &Ground) -> Option<HeatBack> {
     const LONGEST: usize = 60;
     let sentence = Sentence::read(text, ground.lexicon);
     let asks = text.contains(['?', '¿']) || begins_as_question(text, ground.lexicon);
     if asks || text.chars().count() > LONGEST || !sentence.has("heat-returned") || of_food(&sentence) {
         return None;
     }
-    let taken = vec![false; sentence.len()];
-    Some(temperatures(&sentence, &taken, ground).first().map(|(_, c)| *c))
+    let (untaken, mut taken) = (vec![false; sentence.len()], vec![false; sentence.len()]);
+    let when = read_when(&sentence, &mut taken, ground, Lean::Past);
+    // "Back at 350" is no hour of a clock.
+    let clock = when.is_some() && (text.contains(':') || sentence.has("since"));
+    let taken = if clock { taken } else { untaken };
+    let now_c = temperatures(&sentence, &taken, ground).first().map(|(_, c)| *c);
+    let at = match when.filter(|_| now_c.is_none()) {
+        Some(When::Moment(at)) => Some(at),
+        Some(When::Hour(hour)) => Some(last_at(ground, hour)),
+        Some(When::Day(_)) | None => None,
+    };
+    Some(HeatBack { now_c, at: at.filter(|at| *at <= ground.now && ground.now - *at < TimeDelta::hours(24)) })
 }
 
 fn is_heat(s: &Sentence, at: usize) -> bool {
@@ -126,6 +151,10 @@ fn of_food(s: &Sentence) -> bool {
 
 /// "For 30 min", "an hour ago", "since 11".
 fn since(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option<Moment> {
+    // "Depuis 15h": the hour of a clock, and not fifteen of them.
+    if let Some(hour) = clock_since(s) {
+        return Some(last_at(ground, hour));
+    }
     let span = (0..s.len()).find_map(|at| s.amount(at)?.span());
     if let Some(span) = span.filter(|span| *span > TimeDelta::zero() && *span < LONGEST) {
         return Some(ground.now - span);
@@ -136,6 +165,16 @@ fn since(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option<Moment> {
         When::Hour(hour) => Some(last_at(ground, hour)),
         _ => None,
     }
+}
+
+/// The hour behind "since" where people write both alike: nobody counts an oven's thirteen hours.
+fn clock_since(s: &Sentence) -> Option<NaiveTime> {
+    const FROM: TimeDelta = TimeDelta::hours(13);
+    const TO: TimeDelta = TimeDelta::hours(24);
+    let at = s.find(0, "since")? + 1;
+    let amount = s.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour))?;
+    let span = amount.span().filter(|span| (FROM..TO).contains(span))?;
+    Some(NaiveTime::MIN.overflowing_add_signed(span).0)
 }
 
 /// Numbers that an oven may be at, each in its place, °C.

@@ -7,9 +7,10 @@ use super::alarms::{LOWEST_PIT_F, RAW_OVER};
 use super::sitting::button;
 use super::state::{LivePlan, StoredReading, WasSet};
 use super::turn::Urgency;
-use super::{Sitting, board, burns_on, no_heat, readings, undo};
+use super::{Sitting, board, burns_on, no_heat, questions, readings, undo};
+use crate::ask::Advice;
 use crate::reading::sentence::Sentence;
-use crate::reading::{self, Air, Since};
+use crate::reading::{self, Air, HeatBack, Since};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, spans};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_celsius, in_fahrenheit};
@@ -39,12 +40,12 @@ pub(super) fn was_otherwise(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let back = back.or_else(|| goes_on_elsewhere(sitting, text));
     let air = match (air, back) {
         (Some(air), _) => air,
-        (None, Some(now_c)) => {
+        (None, Some(back)) => {
             let Some(since) = sitting.room.plan.as_mut().and_then(|plan| plan.down_since.take()) else { return false };
             if sitting.now - since > LONGEST_DOWN {
                 return false;
             }
-            Air { was_c: None, since: Since::At(since), now_c }
+            Air { was_c: None, since: Since::At(since), until: back.at, still: false, now_c: back.now_c }
         }
         (None, None) => {
             fails(sitting, text);
@@ -78,13 +79,14 @@ fn fails(sitting: &mut Sitting<'_>, text: &str) {
 }
 
 /// "It's in the neighbors' oven now, 350", while its own is dead: heat again, and what it is set to, °C.
-fn goes_on_elsewhere(sitting: &Sitting<'_>, text: &str) -> Option<Option<f64>> {
+fn goes_on_elsewhere(sitting: &Sitting<'_>, text: &str) -> Option<HeatBack> {
     no_heat::since(sitting.room.plan.as_ref()?, sitting.now)?;
     let sentence = Sentence::read(text, sitting.lexicon());
     let moved = ["heat-elsewhere", "heat-moved"].iter().any(|concept| sentence.has(concept));
     let asks = text.contains(['?', '¿']) || reading::begins_as_question(text, sitting.lexicon());
     let ahead = sentence.has("heat-later");
-    (moved && !asks && !ahead).then(|| reading::read_wish(text, &sitting.ground()).0.setting_c)
+    let set = || reading::read_wish(text, &sitting.ground()).0.setting_c;
+    (moved && !asks && !ahead).then(|| HeatBack { now_c: set(), at: None })
 }
 
 /// Notes what the air has been. `false`: no bird is on, or it was known.
@@ -106,15 +108,19 @@ pub(super) fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
     if (was - dial).abs() < SAME_C && (set - dial).abs() < SAME_C && plan.was_set.is_empty() {
         return false;
     }
+    if air.still {
+        return still_down(sitting, from);
+    }
+    let until = air.until.map_or(now, |until| until.clamp(from, now));
     plan.remember("mended", None, by, now);
     plan.down_since = None;
-    had(plan, (from, was), (now, set), (on, dial));
+    had(plan, (from, was), (until, set), (on, dial));
     if !burns && let Some(pit_c) = air.was_c {
         plan.readings.push(StoredReading { sure: true, ..readings::of_air(pit_c, by, now) });
     }
     let caution = caution(order.heat.cooker, celsius(was));
     let none = air.was_c.is_none();
-    let raw = none && (from == on && now - on >= spans::HOT_MOST || no_heat::was_cold_too_long(plan, from, now));
+    let raw = none && (from == on && until - on >= spans::HOT_MOST || no_heat::was_cold_too_long(plan, from, until));
     let noted = noted(air.was_c, from, on);
     if raw {
         return thrown_away(sitting, noted);
@@ -123,6 +129,22 @@ pub(super) fn told(sitting: &mut Sitting<'_>, air: Air) -> bool {
     let dial = Text::new(if back { "cook-air-back" } else { "cook-air-now" });
     let lines = [noted, dial.with("setting", Arg::Temperature(celsius(set)))];
     readings::answer(sitting, lines.into_iter().chain(caution), &readings::Spots::default());
+    true
+}
+
+/// "Dead since three": it is without heat from then on, until someone says that it is back.
+fn still_down(sitting: &mut Sitting<'_>, from: Moment) -> bool {
+    let (now, by) = (sitting.now, sitting.speaker());
+    let Some(plan) = sitting.room.plan.as_mut() else { return false };
+    plan.remember("mended", None, by, now);
+    plan.down_since = Some(from);
+    if no_heat::was_cold_too_long(plan, from, now) {
+        plan.alarms.push(RAW_OVER.to_owned());
+    }
+    let undo = button("room-button-undo", &undo::newest(plan));
+    sitting.answer(no_heat::clock(from, now)).urgency(Urgency::Safety).row([undo]);
+    questions::advise(sitting, Advice::OvenDown);
+    board::refresh(sitting);
     true
 }
 

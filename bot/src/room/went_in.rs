@@ -11,7 +11,9 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(plan) = &sitting.room.plan else { return false };
     // Turned since, the dial is known better.
     let turned = !plan.was_set.is_empty();
-    if !turned && air::told(sitting, Air { was_c: Some(set), since: Since::On, now_c: Some(set) }) {
+    if !turned
+        && air::told(sitting, Air { was_c: Some(set), since: Since::On, until: None, still: false, now_c: Some(set) })
+    {
         return true;
     }
     let Some(order) = sitting.room.plan.as_ref().and_then(|plan| plan.order(sitting.zone_or_utc())) else {
