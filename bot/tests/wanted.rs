@@ -111,3 +111,27 @@ fn the_hosts_own_hmm_ok_then_is_offered() {
     kitchen.among("Rosa", "yes");
     assert_eq!(dinner(&kitchen), at("2027-11-25T23:30:00Z"));
 }
+
+#[test]
+fn we_stay_where_we_were_takes_the_hour_back_at_once() {
+    for (language, moved, stays) in [
+        ("fr-FR", "on mange plutôt à 18h finalement", "bon on reste à 17h"),
+        ("en-US", "dinner is at 6 pm after all", "ok let's stay at 5 pm"),
+        ("de-DE", "wir essen doch erst um 18 Uhr", "ok wir bleiben bei 17 Uhr"),
+        ("es-ES", "cenamos mejor a las 18:00", "bueno, nos quedamos a las 17:00"),
+        ("it-IT", "ceniamo alle 18 invece", "ok restiamo alle 17"),
+        ("pt-BR", "o jantar fica para as 18h", "ok ficamos nas 17h"),
+    ] {
+        let mut kitchen = kitchen(RoomKind::Group, language);
+        kitchen.say("Rosa", "/move 18:00");
+        assert_eq!(dinner(&kitchen), at("2027-11-26T00:00:00Z"), "{language}: {moved}");
+        assert!(kitchen.among("Rosa", stays) > 0, "{language}: {stays}");
+        assert_eq!(dinner(&kitchen), at(FIVE), "{language}: {stays}");
+    }
+    // Asked for by a helper, it is the host's no.
+    let mut kitchen = kitchen(RoomKind::Group, "fr-FR");
+    kitchen.among("Tom", "on peut dîner à 18h ?");
+    assert!(kitchen.among("Rosa", "non on reste à 17h") > 0);
+    assert_eq!(dinner(&kitchen), at(FIVE));
+    assert_eq!(kitchen.among("Tom", "on reste 2h de plus à la plage"), 0);
+}

@@ -97,7 +97,7 @@ pub fn settled(text: &str, lexicon: &'static Lexicon) -> Option<Settled> {
     while at < s.len() {
         if let Some((many, group)) = said(&s, at, lexicon) {
             // "It is 4 pm" tells the time.
-            settles |= group == "hour-settles" || group == "hour-settles-last" && counted;
+            settles |= matches!(group, "hour-settles" | "hour-stays") || group == "hour-settles-last" && counted;
             at += many;
             continue;
         }
@@ -127,7 +127,8 @@ fn of_people(s: &Sentence, at: usize) -> bool {
 
 /// The longest phrase that begins there and settles an hour, or says nothing by itself.
 fn said(s: &Sentence, at: usize, lexicon: &'static Lexicon) -> Option<(usize, &'static str)> {
-    const GROUPS: [&str; 6] = ["hour-settles", "hour-settles-last", "hour-link", "manners", "mine-link", "filler"];
+    const GROUPS: [&str; 7] =
+        ["hour-settles", "hour-stays", "hour-settles-last", "hour-link", "manners", "mine-link", "filler"];
     (1..=MOST_WORDS.min(s.len() - at)).rev().find_map(|many| {
         // What is a number is no word.
         if (at..at + many).any(|at| s.number(at).is_some() || s.amount(at).is_some()) {
@@ -136,7 +137,7 @@ fn said(s: &Sentence, at: usize, lexicon: &'static Lexicon) -> Option<(usize, &'
         let phrase = lexicon.talk_words(s.quote(at, at + many - 1)).join(" ");
         let meant = (at..at + many).any(|at| is_of_a_clock(s, at)) && many == 1;
         let group = GROUPS.into_iter().find(|group| lexicon.talk(&phrase, group))?;
-        (!meant || group.starts_with("hour-settles")).then_some((many, group))
+        (!meant || group.starts_with("hour-s")).then_some((many, group))
     })
 }
 

@@ -6,7 +6,7 @@ use super::late;
 use super::sitting::name;
 use super::state::Wanted;
 use super::{PersonId, Sitting, may, moves, spoiled};
-use crate::reading::{self, Retraction};
+use crate::reading::{self, Retraction, Shift};
 use crate::words::{Arg, Text};
 use carvetime_core::plan::Moment;
 use chrono::TimeDelta;
@@ -33,6 +33,11 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     match (asked, settled) {
         _ if asked.is_none() && settled.is_none() => false,
         _ if spoiled::says_gone(sitting) => true,
+        // "No, we stay at half past eight": it was moved a moment ago, and goes back at once.
+        (None, Some((to, _))) if may::steer(sitting) && was_moved_from(sitting, to) => {
+            moves::to_then(sitting, to);
+            true
+        }
         (None, Some((to, true))) if may::steer(sitting) => {
             moves::settled(sitting, to, dinner);
             true
@@ -44,12 +49,25 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     }
 }
 
+/// Whether the last thing that was changed is the dinner's hour, and it was that before.
+fn was_moved_from(sitting: &Sitting<'_>, to: Moment) -> bool {
+    let last = sitting.room.plan.as_ref().and_then(|plan| plan.history.last());
+    last.is_some_and(|change| {
+        change.name == "moved" && change.wish.dinner == Some(to) && sitting.now - change.at <= TODAY
+    })
+}
+
 /// "5 works better", "dinner's pushed to 4:30", said to everyone. Where the meal is not named, only by whoever may decide, or where an hour
 /// has been asked for; and only of an hour near the dinner's. The hour that stands is no news. Beside it: whether the meal is named.
 fn settled(sitting: &Sitting<'_>, text: &str, dinner: Moment, open: bool) -> Option<(Moment, bool)> {
     const NEAR: TimeDelta = TimeDelta::hours(3);
     let (text, told) = reading::settled_in(text, sitting.lexicon())?;
     let to = hour(sitting, text, dinner).filter(|to| *to != dinner)?;
+    // "We stay for two hours": by no clock.
+    let spans = || matches!(reading::read_shift(text, dinner, &sitting.table_ground()), Some(Shift::By(_)));
+    if reading::Told::of(text, sitting.lexicon()).says("hour-stays") && spans() {
+        return None;
+    }
     let meant = told.of_meal || (open || may::steer(sitting)) && (to - dinner).abs() <= NEAR;
     meant.then_some((to, told.of_meal))
 }
@@ -95,7 +113,10 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, text: &str, reply_to: Option<&
     };
     let yes = match named {
         Some(to) if to == wanted.to => reading::leaning(text, lexicon),
-        Some(to) if to == dinner => reading::leaning(text, lexicon).map(|_| false),
+        // "We stay at half past eight" is a no without one.
+        Some(to) if to == dinner => {
+            (reading::leaning(text, lexicon).is_some() || reading::settled_in(text, lexicon).is_some()).then_some(false)
+        }
         // "No, half past": another hour than was asked for is offered like the first.
         Some(to) if reading::leaning(text, lexicon).is_some() => return offer(sitting, to, (serial, host, dinner)),
         Some(_) => None,
