@@ -126,6 +126,8 @@ fn active(sight: &Foresight) -> Vec<Alarm> {
                 text: Text::new("cook-alarm-moved").with("spot", Arg::Choice(place.name())),
                 urgency: Urgency::Due,
             }),
+            // What is done is not too cold for its hour.
+            Doubt::OutOfStep(place, Pace::Behind) if is_there(sight, place.name()) => {}
             Doubt::OutOfStep(place, step) => alarms.push(Alarm {
                 name: format!("{}-{}", step.name(), place.name()),
                 text: Text::new(match step {
@@ -164,6 +166,16 @@ fn active(sight: &Foresight) -> Vec<Alarm> {
         alarms.push(Alarm { name: format!("stalled-{spot}"), text, urgency: Urgency::Due });
     }
     alarms
+}
+
+/// Whether that spot was last read at what it is cooked to.
+fn is_there(sight: &Foresight, spot: &str) -> bool {
+    let of = |reading: &Reading| match spot {
+        "breast" => reading.breast,
+        "thigh" => reading.thigh,
+        _ => None,
+    };
+    sight.readings.iter().rev().find_map(of).is_some_and(|read| read >= super::target())
 }
 
 fn sag_of(cook: &Cook, readings: &[Reading]) -> Option<Alarm> {
