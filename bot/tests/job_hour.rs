@@ -197,3 +197,18 @@ fn where_the_planned_birds_dose_comes_from_is_told() {
     let heard = kitchen.press("Ruth", "Where from?");
     assert!(heard.contains("USDA FSIS") && heard.contains("Common practice"), "{heard}");
 }
+
+#[test]
+fn into_the_oven_is_asked_in_whatever_order_and_with_its_day() {
+    for text in ["quelle heure on met au four vendredi ?", "on le met au four à quelle heure ?", "on enfourne à quelle heure ?"] {
+        let mut kitchen = planned(
+            RoomKind::Group,
+            "fr-FR",
+            chrono_tz::Europe::Paris,
+            "/plan chapon frais de 3,8 kg, je l'ai déjà, repas vendredi à 18h, 6 personnes, four à chaleur tournante, sans sel",
+            "Accepter",
+        );
+        let heard = said(&mut kitchen, RoomKind::Group, text);
+        assert!(heard.contains("Mettre à cuire"), "{text}: {heard}");
+    }
+}

@@ -46,6 +46,22 @@ fn of_something_else_nothing_is_heard() {
         ("it-IT", "due cosce per me"),
         ("it-IT", "piove?"),
         ("it-IT", "il mio forno si è rotto la settimana scorsa"),
+        ("fr-FR", "moi mon coeur est a 37 degres ca va"),
+        ("fr-FR", "un foie gras de 74 degres au coeur c du paté"),
+        ("fr-FR", "le tgv est bloqué a valence"),
+        ("fr-FR", "mon tgv a 40 min de retard, commencez sans moi"),
+        ("fr-FR", "la dinde est tombée par terre quand jai arrosé"),
+        ("en-US", "my heart is at 98 degrees, all fine"),
+        ("en-US", "the train is stuck in Valence"),
+        ("en-US", "I'm 40 min late, start without me"),
+        ("de-DE", "mein Herz ist bei 37 Grad, alles ok"),
+        ("de-DE", "ich bin 40 min zu spät, fangt ohne mich an"),
+        ("es-ES", "mi corazón está a 37 grados, todo bien"),
+        ("es-ES", "llego 40 min tarde, empezad sin mí"),
+        ("it-IT", "il mio cuore è a 37 gradi, va bene"),
+        ("it-IT", "ho 40 min di ritardo, iniziate senza di me"),
+        ("pt-BR", "meu coração está a 37 graus, tudo bem"),
+        ("pt-BR", "estou 40 min atrasado, comecem sem mim"),
     ] {
         let mut kitchen = over_heat(RoomKind::Group, tag);
         assert_eq!(ids(&mut kitchen, text), [""; 0], "{tag}: {text}");
@@ -120,4 +136,45 @@ fn what_was_condemned_is_not_frozen() {
     kitchen.say("Ana", "took it out");
     kitchen.run_to("2027-11-25 21:30");
     assert_ne!(ids(&mut kitchen, "can we freeze the pie?"), ["room-limit-chill"]);
+}
+
+#[test]
+fn a_number_alone_is_of_the_spot_its_teller_read_before() {
+    for (tag, first) in [
+        ("fr-FR", "45 dans la cuisse"),
+        ("en-US", "113 in the thigh"),
+        ("de-DE", "45 in der Keule"),
+        ("es-ES", "45 en el muslo"),
+        ("it-IT", "45 nella coscia"),
+        ("pt-BR", "45 na coxa"),
+    ] {
+        let mut kitchen = over_heat(RoomKind::Private, tag);
+        kitchen.say("Ana", first);
+        kitchen.run_to("2027-11-25 16:00");
+        kitchen.say("Ana", if tag == "en-US" { "130" } else { "54" });
+        let last = kitchen.scene.room.plan.as_ref().unwrap().readings.last().cloned().unwrap();
+        assert_eq!((last.thigh_c.is_some(), last.breast_c), (true, None), "{tag}: {first}");
+    }
+    let mut kitchen = over_heat(RoomKind::Private, "fr-FR");
+    kitchen.say("Ana", "54");
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().readings[0].breast_c.is_some());
+}
+
+#[test]
+fn what_is_asked_of_a_number_is_answered_and_not_noted() {
+    for (tag, text) in [
+        ("fr-FR", "c'est bon pour moi enceinte si le blanc a fait 74,5 ?"),
+        ("en-US", "is it ok for me, pregnant, if the breast read 166?"),
+        ("de-DE", "ist das ok für mich als Schwangere, wenn die Brust 74,5 hatte?"),
+    ] {
+        let mut kitchen = over_heat(RoomKind::Group, tag);
+        let (said, words) = kitchen.ids("Ines", text, false);
+        assert!(said.contains(&"ask-fragile".to_owned()), "{tag}: {words}");
+        assert!(kitchen.scene.room.plan.as_ref().unwrap().readings.is_empty(), "{tag}: {words}");
+    }
+    let mut kitchen = over_heat(RoomKind::Group, "fr-FR");
+    kitchen.say("Ana", "cuisse 45, blanc 41");
+    kitchen.run_to("2027-11-25 16:40");
+    let (said, words) = kitchen.ids("Ana", "pas cuit à 18h on fait quoi", false);
+    assert!(!words.contains("pas encore arrivé"), "{said:?}: {words}");
 }

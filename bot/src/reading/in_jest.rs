@@ -7,6 +7,11 @@ use super::sentence::Sentence;
 use super::talk::begins_as_question;
 use super::told::Told;
 
+/// "My heart is at 37 degrees", "he has a fever of 38": of nobody's dinner.
+pub fn speaks_of_own_body(text: &str, lexicon: &'static Lexicon) -> bool {
+    Told::of(text, lexicon).says("own-body")
+}
+
 /// "It's frozen outside": the ground is, and no bird that is said to be frozen still.
 pub fn tells_of_frost(text: &str, lexicon: &'static Lexicon) -> bool {
     let told = Told::of(text, lexicon);

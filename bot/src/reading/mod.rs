@@ -79,7 +79,7 @@ pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use hot_air::read_hot_air;
 pub use icy::read_icy_worry;
-pub use in_jest::{only_speaks_of_frying, tells_of_frost};
+pub use in_jest::{only_speaks_of_frying, speaks_of_own_body, tells_of_frost};
 pub use lexicon::{Concept, Lexicon};
 pub use log::{Log, Place, Reading, Scale, read_log, wants_degrees};
 pub use meat::{Meat, names_air, read_lit, read_meat};

@@ -41,7 +41,10 @@ pub fn asks_when_step(text: &str, lexicon: &'static Lexicon) -> Vec<Step> {
     const LEAD: usize = 2;
     let sentence = Sentence::read(text, lexicon);
     let places = || 0..sentence.len();
-    let asked = sentence.find(0, "ask-when").is_some_and(|at| at <= LEAD);
+    // "On le met au four à quelle heure ?"
+    let last = || (0..sentence.len()).rev().find(|at| sentence.mark(*at).is_none());
+    let asked = sentence.find(0, "ask-when").is_some_and(|at| at <= LEAD)
+        || last().is_some_and(|last| last > 0 && sentence.is(last, "ask-when"));
     if !asked || places().any(|at| sentence.number(at).is_some() || sentence.amount(at).is_some()) {
         return Vec::new();
     }

@@ -6,7 +6,7 @@
 use super::turn::Urgency;
 use super::{Sitting, questions, spoiled};
 use crate::ask::Question;
-use crate::reading::{self, Diner};
+use crate::reading::{self, Diner, sentence::Sentence};
 
 /// A child that may choke. `false`: they tell of something else.
 pub(super) fn swallowed(sitting: &mut Sitting<'_>, text: &str) -> bool {
@@ -17,10 +17,22 @@ pub(super) fn swallowed(sitting: &mut Sitting<'_>, text: &str) -> bool {
     heard
 }
 
+/// "Is it ok for me, pregnant, if the stuffing read 74.5?": asked, and no reading of now.
+fn of_a_number(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let sentence = Sentence::read(text, sitting.lexicon());
+    let frail = sentence.has("habit-fragile") || sentence.has("frail-person");
+    let asks = frail && text.contains(['?', '¿']) && sentence.has("ask-safe");
+    let told = asks && matches!(questions::read(sitting, text), Some(Question::Lethality { .. }));
+    if told {
+        questions::told(sitting, text);
+    }
+    told
+}
+
 /// What somebody at more risk may have. `false`: nobody asks so.
 pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
     let lexicon = sitting.lexicon();
-    let Some(what) = reading::read_diner(text, lexicon) else { return false };
+    let Some(what) = reading::read_diner(text, lexicon) else { return of_a_number(sitting, text) };
     let asks = text.contains(['?', '¿'])
         || reading::begins_as_question(text, lexicon)
         || reading::opens_as_question(text, lexicon);

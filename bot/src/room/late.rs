@@ -33,6 +33,13 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if text.chars().count() > LONGEST || dinner <= sitting.now || !is_late(sitting, text) {
         return false;
     }
+    // "Start without me": nothing moves for them.
+    if reading::Told::of(text, sitting.lexicon()).says("start-without") {
+        if sitting.room.kind == super::RoomKind::Private {
+            sitting.answer(Text::new("room-ok"));
+        }
+        return true;
+    }
     let shift = reading::read_shift(text, dinner, &sitting.table_ground());
     // "Morgen, bin spät dran": nobody is late by a day.
     let late = |to: &Moment| *to > dinner && *to - dinner <= LATEST;

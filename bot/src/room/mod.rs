@@ -329,6 +329,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         }
         return;
     }
+    if !addressed && crate::reading::speaks_of_own_body(text, lexicon) {
+        return;
+    }
     if !edited && diner::asked(sitting, text, addressed) {
         return;
     }

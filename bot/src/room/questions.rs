@@ -135,6 +135,10 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
     if matches!(read, Ok(Question::LeftOut { ahead: false, .. })) && stood_out::is_of_it(sitting, text) {
         return false;
     }
+    // "Foie gras at 74 degrees is pâté": no sum of this kitchen's.
+    if !asks && matches!(read, Ok(Question::UnitConvert { .. })) && reading::names_what_is_beside(text, sitting.lexicon()) {
+        return true;
+    }
     if asks {
         // "How long is the line at the store?": nothing of a kitchen is named in it, and other things are.
         let sentence = Sentence::read(text, sitting.lexicon());

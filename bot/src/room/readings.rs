@@ -99,6 +99,8 @@ pub(super) fn heard(sitting: &mut Sitting<'_>, text: &str, asked: bool, edited: 
             }
             true
         }
+        // "Not done at half past eight, what do we do": asked of the dinner's hour.
+        Err(Problem::Future(_)) if reading::Told::of(text, sitting.lexicon()).says("what-now") => false,
         Err(problem @ (Problem::Reading { .. } | Problem::Future(_) | Problem::TooManyReadings)) if asked && !talk => {
             sitting.answer(problem.text());
             true
@@ -324,7 +326,16 @@ pub(super) fn noted(sitting: &mut Sitting<'_>, log: &Log, edited: bool) {
     told(sitting, log, edited);
 }
 
-/// Puts each number in its place and on its scale. A number alone is the breast's.
+/// Where the last number of whoever speaks now was read, if it was in one spot of meat and not long ago.
+fn own_last_spot(sitting: &Sitting<'_>) -> Option<Place> {
+    const LATELY: TimeDelta = TimeDelta::minutes(90);
+    let (who, plan) = (sitting.speaker()?, sitting.room.plan.as_ref()?);
+    let last = plan.counted().into_iter().rev().find(|reading| reading.by == Some(who))?;
+    let other = last.breast_c.is_some() || last.stuffing_c.is_some() || last.wing_c.is_some();
+    (last.thigh_c.is_some() && !other && sitting.now - last.at <= LATELY).then_some(Place::Thigh)
+}
+
+/// Puts each number in its place and on its scale. A number alone is of the spot that was read before, else the breast's.
 pub(super) fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
     let usual = if sitting.us_units() { Scale::Fahrenheit } else { Scale::Celsius };
     // `58/64/165C`: one letter speaks for all of them.
@@ -332,7 +343,7 @@ pub(super) fn spots(sitting: &Sitting<'_>, log: &Log) -> Spots {
     let mut spots = Spots::default();
     for reading in &log.readings {
         let temperature = reading.temperature(written.unwrap_or(usual));
-        let spot = match reading.place {
+        let spot = match reading.place.or_else(|| own_last_spot(sitting)) {
             Some(Place::Pit) => {
                 spots.pit = Some(temperature);
                 continue;

@@ -51,7 +51,7 @@ impl Asked<'_> {
             && !self.has("food-leftovers")
         {
             Advice::GarageThaw
-        } else if self.has("ask-baste") {
+        } else if self.has("ask-baste") && !Told::of(self.text(), self.asker.ground.lexicon).says("fell") {
             Advice::Baste
         } else if self.has("ask-foil") {
             Advice::Foil
@@ -109,7 +109,9 @@ impl Asked<'_> {
 
     /// "Stuck at 138", "is that the stall?", "should we wrap it?": a number, or nothing else is spoken of.
     pub(super) fn stalls(&self) -> bool {
-        let counts = || self.places().any(|at| self.s.number(at).is_some() || self.s.amount(at).is_some());
+        // "The train is stuck, I won't be there before 22h": by the clock.
+        let measured = |at: usize| self.s.amount(at).is_some_and(|amount| amount.span().is_none());
+        let counts = || self.places().any(|at| self.s.number(at).is_some() || measured(at));
         // "My thermometer says 140 and it's been 4 hours"
         let long = self.has("ask-thermometer") && self.span().is_some_and(|span| span >= SLOW) && counts();
         let heated = self.any(&["cooker-oven", "cooker-fan-oven", "cooker-smoker", "ask-out"]);
