@@ -200,7 +200,9 @@ fn where_the_planned_birds_dose_comes_from_is_told() {
 
 #[test]
 fn into_the_oven_is_asked_in_whatever_order_and_with_its_day() {
-    for text in ["quelle heure on met au four vendredi ?", "on le met au four à quelle heure ?", "on enfourne à quelle heure ?"] {
+    for text in
+        ["quelle heure on met au four vendredi ?", "on le met au four à quelle heure ?", "on enfourne à quelle heure ?"]
+    {
         let mut kitchen = planned(
             RoomKind::Group,
             "fr-FR",

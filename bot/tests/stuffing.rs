@@ -179,4 +179,20 @@ fn behind_the_meat_it_is_finished_by_itself_and_the_bird_goes_by_its_spots() {
         assert_eq!(plan.wish.stuffed, Some(false), "{tag}");
         assert!(plan.job(Step::Pull, 0).is_some());
     }
+    // What it read in the bird holds nothing up, and told back it does.
+    let mut kitchen = stuffed("fr-FR");
+    kitchen.among("Ana", "enfournée");
+    kitchen.run_to("2027-11-25 16:30");
+    kitchen.among("Ana", "blanc 76, cuisse 81, aile 77, farce 68");
+    kitchen.among("Ana", "j'ai sorti la farce");
+    kitchen.among("Ana", "sortie du four");
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().is_off());
+    let mut kitchen = stuffed("fr-FR");
+    kitchen.among("Ana", "enfournée");
+    kitchen.run_to("2027-11-25 16:30");
+    kitchen.among("Ana", "blanc 76, cuisse 81, aile 77, farce 68");
+    kitchen.among("Ana", "j'ai sorti la farce");
+    kitchen.press("Ana", "Annuler");
+    kitchen.among("Ana", "sortie du four");
+    assert!(!kitchen.scene.room.plan.as_ref().unwrap().is_off());
 }

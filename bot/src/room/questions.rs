@@ -136,7 +136,10 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         return false;
     }
     // "Foie gras at 74 degrees is pâté": no sum of this kitchen's.
-    if !asks && matches!(read, Ok(Question::UnitConvert { .. })) && reading::names_what_is_beside(text, sitting.lexicon()) {
+    if !asks
+        && matches!(read, Ok(Question::UnitConvert { .. }))
+        && reading::names_what_is_beside(text, sitting.lexicon())
+    {
         return true;
     }
     if asks {

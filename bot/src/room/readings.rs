@@ -9,7 +9,7 @@ use super::state::{JobState, LiveJob, Rung, StoredReading, Told};
 use super::turn::{Button, File, FileContent, Say, To, Urgency};
 use super::{
     PersonId, RoomKind, Sitting, air, alarms, amend, birds, board, burns_on, doubted, hot_day, hot_road, jobs,
-    kept_hot, late, may, moves, order, plan_words, spoiled,
+    kept_hot, late, may, moves, order, plan_words, spoiled, stuffing,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Log, Place, Problem, Scale};
@@ -731,7 +731,9 @@ fn meaning(sitting: &Sitting<'_>, spots: &Spots) -> Option<Text> {
     let (breast, thigh) = (now(spots.breast, look.breast), now(spots.thigh, look.thigh));
     let id = match (there(breast), there(thigh)) {
         _ if over => return None,
-        (Some(true), Some(true)) if there(last.stuffing) == Some(false) => "room-log-stuffing-behind",
+        (Some(true), Some(true)) if there(last.stuffing) == Some(false) && !stuffing::is_out(plan) => {
+            "room-log-stuffing-behind"
+        }
         // A bird that is stuffed is not done before its middle is.
         (Some(true), Some(true)) if plan.wish.stuffed == Some(true) && last.stuffing.is_none() => {
             "room-log-stuffing-unread"
@@ -794,7 +796,7 @@ pub(super) fn below(sitting: &Sitting<'_>) -> Option<(&'static str, Temperature,
         ("breast", last(|reading| reading.breast_c)),
         ("thigh", last(|reading| reading.thigh_c)),
         ("wing", last(|reading| reading.wing_c)),
-        ("stuffing", last(|reading| reading.stuffing_c)),
+        ("stuffing", last(|reading| reading.stuffing_c).filter(|_| !stuffing::is_out(plan))),
     ];
     spots.into_iter().find_map(|(spot, read)| {
         let (read, at) = read?;

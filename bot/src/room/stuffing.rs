@@ -23,6 +23,14 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     reading::says_stuffing_out(text, lexicon) && readings::cooks(sitting) && taken_out(sitting)
 }
 
+/// What is kept of its having been taken out.
+const OUT: &str = "stuffing-out";
+
+/// Whether it was taken out: what it read in the bird says nothing of the bird any more.
+pub(super) fn is_out(plan: &LivePlan) -> bool {
+    plan.wish.stuffed == Some(false) && plan.limits_called.iter().any(|name| name == OUT)
+}
+
 /// It cooks on by itself.
 fn taken_out(sitting: &mut Sitting<'_>) -> bool {
     let (now, by) = (sitting.now, sitting.speaker());
@@ -31,6 +39,7 @@ fn taken_out(sitting: &mut Sitting<'_>) -> bool {
     };
     plan.remember("mended", None, by, now);
     plan.wish.stuffed = Some(false);
+    plan.limits_called.push(OUT.to_owned());
     let undo = button("room-button-undo", &undo::newest(plan));
     // Nothing that was called is called again for it.
     let _solved = sitting.resolve();
