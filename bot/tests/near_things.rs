@@ -50,7 +50,6 @@ fn of_something_else_nothing_is_heard() {
         ("fr-FR", "un foie gras de 74 degres au coeur c du paté"),
         ("fr-FR", "le tgv est bloqué a valence"),
         ("fr-FR", "mon tgv a 40 min de retard, commencez sans moi"),
-        ("fr-FR", "la dinde est tombée par terre quand jai arrosé"),
         ("en-US", "my heart is at 98 degrees, all fine"),
         ("en-US", "the train is stuck in Valence"),
         ("en-US", "I'm 40 min late, start without me"),

@@ -319,7 +319,8 @@ fn targets(sitting: &Sitting<'_>, rung: Rung, people: Vec<PersonId>) -> Vec<(To,
     let group = sitting.room.kind == RoomKind::Group;
     // Where one message went unseen, another beside it would too; but at night the others sleep.
     let asleep = !carvetime_core::plan::clock::is_sociable(sitting.zone_or_utc(), sitting.now);
-    let again = rung == Rung::Again && !(asleep && people.iter().all(|who| is_reachable(sitting, *who)));
+    // Alone there is nobody else to wake.
+    let again = rung == Rung::Again && !(asleep && group && people.iter().all(|who| is_reachable(sitting, *who)));
     if rung == Rung::Room || again {
         return vec![(room, people.into_iter().filter(|_| group).collect())];
     }
