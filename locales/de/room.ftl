@@ -544,6 +544,7 @@ room-already-you = Das hast du schon geklärt, { $at }.
 room-proposal-carry = Am Vortag zu Hause gegart, kalt mitgenommen, dort aufgewärmt. Garst du dort, sag „dort garen“.
 room-proposal-hot = Heiß mitgenommen: ganz und eingepackt, spätestens { $most } nach dem Garen gegessen ({ $hour }, wenn es draußen über { $air } hat). Länger nur, solange es { $hot } oder mehr zeigt. Lieber kalt? Sag „kalt mitnehmen“.
 room-proposal-or-hot = Lieber heiß? Sag „heiß mitnehmen“.
+room-hour-there = Die Stunde gilt jetzt dort: { $there }. War die Uhr zu Hause gemeint, sag „Essen { $home }“.
 room-proposal-not-hot = Am Vortag gegart kann er nicht heiß mit. Sag „heiß mitnehmen“, dann wird am Tag selbst gegart.
 
 # ---- /export: eine Zeile zu jeder Datei.

@@ -586,6 +586,7 @@ room-already-you = You settled that already, { $at }.
 room-proposal-carry = Cooked at home the day before, carried cold, reheated over there. If you cook it there, say “cook it there”.
 room-proposal-hot = Carried hot: whole and wrapped, eaten within { $most } of leaving the heat ({ $hour } if it’s over { $air } out). Longer only while it reads { $hot } or more. Rather cold? Say “carry it cold”.
 room-proposal-or-hot = Rather hot? Say “carry it hot”.
+room-hour-there = That hour is now the place’s own: { $there }. If you meant home’s clock, say “dinner { $home }”.
 room-proposal-not-hot = Cooked the day before it can’t go hot. For hot, say “carry it hot”: it’s cooked on the day then.
 
 # ---- /export: a line with each file.

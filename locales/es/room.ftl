@@ -597,6 +597,7 @@ room-already-you = Ya lo hiciste: { $at }.
 room-proposal-carry = Se asa en casa el día antes, se lleva frío y se recalienta allí. Si lo asas allí, di «lo aso allí».
 room-proposal-hot = Se lleva caliente: entera y envuelta, comida antes de { $most } desde que sale del fuego ({ $hour } si fuera hace más de { $air }). Más, solo mientras marque { $hot } o más. ¿Mejor fría? Di «la llevamos fría».
 room-proposal-or-hot = ¿Mejor caliente? Di «la llevamos caliente».
+room-hour-there = Esa hora es ahora la de allí: { $there }. Si era la hora de casa, di «cena { $home }».
 room-proposal-not-hot = Asada el día antes no puede ir caliente. Para eso di «la llevamos caliente»: entonces se asa el mismo día.
 
 # ---- /export: una línea con cada archivo.

@@ -602,6 +602,7 @@ room-already-you = Ci hai già pensato tu, { $at }.
 room-proposal-carry = Cotto a casa il giorno prima, portato freddo, riscaldato di là. Se lo cuoci di là, scrivi “lo cuocio lì”.
 room-proposal-hot = Portato caldo: intero e avvolto, mangiato entro { $most } da quando lascia il calore ({ $hour } se fuori ci sono più di { $air }). Di più solo finché segna { $hot } o più. Meglio freddo? Scrivi “lo portiamo freddo”.
 room-proposal-or-hot = Meglio caldo? Scrivi “lo portiamo caldo”.
+room-hour-there = Ora quell’ora è quella di là: { $there }. Se era l’ora di casa, scrivi “cena { $home }”.
 room-proposal-not-hot = Cotto il giorno prima non può andare caldo. Per quello scrivi “lo portiamo caldo”: allora si cuoce il giorno stesso.
 
 # ---- /export: una riga con ogni file.

@@ -536,6 +536,7 @@ room-already-you = Você já resolveu isso, { $at }.
 room-proposal-carry = Assado em casa na véspera, levado frio, reaquecido lá. Se você for assar lá, diga “asso lá”.
 room-proposal-hot = Levado quente: inteiro e embrulhado, comido em até { $most } depois de sair do calor ({ $hour } se fizer mais de { $air } lá fora). Mais que isso, só enquanto marcar { $hot } ou mais. Prefere frio? Diga “levamos frio”.
 room-proposal-or-hot = Prefere quente? Diga “levamos quente”.
+room-hour-there = Agora essa hora é a de lá: { $there }. Se era a hora de casa, diga “jantar { $home }”.
 room-proposal-not-hot = Assado na véspera não dá para levar quente. Para isso diga “levamos quente”: aí é assado no dia.
 
 # ---- /export: uma linha com cada arquivo.

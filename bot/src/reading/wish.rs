@@ -2,19 +2,21 @@
 //!
 //! Owns the sentence grammar of a plan: `14.5 lb frozen turkey, dinner Thursday 5 pm, 11 people, smoker at 325`. Start at
 //! [`read_wish`]. Order does not matter: what has a unit or a word beside it is taken first, bare numbers last. Who eats is counted in
-//! `wish/guests.rs`.
+//! `wish/guests.rs`, whose clock an hour is in `wish/clock.rs`.
 
+mod clock;
 mod guests;
 
+pub use clock::There;
+
 use super::beside;
-use super::ground::{Ground, settle};
+use super::ground::Ground;
 use super::in_jest::only_speaks_of_frying;
 use super::once;
 use super::problem::{FARTHEST_DINNER, FARTHEST_USE_BY, LONGEST_DRIVE, MASS_KG, Problem, SETTING_C, SOLUTION_PERCENT};
 use super::sentence::{Sentence, What};
 use super::told::Told;
 use super::when::{Lean, When, hour_of_amount, next_at, read_when, take};
-use super::zone::{Zones, read_zone};
 use carvetime_core::quantity::{Measure, Unit, in_celsius, in_grams, in_kilograms};
 use carvetime_core::roast::OvenLevel;
 use serde::{Deserialize, Serialize};
@@ -80,6 +82,12 @@ pub struct Wish {
     /// Where it is eaten, if clocks may differ there: the place as it was told and its IANA zone. The dinner hour is that place's.
     #[serde(default)]
     pub there: Option<There>,
+    /// The dinner by home's clock, where the hour was told before the place and is the place's now.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub by_home: Option<chrono::DateTime<chrono::Utc>>,
+    /// The hour was told by home's clock, and that was said.
+    #[serde(skip)]
+    pub home_clock: bool,
     /// Cooked the day before.
     pub ahead: Option<bool>,
     /// The bird is already in the house.
@@ -117,29 +125,7 @@ pub struct Wish {
     pub shelves: Option<u8>,
 }
 
-/// A place whose clock counts for the dinner.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct There {
-    /// As it was told. Untrusted text.
-    pub place: String,
-    /// IANA zone name.
-    pub zone: String,
-}
-
-impl There {
-    /// The zone, if it is still known.
-    pub fn zone(&self) -> Option<chrono_tz::Tz> {
-        self.zone.parse().ok()
-    }
-}
-
 impl Wish {
-    /// The ground on which the dinner's hour is read: the clock of the house it is eaten in.
-    pub fn table_ground(&self, ground: &Ground) -> Ground {
-        let zone = self.there.as_ref().and_then(There::zone).unwrap_or(ground.zone);
-        Ground { zone, ..*ground }
-    }
-
     /// What `newer` says replaces what was said before; the rest stays. A day told first and an hour told later make a
     /// moment only in [`Wish::settle`], for that takes a zone.
     pub fn merge(&mut self, mut newer: Wish) {
@@ -175,6 +161,9 @@ impl Wish {
             ($($field:ident),+) => { $(if newer.$field.is_some() { self.$field = newer.$field; })+ };
         }
         let (day, hour) = (newer.dinner_day, newer.dinner_hour);
+        if newer.dinner.is_some() || hour.is_some() {
+            self.by_home = None;
+        }
         if newer.dinner.is_some() {
             (self.dinner, self.dinner_day, self.dinner_hour) = (newer.dinner, None, None);
         } else {
@@ -204,6 +193,7 @@ impl Wish {
             hot,
             drive_min,
             there,
+            by_home,
             ahead,
             at_home,
             use_by,
@@ -384,7 +374,8 @@ impl Reader<'_> {
             self.wish.elsewhere = Some(false);
         }
         self.hot_or_cold();
-        if self.wish.elsewhere == Some(true) {
+        self.names_a_clock();
+        if self.wish.elsewhere == Some(true) && self.wish.there.is_none() {
             self.there();
         }
     }
@@ -414,37 +405,6 @@ impl Reader<'_> {
         if hot != cold {
             self.wish.hot = Some(hot);
             self.wish.elsewhere = Some(true);
-        }
-    }
-
-    /// `in Denver`, `to my sister's in San Diego`: another house with a clock of its own.
-    fn there(&mut self) {
-        const LONGEST_NAME: usize = 3;
-        let lexicon = self.ground.lexicon;
-        let toward = |at: usize| lexicon.talk(&super::fold(self.s.raw(at)), "toward");
-        let found = self.places().filter(|at| *at > 0 && self.free(*at) && toward(at - 1)).find_map(|at| {
-            let last = (at + LONGEST_NAME).min(self.s.len());
-            let words =
-                |at: usize| self.s.number(at).is_none() && self.s.amount(at).is_none() && self.s.mark(at).is_none();
-            let named = (at..last).take_while(|end| words(*end));
-            let mut named = named.map(|end| (end, self.s.quote(at, end)));
-            named.find_map(|(end, name)| match read_zone(name) {
-                Zones::One(zone) => Some((at, end, name.to_owned(), zone)),
-                _ => None,
-            })
-        });
-        if let Some((from, to, place, zone)) = found {
-            self.take(from, to);
-            if zone != self.ground.zone {
-                self.wish.there = Some(There { place, zone: zone.name().to_owned() });
-            }
-        }
-    }
-
-    /// The hour that was read on the kitchen's clock is the table's.
-    fn by_the_table_s_clock(&mut self) {
-        if let (Some(dinner), Some(zone)) = (self.wish.dinner, self.wish.there.as_ref().and_then(There::zone)) {
-            self.wish.dinner = Some(settle(zone, dinner.with_timezone(&self.ground.zone).naive_local()));
         }
     }
 

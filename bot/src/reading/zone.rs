@@ -78,6 +78,14 @@ pub fn read_zone(text: &str) -> Zones {
     near(&whole)
 }
 
+/// The one zone of that very name, in a sentence of which most words name none.
+pub(super) fn zone_named(text: &str) -> Option<Tz> {
+    match NAMES.get(&key(text))?.as_slice() {
+        [one] => Some(*one),
+        _ => None,
+    }
+}
+
 /// A slip is offered for confirmation, never taken: a wrong zone moves every bell.
 fn near(name: &str) -> Zones {
     let length = name.chars().count();

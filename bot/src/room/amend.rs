@@ -8,7 +8,7 @@ use super::sitting::{button, name};
 use super::state::{JobState, LivePlan};
 use super::{
     PersonId, RoomKind, Sitting, board, jobs, late, live, may, moves, planning, proposal, spoiled, stepping_down,
-    stray, swap, which,
+    stray, swap, there, which,
 };
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{self, Problem, Wish};
@@ -17,7 +17,7 @@ use carvetime_core::bird::Form;
 use carvetime_core::plan::{Moment, Salting, Step};
 
 /// Short enough to be nothing but a change.
-const SHORT: usize = 60;
+pub(super) const SHORT: usize = 60;
 
 /// `false`: the words change nothing.
 pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, text: &str, addressed: bool) -> bool {
@@ -117,7 +117,10 @@ fn standing(
     }
     // What people say to each other changes no plan: only what is said to the bot does.
     if !addressed {
-        return opened_flat(sitting, text) || unsalted(sitting, text) || overheard(sitting, text, wish);
+        return opened_flat(sitting, text)
+            || unsalted(sitting, text)
+            || there::overheard(sitting, text, &wish)
+            || overheard(sitting, text, wish);
     }
     let changed = wished(sitting, plan, text, wish);
     if changed == plan.wish {
@@ -275,7 +278,7 @@ fn overheard(sitting: &mut Sitting<'_>, text: &str, wish: Wish) -> bool {
 /// Changes the plan to that wish: at once where whoever may decide says so, else the host is asked. `false`: nothing changes.
 pub(super) fn to(sitting: &mut Sitting<'_>, text: &str, wish: Wish, addressed: bool) -> bool {
     let Some(plan) = sitting.room.plan.as_ref().filter(|plan| plan.wish != wish) else { return false };
-    let news = news(&plan.wish, &wish);
+    let news = there::by_its_clock(news(&plan.wish, &wish), &wish, sitting.zone_or_utc());
     match (may::steer(sitting), addressed) {
         (true, _) => apply(sitting, wish),
         (false, true) => may::refuse(sitting),
@@ -363,7 +366,7 @@ pub(super) fn is_empty(sitting: &Sitting<'_>, word: &str) -> bool {
 /// The wish of the plan with what the words say.
 fn wished(sitting: &Sitting<'_>, plan: &LivePlan, text: &str, wish: Wish) -> Wish {
     let mut changed = plan.wish.clone();
-    changed.merge(meant(sitting, text, wish));
+    changed.merge_at(meant(sitting, text, wish), &sitting.ground());
     changed.settle(&sitting.ground());
     if changed == plan.wish && text.len() <= SHORT {
         changed.dinner = shifted(sitting, text).or(changed.dinner);
@@ -487,6 +490,7 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
     let mut changed = LivePlan { wish, ..plan.clone() };
     let swapped = swap::is_swapped(plan, &changed.wish);
     let told_shop = plan.wish.shop != changed.wish.shop;
+    let by_home = plan.wish.by_home;
     if swapped {
         swap::unassume(&mut changed, now);
     }
@@ -508,8 +512,10 @@ fn apply(sitting: &mut Sitting<'_>, wish: Wish) {
             let text = Text::new("room-amended").with("known", Arg::List(known));
             let keeps = swap::keeps(plan).filter(|_| swapped);
             let shop = proposal::shop(&plan.wish, &schedule).filter(|_| told_shop);
+            let hour = there::whose_hour(&plan.wish).filter(|_| by_home != plan.wish.by_home);
             let lines: Vec<Text> = shop
                 .into_iter()
+                .chain(hour)
                 .chain(small)
                 .chain(proposal::cautions(&schedule))
                 .chain(jobs::shift_lines(&shifts))

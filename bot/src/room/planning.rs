@@ -9,7 +9,7 @@ use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
 use super::{
     PersonId, RoomKind, Sitting, amend, birds, board, calls, dishes, eve, feedback, may, new_bird, own_kitchen,
-    proposal, questions, stray, way_out,
+    proposal, questions, stray, there, way_out,
 };
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
@@ -36,7 +36,7 @@ pub(super) fn told(sitting: &mut Sitting<'_>, who: PersonId, wish: Wish, problem
     }
     let mut draft = sitting.room.drafts.remove(&who).unwrap_or_default();
     let people = order::guests(&draft.wish);
-    draft.wish.merge(by_the_clock(sitting, wish));
+    draft.wish.merge_at(by_the_clock(sitting, wish), &sitting.ground());
     if people > 0 && order::guests(&draft.wish) != people {
         draft.people_before = Some(people);
     }
@@ -363,6 +363,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
             shared = birds::same_heat(sitting, who, &order, &schedule);
             shared.extend(proposal::start(&wish, &schedule));
             shared.extend(proposal::shop(&wish, &schedule));
+            shared.extend(there::whose_hour(&wish));
             (proposal::text(&order, &wish, &schedule, sitting.usual_salt()), None)
         }
         Ok(Some(Solved::Clashes(order, conflict))) => {
@@ -372,6 +373,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
                 shared = birds::same_heat(sitting, who, &nearest, &offer.schedule);
                 shared.extend(proposal::start(&wish, &offer.schedule));
                 shared.extend(proposal::shop(&wish, &offer.schedule));
+                shared.extend(there::whose_hour(&wish));
                 let mut suggestion = wish.clone();
                 order::absorb(&mut suggestion, &nearest);
                 text.push(proposal::instead(offer));
