@@ -49,7 +49,8 @@ const TOM: PersonId = PersonId(2);
 
 /// What became of it, a letter a cell.
 fn outcome(before: &Scene, turn: &Turn) -> char {
-    const REFUSALS: [&str; 10] = [
+    const REFUSALS: [&str; 11] = [
+        "dish-theirs",
         "room-skip-theirs",
         "room-may-host",
         "room-may-not",
@@ -163,6 +164,16 @@ fn crowded_smoker() -> Kitchen {
     kitchen
 }
 
+/// Beside Tom's corn and rice Rosa's pie does not fit: leaving out corn is one of the ways out.
+fn crowded_by_tom() -> Kitchen {
+    let mut kitchen = table();
+    kitchen.say("Tom", "/plan add corn in the oven 45 min at 350");
+    kitchen.say("Tom", "/take corn");
+    kitchen.say("Rosa", "/plan add rice on the stove 20 min");
+    kitchen.say("Rosa", "/plan add peas in the oven 45 min at 350");
+    kitchen
+}
+
 /// The data of the button. Which way out it offers is the room's to say: that of the first such button there.
 fn offered(kitchen: &Kitchen, action: &Action) -> String {
     let data = action.data();
@@ -258,13 +269,14 @@ fn buttons() -> Vec<(Action, &'static str)> {
 
 /// The same for what is said. Whoever can write in a public group is in it, and the last speaks in the group's name. -: not heard, it is
 /// another chat. ?: has to say who they are.
-const SAID: [(&str, &str); 24] = [
+const SAID: [(&str, &str); 25] = [
     ("/start", "AAAA--AA"),
     ("/help", "AAAA--AA"),
     ("/settings", "AAAA--AA"),
     ("/settings zone Madrid", "DDRR--RD"),
     ("/plan", "AAAA--A?"),
     ("/plan add stuffing in the oven 45 min at 375", "DDDD--D?"),
+    ("/plan remove stuffing", "AAAA--A?"),
     ("/board", "AAAA--AA"),
     ("/salt 2 tbsp table", "DDDD--DA"),
     ("/ask 2 tbsp table", "DDDD--DA"),
@@ -323,6 +335,53 @@ fn every_command_does_for_everyone_what_it_may() {
         }
     }
     assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+/// Tom has added corn and has it, Rosa rice that nobody has.
+#[test]
+fn a_dish_is_taken_off_by_whoever_has_it_added_it_or_leads_the_plan() {
+    let kitchen = crowded_by_tom();
+    for (text, expected) in [
+        ("/plan remove corn", "DDDR--R?"),
+        ("/plan remove rice", "DDRR--R?"),
+        ("no rice after all", "DDAA--AD"),
+    ] {
+        let said = What::Said { text: text.into(), addressed: true, reply_to: None, edited: false };
+        assert_eq!(row(&kitchen, &said), expected, "{text}");
+    }
+    let mut crowded = crowded_by_tom();
+    let said = crowded.say("Rosa", "/plan add rolls in the oven 45 min at 350");
+    assert!(said.contains("Without corn"), "{said}");
+    let without = |label: &str| {
+        let said = crowded.said.iter().rev().flat_map(|say| say.buttons.iter().flatten());
+        let named = |button: &&carvetime::room::Button| {
+            let shown = format!("{:?}", button.label);
+            shown.contains("dish-out") && shown.contains(label)
+        };
+        said.into_iter().find(named).map(|button| button.data.clone()).expect("a button")
+    };
+    for (dish, expected) in [("corn", "DDDRRRRD")] {
+        let pressed = What::Pressed { press: "p".into(), data: without(dish), on: None };
+        assert_eq!(row(&crowded, &pressed), expected, "{dish}");
+    }
+}
+
+#[test]
+fn who_had_a_dish_hears_once_that_somebody_else_has_taken_it_off() {
+    let mut kitchen = crowded_by_tom();
+    kitchen.hear_privately("Tom", What::Said { text: "/start".into(), addressed: true, reply_to: None, edited: false });
+    for person in kitchen.scene.people.values_mut() {
+        person.reachable = true;
+    }
+    let told = |turn: &Turn| {
+        let gone = turn.says.iter().filter(|say| say.text.iter().any(|text| text.id == "sharing-dish-gone"));
+        gone.map(|say| say.to.clone()).collect::<Vec<_>>()
+    };
+    let said = What::Said { text: "/plan remove corn".into(), addressed: true, reply_to: None, edited: false };
+    let turn = decide(&kitchen.scene, &heard(&kitchen, Role::Host, said.clone()), kitchen.now);
+    assert_eq!(told(&turn), [To::Person(TOM)]);
+    let turn = decide(&kitchen.scene, &heard(&kitchen, Role::Helper, said), kitchen.now);
+    assert!(told(&turn).is_empty(), "Tom knows");
 }
 
 #[test]

@@ -10,6 +10,7 @@ dish-none = Im Plan stehen keine Beilagen.
 dish-unknown = { $name } steht nicht im Plan. Es gibt { $known }.
 dish-name = { $name }
 dish-stays = Das geht gerade nicht. Alles bleibt, wie es ist.
+dish-theirs = Das macht { $name }. Streichen kann es nur, wer es hat, es dazugenommen hat oder den Plan führt, oder ein Admin.
 dish-no-plan = Erst der Vogel: erzähl mir mit /plan vom Essen, dann vom Rest auf dem Tisch.
 dish-no-name = Was ist es, und wie lange braucht es? So: /plan dazu Füllung im Ofen 45 min bei 190
 dish-no-time = Wie lange braucht { $name }? So: /plan dazu { $name } im Ofen 45 min bei 190

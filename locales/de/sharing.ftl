@@ -38,6 +38,7 @@ sharing-cant-noted = In Ordnung, ich frage die anderen.
 sharing-out-noted = In Ordnung, die anderen wissen es.
 sharing-mine = Für dich, { $name }:
 sharing-out-none = Du hast hier keine Aufgabe.
+sharing-dish-gone = Nicht mehr im Plan, du musst es nicht mehr machen: { $what }.
 sharing-moved = Deine Aufgabe hat sich verschoben:
 sharing-moved-asleep = Das liegt jetzt in deinen Ruhezeiten. Sagst du nicht, dass es dabei bleibt, lasse ich dich schlafen und rufe die anderen.
 sharing-moved-stays = Bleibt meins: { $what }

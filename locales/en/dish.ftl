@@ -10,6 +10,7 @@ dish-none = There are no dishes on the plan.
 dish-unknown = No { $name } on the plan. There is { $known }.
 dish-name = { $name }
 dish-stays = That doesn't work just now. Nothing has changed.
+dish-theirs = That's { $name }'s. Only they, whoever added it, the host or an admin can take it off the plan.
 dish-no-plan = The bird first: tell me about the dinner with /plan, then the rest of the table.
 dish-no-name = What is it, and how long does it take? Like this: /plan add stuffing in the oven 45 min at 375
 dish-no-time = How long does { $name } take? Like this: /plan add { $name } in the oven 45 min at 375

@@ -38,6 +38,7 @@ sharing-cant-noted = All right, I’ll ask the others.
 sharing-out-noted = All right, the others know.
 sharing-mine = Yours, { $name }:
 sharing-out-none = You have no jobs here.
+sharing-dish-gone = Off the plan, so nothing to do for you any more: { $what }.
 sharing-moved = Your job has moved:
 sharing-moved-asleep = It now falls in your quiet hours. If you don't say it's still yours, I'll let you sleep and call the others.
 sharing-moved-stays = Still mine: { $what }

@@ -10,6 +10,7 @@ dish-none = No hay platos en el plan.
 dish-unknown = No hay { $name } en el plan. Hay { $known }.
 dish-name = { $name }
 dish-stays = Ahora mismo no puede ser. No cambia nada.
+dish-theirs = Es de { $name }. Solo esa persona, quien lo añadió, quien lleva el plan o un administrador puede quitarlo.
 dish-no-plan = Primero el ave: cuéntame la cena con /plan y luego el resto de la mesa.
 dish-no-name = ¿Qué es y cuánto tarda? Así: /plan añade relleno al horno 45 min a 190
 dish-no-time = ¿Cuánto tarda { $name }? Así: /plan añade { $name } al horno 45 min a 190

@@ -38,6 +38,7 @@ sharing-cant-noted = De acuerdo, pregunto a los demás.
 sharing-out-noted = De acuerdo, los demás ya lo saben.
 sharing-mine = Lo tuyo, { $name }:
 sharing-out-none = Aquí no tienes ninguna tarea.
+sharing-dish-gone = Ya no está en el plan y no tienes que hacerlo: { $what }.
 sharing-moved = Se ha movido tu tarea:
 sharing-moved-asleep = Ahora cae en tus horas de descanso. Si no dices que sigue siendo tuya, te dejo dormir y aviso a los demás.
 sharing-moved-stays = Sigue siendo mía: { $what }

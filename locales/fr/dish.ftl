@@ -10,6 +10,7 @@ dish-none = Il n’y a aucun plat au plan.
 dish-unknown = Pas de { $name } au plan. Il y a : { $known }.
 dish-name = { $name }
 dish-stays = Ça ne marche pas pour l’instant. Rien n’a changé.
+dish-theirs = C’est à { $name }. Il faut être cette personne, celle qui l’a ajouté, l’hôte ou un admin pour le retirer.
 dish-no-plan = D’abord la volaille : raconte-moi le repas avec /plan, puis le reste de la table.
 dish-no-name = C’est quoi, et combien de temps ? Comme ceci : /plan ajoute farce au four 45 min à 190
 dish-no-time = Combien de temps ({ $name }) ? Comme ceci : /plan ajoute { $name } au four 45 min à 190

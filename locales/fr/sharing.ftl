@@ -38,6 +38,7 @@ sharing-cant-noted = D’accord, je demande aux autres.
 sharing-out-noted = D’accord, les autres le savent.
 sharing-mine = Pour toi, { $name } :
 sharing-out-none = Tu n’as aucune tâche ici.
+sharing-dish-gone = Retiré du plan, tu n’as plus à t’en occuper : { $what }.
 sharing-moved = Ta tâche a changé d’heure :
 sharing-moved-asleep = C’est maintenant pendant tes heures calmes. Si tu ne dis pas que c’est toujours à toi, je te laisse dormir et j’appelle les autres.
 sharing-moved-stays = Toujours à moi : { $what }

@@ -10,6 +10,7 @@ dish-none = Nel piano non ci sono altri piatti.
 dish-unknown = Nel piano non c’è { $name }. C’è { $known }.
 dish-name = { $name }
 dish-stays = Adesso non si può. Non è cambiato niente.
+dish-theirs = Questo è di { $name }. Può toglierlo solo chi ce l’ha, chi l’ha aggiunto, chi ha fatto il piano o un amministratore.
 dish-no-plan = Prima il tacchino: dimmi quando si mangia con /plan, poi il resto della tavola.
 dish-no-name = Che cos’è, e quanto ci vuole? Così: /plan aggiungi ripieno in forno 45 min a 190
 dish-no-time = Quanto ci vuole per { $name }? Così: /plan aggiungi { $name } in forno 45 min a 190

@@ -38,6 +38,7 @@ sharing-cant-noted = Va bene, chiedo agli altri.
 sharing-out-noted = Va bene, gli altri lo sanno.
 sharing-mine = Tocca a te, { $name }:
 sharing-out-none = Qui non hai nessun compito.
+sharing-dish-gone = Non è più nel piano, non devi più farlo: { $what }.
 sharing-moved = Il tuo compito ha cambiato ora:
 sharing-moved-asleep = Ora cade nelle tue ore di silenzio. Se non dici che è ancora tuo, ti lascio dormire e chiamo gli altri.
 sharing-moved-stays = Resta mio: { $what }

@@ -10,6 +10,7 @@ dish-none = Não há pratos no plano.
 dish-unknown = Não há { $name } no plano. Há { $known }.
 dish-name = { $name }
 dish-stays = Agora isso não dá. Nada mudou.
+dish-theirs = É de { $name }. Só essa pessoa, quem incluiu, quem começou o plano ou um admin pode tirar.
 dish-no-plan = Primeiro a ave: conte do jantar com /plan, depois do resto da mesa.
 dish-no-name = O que é, e quanto tempo leva? Assim: /plan inclui recheio no forno 45 min a 190
 dish-no-time = Quanto tempo leva { $name }? Assim: /plan inclui { $name } no forno 45 min a 190

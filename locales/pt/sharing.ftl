@@ -38,6 +38,7 @@ sharing-cant-noted = Tudo bem, pergunto aos outros.
 sharing-out-noted = Tudo bem, os outros já sabem.
 sharing-mine = Com você, { $name }:
 sharing-out-none = Você não tem nenhuma tarefa aqui.
+sharing-dish-gone = Saiu do plano, você não precisa mais fazer: { $what }.
 sharing-moved = Sua tarefa mudou de hora:
 sharing-moved-asleep = Agora cai no seu horário de silêncio. Se você não disser que continua sua, deixo você dormir e chamo os outros.
 sharing-moved-stays = Continua minha: { $what }

@@ -48,6 +48,9 @@ pub struct WishDish {
     /// It waits in a cooler with ice, not in the fridge.
     #[serde(default)]
     pub iced: bool,
+    /// Who added it, where that is known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub by: Option<crate::room::PersonId>,
 }
 
 /// What is wanted of a dish.
@@ -225,6 +228,7 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
         cold_min: cold.and_then(|cold| u32::try_from(cold).ok()),
         halves: (end..s.len()).find_map(|at| halves(&s, at)),
         iced: false,
+        by: None,
     };
     Ok(DishOrder::Add(dish, from))
 }

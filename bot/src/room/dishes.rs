@@ -4,7 +4,7 @@
 
 use super::action::{Action, JobRef, Mark};
 use super::live;
-use super::sitting::button;
+use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{FileContent, How, Say};
 use super::{RoomKind, Sitting, board, jobs, may, plan_words, proposal, way_out};
@@ -50,7 +50,7 @@ fn told_one(sitting: &mut Sitting<'_>, text: &str) -> bool {
                 dish.cold_min = Some(minutes);
             }
             // Said twice, or by two people: one more only if that is wanted.
-            let same = |other: &WishDish| WishDish { name: dish.name.clone(), ..other.clone() } == dish;
+            let same = |other: &WishDish| WishDish { name: dish.name.clone(), by: dish.by, ..other.clone() } == dish;
             let named = |other: &WishDish| fold(&other.name) == fold(&dish.name);
             let standing =
                 (0_u8..).zip(&dishes).find(|(_, other)| other.as_ref().is_some_and(|it| named(it) && same(it)));
@@ -74,9 +74,10 @@ pub(super) fn brought(sitting: &mut Sitting<'_>, text: &str) -> bool {
 
 /// "No stuffing after all", "stuffing takes 60 min": of a dish that stands by that very name. `false`: the words are of none.
 pub(super) fn retold(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    let steers = may::steer(sitting);
     let dropped = reading::read_dropped(text, &sitting.ground());
-    if let Some(name) = dropped.filter(|name| steers && names(sitting).iter().any(|known| fold(known) == fold(name))) {
+    if let Some(name) = dropped.filter(|name| names(sitting).iter().any(|known| fold(known) == fold(name)))
+        && named(sitting, &name).is_some_and(|place| theirs(sitting, place).is_none())
+    {
         remove(sitting, &name);
         return true;
     }
@@ -141,6 +142,7 @@ fn put(sitting: &mut Sitting<'_>, mut dishes: Vec<Option<WishDish>>, mut dish: W
         return;
     }
     dish.name = own_name(&dish.name, &dishes);
+    dish.by = sitting.speaker();
     if free == dishes.len() {
         dishes.push(None);
     }
@@ -293,6 +295,11 @@ pub(super) fn seat(sitting: &mut Sitting<'_>, serial: u32, way: Mark) {
     if moves_the_dinner(&offer.change) && !super::may::steer(sitting) {
         return super::may::refuse(sitting);
     }
+    if let carvetime_core::plan::Change::DishOut(place) = offer.change
+        && let Some(refusal) = theirs(sitting, place)
+    {
+        return sitting.notice(refusal);
+    }
     let change = way_out::said(&offer.change, &changed.wish.dishes);
     let mut wish = changed.wish.clone();
     super::order::absorb(&mut wish, &offer.change.apply(&order));
@@ -400,6 +407,9 @@ fn remove(sitting: &mut Sitting<'_>, name: &str) {
         sitting.answer(text.with("name", Arg::Verbatim(name.to_owned())));
         return;
     };
+    if let Some(refusal) = theirs(sitting, place) {
+        return sitting.notice(refusal);
+    }
     let light = sitting.light();
     let Some(plan) = &sitting.room.plan else { return };
     let mut dishes = plan.wish.dishes.clone();
@@ -412,6 +422,20 @@ fn remove(sitting: &mut Sitting<'_>, name: &str) {
     };
     let shifts = adopt(sitting, dishes, &schedule);
     sitting.answer(Text::new("dish-removed").with("name", Arg::Verbatim(gone.name))).lines(moved(&shifts));
+}
+
+/// Who takes a dish from the plan has its job, added it or leads the plan. `Some`: the speaker may not, and whose it is. What is not on the
+/// plan yet is nobody's.
+fn theirs(sitting: &Sitting<'_>, place: u8) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref()?;
+    let dish = plan.wish.dishes.get(usize::from(place))?.as_ref()?;
+    let job = plan.jobs.iter().find(|job| job.step() == Some(Step::Dish) && job.nth == place);
+    let owner = job.and_then(|job| job.owner);
+    if may::steer(sitting) || sitting.speaker().is_some_and(|who| [owner, dish.by].contains(&Some(who))) {
+        return None;
+    }
+    let whose = owner.or(dish.by).unwrap_or(plan.host);
+    Some(Text::new("dish-theirs").with("name", name(sitting, whose)))
 }
 
 fn names(sitting: &Sitting<'_>) -> Vec<String> {

@@ -1,6 +1,6 @@
 //! Whoever has a job hears privately that its hour has moved, if others moved it: once, with what was told before.
 //!
-//! Looks, changes of water and what is due already are called when they come. Start at [`tell`].
+//! So it is with a dish somebody else has taken off the plan. Looks, changes of water and what is due already are called when they come. Start at [`tell`].
 
 use super::action::{Action, JobRef};
 use super::live::runs_by_itself;
@@ -46,6 +46,7 @@ pub(super) fn tell(sitting: &mut Sitting<'_>) {
         }
     }
     let speaker = sitting.speaker();
+    let taken_off = taken_off(sitting, before, plan);
     let stood = |job: &LiveJob| {
         before
             .and_then(|plan| plan.jobs.iter().find(|old| old.step == job.step && old.nth == job.nth))
@@ -62,6 +63,12 @@ pub(super) fn tell(sitting: &mut Sitting<'_>) {
             job.told = if job.owner.is_none() { None } else { was.filter(|_| small).or(Some(job.at)) };
         }
     }
+    for (owner, gone) in taken_off {
+        let text = Text::new("sharing-dish-gone").with("what", Arg::List(gone));
+        let mut say = Say::of(To::Person(owner), calls::from(sitting).into_iter().chain([text]).collect());
+        say.urgency(Urgency::Due);
+        sitting.say(say);
+    }
     for (owner, News { lines, asleep }) in moved {
         let asked = (!asleep.is_empty()).then(|| Text::new("sharing-moved-asleep"));
         let text =
@@ -75,6 +82,21 @@ pub(super) fn tell(sitting: &mut Sitting<'_>) {
         }
         sitting.say(say);
     }
+}
+
+/// Whose dishes somebody else has taken off the plan in this turn, by name.
+fn taken_off(sitting: &Sitting<'_>, before: Option<&LivePlan>, plan: &LivePlan) -> BTreeMap<PersonId, Vec<Text>> {
+    let mut owners: BTreeMap<PersonId, Vec<Text>> = BTreeMap::new();
+    let waits = |job: &&LiveJob| job.step() == Some(Step::Dish) && job.state == JobState::Waiting;
+    for job in before.iter().flat_map(|plan| &plan.jobs).filter(waits) {
+        let dish = |plan: &LivePlan| plan.wish.dishes.get(usize::from(job.nth)).cloned().flatten();
+        let gone = before.and_then(dish).filter(|_| dish(plan).is_none());
+        let told = job.owner.filter(|owner| Some(*owner) != sitting.speaker() && is_reachable(sitting, *owner));
+        if let (Some(dish), Some(owner)) = (gone, told) {
+            owners.entry(owner).or_default().push(Text::new("dish-name").with("name", Arg::Verbatim(dish.name)));
+        }
+    }
+    owners
 }
 
 /// What one owner is told.

@@ -14,6 +14,9 @@ impl LivePlan {
         let nobody = |by: &mut Option<PersonId>| {
             by.take_if(|by| *by == person);
         };
+        let wishes = self.history.iter_mut().map(|change| &mut change.wish).chain([&mut self.wish]);
+        let dishes = wishes.flat_map(|wish| &mut wish.dishes).chain(self.adding.iter_mut().flatten());
+        dishes.flatten().for_each(|dish| nobody(&mut dish.by));
         let changes = self.history.iter_mut();
         let (mut jobs, mut facts) = (vec![&mut self.jobs], vec![&mut self.facts]);
         for change in changes {
