@@ -101,17 +101,17 @@ fn an_hour_by_a_named_clock_is_that_clock_s_in_every_language() {
 #[test]
 fn what_was_is_told_by_the_clock_it_stood_in() {
     let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 10:00");
-    let plan = "/plan 14 lb fresh turkey, dinner Thursday 12:00 at my sister's in Denver, 3 h drive, 10 people, oven at 325";
+    let plan =
+        "/plan 14 lb fresh turkey, dinner Thursday 12:00 at my sister's in Denver, 3 h drive, 10 people, oven at 325";
     kitchen.say("Rosa", plan);
     kitchen.press("Rosa", "Accept");
     let said = kitchen.say("Rosa", "/move 6 pm");
     // Noon there, 50 min before: ten past eleven by the clock of that house, which then stood from the drive on.
     assert!(said.contains("Reheat: Thu 5:10 PM (Denver) (was Thu 11:10 AM (Denver))"), "{said}");
     let said = kitchen.say("Rosa", "/move 30 min earlier");
-    for line in [
-        "Leave: Thu 2:25 PM (was Thu 2:55 PM)\n",
-        "Into the fridge: Thu 6:30 PM (Denver) (was Thu 7:00 PM (Denver))\n",
-    ] {
+    for line in
+        ["Leave: Thu 2:25 PM (was Thu 2:55 PM)\n", "Into the fridge: Thu 6:30 PM (Denver) (was Thu 7:00 PM (Denver))\n"]
+    {
         assert!(said.contains(line), "{line} {said}");
     }
     // From home to Denver: it was home's clock then.

@@ -174,7 +174,7 @@ fn obeys(order: &Order, schedule: &Schedule) -> Result<(), TestCaseError> {
         let (start, end) = span(schedule, Step::Dish, *place);
         if !dish.ahead {
             let wait = order.dinner - end;
-            prop_assert!((TimeDelta::zero()..=spans::DISH_WAITS).contains(&wait), "dish {place} waits {wait}");
+            prop_assert!((TimeDelta::zero()..=dish.waits()).contains(&wait), "dish {place} waits {wait}");
         }
         if same_place(dish.heat, bird) && apart_f(dish.heat, bird) > 25.01 {
             prop_assert!(end <= on || start >= off, "dish {place} {start}..{end} and the bird {on}..{off}");
@@ -230,4 +230,26 @@ proptest! {
         let order = order(325.0, Cooker::Oven, &dishes);
         prop_assert_eq!(solve(&order, &[], at(EARLY)), solve(&order, &[], at(EARLY)));
     }
+}
+
+#[test]
+fn what_is_one_too_many_on_a_heat_is_told_as_that_and_may_start_earlier() {
+    for (dish, room) in [(stove(40), 4), (oven(400.0, 45), 2)] {
+        let dishes = vec![dish; room + 1];
+        let order = order(325.0, Cooker::Smoker, &dishes);
+        let conflict = solve(&order, &[], at(EARLY)).unwrap_err();
+        let full = |reason: &Reason| matches!(reason, Reason::HeatTaken { rival: Rival::Full { room: told }, .. } if *told == room);
+        assert!(conflict.because.iter().any(full), "{:?}", conflict.because);
+        let earlier = conflict.offers.iter().find(|offer| matches!(offer.change, Change::DishEarly(_)));
+        let Some(Change::DishEarly(place)) = earlier.map(|offer| offer.change) else { panic!("{:?}", conflict.offers) };
+        let (_, end) = span(&earlier.unwrap().schedule, Step::Dish, place);
+        let waits = at("2027-11-25 17:00") - end;
+        assert!(waits > spans::DISH_WAITS && waits <= spans::DISH_KEPT_HOT, "{waits}");
+    }
+    // At settings that don't agree it is the setting that is told, as before.
+    let apart = order(325.0, Cooker::Smoker, &[oven(350.0, 150), oven(450.0, 150)]);
+    let conflict = solve(&apart, &[], at(EARLY)).unwrap_err();
+    let other =
+        |reason: &Reason| matches!(reason, Reason::HeatTaken { rival: Rival::Dish { settings: Some(_), .. }, .. });
+    assert!(conflict.because.iter().any(other), "{:?}", conflict.because);
 }

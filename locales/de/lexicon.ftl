@@ -698,6 +698,7 @@ lexicon-talk-asked-travel = fährt, fährt uns, fährt hin, fährt los, fährt a
 lexicon-talk-asked-chill = reste, die reste, räumt die reste weg, packt die reste ein
 lexicon-talk-asked-salt = salzt, salzen, salzt ihn, salzt den vogel, salzt die pute, salzt sie, salzt die gans, macht das salz, macht das salzen, pökelt
 lexicon-talk-toward = in, nach, bei, um
+lexicon-talk-dish-before = vor dem truthahn, vor dem vogel, vor der pute, vor der gans, vor dem braten, vor dem puter, vor dem huhn
 lexicon-talk-clock-of = ortszeit, zeit in, uhrzeit in, zeit von
 lexicon-talk-clock-behind = zeit, ortszeit
 lexicon-talk-joint = und, dann, während, u

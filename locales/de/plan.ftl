@@ -93,6 +93,7 @@ plan-call-dish-made = { $name }: jetzt anfangen, { $takes }.
 plan-call-dish-chill = { $name }: jetzt in den Kühlschrank, bei { $cold } oder kälter, bis zum Essen.
 plan-call-dish-then-fridge = Dann bis zum Essen in den Kühlschrank, bei { $cold } oder kälter.
 plan-call-dish-then-cooler = Dann in eine Kühlbox mit viel Eis, ein Thermometer darin: { $cold } oder kälter bis zum Essen. War es { $most } lang wärmer, kommt es weg.
+plan-call-dish-then-hot = Dann zugedeckt heiß halten, { $hot } oder mehr, bis zum Essen.
 
 # ---- Gründe: halbe Sätze in Listen, kein Punkt.
 plan-reason-dinner = dann wird gegessen
@@ -154,6 +155,7 @@ plan-reason-heat-taken = { $how ->
     [time] { $name } braucht die Hitze, während { $other } sie hat
     [setting-bird] { $name } braucht { $own }, während { $other } dort { $others } braucht
     [time-bird] { $name } braucht die Hitze, während { $other } sie hat
+    [full] da passen nur { $room } Gerichte zugleich, { $name } ist eins zu viel
    *[alone] { $name } braucht Hitze, die dann belegt ist
 }
 plan-reason-heat-bird = der Vogel
@@ -187,6 +189,7 @@ plan-change-buy-later = Später einen frischen kaufen
 plan-change-freeze = Jetzt einfrieren
 plan-change-dish-beside = { $name } mit zum Vogel
 plan-change-dish-ahead = { $name } vorher
+plan-change-dish-early = { $name } früher
 plan-change-dish-out = Ohne { $name }
 plan-change-dish-later = { $name } nach dem Vogel
 plan-change-dish-cooler = { $name } in die Kühlbox
@@ -217,6 +220,7 @@ plan-cost-buy-later = der zu Hause hält nicht so lange; kaufen { $when }
 plan-cost-freeze = heute ins Gefrierfach, auftauen ab { $when }
 plan-cost-dish-beside = neben dem Vogel: { $takes }, hinein { $when }
 plan-cost-dish-ahead = { $when }, dann in den Kühlschrank; zum Essen auf { $target } aufgewärmt
+plan-cost-dish-early = { $when }, dann zugedeckt bei { $hot } oder mehr
 plan-cost-dish-out = der Rest bleibt, wie er ist
 plan-cost-dish-later = in den Kühlschrank { $when }, wenn der Vogel draußen ist: dann { $stay } oder mehr
 plan-cost-dish-cooler = mit viel Eis und Thermometer: die ganze Zeit { $cold } oder kälter

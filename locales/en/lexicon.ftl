@@ -537,6 +537,7 @@ lexicon-talk-into-heat-whose = at, of, from, my, her, his, their, your, the, to,
 lexicon-talk-did-serve = served, on the table, on table, eating, ate, eaten, were eating, we are eating, dinners on the table, foods on, food is on, foods on the table, food is on the table, dinner is served, dinners served, lets eat, time to eat, we ate, eating now, were eating now, sat down to eat, we sat down, were at the table, dinner is on the table, dig in, tuck in, enjoy your meal, enjoy, tucking in, digging in, everyones eating, were all eating, sitting down to eat, were sitting down, at the table
 lexicon-talk-did-leftovers = finished leftovers, leftovers gone, leftovers finished, ate leftovers, threw leftovers away, threw leftovers out
 lexicon-talk-toward = in, to, near, at
+lexicon-talk-dish-before = before the bird, before the turkey, before bird, before the bird goes in, before the turkey goes in, before the goose, before the chicken, ahead of the bird, ahead of the turkey
 lexicon-talk-clock-of = time in, clock in, local time in
 lexicon-talk-clock-behind = time
 lexicon-talk-give = give, hand, ask, pass, assign, can, could, takes, does, will, handles, do

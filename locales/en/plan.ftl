@@ -93,6 +93,7 @@ plan-call-dish-made = { $name }: start now, { $takes }.
 plan-call-dish-chill = { $name }: into the fridge now, at { $cold } or colder, until dinner.
 plan-call-dish-then-fridge = Then into the fridge until dinner, at { $cold } or colder.
 plan-call-dish-then-cooler = Then into a cooler with plenty of ice, a thermometer in it: { $cold } or colder until dinner. Warmer than that for { $most }, it’s thrown away.
+plan-call-dish-then-hot = Then keep it covered and hot, { $hot } or more, until dinner.
 
 # ---- reasons: halves of sentences in lists, no capital, no full stop.
 plan-reason-dinner = dinner is at that hour
@@ -155,6 +156,7 @@ plan-reason-heat-taken = { $how ->
     [time] { $name } wants its heat while { $other } has it
     [setting-bird] { $name } wants { $own } while { $other } wants { $others } there
     [time-bird] { $name } wants its heat while { $other } has it
+    [full] only { $room } dishes go on that heat at once, and { $name } is one too many
    *[alone] { $name } wants a heat that something else has then
 }
 plan-reason-heat-bird = the bird
@@ -188,6 +190,7 @@ plan-change-buy-later = Buy a fresh one later
 plan-change-freeze = Freeze it now
 plan-change-dish-beside = { $name } in with the bird
 plan-change-dish-ahead = { $name } ahead
+plan-change-dish-early = { $name } earlier
 plan-change-dish-out = Without { $name }
 plan-change-dish-later = { $name } after the bird
 plan-change-dish-cooler = { $name } in a cooler
@@ -218,6 +221,7 @@ plan-cost-buy-later = the one at home won’t keep; buy it { $when }
 plan-cost-freeze = into the freezer today, thawing from { $when }
 plan-cost-dish-beside = at the bird’s setting: { $takes }, in at { $when }
 plan-cost-dish-ahead = { $when }, then into the fridge; warmed to { $target } at the table
+plan-cost-dish-early = { $when }, then kept covered at { $hot } or hotter
 plan-cost-dish-out = the rest stays as it is
 plan-cost-dish-later = in the fridge { $when }, once the bird is out: { $stay } or more instead
 plan-cost-dish-cooler = with plenty of ice, a thermometer in it: { $cold } or colder all the time

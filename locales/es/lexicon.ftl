@@ -532,6 +532,7 @@ lexicon-talk-into-heat-whose = de, del, mi, su, tu, en, casa, la, el, otra vez, 
 lexicon-talk-did-serve = servido, servida, en la mesa, en mesa, comiendo, comido, cenando, cenado, estamos cenando, ya estamos cenando, estamos comiendo, ya cenamos, ya servimos, ya estamos comiendo, a comer, la cena está servida, ya está servido, estamos a la mesa, estamos en la mesa, buen provecho, que aproveche, provecho, aproveche, a la mesa, a mesa
 lexicon-talk-did-leftovers = sobras acabadas, acabado sobras, acabado las sobras, tirado sobras, tirado las sobras, no quedan sobras
 lexicon-talk-toward = en, a, hasta, cerca
+lexicon-talk-dish-before = antes del pavo, antes del ave, antes que el pavo, antes del pollo, antes de la carne
 lexicon-talk-clock-of = hora de, hora en, horario de, hora local de
 lexicon-talk-clock-behind = hora local
 lexicon-talk-give = da, dale, pasa, pásale, pide, pídele, asigna, encarga, puede, puedes, pregunta, pregúntale, hace, se encarga, encárgate, trincha

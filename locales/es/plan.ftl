@@ -93,6 +93,7 @@ plan-call-dish-made = { $name }: empieza ya, { $takes }.
 plan-call-dish-chill = { $name }: { -fridge(form: "to") } ya, a { $cold } o menos, hasta la cena.
 plan-call-dish-then-fridge = Luego { -fridge(form: "to") } hasta la cena, a { $cold } o menos.
 plan-call-dish-then-cooler = Luego a una { -cooler } con mucho hielo y un termómetro dentro: { $cold } o menos hasta la cena. Si pasa { $most } por encima, se tira.
+plan-call-dish-then-hot = Luego, tapado y caliente, a { $hot } o más, hasta la cena.
 
 # ---- motivos: medias frases en listas, sin mayúscula ni punto.
 plan-reason-dinner = la cena es a esa hora
@@ -154,6 +155,7 @@ plan-reason-heat-taken = { $how ->
     [time] { $name } necesita el calor mientras lo tiene { $other }
     [setting-bird] { $name } necesita { $own } mientras { $other } necesita ahí { $others }
     [time-bird] { $name } necesita el calor mientras lo tiene { $other }
+    [full] ahí solo caben { $room } platos a la vez, y { $name } sobra
    *[alone] { $name } necesita un calor que entonces está ocupado
 }
 plan-reason-heat-bird = el ave
@@ -187,6 +189,7 @@ plan-change-buy-later = Comprar otra más tarde
 plan-change-freeze = Congelarla ya
 plan-change-dish-beside = { $name } junto al ave
 plan-change-dish-ahead = { $name } antes
+plan-change-dish-early = { $name } más temprano
 plan-change-dish-out = Sin { $name }
 plan-change-dish-later = { $name } tras el ave
 plan-change-dish-cooler = { $name } con hielo
@@ -217,6 +220,7 @@ plan-cost-buy-later = la de casa no aguanta; cómprala { $when }
 plan-cost-freeze = hoy al congelador, a descongelar desde { $when }
 plan-cost-dish-beside = a la temperatura del ave: { $takes }, dentro el { $when }
 plan-cost-dish-ahead = { $when }, luego { -fridge(form: "to") }; en la mesa, recalentado a { $target }
+plan-cost-dish-early = { $when }, luego tapado a { $hot } o más
 plan-cost-dish-out = lo demás queda igual
 plan-cost-dish-later = { -fridge(form: "to") } { $when }, cuando sale el ave: { $stay } o más, no tanto como pedías
 plan-cost-dish-cooler = { -cooler } con mucho hielo y termómetro: { $cold } o menos todo el tiempo

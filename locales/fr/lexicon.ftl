@@ -683,6 +683,7 @@ lexicon-talk-asked-travel = conduit, nous conduit
 lexicon-talk-asked-chill = restes, les restes, range les restes, ranger les restes
 lexicon-talk-asked-salt = sale, saler, sale la dinde, la sale
 lexicon-talk-toward = à, chez, en, au, vers, aux, près
+lexicon-talk-dish-before = avant la dinde, avant la volaille, avant l'oiseau, avant le poulet, avant l'oie
 lexicon-talk-clock-of = heure de, heure a, heure locale de
 lexicon-talk-clock-behind = heure locale
 lexicon-talk-joint = et, puis, pendant, ensuite

@@ -93,6 +93,7 @@ plan-call-dish-made = { $name } : à commencer maintenant, { $takes }.
 plan-call-dish-chill = { $name } : au frigo maintenant, à { $cold } ou moins, jusqu’au repas.
 plan-call-dish-then-fridge = Ensuite au frigo jusqu’au repas, à { $cold } ou moins.
 plan-call-dish-then-cooler = Ensuite dans une glacière avec beaucoup de glace et un thermomètre : { $cold } ou moins jusqu’au repas. Au-dessus pendant { $most }, ça se jette.
+plan-call-dish-then-hot = Ensuite au chaud et couvert, à { $hot } ou plus, jusqu’au repas.
 
 # ---- raisons : moitiés de phrases dans une liste, sans majuscule, sans point.
 plan-reason-dinner = le repas est à cette heure-là
@@ -154,6 +155,7 @@ plan-reason-heat-taken = { $how ->
     [time] « { $name } » demande la chaleur quand « { $other } » l’occupe
     [setting-bird] « { $name } » demande { $own } quand la volaille y demande { $others }
     [time-bird] « { $name } » demande la chaleur quand la volaille l’occupe
+    [full] on n’y met que { $room } plats à la fois, « { $name } » est de trop
    *[alone] « { $name } » demande une chaleur déjà prise à ce moment-là
 }
 plan-reason-heat-bird = la volaille
@@ -187,6 +189,7 @@ plan-change-buy-later = Acheter fraîche plus tard
 plan-change-freeze = La congeler maintenant
 plan-change-dish-beside = { $name } : en même temps
 plan-change-dish-ahead = { $name } : à l’avance
+plan-change-dish-early = { $name } : plus tôt
 plan-change-dish-out = Sans { $name }
 plan-change-dish-later = { $name } : après
 plan-change-dish-cooler = { $name } : en glacière
@@ -217,6 +220,7 @@ plan-cost-buy-later = celle de la maison ne tiendra pas ; à acheter { $when }
 plan-cost-freeze = au congélateur aujourd’hui, à décongeler dès { $when }
 plan-cost-dish-beside = au réglage de la volaille : { $takes }, dès { $when }
 plan-cost-dish-ahead = { $when }, puis au frigo ; réchauffé à { $target } pour la table
+plan-cost-dish-early = { $when }, puis couvert à { $hot } ou plus
 plan-cost-dish-out = le reste ne change pas
 plan-cost-dish-later = au frigo { $when }, une fois la volaille sortie : { $stay } au moins, pas plus
 plan-cost-dish-cooler = avec beaucoup de glace et un thermomètre : { $cold } ou moins tout le temps

@@ -609,7 +609,7 @@ room-already-you = Tu t’en es déjà occupé, { $at }.
 room-proposal-carry = Cuite à la maison la veille, emportée froide, réchauffée là-bas. Si tu la cuis là-bas, dis « cuire là-bas ».
 room-proposal-hot = Emportée chaude : entière et emballée, mangée dans les { $most } après la sortie du feu ({ $hour } s’il fait plus de { $air } dehors). Plus longtemps seulement tant qu’elle affiche { $hot } ou plus. Plutôt froide ? Dis « on l’apporte froide ».
 room-proposal-or-hot = Plutôt chaude ? Dis « on l’apporte chaude ».
-room-hour-there = Cette heure est maintenant celle de là-bas : { $there }. Si c’était l’heure d’ici, dis « repas { $home } ».
+room-hour-there = Cette heure est maintenant celle de là-bas : { $there }. Si c’était l’heure d’ici, dis « repas { $home } ».
 room-proposal-not-hot = Cuite la veille, elle ne peut pas voyager chaude. Pour ça, dis « on l’apporte chaude » : elle cuit alors le jour même.
 
 # ---- /export : une ligne avec chaque fichier.

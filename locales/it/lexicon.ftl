@@ -772,6 +772,7 @@ lexicon-talk-asked-travel = guida, ci porta in macchina
 lexicon-talk-asked-chill = avanzi, gli avanzi, sistema gli avanzi, mette via gli avanzi
 lexicon-talk-asked-salt = sala, salare, sala il tacchino, lo sala
 lexicon-talk-toward = in, a, ad, da, vicino, vicino a, verso
+lexicon-talk-dish-before = prima del tacchino, prima della carne, prima dell'arrosto, prima del pollo, prima dell'oca
 lexicon-talk-clock-of = ora di, orario di, fuso di, ora locale di
 lexicon-talk-clock-behind = ora locale
 lexicon-talk-joint = e, ed, poi, mentre

@@ -93,6 +93,7 @@ plan-call-dish-made = { $name }: comincia adesso, { $takes }.
 plan-call-dish-chill = { $name }: adesso in frigo, a { $cold } o meno, fino a cena.
 plan-call-dish-then-fridge = Poi in frigo fino a cena, a { $cold } o meno.
 plan-call-dish-then-cooler = Poi in una borsa frigo con tanto ghiaccio e un termometro dentro: { $cold } o meno fino a cena. Se resta sopra per { $most }, si butta.
+plan-call-dish-then-hot = Poi tienilo coperto e caldo, a { $hot } o più, fino a cena.
 
 # ---- motivi: mezze frasi in elenchi, senza maiuscola e senza punto.
 plan-reason-dinner = si mangia a quell’ora
@@ -154,6 +155,7 @@ plan-reason-heat-taken = { $how ->
     [time] per { $name } serve il calore mentre lo occupa { $other }
     [setting-bird] per { $name } servono { $own } mentre per { $other } lì servono { $others }
     [time-bird] per { $name } serve il calore mentre lo occupa { $other }
+    [full] lì ci stanno solo { $room } piatti insieme, e { $name } è di troppo
    *[alone] per { $name } serve un calore che in quel momento è occupato
 }
 plan-reason-heat-bird = la carne
@@ -187,6 +189,7 @@ plan-change-buy-later = Comprane uno fresco dopo
 plan-change-freeze = Congelalo ora
 plan-change-dish-beside = { $name } con la carne
 plan-change-dish-ahead = { $name } in anticipo
+plan-change-dish-early = { $name } più presto
 plan-change-dish-out = Senza { $name }
 plan-change-dish-later = { $name } dopo la carne
 plan-change-dish-cooler = { $name } nel ghiaccio
@@ -217,6 +220,7 @@ plan-cost-buy-later = quello che hai in casa non dura; si compra { $when }
 plan-cost-freeze = oggi in freezer, a scongelare da { $when }
 plan-cost-dish-beside = alla temperatura della carne: { $takes }, dentro { $when }
 plan-cost-dish-ahead = { $when }, poi in frigo; a tavola riscaldato a { $target }
+plan-cost-dish-early = { $when }, poi coperto a { $hot } o più
 plan-cost-dish-out = il resto rimane com’è
 plan-cost-dish-later = in frigo { $when }, quando esce la carne: { $stay } o più, meno di quanto volevi
 plan-cost-dish-cooler = borsa frigo con tanto ghiaccio e termometro: sempre a { $cold } o meno

@@ -682,6 +682,7 @@ lexicon-talk-asked-travel = dirige, vai dirigindo, leva de carro
 lexicon-talk-asked-chill = sobras, as sobras, guarda as sobras, guardar as sobras
 lexicon-talk-asked-salt = salga, salgar, salga o peru, tempera
 lexicon-talk-toward = em, a, até, perto, pra, para
+lexicon-talk-dish-before = antes do peru, antes da ave, antes do frango, antes da carne, antes do chester
 lexicon-talk-clock-of = hora de, hora em, horário de, fuso de, hora do
 lexicon-talk-clock-behind = hora local
 lexicon-talk-joint = e, depois, aí, enquanto

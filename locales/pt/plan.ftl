@@ -93,6 +93,7 @@ plan-call-dish-made = { $name }: comece agora, { $takes }.
 plan-call-dish-chill = { $name }: na geladeira agora, a { $cold } ou menos, até o jantar.
 plan-call-dish-then-fridge = Depois na geladeira até o jantar, a { $cold } ou menos.
 plan-call-dish-then-cooler = Depois numa caixa térmica com bastante gelo e um termômetro dentro: { $cold } ou menos até o jantar. Acima disso por { $most }, vai para o lixo.
+plan-call-dish-then-hot = Depois mantenha coberto e quente, a { $hot } ou mais, até o jantar.
 
 # ---- razões: meias frases em listas, sem ponto.
 plan-reason-dinner = o jantar é a essa hora
@@ -154,6 +155,7 @@ plan-reason-heat-taken = { $how ->
     [time] { $name } precisa do calor enquanto { $other } o ocupa
     [setting-bird] { $name } precisa de { $own } enquanto { $other } precisa ali de { $others }
     [time-bird] { $name } precisa do calor enquanto { $other } o ocupa
+    [full] ali só cabem { $room } pratos ao mesmo tempo, e { $name } sobra
    *[alone] { $name } precisa de um calor que então está ocupado
 }
 plan-reason-heat-bird = a ave
@@ -187,6 +189,7 @@ plan-change-buy-later = Comprar uma fresca depois
 plan-change-freeze = Congelar agora
 plan-change-dish-beside = { $name } junto com a ave
 plan-change-dish-ahead = { $name } antes
+plan-change-dish-early = { $name } mais cedo
 plan-change-dish-out = Sem { $name }
 plan-change-dish-later = { $name } depois da ave
 plan-change-dish-cooler = { $name } no gelo
@@ -217,6 +220,7 @@ plan-cost-buy-later = a de casa não dura até lá; compre { $when }
 plan-cost-freeze = hoje no freezer, descongelando a partir de { $when }
 plan-cost-dish-beside = junto com a ave: { $takes }, entra { $when }
 plan-cost-dish-ahead = { $when }, depois na geladeira; reaquecido a { $target } na hora de servir
+plan-cost-dish-early = { $when }, depois coberto a { $hot } ou mais
 plan-cost-dish-out = o resto fica como está
 plan-cost-dish-later = na geladeira { $when }, quando a ave sair: { $stay } ou mais, menos do que você queria
 plan-cost-dish-cooler = caixa térmica com bastante gelo e termômetro: { $cold } ou menos o tempo todo

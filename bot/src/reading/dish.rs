@@ -48,6 +48,12 @@ pub struct WishDish {
     /// It waits in a cooler with ice, not in the fridge.
     #[serde(default)]
     pub iced: bool,
+    /// It may be made early and is kept hot.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub early: bool,
+    /// When it is to be made, as far as somebody said so. The plan says when it has to be.
+    #[serde(skip)]
+    pub start: Option<When>,
     /// Who added it, where that is known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub by: Option<crate::room::PersonId>,
@@ -191,7 +197,10 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
     let is_heat = |at: usize| heat(&s, at).is_some();
     let says_when = |at: usize| s.is(at, "ahead") || s.is(at, FRIDGE) || at > 0 && s.is(at, "ask-overnight");
     let stops = |at: usize| is_heat(at) || s.number(at).is_some() || s.amount(at).is_some() || says_when(at);
-    let mut end = (0..s.len()).find(|at| stops(*at) || matches!(s.mark(*at), Some(',' | ';' | ':'))).unwrap_or(s.len());
+    let before = (0..s.len()).find(|at| says_before(&s, *at, ground));
+    let mut end = (0..s.len())
+        .find(|at| stops(*at) || Some(*at) == before || matches!(s.mark(*at), Some(',' | ';' | ':')))
+        .unwrap_or(s.len());
     let links = |at: usize| ground.lexicon.talk(&super::fold(s.raw(at)), "dish-link");
     while end > 0 && links(end - 1) {
         end -= 1;
@@ -200,9 +209,11 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
     if name.is_empty() {
         return Err(DishProblem::NoName);
     }
-    let ahead = (end..s.len()).any(|at| s.is(at, "ahead") || s.is(at, "ask-overnight"));
+    // "Before the bird": it is out of the way by then, and waits cold.
+    let ahead = before.is_some() || (end..s.len()).any(|at| s.is(at, "ahead") || s.is(at, "ask-overnight"));
     let (takes, cold, from) = times(&s, ground, ahead);
     let fridge = (end..s.len()).any(|at| s.is(at, FRIDGE));
+    let start = (!fridge).then(|| start(&s, end, ground)).flatten();
     // What is only put in the fridge takes no time to speak of.
     let takes = takes.or(fridge.then_some(0)).ok_or_else(|| DishProblem::NoTime(name.clone()))?;
     if !(DISH_MINUTES.contains(&takes) || fridge && takes == 0) {
@@ -228,9 +239,24 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
         cold_min: cold.and_then(|cold| u32::try_from(cold).ok()),
         halves: (end..s.len()).find_map(|at| halves(&s, at)),
         iced: false,
+        early: false,
+        start,
         by: None,
     };
     Ok(DishOrder::Add(dish, from))
+}
+
+/// "Before the turkey", of when a dish is made.
+fn says_before(s: &Sentence, at: usize, ground: &Ground) -> bool {
+    let last = |many: usize| Some(at + many).filter(|last| *last < s.len());
+    (1..=3).filter_map(last).any(|last| ground.lexicon.talk(&super::fold(s.quote(at, last)), "dish-before"))
+}
+
+/// The hour or the day behind its name: "at 9 am". Times it takes and settings are none.
+fn start(s: &Sentence, end: usize, ground: &Ground) -> Option<When> {
+    let measured = |at: usize| s.amount(at).is_some() || setting(s, at, ground).is_some();
+    let mut taken: Vec<bool> = (0..s.len()).map(|at| at < end || measured(at)).collect();
+    read_when(s, &mut taken, ground, Lean::Meal)
 }
 
 /// What the fridge is called among the meanings.

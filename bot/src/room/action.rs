@@ -89,6 +89,8 @@ pub enum Action {
     Rate(u32, String, String),
     /// Take that way out for the dish that did not fit.
     Seat(u32, Mark),
+    /// The dish that did not fit is left as it was.
+    Leave(u32),
     /// One more of the dish of that place.
     Another(u32, u8),
     /// Show the jobs one by one, to give them to someone.
@@ -157,6 +159,7 @@ impl Action {
             Action::Giving(serial) => format!("giving.{serial}"),
             Action::Rate(serial, what, answer) => format!("rate.{serial}.{what}.{answer}"),
             Action::Seat(serial, way) => format!("seat.{serial}.{way}"),
+            Action::Leave(serial) => format!("leave.{serial}"),
             Action::Another(serial, place) => format!("another.{serial}.{place}"),
             Action::Undo(serial, number) => format!("undo.{serial}.{number}"),
             Action::Jobs(serial) => format!("jobs.{serial}"),
@@ -181,6 +184,7 @@ impl Action {
         match self {
             Action::Mend(serial, _)
             | Action::Seat(serial, _)
+            | Action::Leave(serial)
             | Action::Another(serial, _)
             | Action::Rate(serial, ..)
             | Action::Held(serial)
@@ -252,6 +256,7 @@ impl Action {
                 Action::AskFor(JobRef { serial, step, nth: nth.parse().ok()? }, person(who)?)
             }
             "rate" => Action::Rate(next()?.parse().ok()?, next()?.to_owned(), next()?.to_owned()),
+            "leave" => Action::Leave(next()?.parse().ok()?),
             "seat" => Action::Seat(next()?.parse().ok()?, Mark::read(next()?)?),
             "another" => Action::Another(next()?.parse().ok()?, next()?.parse().ok()?),
             "giving" => Action::Giving(next()?.parse().ok()?),
@@ -334,6 +339,7 @@ mod tests {
             Action::Unwilling(job),
             Action::Giving(3),
             Action::Seat(3, Mark(1)),
+            Action::Leave(3),
             Action::Another(3, 1),
             Action::Rate(3, "meat".into(), "underdone".into()),
             Action::Undo(3, 900),

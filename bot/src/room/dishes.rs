@@ -50,13 +50,17 @@ fn told_one(sitting: &mut Sitting<'_>, text: &str) -> bool {
                 dish.cold_min = Some(minutes);
             }
             // Said twice, or by two people: one more only if that is wanted.
+            let start = dish.start.take();
             let same = |other: &WishDish| WishDish { name: dish.name.clone(), by: dish.by, ..other.clone() } == dish;
             let named = |other: &WishDish| fold(&other.name) == fold(&dish.name);
             let standing =
                 (0_u8..).zip(&dishes).find(|(_, other)| other.as_ref().is_some_and(|it| named(it) && same(it)));
             match standing {
                 Some((place, _)) => there_already(sitting, place),
-                None => put(sitting, dishes, dish),
+                None => {
+                    put(sitting, dishes, dish);
+                    say_started(sitting, start);
+                }
             }
         }
         Ok(DishOrder::Remove(name)) => remove(sitting, &name),
@@ -132,6 +136,42 @@ fn changed(
     let id = if change.setting.is_some() { "dish-changed-at" } else { "dish-changed" };
     add(sitting, dishes, usize::from(place), id);
     true
+}
+
+/// Whoever said when it is made is told when it has to be, where that is another hour.
+fn say_started(sitting: &mut Sitting<'_>, start: Option<When>) {
+    const SAME: TimeDelta = TimeDelta::minutes(15);
+    let plan = sitting.room.plan.as_ref();
+    let added = sitting.says.iter().rposition(|say| say.text.first().is_some_and(|text| text.id == "dish-added"));
+    let (Some(start), Some(plan), Some(added)) = (start, plan, added) else { return };
+    // Of what has just been added the line names the place.
+    let job = plan.wish.dishes.iter().zip(0_u8..).find_map(|(dish, place)| {
+        let told = sitting.says.get(added)?.text.first()?;
+        let named = told.args.iter().any(|(_, arg)| *arg == Arg::from(plan_words::step_name(Step::Dish, place)));
+        dish.as_ref().filter(|_| named).and_then(|_| plan.job(Step::Dish, place))
+    });
+    let Some(at) = job.map(|job| job.at) else { return };
+    let ground = sitting.table_ground();
+    let day = clock::date(ground.zone, at);
+    let said = match start {
+        When::Moment(said) => Text::new("dish-start").with("said", Arg::DayClock(said)).with("far", differs(said, at)),
+        When::Hour(hour) => {
+            let said = ground.moment(day, hour);
+            Text::new("dish-start").with("said", Arg::DayClock(said)).with("far", differs(said, at))
+        }
+        When::Day(said) if said == day => return,
+        When::Day(said) => {
+            let said = ground.moment(said, NaiveTime::MIN);
+            Text::new("dish-start").with("said", Arg::Day(said)).with("far", Arg::Choice("yes"))
+        }
+    };
+    fn differs(said: Moment, at: Moment) -> Arg {
+        Arg::Choice(if (said - at).abs() < SAME { "no" } else { "yes" })
+    }
+    let far = said.args.iter().any(|(name, arg)| *name == "far" && *arg == Arg::Choice("yes"));
+    if let Some(say) = sitting.says.get_mut(added).filter(|_| far) {
+        say.text.insert(1, said.with("when", Arg::DayClock(at)));
+    }
 }
 
 /// Puts a dish where there is a place for it, under a name nothing else on the table has.
@@ -267,6 +307,7 @@ fn add(sitting: &mut Sitting<'_>, dishes: Vec<Option<WishDish>>, place: usize, i
 fn clash(sitting: &mut Sitting<'_>, conflict: &Conflict, how: How) {
     let Some(plan) = &sitting.room.plan else { return };
     let (serial, dishes) = (plan.serial, plan.adding.as_deref().unwrap_or_default());
+    let conflict = &way_out::of_the_dish(conflict.clone(), told_of(plan));
     let mut lines = proposal::clash(conflict);
     lines.extend(proposal::all_offers(conflict));
     let offers = way_out::buttons(conflict, dishes, |way| Action::Seat(serial, way));
@@ -274,6 +315,23 @@ fn clash(sitting: &mut Sitting<'_>, conflict: &Conflict, how: How) {
     for offer in offers {
         say.row([offer]);
     }
+    say.row([button("room-button-late-keep", &Action::Leave(serial))]);
+}
+
+/// The place of the dish that waits for a way out.
+fn told_of(plan: &LivePlan) -> Option<u8> {
+    let told = plan.adding.as_deref()?.iter().zip(0_u8..);
+    let mut changed = told.filter(|(dish, place)| plan.wish.dishes.get(usize::from(*place)) != Some(dish));
+    changed.next().map(|(_, place)| place)
+}
+
+/// The dish that did not fit stays as it was: off the plan, if it was not on it.
+pub(super) fn leave(sitting: &mut Sitting<'_>, serial: u32) {
+    let plan = sitting.room.plan.as_mut().filter(|plan| plan.serial == serial);
+    if plan.and_then(|plan| plan.adding.take()).is_none() {
+        return sitting.notice(Text::new("room-stale"));
+    }
+    sitting.answer(Text::new("dish-left")).key("dish").how(How::Edit);
 }
 
 /// A way out is picked for the dish that did not fit.
@@ -320,6 +378,7 @@ fn moves_the_dinner(change: &carvetime_core::plan::Change) -> bool {
         change,
         Change::DishBeside(_)
             | Change::DishAhead(_)
+            | Change::DishEarly(_)
             | Change::DishOut(_)
             | Change::DishLater(..)
             | Change::DishCooler(_)
@@ -397,6 +456,15 @@ fn in_the_cold(cold: Cold, from: Moment) -> Text {
 
 fn remove(sitting: &mut Sitting<'_>, name: &str) {
     let Some(place) = named(sitting, name) else {
+        // It waits for a way out: then it is left out.
+        let waiting = sitting.room.plan.as_mut().filter(|plan| {
+            let dish = told_of(plan).and_then(|place| plan.adding.as_ref()?.get(usize::from(place))?.as_ref());
+            dish.is_some_and(|dish| fold(&dish.name) == fold(name))
+        });
+        if waiting.and_then(|plan| plan.adding.take()).is_some() {
+            sitting.answer(Text::new("dish-removed").with("name", Arg::Verbatim(name.to_owned())));
+            return;
+        }
         let known = names(sitting).into_iter().map(|name| Text::new("dish-name").with("name", Arg::Verbatim(name)));
         let known: Vec<Text> = known.collect();
         let text = if known.is_empty() {
@@ -416,12 +484,40 @@ fn remove(sitting: &mut Sitting<'_>, name: &str) {
     let gone = dishes.get_mut(usize::from(place)).and_then(Option::take);
     let changed =
         LivePlan { wish: crate::reading::Wish { dishes: dishes.clone(), ..plan.wish.clone() }, ..plan.clone() };
-    let (Some(gone), Some(Ok(schedule))) = (gone, changed.solve(&light)) else {
-        sitting.answer(Text::new("dish-stays"));
-        return;
-    };
-    let shifts = adopt(sitting, dishes, &schedule);
-    sitting.answer(Text::new("dish-removed").with("name", Arg::Verbatim(gone.name))).lines(moved(&shifts));
+    let Some(gone) = gone else { return };
+    let told = Text::new("dish-removed").with("name", Arg::Verbatim(gone.name));
+    let waiting = told_of(plan).filter(|waiting| *waiting != place).zip(plan.adding.clone());
+    match changed.solve(&light) {
+        Some(Ok(schedule)) => {
+            let shifts = adopt(sitting, dishes, &schedule);
+            sitting.answer(told).lines(moved(&shifts));
+        }
+        // It did not fit before either: one dish less makes it no worse, and what still stands against it is told.
+        Some(Err(conflict)) if !matches!(plan.solve(&light), Some(Ok(_))) => {
+            let (now, by) = (sitting.now, sitting.speaker());
+            let Some(plan) = sitting.room.plan.as_mut() else { return };
+            plan.remember("dish", None, by, now);
+            plan.wish.dishes = dishes;
+            plan.adding = None;
+            plan.jobs.retain(|job| job.step() != Some(Step::Dish) || job.nth != place);
+            plan.clash = None;
+            if let Some(say) = jobs::said_conflict(sitting, &conflict) {
+                say.text.insert(0, told);
+            }
+            return board::refresh(sitting);
+        }
+        Some(Err(conflict)) => {
+            sitting.answer(Text::new("dish-stays")).lines(proposal::clash(&conflict));
+        }
+        None => {}
+    }
+    // What had no place for it may have one now.
+    if let Some((waiting, mut dishes)) = waiting {
+        if let Some(slot) = dishes.get_mut(usize::from(place)) {
+            *slot = None;
+        }
+        add(sitting, dishes, usize::from(waiting), "dish-added");
+    }
 }
 
 /// Who takes a dish from the plan has its job, added it or leads the plan. `Some`: the speaker may not, and whose it is. What is not on the
@@ -475,7 +571,7 @@ pub(super) fn stored(dish: &WishDish, bird: carvetime_core::roast::Heat) -> carv
     };
     let place = if dish.iced { ColdPlace::Cooler } else { ColdPlace::Fridge };
     let cold = least.map(|least| Cold { least, halves: dish.halves.unwrap_or(DISH_HALVES), place });
-    Dish { heat, takes: TimeDelta::minutes(i64::from(dish.minutes)), ahead: dish.ahead, cold }
+    Dish { heat, takes: TimeDelta::minutes(i64::from(dish.minutes)), ahead: dish.ahead, early: dish.early, cold }
 }
 
 // ---- names

@@ -672,6 +672,7 @@ fn pressed(sitting: &mut Sitting<'_>, data: &str) {
         Action::Drop(it) => jobs::drop(sitting, it),
         Action::Rate(serial, what, answer) => feedback::rate(sitting, serial, &what, &answer),
         Action::Seat(serial, way) => dishes::seat(sitting, serial, way),
+        Action::Leave(serial) => dishes::leave(sitting, serial),
         Action::Another(serial, place) => dishes::another(sitting, serial, place),
         Action::Giving(serial) => hands::giving(sitting, serial),
         Action::Give(it) => hands::give(sitting, it),

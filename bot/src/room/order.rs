@@ -200,6 +200,7 @@ pub fn absorb(wish: &mut Wish, order: &Order) {
             (Some(dish), Some(told)) => {
                 told.minutes = u32::try_from(dish.takes.num_minutes()).unwrap_or(told.minutes);
                 told.ahead = dish.ahead;
+                told.early = dish.early;
                 if let Some(cold) = dish.cold {
                     told.cold_min = u32::try_from(cold.least.num_minutes()).ok();
                     told.iced = cold.place == ColdPlace::Cooler;

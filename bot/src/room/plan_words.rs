@@ -129,7 +129,7 @@ pub fn step_call(step: Step, nth: u8, of: usize, order: Option<&Order>, latest: 
         Step::Leftovers => Text::new("plan-call-leftovers"),
         Step::Dish => dish_call(nth, order),
     };
-    let then = order.filter(|_| step == Step::Dish).and_then(|order| order.dishes.get(nth)).and_then(then_cold);
+    let then = order.filter(|_| step == Step::Dish).and_then(|order| order.dishes.get(nth)).and_then(then_kept);
     std::iter::once(text).chain(then).collect()
 }
 
@@ -163,7 +163,10 @@ fn is_only_chilled(dish: Dish) -> bool {
 }
 
 /// Where a dish waits once it is made.
-fn then_cold(dish: Dish) -> Option<Text> {
+fn then_kept(dish: Dish) -> Option<Text> {
+    if dish.early && dish.cold().is_none() {
+        return Some(Text::new("plan-call-dish-then-hot").with("hot", hot()));
+    }
     let id = match dish.cold()?.place {
         ColdPlace::Fridge if is_only_chilled(dish) => return None,
         ColdPlace::Fridge => "plan-call-dish-then-fridge",
@@ -258,6 +261,10 @@ fn heat_taken(dish: u8, rival: Rival) -> Text {
     let text = Text::new("plan-reason-heat-taken").with("name", Arg::Dish(dish));
     let (settings, text, how) = match rival {
         Rival::Several => return text.with("how", Arg::Choice("alone")),
+        Rival::Full { room } => {
+            let room = i64::try_from(room).unwrap_or(i64::MAX);
+            return text.with("how", Arg::Choice("full")).with("room", Arg::Count(room));
+        }
         Rival::Bird { settings } => {
             (settings, text.with("other", Arg::from(Text::new("plan-reason-heat-bird"))), ["setting-bird", "time-bird"])
         }
@@ -313,6 +320,7 @@ pub fn change(change: &Change) -> Text {
         Change::Freeze => Text::new("plan-change-freeze"),
         Change::DishBeside(dish) => Text::new("plan-change-dish-beside").with("name", Arg::Dish(dish)),
         Change::DishAhead(dish) => Text::new("plan-change-dish-ahead").with("name", Arg::Dish(dish)),
+        Change::DishEarly(dish) => Text::new("plan-change-dish-early").with("name", Arg::Dish(dish)),
         Change::DishLater(dish, _) => Text::new("plan-change-dish-later").with("name", Arg::Dish(dish)),
         Change::DishCooler(dish) => Text::new("plan-change-dish-cooler").with("name", Arg::Dish(dish)),
         Change::DishOut(dish) => Text::new("plan-change-dish-out").with("name", Arg::Dish(dish)),
@@ -358,6 +366,10 @@ pub fn offer_cost(offer: &Offer) -> Text {
             let takes = schedule.job(Step::Dish, dish).map_or(TimeDelta::zero(), |job| job.lasts);
             let at = schedule.job(Step::Dish, dish).map_or(schedule.finish.p50, |job| job.at);
             Text::new("plan-cost-dish-beside").with("takes", Arg::Span(takes)).with("when", Arg::DayClock(at))
+        }
+        Change::DishEarly(dish) => {
+            let at = schedule.job(Step::Dish, dish).map_or(schedule.finish.p50, |job| job.at);
+            Text::new("plan-cost-dish-early").with("when", Arg::DayClock(at)).with("hot", hot())
         }
         Change::DishAhead(dish) => {
             let at = schedule.job(Step::Dish, dish).map_or(schedule.finish.p50, |job| job.at);

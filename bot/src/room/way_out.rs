@@ -38,6 +38,16 @@ pub(super) fn buttons(
     conflict.offers.iter().take(MOST_OFFERS).map(|offer| button(offer, dishes, &action)).collect()
 }
 
+/// The ways out for a dish that is told of: as many as are offered at a time, and among them that it is left out.
+pub(super) fn of_the_dish(mut conflict: Conflict, place: Option<u8>) -> Conflict {
+    let out = conflict.offers.iter().position(|offer| Some(offer.change) == place.map(Change::DishOut));
+    if let Some(out) = out.filter(|out| *out >= MOST_OFFERS) {
+        conflict.offers.swap(MOST_OFFERS - 1, out);
+    }
+    conflict.offers.truncate(MOST_OFFERS);
+    conflict
+}
+
 /// The way out a button means, if it is still one.
 pub(super) fn meant<'a>(conflict: &'a Conflict, dishes: &[Option<WishDish>], wanted: Mark) -> Option<&'a Offer> {
     conflict.offers.iter().find(|offer| mark(&offer.change, dishes) == wanted)

@@ -59,6 +59,8 @@ pub struct Dish {
     pub takes: TimeDelta,
     /// Made ahead and cold, or warmed at the table: it needs the fridge and not the last hour.
     pub ahead: bool,
+    /// It may be made some time before it is eaten, and is kept hot.
+    pub early: bool,
     /// It waits cold for the table.
     pub cold: Option<Cold>,
 }
@@ -115,7 +117,7 @@ impl DishHeat {
     }
 
     /// How many such dishes go at once: two racks, four burners. Common practice, no source.
-    pub(super) fn room(self) -> usize {
+    pub fn room(self) -> usize {
         match self {
             Self::Oven(_) | Self::Smoker(_) => 2,
             Self::Stove => 4,
@@ -125,9 +127,14 @@ impl DishHeat {
 }
 
 impl Dish {
+    /// How long it waits hot for the table at most.
+    pub fn waits(self) -> TimeDelta {
+        if self.early { spans::DISH_KEPT_HOT } else { spans::DISH_WAITS }
+    }
+
     /// A dish that comes to the table straight from its heat.
     pub fn new(heat: DishHeat, takes: TimeDelta) -> Self {
-        Self { heat, takes, ahead: false, cold: None }
+        Self { heat, takes, ahead: false, early: false, cold: None }
     }
 
     /// How it waits in the cold, said or following from its being made ahead; `None`: it comes to the table when it is made.

@@ -340,7 +340,7 @@ impl List<'_, '_> {
             }
             let why = match dish.cold() {
                 Some(cold) => dish.cold_reason(place, cold),
-                None => Reason::DishHot { dish: place, most: spans::DISH_WAITS },
+                None => Reason::DishHot { dish: place, most: dish.waits() },
             };
             self.job(Step::Dish, place, placed.at(point), dish.takes, placed.window(point), &[why]);
         }

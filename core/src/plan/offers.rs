@@ -54,6 +54,8 @@ pub enum Change {
     DishBeside(u8),
     /// The dish of that place is made ahead.
     DishAhead(u8),
+    /// The dish of that place is made earlier and kept hot.
+    DishEarly(u8),
     /// The dish of that place is left out.
     DishOut(u8),
     /// The dish of that place goes into the fridge later and waits there only so long.
@@ -98,6 +100,9 @@ impl Change {
             Self::DishAhead(place) => {
                 order.dishes.set(place, order.dishes.get(place).map(|dish| super::Dish { ahead: true, ..dish }));
             }
+            Self::DishEarly(place) => {
+                order.dishes.set(place, order.dishes.get(place).map(|dish| super::Dish { early: true, ..dish }));
+            }
             Self::DishOut(place) => {
                 order.dishes.set(place, None);
             }
@@ -136,6 +141,7 @@ impl Change {
                 20 + (moved / 2).min(500)
             }
             Self::DishBeside(_) => 5,
+            Self::DishEarly(_) => 10,
             Self::DishAhead(_) => 12,
             Self::DishLater(..) => 8,
             Self::DishCooler(_) => 15,
@@ -339,9 +345,14 @@ impl Search<'_> {
         let open = |place: &u8| self.past().done(Step::Dish, *place).is_none();
         let places: Vec<u8> = self.order.dishes.iter().map(|(place, _)| place).filter(open).collect();
         let cooks = |place: &&u8| {
-            self.order.dishes.get(**place).is_some_and(|dish| dish.heat.setting().is_some() && !dish.ahead)
+            self.order.dishes.get(**place).is_some_and(|dish| dish.heat != DishHeat::None && dish.cold().is_none())
         };
-        let own = places.iter().filter(cooks).flat_map(|place| [Change::DishBeside(*place), Change::DishAhead(*place)]);
+        let ways = |place: &u8| {
+            let beside = self.order.dishes.get(*place).is_some_and(|dish| dish.heat.setting().is_some());
+            let beside = beside.then_some(Change::DishBeside(*place));
+            beside.into_iter().chain([Change::DishEarly(*place), Change::DishAhead(*place)])
+        };
+        let own = places.iter().filter(cooks).flat_map(ways);
         let cold = self.chilled().into_iter().map(|(place, _)| Change::DishCooler(place));
         own.chain(cold).chain(places.iter().map(|place| Change::DishOut(*place))).collect()
     }

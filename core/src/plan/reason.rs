@@ -13,6 +13,11 @@ use chrono::TimeDelta;
 pub enum Rival {
     /// No single thing.
     Several,
+    /// As many dishes as go on that heat at once.
+    Full {
+        /// How many that is.
+        room: usize,
+    },
     /// The bird.
     Bird {
         /// What the dish wants, and what the bird has, if they can't be there together.

@@ -92,20 +92,26 @@ pub(super) fn seat(network: &mut Network<'_>) -> Result<(), Failure> {
 /// What a dish that finds no place has in its way: the one dish without which all the others would fit, else the bird, if it is there.
 fn rival(network: &mut Network<'_>, dishes: &[Seat], seat: &Seat, shelves: Option<Shelves>) -> Rival {
     let same_place = |other: &&Seat| other.place != seat.place && other.dish.heat.is_same_place(seat.dish.heat);
+    let beside = dishes.iter().filter(same_place).filter(|other| other.dish.heat.agrees(seat.dish.heat)).count();
+    let room = seat.dish.heat.room();
+    let full = (beside >= room).then_some(Rival::Full { room });
     for other in dishes.iter().filter(same_place) {
         let rest: Vec<Seat> = dishes.iter().filter(|it| it.place != other.place).copied().collect();
         let before = network.len();
         let fits = search(network, &rest, shelves).is_none();
         network.truncate(before);
         if fits {
-            return Rival::Dish { place: other.place, settings: apart(seat.dish.heat, other.dish.heat) };
+            let settings = apart(seat.dish.heat, other.dish.heat);
+            let one = Rival::Dish { place: other.place, settings };
+            return full.filter(|_| settings.is_none()).unwrap_or(one);
         }
     }
     let bird = birds_heat(network.order, seat.dish);
     if bird.is_same_place(seat.dish.heat) {
-        return Rival::Bird { settings: apart(seat.dish.heat, bird) };
+        let settings = apart(seat.dish.heat, bird);
+        return full.filter(|_| settings.is_none()).unwrap_or(Rival::Bird { settings });
     }
-    Rival::Several
+    full.unwrap_or(Rival::Several)
 }
 
 /// The settings of both, if no setting suits both.
@@ -272,9 +278,7 @@ impl Network<'_> {
     fn dish_at_table(&mut self, point: Point, place: u8, dish: Dish) {
         let (least, most, why) = match dish.cold() {
             Some(cold) => (dish.takes + cold.least, spans::COOKED_PLANNED, dish.cold_reason(place, cold)),
-            None => {
-                (dish.takes, dish.takes + spans::DISH_WAITS, Reason::DishHot { dish: place, most: spans::DISH_WAITS })
-            }
+            None => (dish.takes, dish.takes + dish.waits(), Reason::DishHot { dish: place, most: dish.waits() }),
         };
         self.rule(point, SERVE, Some(least), Some(most), why);
     }

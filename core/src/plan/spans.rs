@@ -108,6 +108,8 @@ pub const COOKED_PLANNED: TimeDelta = TimeDelta::days(3);
 pub const COOKED_KEEPS: TimeDelta = TimeDelta::days(4);
 /// A hot dish waits this long for the table, covered. Practice.
 pub const DISH_WAITS: TimeDelta = minutes(30);
+/// One that is made early is kept hot so long at most. Practice, within the two hours food may be out even where the keeping fails.
+pub const DISH_KEPT_HOT: TimeDelta = minutes(120);
 /// An oven from one setting to another. Practice.
 pub const CHANGE_SETTING: TimeDelta = minutes(10);
 /// The dinner may be this far ahead.
