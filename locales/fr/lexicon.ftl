@@ -195,7 +195,7 @@ lexicon-no-leftovers = sans restes, pas de restes, sans rab, sans reste, pas de 
 
 ## Chaleur, sel, route
 lexicon-cooker-oven = four, au four, dans le four, four classique, four traditionnel, four normal, four à gaz, four électrique, four statique, chaleur statique, convection naturelle, sole et voûte, four sans ventilation, je l'enfourne, on l'enfourne, l'enfourne, on enfourne, j'enfourne, va au four, passe au four, la mets au four, la met au four, le mets au four, dinde au four, volaille au four, four doux, four tiède, four moyen, four modéré, four chaud, four très chaud, four vif, au four doux, à four doux, dans un four doux, en four doux, au four tiède, à four tiède, dans un four tiède, en four tiède, au four moyen, à four moyen, dans un four moyen, en four moyen, au four modéré, à four modéré, dans un four modéré, en four modéré, au four chaud, à four chaud, dans un four chaud, en four chaud, au four très chaud, à four très chaud, dans un four très chaud, en four très chaud, au four vif, à four vif, dans un four vif, en four vif
-lexicon-heat-stove = cuisinière, sur la cuisinière, gazinière, plaque de cuisson, plaque à induction, plaques de cuisson, induction, casserole, à la casserole, dans une casserole, poêle, à la poêle, sur le feu, feu doux, à feu doux, à feu moyen, feu moyen, sur le rond, cocotte, en cocotte
+lexicon-heat-stove = cuisinière, sur la cuisinière, gazinière, plaque de cuisson, plaque à induction, plaques de cuisson, induction, casserole, à la casserole, dans une casserole, poêle, à la poêle, sur le feu, feu doux, à feu doux, à feu moyen, feu moyen, sur le rond, cocotte, en cocotte, sur la plaque, sur les plaques, sur le gaz, à feu vif, feu vif, au gaz, sur la gazinière
 lexicon-heat-set = réglé, réglée, monté, monté à, baissé, baissé à, mis à, augmenté, augmenté à, poussé, poussé à, réglé à, réglé sur
 lexicon-heat-turned = réglé, réglée, monté, monté à, baissé, baissé à, augmenté, augmenté à, poussé, poussé à, réglé à, réglé sur
 lexicon-reading-before = avant ça, avant cela, tout à l'heure, la dernière fois, auparavant, il y a un moment
@@ -705,8 +705,10 @@ lexicon-talk-late-thing = match, vol, avion, train, bus, car, métro, taxi, uber
 lexicon-talk-of-us = je suis, on est, nous sommes, chui
 lexicon-talk-other-year = l'an dernier, an dernier, l'année dernière, année dernière, l'année passée, année passée, la dernière fois, dernière fois, noël dernier, il y a un an, tu te souviens quand, tu te rappelles quand, vous vous souvenez quand, la fois où
 lexicon-talk-year-to-come = l'an prochain, an prochain, l'année prochaine, année prochaine, la prochaine fois, prochaine fois, noël prochain
-lexicon-talk-dish-add = ajoute, ajouter, rajoute, rajouter, ajoutons, ajoutez, aussi
+lexicon-talk-dish-add = ajoute, ajouter, rajoute, rajouter, ajoutons, ajoutez, aussi, inclus, inclure, incluez, rajoutez, rajoutons
 lexicon-talk-dish-and = et, aussi, plus
+lexicon-talk-dish-add-first = mets, mettons, ajoute
+lexicon-talk-dish-add-last = aussi, également, en plus
 lexicon-talk-dish-doing = fais, fait, faire, veux
 lexicon-talk-both = les deux, toutes les deux, tous les deux, les deux volailles, les deux dindes
 lexicon-talk-own-bird = mienne, mien

@@ -98,7 +98,26 @@ pub fn read_dish(text: &str, ground: &Ground) -> Option<Result<DishOrder, DishPr
         return Some(read_added(rest, ground))
             .filter(|read| !matches!(read, Err(DishProblem::NoName) if is_heat_only(rest, ground)));
     }
-    beside(&verb, rest, ground).or_else(|| super::read_brought(text, ground)).map(Ok)
+    framed(text, ground).or_else(|| beside(&verb, rest, ground).or_else(|| super::read_brought(text, ground)).map(Ok))
+}
+
+/// "Füge Füllung im Ofen 45 min bei 190 hinzu", "rolls in the oven 15 min at 350 too": the word that adds comes last. Without one before
+/// it, only what is a whole dish is one.
+fn framed(text: &str, ground: &Ground) -> Option<Result<DishOrder, DishProblem>> {
+    let talks = |word: &str, group: &str| ground.lexicon.talk(&super::fold(word), group);
+    let (head, last) = text.trim_end_matches(['.', '!']).rsplit_once(char::is_whitespace)?;
+    if text.contains(['?', '¿']) || !talks(last, "dish-add-last") {
+        return None;
+    }
+    let mut rest = head.trim_end_matches([',', ' ']);
+    let mut led = false;
+    while let Some((first, behind)) = rest.split_once(char::is_whitespace) {
+        if !talks(first, "dish-add-first") {
+            break;
+        }
+        (rest, led) = (behind, true);
+    }
+    if led { Some(read_added(rest, ground)) } else { told_whole(rest, ground).map(Ok) }
 }
 
 /// A heat and its setting, and no time that a dish would take.
@@ -158,7 +177,10 @@ fn beside(verb: &str, rest: &str, ground: &Ground) -> Option<DishOrder> {
 /// A dish with its heat and its time, where nothing of the bird is named.
 pub(super) fn told_whole(rest: &str, ground: &Ground) -> Option<DishOrder> {
     let s = Sentence::read(rest, ground.lexicon);
-    let of_bird = |at: usize| s.of(at, "bird-").is_some() || s.of(at, "spot-").is_some_and(|spot| spot != "pit");
+    // Stuffing with an oven named is a dish of its own.
+    let heated = (0..s.len()).any(|at| heat(&s, at).is_some());
+    let dish = |spot: &str| spot == "pit" || spot == "stuffing" && heated;
+    let of_bird = |at: usize| s.of(at, "bird-").is_some() || s.of(at, "spot-").is_some_and(|spot| !dish(spot));
     let of_table = |at: usize| s.of(at, "meal-").is_some() || s.is(at, "people");
     if (0..s.len()).any(|at| of_bird(at) || of_table(at)) {
         return None;
