@@ -316,10 +316,13 @@ impl Hand<'_> {
         }
     }
 
-    /// A name as it can be read on paper: its letters if the font has them all, else the `@name`, else a number.
+    /// A name as it can be read on paper: its letters if the font has them all, else the `@name`, else its sound in Latin letters, else a
+    /// number.
     fn name(&self, who: &Who) -> String {
         let handle = who.username.as_ref().map(|name| format!("@{name}"));
-        self.drawable(&who.name).or_else(|| self.drawable(&handle?)).unwrap_or_else(|| self.words(&who.number))
+        let sound = || self.drawable(&in_latin(&who.name)?);
+        let drawn = self.drawable(&who.name).or_else(|| self.drawable(&handle?)).or_else(sound);
+        drawn.unwrap_or_else(|| self.words(&who.number))
     }
 
     /// The name without what decorates it. Nothing, if letters of it would be lost or stand in the wrong order: nothing here
@@ -351,6 +354,18 @@ impl Hand<'_> {
         let spaced = text.chars().map(|c| if c.is_whitespace() { ' ' } else { c });
         spaced.filter(|c| self.has(*c) && !unseen(*c)).collect()
     }
+}
+
+/// What a name in another script sounds like, roughly. Nothing where no letter of it is known.
+fn in_latin(name: &str) -> Option<String> {
+    let letters: String = name.chars().filter(|c| c.is_alphanumeric() || c.is_whitespace()).collect();
+    let sound = deunicode::deunicode_with_tofu(&letters, "");
+    let capital = |word: &str| -> String {
+        let mut letters = word.chars();
+        letters.next().into_iter().flat_map(char::to_uppercase).chain(letters.as_str().to_lowercase().chars()).collect()
+    };
+    let sound = sound.split_whitespace().map(capital).collect::<Vec<_>>().join(" ");
+    sound.chars().any(char::is_alphabetic).then_some(sound)
 }
 
 /// Hebrew in the order of its places from the left. Numbers in it keep theirs, and brackets open the other way.

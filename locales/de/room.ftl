@@ -214,6 +214,7 @@ room-board-next = { $late ->
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
+room-board-more-dishes = … und { $count } mehr, mit { $dishes }
 room-board-more = … und { $count } mehr
 room-board-ready = Fertig { $from } bis { $to }{ $standing ->
     [spare] , { $span } Luft

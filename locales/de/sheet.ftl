@@ -4,6 +4,12 @@ sheet-dinner = Essen { $when }
 sheet-day = { $day }
 sheet-at = { $at }
 sheet-times = { $what }: { $times } Mal, alle { $every }
+sheet-dish = { $what }: { $how ->
+    [oven] Ofen { $setting }, { $takes }
+    [smoker] Smoker { $setting }, { $takes }
+    [stove] Herd, { $takes }
+   *[none] { $takes }
+}
 sheet-helper = Hilfe { $n }
 sheet-salt = Salz
 sheet-done = Fertig bei

@@ -210,6 +210,7 @@ room-board-next = { $late ->
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
+room-board-more-dishes = … and { $count } more, with { $dishes }
 room-board-more = … and { $count } more
 # $standing: spare ($span is left before dinner), tight, late, no (nothing is said of it).
 room-board-ready = Off the heat { $from } to { $to }{ $standing ->

@@ -5,6 +5,12 @@ sheet-day = { $day }
 sheet-at = { $at }
 # A job that comes several times, in one line.
 sheet-times = { $what }: { $times } times, every { $every }
+sheet-dish = { $what }: { $how ->
+    [oven] oven { $setting }, { $takes }
+    [smoker] smoker { $setting }, { $takes }
+    [stove] stove, { $takes }
+   *[none] { $takes }
+}
 # Where a name can't be drawn.
 sheet-helper = Helper { $n }
 sheet-salt = Salt

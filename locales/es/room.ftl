@@ -227,6 +227,7 @@ room-board-next = { $late ->
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
+room-board-more-dishes = … y { $count } más, con { $dishes }
 room-board-more = … y { $count } más
 room-board-ready = Fuera del fuego de { $from } a { $to }{ $standing ->
     [spare] , sobran { $span }

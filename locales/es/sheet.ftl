@@ -5,6 +5,12 @@ sheet-day = { $day }
 sheet-at = { $at }
 # A job that comes several times, in one line.
 sheet-times = { $what }: { $times } veces, cada { $every }
+sheet-dish = { $what }: { $how ->
+    [oven] horno { $setting }, { $takes }
+    [smoker] ahumador { $setting }, { $takes }
+    [stove] fuego, { $takes }
+   *[none] { $takes }
+}
 # Where a name can't be drawn.
 sheet-helper = Ayudante { $n }
 sheet-salt = Sal

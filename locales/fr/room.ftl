@@ -237,6 +237,7 @@ room-board-next = { $late ->
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
+room-board-more-dishes = … et { $count } de plus, dont { $dishes }
 room-board-more = … et { $count } de plus
 room-board-ready = Fin de cuisson entre { $from } et { $to }{ $standing ->
     [spare] , { $span } de marge

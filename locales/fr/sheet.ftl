@@ -5,6 +5,12 @@ sheet-day = { $day }
 sheet-at = { $at }
 # Une tâche qui revient plusieurs fois, en une ligne.
 sheet-times = { $what } : { $times } fois, toutes les { $every }
+sheet-dish = { $what } : { $how ->
+    [oven] four { $setting }, { $takes }
+    [smoker] fumoir { $setting }, { $takes }
+    [stove] feu, { $takes }
+   *[none] { $takes }
+}
 # Quand un nom ne peut pas être dessiné.
 sheet-helper = Aide { $n }
 sheet-salt = Sel

@@ -227,6 +227,7 @@ room-board-next = { $late ->
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
+room-board-more-dishes = … e altri { $count }, con { $dishes }
 room-board-more = { $count ->
     [one] … e un altro
    *[other] … e altri { $count }

@@ -4,6 +4,12 @@ sheet-dinner = A tavola { $when }
 sheet-day = { $day }
 sheet-at = { $at }
 sheet-times = { $what }: { $times } volte, ogni { $every }
+sheet-dish = { $what }: { $how ->
+    [oven] forno { $setting }, { $takes }
+    [smoker] affumicatore { $setting }, { $takes }
+    [stove] fornello, { $takes }
+   *[none] { $takes }
+}
 sheet-helper = Aiuto { $n }
 sheet-salt = Sale
 sheet-done = È cotto quando

@@ -206,6 +206,7 @@ room-board-next = { $late ->
 room-board-then = { $when } · { $what }{ $who }
 room-board-who = {" "}– { $name }
 room-board-nobody = {""}
+room-board-more-dishes = … e mais { $count }, com { $dishes }
 room-board-more = … e mais { $count }
 room-board-ready = Sai do calor de { $from } a { $to }{ $standing ->
     [spare] , { $span } de folga

@@ -4,6 +4,12 @@ sheet-dinner = Jantar { $when }
 sheet-day = { $day }
 sheet-at = { $at }
 sheet-times = { $what }: { $times } vezes, a cada { $every }
+sheet-dish = { $what }: { $how ->
+    [oven] forno { $setting }, { $takes }
+    [smoker] defumador { $setting }, { $takes }
+    [stove] fogão, { $takes }
+   *[none] { $takes }
+}
 sheet-helper = Ajudante { $n }
 sheet-salt = Sal
 sheet-done = Pronto a

@@ -67,11 +67,22 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
     }
     let ahead: Vec<&LiveJob> = ahead(sitting, plan);
     let steps: Vec<Option<Step>> = ahead.iter().map(|job| job.step()).collect();
-    for place in plan_words::shown(&steps, AHEAD) {
-        lines.extend(ahead.get(place).and_then(|job| line(sitting, job, place == 0)));
+    let shown = plan_words::shown(&steps, AHEAD);
+    for place in &shown {
+        lines.extend(ahead.get(*place).and_then(|job| line(sitting, job, *place == 0)));
     }
     if ahead.len() > AHEAD {
-        lines.push(Text::new("room-board-more").with("count", Arg::Count((ahead.len() - AHEAD) as i64)));
+        let count = Arg::Count((ahead.len() - AHEAD) as i64);
+        // What is told of the bird is known to come; of a dish nobody would know that it stands there.
+        let dishes = (0..).zip(&ahead).filter(|(place, _)| !shown.contains(place)).filter_map(|(_, job)| {
+            job.step().filter(|step| *step == Step::Dish).map(|step| plan_words::step_name(step, job.nth))
+        });
+        let dishes: Vec<Text> = dishes.collect();
+        lines.push(if dishes.is_empty() {
+            Text::new("room-board-more").with("count", count)
+        } else {
+            Text::new("room-board-more-dishes").with("count", count).with("dishes", Arg::List(dishes))
+        });
     }
     // What is to be thrown away is not done at any hour.
     let thrown = alarms::stood_too_long(plan);

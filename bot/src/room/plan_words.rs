@@ -14,12 +14,14 @@ use carvetime_core::roast::{self, Cooker, RoastError};
 use carvetime_core::thaw::WATER_CHANGE_EVERY;
 use chrono::TimeDelta;
 
-/// The places of a list of jobs that are shown where it is cut to `most`: what comes next, what the dinner turns on, then the first.
+/// The places of a list of jobs that are shown where it is cut to `most`: what comes next, dishes among the next, what the dinner turns on,
+/// then the first.
 pub fn shown(steps: &[Option<Step>], most: usize) -> Vec<usize> {
     let is_pivot = |step: &Option<Step>| matches!(step, Some(Step::Pull | Step::Carve | Step::Travel | Step::Serve));
     let pivots = (0..steps.len()).filter(|at| steps.get(*at).is_some_and(is_pivot));
     let mut shown: Vec<usize> = Vec::new();
-    for at in (0..steps.len().min(1)).chain(pivots).chain(0..steps.len()) {
+    let dishes = (0..steps.len().min(most)).filter(|at| steps.get(*at) == Some(&Some(Step::Dish)));
+    for at in (0..steps.len().min(1)).chain(dishes).chain(pivots).chain(0..steps.len()) {
         if shown.len() < most && !shown.contains(&at) {
             shown.push(at);
         }

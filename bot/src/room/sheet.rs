@@ -6,7 +6,7 @@ use super::sitting::Sitting;
 use super::state::{JobState, LiveJob, LivePlan};
 use super::{PersonId, birds, dose, plan_words, proposal};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Moment, Order, Step};
+use carvetime_core::plan::{Dish, DishHeat, Moment, Order, Step};
 use carvetime_core::quantity::fahrenheit;
 use carvetime_core::thaw::WATER_CHANGE_EVERY;
 
@@ -92,7 +92,7 @@ pub(super) fn of(sitting: &Sitting<'_>) -> Option<Sheet> {
     Some(Sheet {
         dinner: Text::new("sheet-dinner").with("when", Arg::DayClock(order.dinner)),
         bird: birds::named(birds::label(sitting, plan), bird),
-        days: days(sitting, plan),
+        days: days(sitting, plan, &order),
         boxes: salt.into_iter().chain([done_when(&order), safe()]).collect(),
         made: Text::new("sheet-made").with("when", Arg::DayClock(sitting.now)),
     })
@@ -114,7 +114,7 @@ fn safe() -> Note {
     Note { head: Text::new("sheet-safe"), lines }
 }
 
-fn days(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Day> {
+fn days(sitting: &Sitting<'_>, plan: &LivePlan, order: &Order) -> Vec<Day> {
     let zone = sitting.zone_or_utc();
     let mut jobs: Vec<&LiveJob> =
         plan.jobs.iter().filter(|job| !matches!(job.state, JobState::Skipped { .. })).collect();
@@ -134,13 +134,13 @@ fn days(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Day> {
             days.push((date, Day { name, rows: Vec::new() }));
         }
         if let Some((_, day)) = days.last_mut() {
-            day.rows.push(row(sitting, plan, step, job));
+            day.rows.push(row(sitting, plan, order, step, job));
         }
     }
     days.into_iter().map(|(_, day)| day).collect()
 }
 
-fn row(sitting: &Sitting<'_>, plan: &LivePlan, step: Step, job: &LiveJob) -> Row {
+fn row(sitting: &Sitting<'_>, plan: &LivePlan, order: &Order, step: Step, job: &LiveJob) -> Row {
     let times = plan.jobs.iter().filter(|other| other.step == job.step).count();
     let what = plan_words::step_name(step, job.nth);
     let what = match step {
@@ -148,6 +148,7 @@ fn row(sitting: &Sitting<'_>, plan: &LivePlan, step: Step, job: &LiveJob) -> Row
             .with("what", Arg::from(what))
             .with("times", Arg::Count(times as i64))
             .with("every", Arg::Span(WATER_CHANGE_EVERY)),
+        Step::Dish => order.dishes.get(job.nth).map_or(what.clone(), |dish| dish_row(dish, what)),
         _ => what,
     };
     let by = match job.state {
@@ -161,6 +162,21 @@ fn row(sitting: &Sitting<'_>, plan: &LivePlan, step: Step, job: &LiveJob) -> Row
         by_itself: matches!(step, Step::Serve | Step::Leftovers),
         done: matches!(job.state, JobState::Done { .. }),
     }
+}
+
+/// A dish with its heat and how long it takes: who stands before the oven has the page alone.
+fn dish_row(dish: Dish, what: Text) -> Text {
+    let how = match dish.heat {
+        _ if dish.takes.is_zero() => return what,
+        DishHeat::Oven(_) => "oven",
+        DishHeat::Smoker(_) => "smoker",
+        DishHeat::Stove => "stove",
+        DishHeat::None => "none",
+    };
+    let text = Text::new("sheet-dish").with("what", Arg::from(what)).with("how", Arg::Choice(how));
+    let text = text.with("takes", Arg::Span(dish.takes));
+    let setting = dish.heat.setting();
+    text.with("setting", setting.map_or(Arg::Verbatim(String::new()), Arg::Temperature))
 }
 
 fn at(job: &LiveJob) -> Moment {
