@@ -9,6 +9,7 @@ sharing-call-host = Noch hat es niemand gemacht: { $what }, dran seit { $since }
 sharing-offer = Das hat noch niemand:
 sharing-offer-again = Das hat noch immer niemand:
 sharing-offer-none = Alles ist vergeben.
+sharing-offer-these = Ist vergeben.
 sharing-offer-job = { $when } · { $what }
 sharing-offer-series = { $when } · { $what }, insgesamt { $times }-mal
 sharing-offer-take = Mach ich: { $what }

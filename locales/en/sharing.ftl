@@ -9,6 +9,7 @@ sharing-call-host = Nobody has done it yet: { $what }, due since { $since }.
 sharing-offer = Nobody has these yet:
 sharing-offer-again = Still nobody has these:
 sharing-offer-none = Everything is taken.
+sharing-offer-these = Taken.
 sharing-offer-job = { $when } · { $what }
 sharing-offer-series = { $when } · { $what }, { $times } times in all
 sharing-offer-take = Take: { $what }

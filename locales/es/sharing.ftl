@@ -9,6 +9,7 @@ sharing-call-host = Nadie lo ha hecho todavía: { $what }, pendiente desde las {
 sharing-offer = Nadie tiene aún estas tareas:
 sharing-offer-again = Esto sigue sin nadie:
 sharing-offer-none = Ya están todas repartidas.
+sharing-offer-these = Ya tiene quien la haga.
 sharing-offer-job = { $when } · { $what }
 sharing-offer-series = { $when } · { $what }, { $times } veces en total
 sharing-offer-take = Lo hago yo: { $what }

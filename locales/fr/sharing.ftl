@@ -9,6 +9,7 @@ sharing-call-host = Personne ne l’a encore fait : { $what }, en attente depui
 sharing-offer = Personne n’a encore pris ça :
 sharing-offer-again = Toujours personne pour :
 sharing-offer-none = Tout est pris.
+sharing-offer-these = C’est pris.
 sharing-offer-job = { $when } · { $what }
 sharing-offer-series = { $when } · { $what }, { $times } fois en tout
 sharing-offer-take = À moi : { $what }

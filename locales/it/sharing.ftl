@@ -9,6 +9,7 @@ sharing-call-host = Nessuno l’ha ancora fatto: { $what }, in attesa dalle { $s
 sharing-offer = Questi compiti non li ha ancora nessuno:
 sharing-offer-again = Questi non li ha ancora nessuno:
 sharing-offer-none = Sono tutti presi.
+sharing-offer-these = Preso.
 sharing-offer-job = { $when } · { $what }
 sharing-offer-series = { $when } · { $what }, { $times } volte in tutto
 sharing-offer-take = Prendo: { $what }

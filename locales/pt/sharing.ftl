@@ -9,6 +9,7 @@ sharing-call-host = Ninguém fez ainda: { $what }, em aberto desde { $since }.
 sharing-offer = Ninguém está com estas ainda:
 sharing-offer-again = Estas continuam sem ninguém:
 sharing-offer-none = Todas já têm dono.
+sharing-offer-these = Já tem dono.
 sharing-offer-job = { $when } · { $what }
 sharing-offer-series = { $when } · { $what }, { $times } vezes ao todo
 sharing-offer-take = Eu faço: { $what }

@@ -98,6 +98,13 @@ pub(super) fn ask_first(sitting: &mut Sitting<'_>, to: Moment, dinner: Moment, o
     ask(sitting, head, (serial, to, dinner), outlook);
 }
 
+/// The ways out without the hour that stands: it is kept by a button of its own.
+fn elsewhen(conflict: &Conflict, dinner: Moment) -> Conflict {
+    let mut conflict = conflict.clone();
+    conflict.offers.retain(|offer| offer.change != Change::Dinner(dinner));
+    conflict
+}
+
 /// One message: what moves, what can't, what it costs, and the choices.
 pub(super) fn ask<'s>(
     sitting: &'s mut Sitting<'_>,
@@ -125,14 +132,16 @@ pub(super) fn ask<'s>(
             say.lines(lines.iter().cloned()).row([move_it, keep]);
         }
         Outlook::Clash(conflict) => {
-            say.lines(proposal::clash(conflict)).lines(proposal::all_offers(conflict));
+            let known = conflict;
+            let conflict = &elsewhen(known, dinner);
+            say.lines(proposal::clash(known)).lines(proposal::all_offers(conflict));
             for offer in conflict.offers.iter().take(proposal::MOST_OFFERS) {
                 say.row([way_out::button(offer, &dishes, |way| match offer.change {
                     Change::Dinner(at) => Action::Dinner(serial, minute(at)),
                     _ => Action::Shift(serial, minute(to), way, edition),
                 })]);
             }
-            if !conflict.offers.is_empty() {
+            if !known.offers.is_empty() {
                 say.row([keep]);
             }
         }

@@ -159,7 +159,10 @@ fn show(sitting: &mut Sitting<'_>, how: How, head: &'static str) {
     };
     let lines: Vec<Text> = free.iter().filter_map(line).collect();
     let buttons: Vec<Button> = free.iter().filter_map(take).collect();
-    let head = Text::new(if lines.is_empty() { "sharing-offer-none" } else { head });
+    // Others may be free that were not offered here.
+    let others = plan.jobs.iter().any(|job| is_free(plan, job) && job.at > now);
+    let none = if others { "sharing-offer-these" } else { "sharing-offer-none" };
+    let head = Text::new(if lines.is_empty() { none } else { head });
     let say = sitting.answer(head).key(KEY).how(how).urgency(Urgency::Due);
     say.lines(lines);
     for button in buttons {
