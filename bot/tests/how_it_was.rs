@@ -20,14 +20,17 @@ fn judged(language: &str, text: &str) -> Option<Noted> {
 }
 
 const SALTY: Noted = (Some("much"), None, None, None);
+const A_BIT_SALTY: Noted = (Some("much-a-bit"), None, None, None);
 const DRY: Noted = (None, Some("dry"), None, None);
 const RIGHT: Noted = (Some("right"), Some("right"), Some("right"), None);
 
 #[test]
 fn a_dinner_is_judged_in_every_language() {
-    let said: [(&str, &str, Noted); 30] = [
-        ("en", "a bit too salty", SALTY),
+    let said: [(&str, &str, Noted); 32] = [
+        ("en", "a bit too salty", A_BIT_SALTY),
         ("en", "next time less salt", SALTY),
+        ("en", "a little salty", A_BIT_SALTY),
+        ("en", "a bit more salt next time", (Some("little-a-bit"), None, None, None)),
         ("en", "kinda dry tbh", DRY),
         ("en", "honestly a little dry", DRY),
         ("en", "wasn't dry, but needed more salt", (Some("little"), Some("right"), None, None)),
@@ -35,23 +38,23 @@ fn a_dinner_is_judged_in_every_language() {
         ("en", "we ate half an hour late", (None, None, Some("late"), Some(30))),
         ("en", "it was perfect!!", RIGHT),
         ("en", "juicy, well seasoned, right on time", RIGHT),
-        ("de", "etwas zu salzig", SALTY),
+        ("de", "etwas zu salzig", A_BIT_SALTY),
         ("de", "die Brust war ein bisschen trocken", DRY),
         ("de", "war nicht trocken, aber 20 Minuten zu spät", (None, Some("right"), Some("late"), Some(20))),
         ("de", "alles perfekt", RIGHT),
-        ("es", "quedó un poco salado", SALTY),
+        ("es", "quedó un poco salado", A_BIT_SALTY),
         ("es", "la pechuga quedó seca", DRY),
         ("es", "cenamos 20 minutos tarde", (None, None, Some("late"), Some(20))),
         ("es", "todo perfecto", RIGHT),
-        ("fr", "c'était un peu trop salé", SALTY),
+        ("fr", "c'était un peu trop salé", A_BIT_SALTY),
         ("fr", "la viande était un peu sèche", DRY),
         ("fr", "on a mangé avec 20 min de retard", (None, None, Some("late"), Some(20))),
         ("fr", "tout était parfait", RIGHT),
-        ("it", "un po' troppo salato", SALTY),
+        ("it", "un po' troppo salato", A_BIT_SALTY),
         ("it", "il petto era un po' asciutto", DRY),
         ("it", "abbiamo mangiato con 20 minuti di ritardo", (None, None, Some("late"), Some(20))),
         ("it", "tutto perfetto", RIGHT),
-        ("pt", "ficou um pouco salgado", SALTY),
+        ("pt", "ficou um pouco salgado", A_BIT_SALTY),
         ("pt", "o peito ficou um pouco seco", DRY),
         ("pt", "jantamos com 20 minutos de atraso", (None, None, Some("late"), Some(20))),
         ("pt", "tudo perfeito", RIGHT),
@@ -124,7 +127,7 @@ fn the_host_may_say_it_instead_of_tapping() {
     assert_eq!(notes(&kitchen), None, "the notes are the host's");
     kitchen.among("Dana", "a bit too salty, and we ate 20 min late");
     let note = notes(&kitchen).unwrap();
-    assert_eq!((note.salt.as_deref(), note.meat.as_deref()), (Some("much"), None));
+    assert_eq!((note.salt.as_deref(), note.meat.as_deref()), (Some("much-a-bit"), None));
     assert_eq!((note.time.as_deref(), note.late_min), (Some("late"), Some(20)));
     assert_eq!(kitchen.among("Dana", "the gravy was too salty tho"), 0);
     kitchen.press("Dana", "Just right");
@@ -151,4 +154,21 @@ fn last_years_notes_are_told_when_asked_for() {
     ] {
         assert!(asks_of_last_time(text, Lexicon::of(language)), "{language}: {text}");
     }
+}
+
+#[test]
+fn how_it_was_is_told_to_whoever_plans_the_group_s_next_dinner() {
+    let mut kitchen = eaten();
+    kitchen.run_to("2027-11-26 12:00");
+    kitchen.say("Dana", "a little salty, 20 min late");
+    kitchen.run_to("2027-12-02 12:00");
+    kitchen.run_to("2028-11-20 10:00");
+    let plan = "/plan 14 lb fresh turkey, dinner Thursday 5 pm, 10 people, oven at 325";
+    let said = kitchen.say("Mike", plan);
+    assert!(said.contains("Last time: a little salty and 20 min late."), "{said}");
+    // What Dana takes out of the chat is told to nobody.
+    let dana = carvetime::room::PersonId(1);
+    kitchen.scene.room.forget_person(dana);
+    let said = kitchen.say("Mike", plan);
+    assert!(!said.contains("Last time"), "{said}");
 }

@@ -666,6 +666,7 @@ lexicon-talk-verdict-time-right = pünktlich, rechtzeitig, zeitlich perfekt, zei
 lexicon-talk-verdict-all-right = alles perfekt, alles bestens, alles super, alles gut, perfekt, war perfekt, alles hat gepasst, hat alles gepasst, alles gepasst, nichts zu ändern
 lexicon-talk-verdict-not = nicht, kein, keine, nie
 lexicon-talk-verdict-filler = nächstes, mal, nächste, etwas, bisschen, wenig, ein bisschen, ein wenig, ziemlich, sehr, echt, wirklich, leider, ehrlich, gesagt, aber, fleisch, brust, das fleisch, die brust, keulen, schenkel, insgesamt, mir, uns, für, mit, um, etwa, rund, min, minuten, stunde, stunden, halbe, viertelstunde, essen, gegessen, geworden, fand, lecker, gut, toll, super, klasse, beim, im, vielleicht, waren, gab, gabs, dran
+lexicon-talk-slightly = etwas, bisschen, ein bisschen, ein wenig, leicht
 lexicon-talk-verdict-void = bin, soße, sauce, schinken, knödel
 lexicon-talk-last-time = wie war es letztes jahr, wie war es letztes mal, wie wars letztes jahr, wie wars letztes mal, wie war das letztes jahr, was war letztes jahr, was war letztes mal, wie haben wir es letztes jahr gemacht, wie haben wir das letztes jahr gemacht, was haben wir letztes jahr notiert, notizen vom letzten jahr, notizen vom letzten mal, wie war die pute letztes jahr, wie war die gans letztes jahr, wie war es beim letzten mal, was war beim letzten mal
 lexicon-talk-doubting = das kann nicht stimmen, kann nicht stimmen, das stimmt nicht, stimmt doch nicht, das kann nicht sein, kann nicht sein, kommt mir komisch vor, sieht falsch aus, viel zu wenig, komisch, seltsam

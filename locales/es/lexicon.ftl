@@ -654,6 +654,7 @@ lexicon-talk-verdict-time-right = a su hora, a tiempo, puntual, puntuales, a la 
 lexicon-talk-verdict-all-right = todo perfecto, todo bien, todo genial, todo estuvo perfecto, perfecto, todo salió bien, todo quedó perfecto
 lexicon-talk-verdict-not = no, nada, nunca
 lexicon-talk-verdict-filler = la próxima, próxima vez, vez, con, un poco, poquito, un poquito, algo, muy, bastante, demasiado, la verdad, pero, carne, pechuga, pechugas, muslos, en general, para, mí, mi, nos, min, minutos, hora, horas, media, cuarto, cena, comida, cenamos, comimos, quedó, quedo, salió, salio, estaba, estuvo, fue, era, rico, rica, bueno, buena, rico pero, creo, unos, como, así, sobre, nuestro gusto, gusto, del, al, se cenó, se comió
+lexicon-talk-slightly = un poco, un poquito, poquito, algo, ligeramente
 lexicon-talk-verdict-void = llego, voy, salsa, jamón
 lexicon-talk-last-time = cómo salió el año pasado, cómo fue el año pasado, cómo quedó el año pasado, qué hicimos el año pasado, qué hicimos la última vez, cómo fue la última vez, cómo salió la última vez, cómo lo hicimos el año pasado, notas del año pasado, las notas del año pasado, qué pasó el año pasado, cómo estuvo el año pasado
 lexicon-talk-doubting = no puede ser, eso no puede ser, no cuadra, eso no cuadra, está mal, parece mal, parece muy bajo, es muy poco, qué raro, que raro, raro, no tiene sentido

@@ -651,6 +651,7 @@ lexicon-talk-verdict-time-right = à l'heure, pile à l'heure, dans les temps
 lexicon-talk-verdict-all-right = tout était parfait, tout parfait, parfait, c'était parfait, rien à changer, tout était bon, tout était bien
 lexicon-talk-verdict-not = pas, jamais, rien
 lexicon-talk-verdict-filler = prochaine, fois, prochaine fois, un peu, peu, légèrement, assez, très, vraiment, franchement, honnêtement, mais, viande, blanc, blancs, cuisses, chair, pour, avec, moi, min, minutes, heure, heures, demi, demie, quart, quart d'heure, d', de, repas, mangé, dîner, était, c'était, etait, trouvé, délicieux, délicieuse, bon, bonne, super, dans, ensemble, à mon goût, goût
+lexicon-talk-slightly = un peu, légèrement
 lexicon-talk-verdict-void = suis, sauce, jambon
 lexicon-talk-last-time = c'était comment l'année dernière, c'était comment la dernière fois, comment c'était l'année dernière, comment c'était la dernière fois, on a fait comment l'année dernière, comment on a fait l'année dernière, qu'est ce qu'on a fait l'année dernière, les notes de l'année dernière, notes de l'an dernier, c'était comment l'an dernier, comment c'était l'an dernier
 lexicon-talk-doubting = c'est pas possible, ce n'est pas possible, pas possible, ça ne peut pas être juste, ça peut pas être ça, ça ne va pas, c'est bizarre, bizarre, c'est faux, c'est trop bas, ça paraît faux

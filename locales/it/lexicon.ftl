@@ -740,6 +740,7 @@ lexicon-talk-verdict-time-right = in orario, puntuale, puntuali, in tempo
 lexicon-talk-verdict-all-right = tutto perfetto, tutto bene, perfetto, perfetta, era perfetto, era tutto perfetto, tutto ok, niente da cambiare
 lexicon-talk-verdict-not = non, mai, niente
 lexicon-talk-verdict-filler = prossima, volta, la prossima volta, con, un po, pochino, poco, leggermente, molto, abbastanza, davvero, veramente, onestamente, sinceramente, ma, però, carne, petto, cosce, per, nel, complesso, min, minuti, ora, ore, mezz, mezzora, mezza, quarto, quarto d'ora, cena, pranzo, mangiato, cenato, venuto, venuta, uscito, uscita, trovato, buono, buona, buonissimo, buonissima, ottimo, ottima, circa, gusti, gusto, miei, secondo
+lexicon-talk-slightly = un po, pochino, un pochino, leggermente
 lexicon-talk-verdict-void = sono, sugo, salsa, prosciutto
 lexicon-talk-last-time = com'era l'anno scorso, com'è andata l'anno scorso, come è andata l'anno scorso, cosa abbiamo fatto l'anno scorso, come abbiamo fatto l'anno scorso, com'era l'ultima volta, com'è andata l'ultima volta, le note dell'anno scorso, note dell'anno scorso, appunti dell'anno scorso, com'era venuto l'anno scorso
 lexicon-talk-doubting = non può essere, non è possibile, impossibile, strano, che strano, non torna, è sbagliato, sembra sbagliato, è troppo poco, sembra poco

@@ -650,6 +650,7 @@ lexicon-talk-verdict-time-right = na hora, na hora certa, no horário, pontual
 lexicon-talk-verdict-all-right = tudo perfeito, tudo certo, perfeito, tudo ótimo, estava tudo perfeito, estava perfeito, nada a mudar
 lexicon-talk-verdict-not = não, nada, nunca
 lexicon-talk-verdict-filler = próxima, vez, da próxima vez, com, um pouco, pouquinho, um pouquinho, meio, bem, bastante, muito, sinceramente, na verdade, mas, carne, peito, coxas, no geral, para, pra, mim, min, minutos, hora, horas, meia, jantar, jantamos, almoço, comemos, ficou, estava, tava, saiu, achei, gostoso, gostosa, bom, boa, delicioso, uns, umas, cerca, em, meu gosto, gosto, ceia
+lexicon-talk-slightly = um pouco, um pouquinho, pouquinho, levemente
 lexicon-talk-verdict-void = estou, tô, molho, presunto, farofa
 lexicon-talk-last-time = como foi ano passado, como foi no ano passado, como foi da última vez, como ficou ano passado, como ficou no ano passado, o que fizemos ano passado, o que fizemos no ano passado, como fizemos ano passado, como fizemos no ano passado, anotações do ano passado, as anotações do ano passado, como ficou da última vez
 lexicon-talk-doubting = não pode ser, isso não pode estar certo, não está certo, não tá certo, estranho, que estranho, está errado, tá errado, parece errado, muito baixo, parece baixo

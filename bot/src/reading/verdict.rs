@@ -10,7 +10,7 @@ use chrono::TimeDelta;
 /// What was found of salt, meat and hour, by the names the notes are kept under.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Verdict {
-    /// `little`, `much`, `right`.
+    /// `little`, `much`, `right`; with `-a-bit` behind it where it was only that.
     pub salt: Option<&'static str>,
     /// `dry`, `underdone`, `right`.
     pub meat: Option<&'static str>,
@@ -72,6 +72,14 @@ fn judged(clause: &str, lexicon: &'static Lexicon, verdict: &mut Verdict) {
             None if number || lexicon.talk(word, "filler") => 1,
             None => return,
         };
+    }
+    let slightly = |count: usize| words.windows(count).any(|some| lexicon.talk(&some.join(" "), "slightly"));
+    if (1..=3).any(slightly) {
+        found.salt = found.salt.map(|salt| match salt {
+            "much" => "much-a-bit",
+            "little" => "little-a-bit",
+            salt => salt,
+        });
     }
     if found.time == Some("late") {
         let sentence = Sentence::read(clause, lexicon);

@@ -2,7 +2,7 @@
 
 use super::action::Action;
 use super::sitting::{button, labelled};
-use super::state::{CookNote, JobState, LivePlan, Room};
+use super::state::{CookNote, JobState, LivePlan, Noted, Room};
 use super::turn::{Bell, BellKind, Button, How, Say, To, Urgency};
 use super::{PersonId, RoomKind, Sitting, calls};
 use crate::reading::{self, Verdict};
@@ -160,6 +160,9 @@ fn note(sitting: &mut Sitting<'_>, change: impl FnOnce(&mut CookNote, Option<u16
     let note = plan.feedback.get_or_insert_with(|| CookNote::new(now));
     change(note, late);
     let note = note.clone();
+    if sitting.room.kind == RoomKind::Group {
+        sitting.room.noted = Some(Noted { by: host, note: note.clone() });
+    }
     sitting.change_person(host, |person| {
         person.notes.retain(|other| other.dinner != note.dinner);
         person.notes.push(note);
@@ -199,11 +202,14 @@ fn words(note: &CookNote) -> Vec<Text> {
 
 /// The line and the button for the next plan of `who`: what was wrong last time, and what would change it.
 pub(super) fn last_time(sitting: &Sitting<'_>, who: PersonId) -> (Option<Text>, Option<Button>) {
-    let Some(note) = sitting.people.get(&who).and_then(|person| person.notes.last()) else { return (None, None) };
+    // Whoever cooked for this table last: the next cook had it on the plate.
+    let own = sitting.people.get(&who).and_then(|person| person.notes.last());
+    let here = sitting.room.noted.as_ref().map(|noted| &noted.note);
+    let Some(note) = own.into_iter().chain(here).max_by_key(|note| note.dinner) else { return (None, None) };
     let line = Text::new("feedback-last-time").with("notes", Arg::List(words(note)));
     let strength = match note.get("salt") {
-        Some("much") => Some(("light", "feedback-button-less-salt")),
-        Some("little") => Some(("bold", "feedback-button-more-salt")),
+        Some("much" | "much-a-bit") => Some(("light", "feedback-button-less-salt")),
+        Some("little" | "little-a-bit") => Some(("bold", "feedback-button-more-salt")),
         _ => None,
     };
     let wish = sitting.room.drafts.get(&who).map(|draft| &draft.wish);

@@ -77,6 +77,9 @@ pub struct Room {
     /// Ways into the private chat that have been handed out.
     #[serde(default)]
     pub invites: Vec<Invite>,
+    /// How the last dinner here was, for whoever cooks the next.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub noted: Option<Noted>,
     /// What calendars have of plans that were ended before their time: the next export takes it out of them.
     #[serde(default)]
     pub ended: Vec<KeptCalendar>,
@@ -207,6 +210,7 @@ impl Room {
             pin_told: false,
             title: None,
             invites: Vec::new(),
+            noted: None,
             ended: Vec::new(),
             aside: None,
             offered: None,
@@ -304,6 +308,7 @@ impl Room {
             (self.plan, self.others) = (other.plan, other.others);
         }
         self.plans_made = self.plans_made.max(other.plans_made);
+        self.noted = self.noted.take().or(other.noted);
         self.ended.extend(other.ended);
         self.gone = other.gone;
     }
@@ -311,6 +316,7 @@ impl Room {
     /// Takes everything out that says who `person` was: what they did stays done, by nobody. A plan they answered for goes
     /// to whoever came next.
     pub fn forget_person(&mut self, person: PersonId) {
+        self.noted.take_if(|noted| noted.by == person);
         self.changed.take_if(|changed| changed.by == person);
         // Whoever had a part in it may be named all over it.
         self.over = None;

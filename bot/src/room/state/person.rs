@@ -156,12 +156,21 @@ pub struct OwnSalt {
     pub grams_per_ml: f64,
 }
 
+/// The note of the last dinner of a group, and whose it is.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Noted {
+    /// The host who said how it was.
+    pub by: super::super::PersonId,
+    /// What they said.
+    pub note: CookNote,
+}
+
 /// How a dinner was, in the host's words by name; nothing where it was not said.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct CookNote {
     /// Of which dinner.
     pub dinner: Moment,
-    /// `little`, `right`, `much`.
+    /// `little`, `right`, `much`; with `-a-bit` behind it where it was only that.
     pub salt: Option<String>,
     /// `dry`, `right`, `underdone`.
     pub meat: Option<String>,
