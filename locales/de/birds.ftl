@@ -42,6 +42,11 @@ birds-standing = Hier schon geplant: { $birds }. { $replaces ->
 birds-same-heat = Dann ist auch dein Vogel mit { $mass } in derselben Hitze. Nebeneinander: Luft um beide, jeder dauert etwas länger, und in jeden ein Thermometer.
 birds-other-heat = Dann ist auch dein Vogel mit { $mass } in derselben Hitze, bei { $setting }. Beide brauchen eine Temperatur, oder einer kommt vor dem anderen dran.
 birds-one-oven = { $bird } ist dann im Ofen bei { $setting }. Ist es derselbe: eine Temperatur für beide, oder einer nach dem anderen.
+birds-one-fridge = Dann auch im Kühlschrank: { $birds }. Ist es derselbe, { $shelves ->
+    [one] reicht ein Fach
+   *[other] reichen { $shelves } Fächer
+} nicht: ein zweiter, oder eine Kühlbox mit Eis bei { $cold } oder kälter.
+birds-all = { $birds }
 birds-hotter = Im selben Ofen wie { $birds }? Dann wird es auch dort heißer: miss früher nach.
 birds-full = Hier schon geplant: { $birds }. Mehr behalte ich in einem Chat nicht im Blick{ $replaces ->
     [yes] ; dieser könnte nur an die Stelle von einem kommen.

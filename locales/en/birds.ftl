@@ -29,6 +29,11 @@ birds-standing = Planned here already: { $birds }. { $replaces ->
 birds-same-heat = Your { $mass } bird is in the same heat then. Side by side: air around both, a little longer for each, and a thermometer in each.
 birds-other-heat = Your { $mass } bird is in the same heat then, at { $setting }. Both need one setting, or one goes before the other.
 birds-one-oven = { $bird } is in an oven at { $setting } then. If it’s the same one: one setting for both, or one goes before the other.
+birds-one-fridge = In the fridge then too: { $birds }. If it’s the same one, { $shelves ->
+    [one] one shelf is too few
+   *[other] { $shelves } shelves are too few
+}: another fridge, or a cooler with ice at { $cold } or colder.
+birds-all = { $birds }
 birds-hotter = In the same oven as { $birds }? Then that gets hotter too: read it sooner.
 birds-full = Planned here already: { $birds }. That's as many as I keep up with in one chat{ $replaces ->
     [yes] ; this one could only take a place.

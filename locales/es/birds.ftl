@@ -27,6 +27,11 @@ birds-standing = Aquí ya hay plan para: { $birds }. { $replaces ->
 birds-same-heat = A esa hora también está tu ave de { $mass } en el mismo calor. Lado a lado: aire alrededor de los dos, algo más de tiempo cada uno y un termómetro en cada uno.
 birds-other-heat = A esa hora también está tu ave de { $mass } en el mismo calor, a { $setting }. Los dos necesitan una sola temperatura, o uno va antes que el otro.
 birds-one-oven = { $bird } estará entonces en un horno a { $setting }. Si es el mismo: una temperatura para los dos, o uno antes que el otro.
+birds-one-fridge = También en { -fridge } entonces: { $birds }. Si es la misma, con { $shelves ->
+    [one] una balda
+   *[other] { $shelves } baldas
+} no caben todas: otra, o una { -cooler } con hielo a { $cold } o menos.
+birds-all = { $birds }
 birds-hotter = ¿En el mismo horno que { $birds }? Entonces allí también sube: mide antes.
 birds-full = Aquí ya hay plan para: { $birds }. Con más aves no doy abasto en un chat{ $replaces ->
     [yes] ; esta solo puede ir en lugar de otra.

@@ -42,6 +42,11 @@ birds-standing = Déjà prévu ici : { $birds }. { $replaces ->
 birds-same-heat = À ce moment-là, ta volaille de { $mass } est dans la même chaleur. Côte à côte : de l’air autour des deux, un peu plus long pour chacun, et un thermomètre dans chacun.
 birds-other-heat = À ce moment-là, ta volaille de { $mass } est dans la même chaleur, à { $setting }. Il faut un seul réglage pour les deux, ou l’un avant l’autre.
 birds-one-oven = { $bird } sera alors dans un four à { $setting }. Si c’est le même : un seul réglage pour les deux, ou l’un avant l’autre.
+birds-one-fridge = Aussi au frigo à ce moment-là : { $birds }. Si c’est le même, { $shelves ->
+    [one] une étagère ne suffit pas
+   *[other] { $shelves } étagères ne suffisent pas
+} : un autre frigo, ou une glacière avec de la glace à { $cold } ou moins.
+birds-all = { $birds }
 birds-hotter = Dans le même four que { $birds } ? Alors ça chauffe plus là aussi : mesure plus tôt.
 birds-full = Déjà prévu ici : { $birds }. Je ne peux pas en suivre plus dans une discussion{ $replaces ->
     [yes] {" "}; celle-ci ne pourrait que prendre une place.

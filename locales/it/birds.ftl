@@ -27,6 +27,11 @@ birds-standing = Qui c’è già un piano per: { $birds }. { $replaces ->
 birds-same-heat = A quell’ora c’è anche il tuo volatile da { $mass } nello stesso calore. Fianco a fianco: aria intorno a entrambi, un po’ più di tempo per ciascuno e un termometro in ciascuno.
 birds-other-heat = A quell’ora c’è anche il tuo volatile da { $mass } nello stesso calore, a { $setting }. Serve una sola temperatura per tutti e due, oppure uno prima dell’altro.
 birds-one-oven = { $bird } sarà allora in un forno a { $setting }. Se è lo stesso: una temperatura per tutti e due, o uno prima dell’altro.
+birds-one-fridge = Allora in frigo c’è anche: { $birds }. Se è lo stesso, { $shelves ->
+    [one] un ripiano non basta
+   *[other] { $shelves } ripiani non bastano
+}: un altro frigo, o una borsa frigo con ghiaccio a { $cold } o meno.
+birds-all = { $birds }
 birds-hotter = Nello stesso forno di { $birds }? Allora scalda di più anche lì: misura prima.
 birds-full = Qui c’è già un piano per: { $birds }. In una chat di più non ne seguo{ $replaces ->
     [yes] ; questo potrebbe solo prendere un posto.

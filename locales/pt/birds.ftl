@@ -42,6 +42,11 @@ birds-standing = Já há plano aqui: { $birds }. { $replaces ->
 birds-same-heat = Nessa hora sua ave de { $mass } também está no mesmo calor. Lado a lado: ar em volta das duas, um pouco mais de tempo para cada uma e um termômetro em cada uma.
 birds-other-heat = Nessa hora sua ave de { $mass } também está no mesmo calor, a { $setting }. As duas precisam de uma temperatura só, ou uma vai antes da outra.
 birds-one-oven = { $bird } vai estar num forno a { $setting }. Se for o mesmo: uma temperatura para os dois, ou um antes do outro.
+birds-one-fridge = Também na geladeira nessa hora: { $birds }. Se for a mesma, { $shelves ->
+    [one] uma prateleira não basta
+   *[other] { $shelves } prateleiras não bastam
+}: outra geladeira, ou uma caixa térmica com gelo a { $cold } ou menos.
+birds-all = { $birds }
 birds-hotter = No mesmo forno que { $birds }? Então lá também esquenta mais: meça antes.
 birds-full = Já há plano aqui: { $birds }. Mais que isso não acompanho num só lugar{ $replaces ->
     [yes] ; esta só poderia entrar no lugar de uma.

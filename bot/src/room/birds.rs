@@ -303,6 +303,70 @@ pub(super) fn same_heat(sitting: &Sitting<'_>, who: PersonId, order: &Order, sch
     sitting.room.plans().into_iter().filter_map(shares).collect()
 }
 
+/// What is to be said where a bird beside those that are planned needs a shelf that the fridge hasn't got.
+pub(super) fn same_fridge(sitting: &Sitting<'_>, who: PersonId, order: &Order, schedule: &Schedule) -> Option<Text> {
+    let plans = sitting.room.plans();
+    let own = sitting.people.get(&who).and_then(|person| person.fridge_shelves);
+    let shelves = order.shelves.or(own).or_else(|| plans.iter().find_map(|plan| plan.wish.shelves))?;
+    let new = chilled(schedule.jobs.iter().map(|job| (job.step, job.at)))?;
+    let others: Vec<&LivePlan> =
+        plans.into_iter().filter(|plan| chilled_in(plan).is_some_and(|span| overlap(span, new))).collect();
+    full(sitting, shelves, &others)
+}
+
+/// The same of the birds that are planned, once somebody has told of the shelves.
+pub(super) fn in_the_fridge(sitting: &Sitting<'_>, shelves: u8) -> Option<Text> {
+    let mut plans: Vec<&LivePlan> = sitting.room.plans();
+    plans.retain(|plan| chilled_in(plan).is_some());
+    let (first, others) = plans.split_first()?;
+    let span = chilled_in(first)?;
+    let others: Vec<&LivePlan> =
+        others.iter().copied().filter(|plan| chilled_in(plan).is_some_and(|other| overlap(span, other))).collect();
+    full(sitting, shelves, &others)
+}
+
+/// A bird takes a shelf of its own.
+fn full(sitting: &Sitting<'_>, shelves: u8, others: &[&LivePlan]) -> Option<Text> {
+    let birds = others.len() + 1;
+    (!others.is_empty() && birds > usize::from(shelves)).then(|| {
+        let named = others.iter().map(|plan| label(sitting, plan).unwrap_or_else(|| whose(sitting, plan)));
+        Text::new("birds-one-fridge")
+            .with("birds", Arg::List(named.collect()))
+            .with("shelves", Arg::Count(shelves.into()))
+            .with("cold", Arg::Temperature(carvetime_core::quantity::fahrenheit(40.0)))
+    })
+}
+
+/// From when a bird is in the fridge until it goes on; nothing of one that is on already.
+fn chilled(jobs: impl Iterator<Item = (Step, Moment)>) -> Option<(Moment, Moment)> {
+    let mut span = (None, None);
+    for (step, at) in jobs {
+        match step {
+            Step::Buy | Step::Thaw | Step::Salt if span.0.is_none_or(|from| at < from) => span.0 = Some(at),
+            Step::Temper | Step::On if span.1.is_none_or(|to| at < to) => span.1 = Some(at),
+            _ => {}
+        }
+    }
+    span.0.zip(span.1)
+}
+
+fn chilled_in(plan: &LivePlan) -> Option<(Moment, Moment)> {
+    let raw = plan.job(Step::On, 0).is_some_and(|job| job.state == JobState::Waiting);
+    let jobs = plan.jobs.iter().filter_map(|job| Some((job.step()?, job.at)));
+    chilled(jobs).filter(|_| raw)
+}
+
+fn overlap(one: (Moment, Moment), other: (Moment, Moment)) -> bool {
+    one.0 < other.1 && other.0 < one.1
+}
+
+/// Which birds there are, where there are several.
+pub(super) fn all_labels(sitting: &Sitting<'_>) -> Option<Text> {
+    let plans = sitting.room.plans();
+    let labels: Vec<Text> = plans.iter().filter_map(|plan| label(sitting, plan)).collect();
+    (labels.len() > 1).then(|| Text::new("birds-all").with("birds", Arg::List(labels)))
+}
+
 /// The room holds no more.
 pub(super) fn too_many() -> Text {
     Text::new("birds-most").with("most", Arg::Count(MOST as i64))

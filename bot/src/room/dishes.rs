@@ -7,7 +7,7 @@ use super::live;
 use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, LivePlan};
 use super::turn::{FileContent, How, Say};
-use super::{RoomKind, Sitting, board, jobs, may, plan_words, proposal, way_out};
+use super::{RoomKind, Sitting, birds, board, jobs, may, plan_words, proposal, way_out};
 use crate::reading::{
     self, DishChange, DishOrder, DishProblem, Ground, When, WishDish, each_dish, fold, read_dish, read_shelves,
 };
@@ -23,6 +23,13 @@ const COLD_LEAST: TimeDelta = TimeDelta::minutes(15);
 
 /// Words that add a dish or take one away. `false`: they do neither.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let heard = told_each(sitting, text);
+    // Of several dinners the answer says which it joined.
+    sitting.about |= heard && !sitting.room.others.is_empty();
+    heard
+}
+
+fn told_each(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let each = each_dish(text, &sitting.ground());
     if sitting.room.plan.is_some() && each.len() > 1 {
         for text in &each {
@@ -259,7 +266,8 @@ pub(super) fn shelves_told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(shelves) = read_shelves(text, sitting.lexicon()) else { return false };
     let Some(who) = sitting.speaker() else { return false };
     sitting.change_person(who, |person| person.fridge_shelves = Some(shelves));
-    sitting.answer(Text::new("dish-shelves").with("count", Arg::Count(shelves.into())));
+    let crowded = birds::in_the_fridge(sitting, shelves);
+    sitting.answer(Text::new("dish-shelves").with("count", Arg::Count(shelves.into()))).lines(crowded);
     let (now, by) = (sitting.now, sitting.speaker());
     if let Some(plan) = sitting.room.plan.as_mut() {
         plan.remember("dish", None, by, now);

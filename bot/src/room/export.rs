@@ -26,15 +26,30 @@ const SHORTEST: TimeDelta = TimeDelta::minutes(5);
 pub(super) fn all(sitting: &mut Sitting<'_>) {
     if let Some(calendar) = calendar(sitting) {
         let id = if sitting.room.plan.is_some() { "room-export-calendar" } else { "room-export-calendar-ended" };
-        send(sitting, id, "carvetime.ics", FileContent::Calendar(calendar));
+        of_all(sitting, id, "carvetime.ics", FileContent::Calendar(calendar));
     }
     pages(sitting);
-    for (csv, name) in all_readings(sitting) {
+    for (serial, csv, name) in all_readings(sitting) {
+        let hand = sitting.room.plan.as_ref().map(|plan| plan.serial);
+        sitting.hold(Some(serial));
+        sitting.about = true;
         send(sitting, "room-export-readings", &name, FileContent::Bytes(csv.into_bytes()));
+        sitting.hold(hand);
     }
     let mut bytes = format!("{:#}", everything(sitting)).into_bytes();
     bytes.push(b'\n');
-    send(sitting, "room-export-everything", "carvetime.json", FileContent::Bytes(bytes));
+    of_all(sitting, "room-export-everything", "carvetime.json", FileContent::Bytes(bytes));
+}
+
+/// A file with every bird in it is none's alone: it names them all.
+fn of_all(sitting: &mut Sitting<'_>, id: &'static str, name: &str, content: FileContent) {
+    let about = std::mem::replace(&mut sitting.about, true);
+    sitting.seal();
+    sitting.about = false;
+    let text = birds::named(birds::all_labels(sitting), Text::new(id));
+    sitting.answer(text).file = Some(File { name: name.to_owned(), content });
+    sitting.seal();
+    sitting.about = about;
 }
 
 fn send(sitting: &mut Sitting<'_>, id: &'static str, name: &str, content: FileContent) {
@@ -152,13 +167,13 @@ fn takes(step: Step, lasts: TimeDelta) -> TimeDelta {
 // ---- the readings
 
 /// The readings of each bird there are some of, and the name of their file.
-fn all_readings(sitting: &Sitting<'_>) -> Vec<(String, String)> {
+fn all_readings(sitting: &Sitting<'_>) -> Vec<(u32, String, String)> {
     let us = sitting.us_units();
     let file = |plan: &LivePlan| match plan.beside {
         true => format!("carvetime-readings-{}.csv", plan.serial),
         false => "carvetime-readings.csv".to_owned(),
     };
-    sitting.room.plans().into_iter().filter_map(|plan| Some((readings(plan, us)?, file(plan)))).collect()
+    sitting.room.plans().into_iter().filter_map(|plan| Some((plan.serial, readings(plan, us)?, file(plan)))).collect()
 }
 
 /// The forecast's format, minutes since the bird went on, or since the first reading if nobody said when that was.

@@ -361,6 +361,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let (text, offers) = match solve(&wish, zone, &facts, sitting.now) {
         Ok(Some(Solved::Works(order, schedule))) => {
             shared = birds::same_heat(sitting, who, &order, &schedule);
+            shared.extend(birds::same_fridge(sitting, who, &order, &schedule));
             shared.extend(proposal::start(&wish, &schedule));
             shared.extend(proposal::shop(&wish, &schedule));
             shared.extend(there::whose_hour(&wish));
@@ -371,6 +372,7 @@ fn propose(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
             if let Some(offer) = conflict.offers.first() {
                 let nearest = offer.change.apply(&order);
                 shared = birds::same_heat(sitting, who, &nearest, &offer.schedule);
+                shared.extend(birds::same_fridge(sitting, who, &nearest, &offer.schedule));
                 shared.extend(proposal::start(&wish, &offer.schedule));
                 shared.extend(proposal::shop(&wish, &offer.schedule));
                 shared.extend(there::whose_hour(&wish));
