@@ -3,18 +3,18 @@
 //! Owns no word itself. The names of the meanings are the ids of the English file, which every other language is compared
 //! with. Start at [`Lexicon::of`]; [`super::sentence`] uses it to take a text apart.
 
+use super::entries;
 use super::fold::fold;
 use super::once;
 use super::phrases::{Phrase as Found, Phrases};
 use super::told::Told;
 use crate::words::locales;
 use carvetime_core::quantity::{NumberWord, Unit, UnitWords};
-use fluent_syntax::ast::{Entry, PatternElement};
 use rustc_hash::{FxHashMap, FxHashSet};
 use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::rc::Rc;
-use std::sync::{LazyLock, Mutex, OnceLock};
+use std::sync::{LazyLock, OnceLock};
 
 /// Name of a meaning: `bird-turkey`, `weekday-thu`.
 pub type Concept = &'static str;
@@ -171,32 +171,34 @@ impl Lexicon {
     }
 
     fn parse(language: &'static str, day_first: bool, weighs: Weighs) -> Self {
-        let mut own = entries(language);
+        let mut own = Cow::Borrowed(entries::of(language));
         if weighs == Weighs::Pounds {
+            let own = own.to_mut();
             let words = own.remove("unit-metric-pound").unwrap_or_default();
-            own.entry("unit-pound".to_owned()).or_default().extend(words);
+            own.entry("unit-pound").or_default().extend(words);
         }
-        let endings: Vec<&'static str> = own.get("endings").into_iter().flatten().map(|end| leak(end)).collect();
-        let elisions: Vec<&'static str> =
-            own.get("elisions").into_iter().flatten().map(|word| leak(&fold(word))).collect();
-        let spelled = own.get("spelled").into_iter().flatten().filter_map(|pair| pair.split_once(' '));
-        let spelled = spelled.map(|(short, full)| (leak(&fold(short)), leak(full))).collect();
-        let one = |id: &str| own.get(id).and_then(|words| words.first()).map_or("", String::as_str);
+        let own = own.as_ref();
+        let words_of = |id: &str| own.get(id).into_iter().flatten().copied();
+        let endings: Vec<&'static str> = words_of("endings").collect();
+        let elisions: Vec<&'static str> = words_of("elisions").map(folded).collect();
+        let spelled = words_of("spelled").filter_map(|pair| pair.split_once(' '));
+        let spelled = spelled.map(|(short, full)| (folded(short), full)).collect();
+        let one = |id: &str| words_of(id).next().unwrap_or_default();
         let day_first = day_first || one("date-order") == "dmy";
         let half_before = one("half-hour") == "to";
         let decimal = if one("decimal-comma") == "yes" { ',' } else { '.' };
 
-        let mut meanings: BTreeMap<String, Vec<Concept>> = BTreeMap::new();
+        let mut meanings: BTreeMap<&'static str, Vec<Concept>> = BTreeMap::new();
         let mut unit_words = Vec::new();
         let mut number_words = Vec::new();
         let mut known = FxHashSet::default();
         let mut open = FxHashSet::default();
-        let mut talk = Phrases::default();
+        let mut talk = if language == locales::FIRST { Phrases::default() } else { Phrases::before(english_talk()) };
         let mut perils = Phrases::default();
-        for (id, words) in &own {
+        for (id, words) in own {
             let danger = id.strip_prefix("talk-peril-");
             if let Some(name) = danger.or_else(|| id.strip_prefix("peril-")) {
-                words.iter().for_each(|phrase| perils.add(bare(phrase, &elisions), leak(name)));
+                words.iter().for_each(|phrase| perils.add(bare(phrase, &elisions), name));
             }
             if danger.is_some() {
                 // "The new couch" is no more a thing of the kitchen for one that burns.
@@ -206,58 +208,45 @@ impl Lexicon {
                 for phrase in words {
                     let phrase = bare(phrase, &elisions);
                     if !ELSEWHERE.contains(&name) {
-                        known.extend(phrase.split(' ').map(leak));
+                        known.extend(phrase.split(' '));
                     }
-                    talk.add(phrase, leak(name));
+                    talk.add(phrase, name);
                 }
                 continue;
             }
-            if SETTINGS.contains(&id.as_str()) {
+            if SETTINGS.contains(id) {
                 continue;
             }
-            if id == "plain" {
-                known.extend(words.iter().map(|word| leak(&fold(word))));
+            if *id == "plain" {
+                known.extend(words.iter().map(|word| folded(word)));
                 continue;
             }
             for phrase in words {
                 if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
-                    unit_words.push((phrase.clone(), unit));
+                    unit_words.push(((*phrase).to_owned(), unit));
                     unit_words.extend(plurals(phrase, &endings).map(|plural| (plural, unit)));
                 }
                 if let Some(number) = id.strip_prefix("number-").and_then(NumberWord::from_name) {
-                    number_words.push((phrase.clone(), number));
+                    number_words.push(((*phrase).to_owned(), number));
                 }
-                let words = split(phrase, &elisions);
-                for word in &words {
-                    let word = leak(word);
-                    known.insert(word);
-                    open.insert(word);
-                }
-                meanings.entry(words.join(" ")).or_default().push(leak(id));
+                let phrase = cut(phrase, &elisions);
+                known.extend(phrase.split(' '));
+                open.extend(phrase.split(' '));
+                meanings.entry(phrase).or_default().push(id);
             }
         }
-        if language != "en" {
-            let own: FxHashSet<String> = talk.iter().map(str::to_owned).collect();
-            for (id, words) in entries("en").into_iter().filter(|(id, _)| !id.starts_with("talk-peril-")) {
-                if let Some(name) = id.strip_prefix("talk-") {
-                    // A word that says nothing in English may say something here.
-                    for phrase in words.iter().filter(|_| name != "filler").map(|phrase| bare(phrase, &elisions)) {
-                        if !own.contains(&phrase) {
-                            talk.add(phrase, leak(name));
-                        }
-                    }
-                    continue;
-                }
-                for phrase in words.iter().filter(|_| id != "plain" && !SETTINGS.contains(&id.as_str())) {
-                    let words = split(phrase, &elisions);
-                    let key = words.join(" ");
-                    if meanings.get(&key).is_none_or(|own| own.iter().all(|concept| *concept == id)) {
+        if language != locales::FIRST {
+            let words = |id: &str| !id.starts_with("talk-") && id != "plain" && !SETTINGS.contains(&id);
+            for (id, words) in entries::of(locales::FIRST).iter().filter(|(id, _)| words(id)) {
+                for phrase in words {
+                    let key = cut(phrase, &elisions);
+                    if meanings.get(key).is_none_or(|own| own.iter().all(|concept| concept == id)) {
                         if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
                             unit_words.extend(plurals(phrase, &["s", "es"]).map(|plural| (plural, unit)));
-                            unit_words.push((phrase.clone(), unit));
+                            unit_words.push(((*phrase).to_owned(), unit));
                         }
-                        known.extend(words.iter().map(|word| leak(word)));
-                        meanings.entry(key).or_insert_with(|| vec![leak(&id)]);
+                        known.extend(key.split(' '));
+                        meanings.entry(key).or_insert_with(|| vec![id]);
                     }
                 }
             }
@@ -265,15 +254,15 @@ impl Lexicon {
 
         let spots: Vec<(&'static str, &'static str)> = own
             .iter()
-            .filter_map(|(id, words)| Some((leak(id.strip_prefix("spot-")?), words)))
-            .flat_map(|(name, words)| words.iter().map(move |word| (leak(&fold(word)), name)))
+            .filter_map(|(id, words)| Some((id.strip_prefix("spot-")?, words)))
+            .flat_map(|(name, words)| words.iter().map(move |word| (folded(word), name)))
             .filter(|(word, _)| !word.contains([' ', '-']))
             .collect();
         let mut phrases: FxHashMap<&'static str, Vec<Phrase>> = FxHashMap::default();
         for (phrase, concepts) in meanings {
-            let words: Vec<&'static str> = phrase.split(' ').map(leak).collect();
-            if let Some((first, rest)) = words.split_first() {
-                phrases.entry(first).or_default().push(Phrase { rest: rest.to_vec(), concepts });
+            let mut words = phrase.split(' ');
+            if let Some(first) = words.next() {
+                phrases.entry(first).or_default().push(Phrase { rest: words.collect(), concepts });
             }
         }
         for list in phrases.values_mut() {
@@ -287,7 +276,7 @@ impl Lexicon {
         }
         vocabulary.values_mut().for_each(|words| words.sort_unstable_by_key(|open| open.word));
         let units = UnitWords::new(unit_words, number_words, decimal);
-        let shown = shown_steps(language);
+        let shown = entries::shown_steps(language);
         Self {
             shown,
             spots,
@@ -480,19 +469,29 @@ fn plurals(word: &str, endings: &[&str]) -> impl Iterator<Item = String> {
     endings.iter().map(move |end| format!("{word}{end}")).filter(|plural| plural.chars().count() > 3)
 }
 
-/// The phrase without its umlauts, the way it is typed where the keyboard has none: `Loeffel`, `fuer`.
-fn spelled_out(phrase: &str) -> Option<String> {
-    if !phrase.contains(['ä', 'ö', 'ü', 'Ä', 'Ö', 'Ü']) {
-        return None;
-    }
-    let lower = phrase.to_lowercase();
-    let spelled = lower.replace('ä', "ae").replace('ö', "oe").replace('ü', "ue");
-    (spelled != lower).then_some(spelled)
+/// What English says in talk: understood in every language that does not say it itself.
+fn english_talk() -> &'static Phrases {
+    static ENGLISH: LazyLock<Phrases> = LazyLock::new(|| {
+        let mut talk = Phrases::default();
+        let names = entries::of(locales::FIRST).iter().filter(|(id, _)| !id.starts_with("talk-peril-"));
+        let names = names.filter_map(|(id, words)| Some((id.strip_prefix("talk-")?, words)));
+        // A word that says nothing in English may say something elsewhere.
+        for (name, words) in names.filter(|(name, _)| *name != "filler") {
+            words.iter().for_each(|phrase| talk.add(bare(phrase, &[]), name));
+        }
+        talk
+    });
+    &ENGLISH
+}
+
+/// A word as texts are compared.
+fn folded(word: &'static str) -> &'static str {
+    if entries::is_plain(word) { word } else { entries::kept(fold(word)) }
 }
 
 /// A phrase of short talk.
-fn bare(phrase: &str, elisions: &[&str]) -> String {
-    talk_words(phrase, elisions).join(" ")
+fn bare(phrase: &'static str, elisions: &[&str]) -> &'static str {
+    if entries::is_plain(phrase) { phrase } else { entries::kept(talk_words(phrase, elisions).join(" ")) }
 }
 
 fn talk_words(text: &str, elisions: &[&str]) -> Vec<String> {
@@ -505,11 +504,15 @@ fn talk_words(text: &str, elisions: &[&str]) -> Vec<String> {
     words.filter(|word| !word.is_empty()).collect()
 }
 
-/// A phrase as folded words, cut like a sentence is.
-fn split(phrase: &str, elisions: &[&str]) -> Vec<String> {
+/// A phrase as folded words with a blank between them, cut like a sentence is.
+fn cut(phrase: &'static str, elisions: &[&str]) -> &'static str {
+    if entries::is_plain(phrase) {
+        return phrase;
+    }
     let folded = fold(phrase);
     let apart = apart(&folded, elisions);
-    apart.split([' ', '-']).filter(|word| !word.is_empty()).map(str::to_owned).collect()
+    let words: Vec<&str> = apart.split([' ', '-']).filter(|word| !word.is_empty()).collect();
+    entries::kept(words.join(" "))
 }
 
 /// Folded text with a blank behind every elided word: `l' eau`.
@@ -531,88 +534,18 @@ fn apart<'t>(folded: &'t str, elisions: &[&str]) -> Cow<'t, str> {
     apart.into()
 }
 
-/// Values by id (without `lexicon-`). A file that does not parse gives what can be read of it; a test holds it whole.
-fn entries(language: &str) -> BTreeMap<String, Vec<String>> {
-    let split = |(id, text): (String, String)| {
-        let words = text.split([',', '\n']).map(str::trim).filter(|word| !word.is_empty());
-        (id, words.flat_map(|word| std::iter::once(word.to_owned()).chain(spelled_out(word))).collect())
-    };
-    messages(language, "lexicon.ftl", "lexicon-").into_iter().map(split).collect()
-}
-
-/// The names of the steps as the board shows them, in any region, folded, each with the step's stable name.
-fn shown_steps(language: &str) -> Vec<(&'static str, &'static str)> {
-    let regions = locales::regional().into_iter().filter(|tag| tag.split('-').next() == Some(language));
-    let shown = std::iter::once(language).chain(regions).flat_map(|tag| messages(tag, "plan.ftl", "plan-step-"));
-    shown
-        .filter(|(_, name)| !name.trim().is_empty())
-        .map(|(id, name)| {
-            let step =
-                ["thaw", "pack"].into_iter().find(|step| id.strip_prefix(step).is_some_and(|s| s.starts_with('-')));
-            (leak(fold(&name).trim()), step.unwrap_or_else(|| leak(&id)))
-        })
-        .collect()
-}
-
-/// The messages of one file whose names begin with `group`: the rest of the name, and what stands there in letters.
-fn messages(language: &str, file: &str, group: &str) -> Vec<(String, String)> {
-    let source = locales::files(language).into_iter().find(|(name, _)| *name == file).map_or("", |(_, text)| text);
-    let resource = match fluent_syntax::parser::parse(source) {
-        Ok(resource) | Err((resource, _)) => resource,
-    };
-    let mut messages = Vec::new();
-    for entry in resource.body {
-        let Entry::Message(message) = entry else { continue };
-        let Some(id) = message.id.name.strip_prefix(group) else { continue };
-        let text: String = message.value.map_or_else(String::new, |pattern| {
-            let texts = pattern.elements.into_iter().filter_map(|element| match element {
-                PatternElement::TextElement { value } => Some(value),
-                PatternElement::Placeable { .. } => None,
-            });
-            texts.collect()
-        });
-        messages.push((id.to_owned(), text));
-    }
-    messages
-}
-
-/// Words live as long as the program: they are read once.
-fn leak(word: &str) -> &'static str {
-    static POOL: OnceLock<Mutex<FxHashSet<&'static str>>> = OnceLock::new();
-    let mut pool = match POOL.get_or_init(Default::default).lock() {
-        Ok(pool) => pool,
-        Err(poisoned) => poisoned.into_inner(),
-    };
-    if let Some(kept) = pool.get(word) {
-        return kept;
-    }
-    let kept: &'static str = Box::leak(word.to_owned().into_boxed_str());
-    pool.insert(kept);
-    kept
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
-    fn every_language_lists_the_same_meanings_and_may_have_words_for_more_numbers() {
-        let english: Vec<String> = entries("en").into_keys().collect();
+    fn what_english_says_in_talk_is_cut_alike_by_every_language() {
         for language in locales::languages() {
-            let mut own: Vec<String> = entries(language).into_keys().collect();
-            own.retain(|id| english.contains(id) || !id.starts_with("number-"));
-            assert_eq!(own, english, "{language}");
-        }
-    }
-
-    #[test]
-    fn units_and_numbers_of_the_tables_are_ones_the_arithmetic_knows() {
-        for id in locales::languages().into_iter().flat_map(|language| entries(language).into_keys()) {
-            if let Some(unit) = id.strip_prefix("unit-") {
-                assert!(Unit::from_name(unit).is_some() || matches!(unit, "week" | "month"), "{unit}");
-            }
-            if let Some(number) = id.strip_prefix("number-") {
-                assert!(NumberWord::from_name(number).is_some(), "{number}");
+            let elisions = &Lexicon::of(language).elisions;
+            for phrase in
+                entries::of("en").iter().filter(|(id, _)| id.starts_with("talk-")).flat_map(|(_, words)| words)
+            {
+                assert_eq!(bare(phrase, elisions), bare(phrase, &[]), "{language}");
             }
         }
     }

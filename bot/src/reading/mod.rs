@@ -16,6 +16,7 @@ mod diner;
 mod dish;
 mod dosed;
 mod elsewhere;
+mod entries;
 mod fold;
 mod ground;
 mod hot_air;

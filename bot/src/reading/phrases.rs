@@ -10,9 +10,11 @@ const MOST_WORDS: usize = 7;
 /// The phrases of one language, folded.
 #[derive(Debug, Default)]
 pub(super) struct Phrases {
-    groups: FxHashMap<String, Vec<&'static str>>,
+    groups: FxHashMap<&'static str, Vec<&'static str>>,
     /// How many words the longest has that begins with that one.
-    longest: FxHashMap<String, usize>,
+    longest: FxHashMap<&'static str, usize>,
+    /// What is asked where these don't know a phrase.
+    behind: Option<&'static Phrases>,
 }
 
 /// Where a phrase begins and ends, and the groups it is of.
@@ -24,25 +26,36 @@ pub(super) struct Phrase {
 }
 
 impl Phrases {
+    /// None yet, before those of another language.
+    pub fn before(behind: &'static Phrases) -> Self {
+        Self { behind: Some(behind), ..Self::default() }
+    }
+
     /// Adds a phrase to a group.
-    pub fn add(&mut self, phrase: String, group: &'static str) {
+    pub fn add(&mut self, phrase: &'static str, group: &'static str) {
         let mut words = phrase.split(' ');
         if let Some(first) = words.next() {
             let count = 1 + words.count();
-            let longest = self.longest.entry(first.to_owned()).or_default();
+            let longest = self.longest.entry(first).or_default();
             *longest = count.max(*longest);
         }
-        self.groups.entry(phrase).or_default().push(group);
+        // Few are of more than one.
+        self.groups.entry(phrase).or_insert_with(|| Vec::with_capacity(1)).push(group);
     }
 
     /// The groups that the words are, as a whole, a phrase of.
     pub fn groups(&self, words: &str) -> &[&'static str] {
-        self.groups.get(words).map(Vec::as_slice).unwrap_or_default()
+        match (self.groups.get(words), self.behind) {
+            (Some(groups), _) => groups,
+            (None, Some(behind)) => behind.groups(words),
+            (None, None) => &[],
+        }
     }
 
-    /// All of them.
-    pub fn iter(&self) -> impl Iterator<Item = &str> {
-        self.groups.keys().map(String::as_str)
+    /// How many words the longest has that begins with that one.
+    fn longest(&self, first: &str) -> usize {
+        let own = self.longest.get(first).copied().unwrap_or_default();
+        self.behind.map_or(own, |behind| behind.longest(first).max(own))
     }
 
     /// Those that stand among `words`, by their beginning, the shortest first.
@@ -50,7 +63,7 @@ impl Phrases {
         let mut found = Vec::new();
         let mut phrase = String::new();
         for (from, first) in words.iter().enumerate() {
-            let longest = self.longest.get(first).copied().unwrap_or_default();
+            let longest = self.longest(first);
             phrase.clear();
             for (at, word) in words.iter().enumerate().skip(from).take(longest.min(MOST_WORDS)) {
                 if at > from {
@@ -75,7 +88,7 @@ mod tests {
     fn phrases_are_found_wherever_they_stand_among_words() {
         let phrases: &'static mut Phrases = Box::leak(Box::default());
         for (phrase, group) in [("not yet", "not"), ("yet", "time"), ("not", "no"), ("not yet", "later")] {
-            phrases.add(phrase.to_owned(), group);
+            phrases.add(phrase, group);
         }
         let words = |text: &str| -> Vec<String> { text.split(' ').map(str::to_owned).collect() };
         let found: Vec<_> =
@@ -84,5 +97,17 @@ mod tests {
             [(1, 2, &["no"]), (1, 3, &["not", "later"]), (2, 3, &["time"]), (4, 5, &["no"])];
         assert_eq!(found, wanted);
         assert!(phrases.among(&words("nothing known")).is_empty());
+    }
+    #[test]
+    fn another_languages_phrases_count_where_its_own_are_none() {
+        let english: &'static mut Phrases = Box::leak(Box::default());
+        for (phrase, group) in [("no", "not"), ("no", "refuse"), ("of course not", "refuse")] {
+            english.add(phrase, group);
+        }
+        let own: &'static mut Phrases = Box::leak(Box::new(Phrases::before(english)));
+        own.add("no", "own");
+        let words = ["of", "course", "not", "no"].map(str::to_owned);
+        let found: Vec<_> = own.among(&words).into_iter().map(|p| (p.from, p.to, p.groups)).collect();
+        assert_eq!(found, [(0, 3, ["refuse"].as_slice()), (3, 4, ["own"].as_slice())]);
     }
 }
