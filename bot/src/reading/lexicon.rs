@@ -3,7 +3,7 @@
 //! Owns no word itself. The names of the meanings are the ids of the English file, which every other language is compared
 //! with. Start at [`Lexicon::of`]; [`super::sentence`] uses it to take a text apart.
 
-use super::entries;
+use super::entries::{self, Entries};
 use super::fold::fold;
 use super::once;
 use super::phrases::{Phrase as Found, Phrases};
@@ -12,7 +12,6 @@ use crate::words::locales;
 use carvetime_core::quantity::{NumberWord, Unit, UnitWords};
 use rustc_hash::{FxHashMap, FxHashSet};
 use std::borrow::Cow;
-use std::collections::BTreeMap;
 use std::rc::Rc;
 use std::sync::{LazyLock, OnceLock};
 
@@ -28,9 +27,15 @@ const SHORTEST_STEM: usize = 3;
 /// What the words of one language mean.
 #[derive(Debug)]
 pub struct Lexicon {
+    words: &'static Words,
+    meanings: &'static Meanings,
+    day_first: bool,
+}
+
+/// What is the same wherever a language is spoken.
+#[derive(Debug)]
+struct Words {
     language: &'static str,
-    /// By their first word, longest first.
-    phrases: FxHashMap<&'static str, Vec<Phrase>>,
     /// Words open to correction, by first letter.
     vocabulary: FxHashMap<char, Vec<Open>>,
     known: FxHashSet<&'static str>,
@@ -38,12 +43,10 @@ pub struct Lexicon {
     talk: Phrases,
     /// What is said of danger in this language and no other, with the rest of each entry's name. See [`super::peril`].
     perils: Phrases,
-    units: UnitWords,
     /// Names of spots in one word, folded, with their stable names, in the order listed.
     spots: Vec<(&'static str, &'static str)>,
     /// Names of steps as the board shows them, with their stable names.
     shown: Vec<(&'static str, &'static str)>,
-    day_first: bool,
     /// What a word may have at its end and still be the same word: plurals, cases.
     endings: Vec<&'static str>,
     /// Whether a half before an hour lies before it: `halb sechs` is 5:30.
@@ -54,21 +57,20 @@ pub struct Lexicon {
     spelled: FxHashMap<&'static str, &'static str>,
 }
 
+/// What words and phrases mean in a sentence, by what weighs a pound.
+#[derive(Debug)]
+struct Meanings {
+    /// By their first word, longest first.
+    phrases: FxHashMap<&'static str, Vec<Phrase>>,
+    units: UnitWords,
+}
+
 /// Entries that say how a language is read, and are no words.
 const SETTINGS: [&str; 6] = ["date-order", "decimal-comma", "elisions", "endings", "half-hour", "spelled"];
 
 /// Talk of what is in no kitchen: its words are no more known for it.
 const ELSEWHERE: [&str; 7] =
     ["misread", "other-kitchen", "sits-people", "unwell-after", "unwell-frail", "unwell-overate", "unwell-queasy"];
-
-/// What a language's own word for a pound weighs.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Weighs {
-    /// 500 g.
-    Metric,
-    /// The avoirdupois pound.
-    Pounds,
-}
 
 /// A phrase without its first word.
 #[derive(Debug)]
@@ -112,30 +114,31 @@ impl PartialEq for Lexicon {
 impl Lexicon {
     /// The lexicon for an IETF tag. A language without one gets English; `en` outside the US reads dates day first.
     pub fn of(tag: &str) -> &'static Self {
-        static EN: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", false, Weighs::Metric));
-        static EN_DAY_FIRST: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("en", true, Weighs::Metric));
+        static EN: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::read(locales::FIRST));
+        static EN_DAY_FIRST: LazyLock<Lexicon> = LazyLock::new(|| Lexicon { day_first: true, ..*EN });
         static OTHERS: LazyLock<Vec<(&'static str, OnceLock<Lexicon>)>> = LazyLock::new(|| {
-            let others = locales::languages().into_iter().filter(|language| *language != "en");
+            let others = locales::languages().into_iter().filter(|language| *language != locales::FIRST);
             others.map(|language| (language, OnceLock::new())).collect()
         });
         let mut parts = tag.split(['-', '_', '.', '@']);
         let language = parts.next().unwrap_or_default();
-        if language.eq_ignore_ascii_case("fr") && parts.clone().any(|part| part.eq_ignore_ascii_case("ca")) {
+        // Asked for by every reader: the commonest first.
+        if language.eq_ignore_ascii_case(locales::FIRST) {
+            let month_first = |region: &str| ["US", "PH"].iter().any(|known| known.eq_ignore_ascii_case(region));
+            let abroad = parts.find(|part| part.len() == 2).is_some_and(|region| !month_first(region));
+            return if abroad { &EN_DAY_FIRST } else { &EN };
+        }
+        if language.eq_ignore_ascii_case("fr") && parts.any(|part| part.eq_ignore_ascii_case("ca")) {
             return Self::in_pounds("fr").unwrap_or(&EN);
         }
-        if let Some((known, lexicon)) = OTHERS.iter().find(|(known, _)| known.eq_ignore_ascii_case(language)) {
-            return lexicon.get_or_init(|| Lexicon::parse(known, false, Weighs::Metric));
-        }
-        let month_first = |region: &str| ["US", "PH"].iter().any(|known| known.eq_ignore_ascii_case(region));
-        let region = parts.find(|part| part.len() == 2);
-        let abroad = language.eq_ignore_ascii_case("en") && region.is_some_and(|region| !month_first(region));
-        if abroad { &EN_DAY_FIRST } else { &EN }
+        let own = OTHERS.iter().find(|(known, _)| known.eq_ignore_ascii_case(language));
+        own.map_or(&EN, |(known, lexicon)| lexicon.get_or_init(|| Self::read(known)))
     }
 
     /// The lexicon of a language whose own pound is elsewhere 500 g, for those who mean the avoirdupois pound by it.
     pub(super) fn in_pounds(language: &str) -> Option<&'static Self> {
-        static DE: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("de", false, Weighs::Pounds));
-        static FR: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::parse("fr", false, Weighs::Pounds));
+        static DE: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::of("de").weighing_in_pounds());
+        static FR: LazyLock<Lexicon> = LazyLock::new(|| Lexicon::of("fr").weighing_in_pounds());
         match language {
             "de" => Some(&DE),
             "fr" => Some(&FR),
@@ -152,12 +155,12 @@ impl Lexicon {
 
     /// Two-letter language the words are in.
     pub fn language(&self) -> &'static str {
-        self.language
+        self.words.language
     }
 
     /// Units and number words for [`carvetime_core::quantity::scan`].
     pub fn units(&self) -> &UnitWords {
-        &self.units
+        &self.meanings.units
     }
 
     /// Whether `5/11` is a day before a month.
@@ -167,132 +170,38 @@ impl Lexicon {
 
     /// Whether "half six" is half an hour before six.
     pub(super) fn half_before(&self) -> bool {
-        self.half_before
+        self.words.half_before
     }
 
-    fn parse(language: &'static str, day_first: bool, weighs: Weighs) -> Self {
-        let mut own = Cow::Borrowed(entries::of(language));
-        if weighs == Weighs::Pounds {
-            let own = own.to_mut();
-            let words = own.remove("unit-metric-pound").unwrap_or_default();
-            own.entry("unit-pound").or_default().extend(words);
-        }
-        let own = own.as_ref();
-        let words_of = |id: &str| own.get(id).into_iter().flatten().copied();
-        let endings: Vec<&'static str> = words_of("endings").collect();
-        let elisions: Vec<&'static str> = words_of("elisions").map(folded).collect();
-        let spelled = words_of("spelled").filter_map(|pair| pair.split_once(' '));
-        let spelled = spelled.map(|(short, full)| (folded(short), full)).collect();
-        let one = |id: &str| words_of(id).next().unwrap_or_default();
-        let day_first = day_first || one("date-order") == "dmy";
-        let half_before = one("half-hour") == "to";
-        let decimal = if one("decimal-comma") == "yes" { ',' } else { '.' };
-
-        let mut meanings: BTreeMap<&'static str, Vec<Concept>> = BTreeMap::new();
-        let mut unit_words = Vec::new();
-        let mut number_words = Vec::new();
-        let mut known = FxHashSet::default();
+    /// Lexicons live as long as the program.
+    fn read(language: &'static str) -> Self {
+        let own = entries::of(language);
+        let (mut words, day_first) = Words::read(language, own);
         let mut open = FxHashSet::default();
-        let mut talk = if language == locales::FIRST { Phrases::default() } else { Phrases::before(english_talk()) };
-        let mut perils = Phrases::default();
-        for (id, words) in own {
-            let danger = id.strip_prefix("talk-peril-");
-            if let Some(name) = danger.or_else(|| id.strip_prefix("peril-")) {
-                words.iter().for_each(|phrase| perils.add(bare(phrase, &elisions), name));
+        let meanings = Meanings::read(own, &words.endings, &words.elisions, language, |word, is_own| {
+            words.known.insert(word);
+            // English words are not looked for behind another language's slips.
+            if is_own {
+                open.insert(word);
             }
-            if danger.is_some() {
-                // "The new couch" is no more a thing of the kitchen for one that burns.
-                continue;
-            }
-            if let Some(name) = id.strip_prefix("talk-") {
-                for phrase in words {
-                    let phrase = bare(phrase, &elisions);
-                    if !ELSEWHERE.contains(&name) {
-                        known.extend(phrase.split(' '));
-                    }
-                    talk.add(phrase, name);
-                }
-                continue;
-            }
-            if SETTINGS.contains(id) {
-                continue;
-            }
-            if *id == "plain" {
-                known.extend(words.iter().map(|word| folded(word)));
-                continue;
-            }
-            for phrase in words {
-                if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
-                    unit_words.push(((*phrase).to_owned(), unit));
-                    unit_words.extend(plurals(phrase, &endings).map(|plural| (plural, unit)));
-                }
-                if let Some(number) = id.strip_prefix("number-").and_then(NumberWord::from_name) {
-                    number_words.push(((*phrase).to_owned(), number));
-                }
-                let phrase = cut(phrase, &elisions);
-                known.extend(phrase.split(' '));
-                open.extend(phrase.split(' '));
-                meanings.entry(phrase).or_default().push(id);
-            }
-        }
-        if language != locales::FIRST {
-            let words = |id: &str| !id.starts_with("talk-") && id != "plain" && !SETTINGS.contains(&id);
-            for (id, words) in entries::of(locales::FIRST).iter().filter(|(id, _)| words(id)) {
-                for phrase in words {
-                    let key = cut(phrase, &elisions);
-                    if meanings.get(key).is_none_or(|own| own.iter().all(|concept| concept == id)) {
-                        if let Some(unit) = id.strip_prefix("unit-").and_then(Unit::from_name) {
-                            unit_words.extend(plurals(phrase, &["s", "es"]).map(|plural| (plural, unit)));
-                            unit_words.push(((*phrase).to_owned(), unit));
-                        }
-                        known.extend(key.split(' '));
-                        meanings.entry(key).or_insert_with(|| vec![id]);
-                    }
-                }
-            }
-        }
-
-        let spots: Vec<(&'static str, &'static str)> = own
-            .iter()
-            .filter_map(|(id, words)| Some((id.strip_prefix("spot-")?, words)))
-            .flat_map(|(name, words)| words.iter().map(move |word| (folded(word), name)))
-            .filter(|(word, _)| !word.contains([' ', '-']))
-            .collect();
-        let mut phrases: FxHashMap<&'static str, Vec<Phrase>> = FxHashMap::default();
-        for (phrase, concepts) in meanings {
-            let mut words = phrase.split(' ');
-            if let Some(first) = words.next() {
-                phrases.entry(first).or_default().push(Phrase { rest: words.collect(), concepts });
-            }
-        }
-        for list in phrases.values_mut() {
-            list.sort_by_key(|phrase| std::cmp::Reverse(phrase.rest.len()));
-        }
-        let mut vocabulary: FxHashMap<char, Vec<Open>> = FxHashMap::default();
+        });
         for word in open.into_iter().filter(|word| word.chars().count() >= ONE_SLIP_FROM) {
             if let Some(first) = word.chars().next() {
-                vocabulary.entry(first).or_default().push(Open::new(word));
+                words.vocabulary.entry(first).or_default().push(Open::new(word));
             }
         }
-        vocabulary.values_mut().for_each(|words| words.sort_unstable_by_key(|open| open.word));
-        let units = UnitWords::new(unit_words, number_words, decimal);
-        let shown = entries::shown_steps(language);
-        Self {
-            shown,
-            spots,
-            language,
-            phrases,
-            vocabulary,
-            known,
-            talk,
-            perils,
-            units,
-            day_first,
-            endings,
-            half_before,
-            elisions,
-            spelled,
-        }
+        words.vocabulary.values_mut().for_each(|words| words.sort_unstable_by_key(|open| open.word));
+        Self { words: Box::leak(Box::new(words)), meanings: Box::leak(Box::new(meanings)), day_first }
+    }
+
+    /// The same for those to whom its own word for a pound is the avoirdupois pound.
+    fn weighing_in_pounds(&self) -> Self {
+        let words = self.words;
+        let mut own = entries::of(words.language).clone();
+        let pounds = own.remove("unit-metric-pound").unwrap_or_default();
+        own.entry("unit-pound").or_default().extend(pounds);
+        let meanings = Meanings::read(&own, &words.endings, &words.elisions, words.language, |_, _| {});
+        Self { meanings: Box::leak(Box::new(meanings)), ..*self }
     }
 
     /// The step of that name on the board: the whole name goes before its beginning, which must be one step's alone.
@@ -305,7 +214,7 @@ impl Lexicon {
         let begins =
             |name: &str| name.strip_prefix(text).is_some_and(|rest| rest.is_empty() || !whole && rest.starts_with(' '));
         let mut found: Vec<&'static str> =
-            self.shown.iter().filter(|(name, _)| begins(name)).map(|(_, step)| *step).collect();
+            self.words.shown.iter().filter(|(name, _)| begins(name)).map(|(_, step)| *step).collect();
         found.dedup();
         match found.as_slice() {
             [step] => Some(step),
@@ -315,7 +224,7 @@ impl Lexicon {
 
     /// Whether the word before an apostrophe stands by itself, as the `l` of `l'eau`.
     pub(super) fn elides(&self, word: &str) -> bool {
-        self.elisions.contains(&fold(word).as_str())
+        !self.words.elisions.is_empty() && self.words.elisions.contains(&fold(word).as_str())
     }
 
     /// The words of short talk: elided ones by themselves (`l'`, `eau`), other apostrophes dropped.
@@ -325,9 +234,15 @@ impl Lexicon {
 
     /// The text with the words in full that people shorten.
     pub(super) fn in_full<'t>(&self, text: &'t str) -> Cow<'t, str> {
-        let short = |word: &str| self.spelled.get(fold(word).as_str()).copied();
+        if self.words.spelled.is_empty() {
+            return text.into();
+        }
+        let short = |word: &str| match entries::is_plain(word) {
+            true => self.words.spelled.get(word).copied(),
+            false => self.words.spelled.get(fold(word).as_str()).copied(),
+        };
         let words = || text.split(|c: char| !c.is_alphanumeric());
-        if self.spelled.is_empty() || !words().any(|word| short(word).is_some()) {
+        if !words().any(|word| short(word).is_some()) {
             return text.into();
         }
         let mut full = String::with_capacity(text.len() + 8);
@@ -343,7 +258,7 @@ impl Lexicon {
     pub(super) fn cut(&'static self, text: &str) -> Rc<[String]> {
         let text = &self.in_full(text);
         let clings = !text.is_ascii() || text.contains('\'');
-        let elisions: &'static [&'static str] = if clings { &self.elisions } else { &[] };
+        let elisions: &'static [&'static str] = if clings { &self.words.elisions } else { &[] };
         let words = once::shared(text, &elisions, |text, elisions| Rc::<[String]>::from(talk_words(text, elisions)));
         Rc::clone(&words)
     }
@@ -356,7 +271,7 @@ impl Lexicon {
             rest.len() < words.len() && rest.iter().zip(words.iter().skip(1)).all(|(own, word)| is(word, own))
         };
         self.stems(first)
-            .filter_map(|first| self.phrases.get(first)?.iter().find(stands))
+            .filter_map(|first| self.meanings.phrases.get(first)?.iter().find(stands))
             // Of phrases as long, the word as it stands goes before what it may come from.
             .reduce(|best, phrase| if phrase.rest.len() > best.rest.len() { phrase } else { best })
             .map(|phrase| (phrase.rest.len() + 1, phrase.concepts.as_slice()))
@@ -369,22 +284,22 @@ impl Lexicon {
 
     /// The `talk-` entries that the folded words are, as a whole, a phrase of.
     pub(super) fn groups(&self, words: &str) -> &[&'static str] {
-        self.talk.groups(words)
+        self.words.talk.groups(words)
     }
 
     /// The phrases of `talk-` entries that stand among the folded words.
     pub(super) fn talk_among(&'static self, words: &[String]) -> Vec<Found> {
-        self.talk.among(words)
+        self.words.talk.among(words)
     }
 
     /// Whether the folded words are, as a whole, a phrase of that `peril-` or `talk-peril-` entry.
     pub(super) fn peril(&self, words: &str, name: &str) -> bool {
-        self.perils.groups(words).contains(&name)
+        self.words.perils.groups(words).contains(&name)
     }
 
     /// The phrases of those that stand among the folded words.
     pub(super) fn perils_among(&'static self, words: &[String]) -> Vec<Found> {
-        self.perils.among(words)
+        self.words.perils.among(words)
     }
 
     /// What the folded words are as a whole: the rest of the names of the `talk-` entries that begin with `group`.
@@ -397,14 +312,14 @@ impl Lexicon {
     /// only where a single word is that near.
     pub(super) fn corrected(&self, word: &str) -> Option<&'static str> {
         let length = word.chars().count();
-        if !(ONE_SLIP_FROM..=24).contains(&length) || self.stems(word).any(|w| self.known.contains(w)) {
+        if !(ONE_SLIP_FROM..=24).contains(&length) || self.stems(word).any(|w| self.words.known.contains(w)) {
             return None;
         }
         let forgiven = |length: usize| if length >= TWO_SLIPS_FROM { 2 } else { 1 };
         let (allowed, letters) = (forgiven(length), letters(word));
         let mut best: Option<(usize, &'static str)> = None;
         let mut tied = false;
-        for open in self.vocabulary.get(&word.chars().next()?)? {
+        for open in self.words.vocabulary.get(&word.chars().next()?)? {
             let allowed = allowed.min(forgiven(open.length));
             if !open.may_be(length, letters, allowed) {
                 continue;
@@ -430,17 +345,17 @@ impl Lexicon {
 
     /// Whether the folded word, or what it is a slip of, occurs in any table.
     pub(crate) fn knows(&self, word: &str) -> bool {
-        self.stems(word).any(|stem| self.known.contains(stem)) || self.corrected(word).is_some()
+        self.stems(word).any(|stem| self.words.known.contains(stem)) || self.corrected(word).is_some()
     }
 
     /// Whether the folded word occurs in any table as it stands.
     pub(super) fn means(&self, word: &str) -> bool {
-        self.stems(word).any(|stem| self.known.contains(stem))
+        self.stems(word).any(|stem| self.words.known.contains(stem))
     }
 
     /// The first name of a spot that a thermometer reads.
     pub(super) fn spot(&self, place: super::log::Place) -> Option<&'static str> {
-        self.spots.iter().find(|(_, name)| *name == place.name()).map(|(word, _)| *word)
+        self.words.spots.iter().find(|(_, name)| *name == place.name()).map(|(word, _)| *word)
     }
 
     /// The spot of meat whose name this folded word misses by one slip; `None` where it may be two.
@@ -450,7 +365,8 @@ impl Lexicon {
         let near = |spot: &str| {
             spot.chars().count() >= SHORTEST && spot.starts_with(first) && strsim::damerau_levenshtein(word, spot) <= 1
         };
-        let mut found: Vec<&str> = self.spots.iter().filter(|(spot, _)| near(spot)).map(|(_, name)| *name).collect();
+        let mut found: Vec<&str> =
+            self.words.spots.iter().filter(|(spot, _)| near(spot)).map(|(_, name)| *name).collect();
         found.dedup();
         match found[..] {
             [name] if name != "pit" => Some(name),
@@ -461,7 +377,114 @@ impl Lexicon {
     /// The word and what it may be a plural or a case of.
     fn stems<'a>(&'a self, word: &'a str) -> impl Iterator<Item = &'a str> {
         let short = move |end: &&str| word.strip_suffix(*end).filter(|stem| stem.len() >= SHORTEST_STEM);
-        std::iter::once(word).chain(self.endings.iter().filter_map(short))
+        std::iter::once(word).chain(self.words.endings.iter().filter_map(short))
+    }
+}
+
+impl Words {
+    /// The words of the entries that mean nothing in a sentence, how the others are cut; and whether a day is written before its month.
+    fn read(language: &'static str, own: &'static Entries) -> (Self, bool) {
+        let words_of = |id: &str| own.get(id).into_iter().flatten().copied();
+        let one = |id: &str| words_of(id).next().unwrap_or_default();
+        let spelled = words_of("spelled").filter_map(|pair| pair.split_once(' '));
+        let mut words = Self {
+            language,
+            vocabulary: FxHashMap::default(),
+            known: words_of("plain").map(folded).collect(),
+            talk: if language == locales::FIRST { Phrases::default() } else { Phrases::before(english_talk()) },
+            perils: Phrases::default(),
+            spots: spots(own),
+            shown: entries::shown_steps(language),
+            endings: words_of("endings").collect(),
+            half_before: one("half-hour") == "to",
+            elisions: words_of("elisions").map(folded).collect(),
+            spelled: spelled.map(|(short, full)| (folded(short), full)).collect(),
+        };
+        for (id, phrases) in own {
+            let phrases = || phrases.iter().map(|phrase| bare(phrase, &words.elisions));
+            let danger = id.strip_prefix("talk-peril-");
+            if let Some(name) = danger.or_else(|| id.strip_prefix("peril-")) {
+                phrases().for_each(|phrase| words.perils.add(phrase, name));
+            }
+            // "The new couch" is no more a thing of the kitchen for one that burns.
+            let Some(name) = id.strip_prefix("talk-").filter(|_| danger.is_none()) else { continue };
+            for phrase in phrases() {
+                if !ELSEWHERE.contains(&name) {
+                    words.known.extend(phrase.split(' '));
+                }
+                words.talk.add(phrase, name);
+            }
+        }
+        (words, one("date-order") == "dmy")
+    }
+}
+
+/// Names of spots in one word.
+fn spots(own: &'static Entries) -> Vec<(&'static str, &'static str)> {
+    let named = own.iter().filter_map(|(id, words)| Some((id.strip_prefix("spot-")?, words)));
+    let spots = named.flat_map(|(name, words)| words.iter().map(move |word| (folded(word), name)));
+    spots.filter(|(word, _)| !word.contains([' ', '-'])).collect()
+}
+
+impl Meanings {
+    /// What the entries mean, and English words that mean nothing else in this language. `learn` is told each word, and whether it is the
+    /// language's own.
+    fn read(
+        own: &Entries,
+        endings: &[&str],
+        elisions: &[&str],
+        language: &str,
+        mut learn: impl FnMut(&'static str, bool),
+    ) -> Self {
+        let comma = own.get("decimal-comma").is_some_and(|words| words.first() == Some(&"yes"));
+        let means = |id: &str| !id.starts_with("talk-") && id != "plain" && !SETTINGS.contains(&id);
+        let mut meanings: FxHashMap<&'static str, Vec<Concept>> = FxHashMap::default();
+        let mut unit_words = Vec::new();
+        let mut number_words = Vec::new();
+        for (id, words) in own.iter().filter(|(id, _)| means(id)) {
+            let unit = id.strip_prefix("unit-").and_then(Unit::from_name);
+            let number = id.strip_prefix("number-").and_then(NumberWord::from_name);
+            for phrase in words {
+                if let Some(unit) = unit {
+                    unit_words.push(((*phrase).to_owned(), unit));
+                    unit_words.extend(plurals(phrase, endings).map(|plural| (plural, unit)));
+                }
+                number_words.extend(number.map(|number| ((*phrase).to_owned(), number)));
+                let phrase = cut(phrase, elisions);
+                phrase.split(' ').for_each(|word| learn(word, true));
+                meanings.entry(phrase).or_default().push(id);
+            }
+        }
+        let english = entries::of(locales::FIRST).iter().filter(|(id, _)| language != locales::FIRST && means(id));
+        for (id, words) in english {
+            let unit = id.strip_prefix("unit-").and_then(Unit::from_name);
+            for phrase in words {
+                let key = cut(phrase, elisions);
+                if !meanings.get(key).is_none_or(|own| own.iter().all(|concept| concept == id)) {
+                    continue;
+                }
+                if let Some(unit) = unit {
+                    unit_words.extend(plurals(phrase, &["s", "es"]).map(|plural| (plural, unit)));
+                    unit_words.push(((*phrase).to_owned(), unit));
+                }
+                key.split(' ').for_each(|word| learn(word, false));
+                meanings.entry(key).or_insert_with(|| vec![id]);
+            }
+        }
+        let mut phrases: FxHashMap<&'static str, Vec<Phrase>> = FxHashMap::default();
+        for (phrase, concepts) in meanings {
+            let mut words = phrase.split(' ');
+            if let Some(first) = words.next() {
+                phrases.entry(first).or_default().push(Phrase { rest: words.collect(), concepts });
+            }
+        }
+        for list in phrases.values_mut() {
+            // No hash order: of two as long the same one is found always.
+            list.sort_unstable_by(|one, other| {
+                other.rest.len().cmp(&one.rest.len()).then_with(|| one.rest.cmp(&other.rest))
+            });
+        }
+        Self { phrases, units: UnitWords::new(unit_words, number_words, if comma { ',' } else { '.' }) }
     }
 }
 
@@ -541,7 +564,7 @@ mod tests {
     #[test]
     fn what_english_says_in_talk_is_cut_alike_by_every_language() {
         for language in locales::languages() {
-            let elisions = &Lexicon::of(language).elisions;
+            let elisions = &Lexicon::of(language).words.elisions;
             for phrase in
                 entries::of("en").iter().filter(|(id, _)| id.starts_with("talk-")).flat_map(|(_, words)| words)
             {

@@ -10,11 +10,34 @@ const MOST_WORDS: usize = 7;
 /// The phrases of one language, folded.
 #[derive(Debug, Default)]
 pub(super) struct Phrases {
-    groups: FxHashMap<&'static str, Vec<&'static str>>,
+    groups: FxHashMap<&'static str, Groups>,
     /// How many words the longest has that begins with that one.
     longest: FxHashMap<&'static str, usize>,
     /// What is asked where these don't know a phrase.
     behind: Option<&'static Phrases>,
+}
+
+/// The groups of a phrase: mostly one.
+#[derive(Debug)]
+enum Groups {
+    One(&'static str),
+    Several(Vec<&'static str>),
+}
+
+impl Groups {
+    fn add(&mut self, group: &'static str) {
+        match self {
+            Self::One(one) => *self = Self::Several(vec![one, group]),
+            Self::Several(all) => all.push(group),
+        }
+    }
+
+    fn as_slice(&self) -> &[&'static str] {
+        match self {
+            Self::One(one) => std::slice::from_ref(one),
+            Self::Several(all) => all,
+        }
+    }
 }
 
 /// Where a phrase begins and ends, and the groups it is of.
@@ -39,14 +62,13 @@ impl Phrases {
             let longest = self.longest.entry(first).or_default();
             *longest = count.max(*longest);
         }
-        // Few are of more than one.
-        self.groups.entry(phrase).or_insert_with(|| Vec::with_capacity(1)).push(group);
+        self.groups.entry(phrase).and_modify(|groups| groups.add(group)).or_insert(Groups::One(group));
     }
 
     /// The groups that the words are, as a whole, a phrase of.
     pub fn groups(&self, words: &str) -> &[&'static str] {
         match (self.groups.get(words), self.behind) {
-            (Some(groups), _) => groups,
+            (Some(groups), _) => groups.as_slice(),
             (None, Some(behind)) => behind.groups(words),
             (None, None) => &[],
         }
