@@ -18,6 +18,7 @@ mod dosed;
 mod elsewhere;
 mod entries;
 mod fold;
+mod glance;
 mod ground;
 mod hot_air;
 mod icy;

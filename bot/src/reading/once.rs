@@ -3,7 +3,7 @@
 //! Start at [`once`]; a reader that others ask for the same goes through [`shared`]. Outside of [`once`], and of more texts than it keeps,
 //! everything is made anew: the outcome is the same.
 
-use std::any::Any;
+use std::any::{Any, TypeId};
 use std::cell::RefCell;
 use std::marker::PhantomData;
 use std::rc::Rc;
@@ -24,15 +24,18 @@ struct Made<K, V> {
     what: Rc<V>,
 }
 
+/// A [`Shelf`] for each reader, by its name.
+type Shelves = Vec<(TypeId, Box<dyn Any>)>;
+
 thread_local! {
     /// A [`Shelf`] for each reader that was asked so far; `None` outside of [`once`].
-    static SHELVES: RefCell<Option<Vec<Box<dyn Any>>>> = const { RefCell::new(None) };
+    static SHELVES: RefCell<Option<Shelves>> = const { RefCell::new(None) };
 }
 
 /// Within `work` what is shared of a text is made once. Nothing of it is kept afterwards.
 pub fn once<T>(work: impl FnOnce() -> T) -> T {
     /// Puts back what was there before, also after a panic.
-    struct Before(Option<Vec<Box<dyn Any>>>);
+    struct Before(Option<Shelves>);
     impl Drop for Before {
         fn drop(&mut self) {
             SHELVES.set(self.0.take());
@@ -71,12 +74,12 @@ where
 fn on_shelf<K: 'static, V: 'static, R: 'static, T>(work: impl FnOnce(&mut Vec<Made<K, V>>) -> T) -> Option<T> {
     SHELVES.with_borrow_mut(|shelves| {
         let shelves = shelves.as_mut()?;
-        let own = |shelf: &Box<dyn Any>| shelf.is::<Shelf<R, K, V>>();
-        let at = shelves.iter().position(own).unwrap_or_else(|| {
-            shelves.push(Box::new(Shelf::<R, K, V> { of: PhantomData, made: Vec::new() }));
+        let name = TypeId::of::<Shelf<R, K, V>>();
+        let at = shelves.iter().position(|(own, _)| *own == name).unwrap_or_else(|| {
+            shelves.push((name, Box::new(Shelf::<R, K, V> { of: PhantomData, made: Vec::new() })));
             shelves.len() - 1
         });
-        let shelf = shelves.get_mut(at)?.downcast_mut::<Shelf<R, K, V>>()?;
+        let shelf = shelves.get_mut(at)?.1.downcast_mut::<Shelf<R, K, V>>()?;
         Some(work(&mut shelf.made))
     })
 }

@@ -68,6 +68,9 @@ pub fn read_peril(text: &str, lexicon: &'static Lexicon) -> Option<Peril> {
 /// The same by the words of that language and no others: every lexicon knows English besides its own.
 pub fn says_peril(text: &str, lexicon: &'static Lexicon) -> Option<Peril> {
     let told = Dangers::of(text, lexicon);
+    if told.0.perils().is_empty() {
+        return None;
+    }
     checked(&told, text, told.perils())
 }
 

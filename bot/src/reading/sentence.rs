@@ -4,6 +4,7 @@
 //! the [`Lexicon`]; this module only lays them side by side. Time grows with the length of the text alone.
 
 use super::fold::{fold, is_mark};
+use super::glance::Glance;
 use super::lexicon::{Concept, Lexicon};
 use super::once;
 use crate::words::foreign::is_unseen;
@@ -16,6 +17,9 @@ use std::sync::Arc;
 pub struct Sentence {
     text: Arc<str>,
     items: Arc<[Item]>,
+    /// The meanings of its words at a glance, whole and by their beginnings.
+    names: Glance,
+    groups: Glance,
 }
 
 /// One piece of a text.
@@ -86,7 +90,14 @@ impl Sentence {
                 at += 1;
             }
         }
-        Self { text: text.into(), items: items.into() }
+        let (mut names, mut groups) = (Glance::default(), Glance::default());
+        for item in &items {
+            if let What::Word(concepts) = item.what {
+                concepts.iter().for_each(|concept| names.add(concept));
+                concepts.iter().for_each(|concept| groups.add_beginning(concept));
+            }
+        }
+        Self { text: text.into(), items: items.into(), names, groups }
     }
 
     /// How many pieces there are.
@@ -132,12 +143,13 @@ impl Sentence {
 
     /// Whether the piece may mean `concept`.
     pub fn is(&self, at: usize, concept: &str) -> bool {
-        self.meanings(at).contains(&concept)
+        self.names.may_have(concept) && self.meanings(at).contains(&concept)
     }
 
     /// The rest of the first meaning that begins with `group` (`bird-` gives `turkey`).
     pub fn of(&self, at: usize, group: &str) -> Option<&'static str> {
-        self.meanings(at).iter().find_map(|concept| concept.strip_prefix(group))
+        let meanings = if self.groups.may_begin(group) { self.meanings(at) } else { &[] };
+        meanings.iter().find_map(|concept| concept.strip_prefix(group))
     }
 
     /// The first meaning of that group in it, without the group's name.
@@ -147,7 +159,10 @@ impl Sentence {
 
     /// The first place from `from` on that may mean `concept`.
     pub fn find(&self, from: usize, concept: &str) -> Option<usize> {
-        (from..self.len()).find(|at| self.is(*at, concept))
+        if !self.names.may_have(concept) {
+            return None;
+        }
+        (from..self.len()).find(|at| self.meanings(*at).contains(&concept))
     }
 
     /// Whether any piece may mean `concept`.
@@ -215,20 +230,19 @@ enum Kind {
 }
 
 fn phrase_at(pieces: &[Piece], at: usize, lexicon: &'static Lexicon) -> Option<(usize, &'static [Concept], usize)> {
-    let mut words: Vec<&str> = Vec::with_capacity(LONGEST_PHRASE);
-    let mut ends = Vec::with_capacity(LONGEST_PHRASE);
-    let mut next = at;
-    while words.len() < LONGEST_PHRASE {
+    let (mut words, mut ends) = ([""; LONGEST_PHRASE], [0; LONGEST_PHRASE]);
+    let (mut many, mut next) = (0, at);
+    for (own, end) in words.iter_mut().zip(&mut ends) {
         let Some(Piece { kind: Kind::Word(word), span, .. }) = pieces.get(next) else { break };
-        words.push(word);
-        ends.push(span.end);
+        (*own, *end) = (word, span.end);
+        many += 1;
         next += 1;
         let hyphen = matches!(pieces.get(next), Some(Piece { kind: Kind::Mark('-'), gap: false, .. }));
         if hyphen && pieces.get(next + 1).is_some_and(|piece| !piece.gap) {
             next += 1;
         }
     }
-    let (count, concepts) = lexicon.longest(&words)?;
+    let (count, concepts) = lexicon.longest(words.get(..many)?)?;
     Some((count, concepts, *ends.get(count - 1)?))
 }
 
@@ -318,26 +332,32 @@ fn tidy(text: &str, lexicon: &Lexicon) -> String {
         }
     }
     flush(&mut word, &mut tidy);
-    join_day_halves(&mend_zeros(&tidy))
+    join_day_halves(mend_zeros(tidy))
 }
 
 /// `15o` and `1o8` become `150` and `108`: a letter where a thumb meant the nought. `1o` alone is an ordinal.
-fn mend_zeros(text: &str) -> String {
+fn mend_zeros(text: String) -> String {
+    if !text.contains(['o', 'O']) || !text.contains(|c: char| c.is_numeric()) {
+        return text;
+    }
     static NOUGHT: std::sync::LazyLock<Option<regex::Regex>> =
         std::sync::LazyLock::new(|| regex::Regex::new(r"\b(\d)[oO](\d)\b|\b(1\d)[oO]($|[\s,;/])").ok());
     match NOUGHT.as_ref() {
-        Some(pattern) => pattern.replace_all(text, "${1}${3}0${2}${4}").into_owned(),
-        None => text.to_owned(),
+        Some(pattern) => pattern.replace_all(&text, "${1}${3}0${2}${4}").into_owned(),
+        None => text,
     }
 }
 
 /// `5 p.m.`, `5 p. m.` become `5 pm`.
-fn join_day_halves(text: &str) -> String {
+fn join_day_halves(text: String) -> String {
+    if !text.contains('.') {
+        return text;
+    }
     static DAY_HALF: std::sync::LazyLock<Option<regex::Regex>> =
         std::sync::LazyLock::new(|| regex::Regex::new(r"(?i)(^|[\s\d])([ap])\.\s?m\b\.?").ok());
     match DAY_HALF.as_ref() {
-        Some(pattern) => pattern.replace_all(text, "${1}${2}m").into_owned(),
-        None => text.to_owned(),
+        Some(pattern) => pattern.replace_all(&text, "${1}${2}m").into_owned(),
+        None => text,
     }
 }
 

@@ -143,7 +143,9 @@ fn in_each(text: &str, pieces: &[Piece], but: &[Place], lexicon: &'static Lexico
 /// The spot that a few letters beside a number stand for: initials, or its name with a slip.
 fn short(word: &str, lexicon: &'static Lexicon) -> Option<Place> {
     let folded = fold(word);
-    let initials = Place::ALL.iter().copied().find(|place| lexicon.talk(&folded, &format!("short-{}", place.name())));
+    let groups = lexicon.groups(&folded);
+    let initials = |place: &Place| groups.iter().any(|group| group.strip_prefix("short-") == Some(place.name()));
+    let initials = Place::ALL.iter().copied().find(initials);
     let whole = || Sentence::read(word, lexicon).of(0, "spot-").is_some();
     initials.or_else(|| if whole() { None } else { lexicon.near_spot(&folded).and_then(Place::from_name) })
 }

@@ -429,14 +429,16 @@ pub fn speaks_of_pulling(text: &str, lexicon: &'static Lexicon) -> bool {
 }
 
 pub(super) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
-    let plain: String = text.chars().filter(|c| !matches!(c, '?' | '¿')).collect();
+    let told = match text.contains(['?', '¿']) {
+        true => Told::of(&text.replace(['?', '¿'], ""), lexicon),
+        false => Told::of(text, lexicon),
+    };
     // "Ok so what now": the words that lead up to it say nothing.
     let led = || {
-        let told = Told::of(&plain, lexicon);
         let lead = told.words().iter().take_while(|word| lexicon.talk(word, "filler")).count();
         lead > 0 && told.is(lead..told.words().len(), group)
     };
-    is_all(&plain, group, lexicon) || led()
+    told.is_all(group) || led()
 }
 
 /// "Can we still eat it?", "do we really need to throw it out?".

@@ -2,6 +2,7 @@
 //!
 //! Owns no word: see the `talk-` and `peril-` entries of the lexicon. Start at [`Told::of`].
 
+use super::glance::Glance;
 use super::lexicon::Lexicon;
 use super::once;
 use super::phrases::Phrase;
@@ -20,9 +21,16 @@ pub struct Told {
     text: String,
     lexicon: &'static Lexicon,
     words: Rc<[String]>,
-    phrases: OnceCell<Vec<Phrase>>,
+    phrases: OnceCell<Found>,
     perils: OnceCell<Vec<Phrase>>,
     short: OnceCell<Option<Short>>,
+}
+
+/// The phrases of short talk that stand in it, the shortest first, and their groups at a glance.
+#[derive(Debug)]
+struct Found {
+    phrases: Vec<Phrase>,
+    groups: Glance,
 }
 
 /// A short text as a whole.
@@ -59,7 +67,7 @@ impl Told {
 
     /// Whether a phrase of that group stands in it.
     pub fn says(&self, group: &str) -> bool {
-        self.phrases().iter().any(|phrase| phrase.groups.contains(&group))
+        self.of_group(group).next().is_some()
     }
 
     /// The words of each phrase of that group, the shortest first.
@@ -74,8 +82,7 @@ impl Told {
 
     /// Where phrases of that group stand.
     pub fn places<'a>(&'a self, group: &'a str) -> impl Iterator<Item = Range<usize>> + 'a {
-        let of_group = self.phrases().iter().filter(move |phrase| phrase.groups.contains(&group));
-        of_group.map(|phrase| phrase.from..phrase.to)
+        self.of_group(group).map(|phrase| phrase.from..phrase.to)
     }
 
     /// Whether the words there are a phrase of that group.
@@ -85,7 +92,7 @@ impl Told {
 
     /// The longest phrase of any of these groups, of those as long the first: from, to, the group.
     pub fn longest<'g>(&self, groups: &[&'g str]) -> Option<(usize, usize, &'g str)> {
-        let found = self.phrases().iter().filter_map(|phrase| {
+        let found = self.found().phrases.iter().filter_map(|phrase| {
             let group = groups.iter().find(|group| phrase.groups.contains(group))?;
             Some((phrase.from, phrase.to, *group))
         });
@@ -123,12 +130,20 @@ impl Told {
         self.short.get_or_init(new).as_ref()
     }
 
-    /// The shortest first.
-    fn phrases(&self) -> &[Phrase] {
+    /// Its phrases of that group, the shortest first.
+    fn of_group<'a>(&'a self, group: &'a str) -> impl Iterator<Item = &'a Phrase> {
+        let found = self.found();
+        let phrases = if found.groups.may_have(group) { found.phrases.as_slice() } else { &[] };
+        phrases.iter().filter(move |phrase| phrase.groups.contains(&group))
+    }
+
+    fn found(&self) -> &Found {
         self.phrases.get_or_init(|| {
-            let mut found = self.lexicon.talk_among(&self.words);
-            found.sort_by_key(|phrase| phrase.to - phrase.from);
-            found
+            let mut phrases = self.lexicon.talk_among(&self.words);
+            phrases.sort_by_key(|phrase| phrase.to - phrase.from);
+            let mut groups = Glance::default();
+            phrases.iter().flat_map(|phrase| phrase.groups).for_each(|group| groups.add(group));
+            Found { phrases, groups }
         })
     }
 

@@ -181,10 +181,20 @@ fn cant_do(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
 pub(super) fn made_of<'g>(words: &[String], groups: &[&'g str], lexicon: &Lexicon) -> Option<Vec<&'g str>> {
     let mut found = Vec::new();
     let mut at = 0;
+    let mut phrase = String::new();
     while at < words.len() {
-        let most = MOST_WORDS.min(words.len() - at);
+        phrase.clear();
+        let mut ends = [0; MOST_WORDS];
+        let mut most = 0;
+        for (word, end) in words.iter().skip(at).zip(&mut ends) {
+            if most > 0 {
+                phrase.push(' ');
+            }
+            phrase.push_str(word);
+            (*end, most) = (phrase.len(), most + 1);
+        }
         let (count, group) = (1..=most).rev().find_map(|count| {
-            let own = lexicon.groups(&words.get(at..at + count)?.join(" "));
+            let own = lexicon.groups(phrase.get(..*ends.get(count - 1)?)?);
             groups.iter().find(|group| own.contains(group)).map(|group| (count, *group))
         })?;
         found.push(group);

@@ -64,14 +64,17 @@ fn measured(sitting: &mut Sitting<'_>, text: &str) -> bool {
 
 /// What the bird in hand is roasted at: the plan's, until it is off the heat, else that of the proposal in front of the speaker.
 pub(super) fn heat(sitting: &Sitting<'_>) -> Option<Heat> {
+    let draft = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who));
+    let proposed = draft.filter(|draft| draft.proposed_at.is_some());
+    let plan = sitting.room.plan.as_ref().filter(|plan| !plan.is_off());
+    if proposed.is_none() && plan.is_none() {
+        return None;
+    }
     // "Bob's oven runs hot": it is not the one that is planned with.
     if let What::Said { text, .. } = &sitting.heard.what
         && air::is_elsewhere(sitting, text)
     {
         return None;
     }
-    let draft = sitting.speaker().and_then(|who| sitting.room.drafts.get(&who));
-    let proposed = draft.filter(|draft| draft.proposed_at.is_some()).map(|draft| order::heat(&draft.wish));
-    let plan = sitting.room.plan.as_ref().filter(|plan| !plan.is_off());
-    proposed.or_else(|| Some(plan?.order(sitting.zone_or_utc())?.heat))
+    proposed.map(|draft| order::heat(&draft.wish)).or_else(|| Some(plan?.order(sitting.zone_or_utc())?.heat))
 }

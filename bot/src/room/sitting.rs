@@ -154,7 +154,8 @@ impl<'a> Sitting<'a> {
 
     /// The kitchen's zone, where it is known.
     pub fn zone(&self) -> Option<Tz> {
-        self.taste().zone()
+        let persons = || self.speaking()?.taste.zone.as_deref();
+        self.room.taste.zone.as_deref().or_else(persons)?.parse().ok()
     }
 
     /// The kitchen's zone, or UTC for what does not hang on it.
@@ -168,7 +169,8 @@ impl<'a> Sitting<'a> {
 
     /// How the room is spoken to.
     pub fn reader(&self) -> Reader {
-        self.taste().reader(self.now)
+        let persons = self.speaking().map(|person| &person.taste);
+        self.room.taste.reader_before(persons, self.language(), self.now)
     }
 
     /// What the readers of text stand on here.

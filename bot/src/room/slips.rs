@@ -21,7 +21,10 @@ const AS_NEAR_F: f64 = 4.0;
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(who) = sitting.speaker() else { return false };
     let cooking = sitting.room.plan.as_ref().is_some_and(|plan| !plan.is_off());
-    let Some(slip) = reading::read_slip(text, &sitting.ground()).filter(|_| cooking) else { return false };
+    if !cooking {
+        return false;
+    }
+    let Some(slip) = reading::read_slip(text, &sitting.ground()) else { return false };
     let Some(reading) = asked(sitting, who, &slip).or_else(|| last(sitting, who, &slip)) else { return false };
     doubted::judge(sitting, who, reading);
     true

@@ -2,6 +2,7 @@
 //! language, it holds only the messages that differ, most of them terms (`-fridge`) that the language's own sentences use.
 
 use include_dir::{Dir, include_dir};
+use std::sync::LazyLock;
 
 static LOCALES: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/../locales");
 
@@ -21,12 +22,12 @@ const SPEAK_LIKE: &[(&str, &str)] = &[
 
 /// Tags of all languages there are (`en`, `es`), in order.
 pub fn languages() -> Vec<&'static str> {
-    folders().into_iter().filter(|tag| !tag.contains('-')).collect()
+    folders().iter().copied().filter(|tag| !tag.contains('-')).collect()
 }
 
 /// Tags of the regions with words of their own (`es-MX`), in order.
 pub fn regional() -> Vec<&'static str> {
-    folders().into_iter().filter(|tag| tag.contains('-')).collect()
+    folders().iter().copied().filter(|tag| tag.contains('-')).collect()
 }
 
 /// The regional folder for a tag of language and region, as one of [`regional`].
@@ -35,10 +36,13 @@ pub(super) fn region_of(tag: &str) -> Option<&'static str> {
     regional().into_iter().find(|present| *present == tag)
 }
 
-fn folders() -> Vec<&'static str> {
-    let mut tags: Vec<&'static str> = LOCALES.dirs().filter_map(|dir| dir.path().to_str()).collect();
-    tags.sort_unstable();
-    tags
+fn folders() -> &'static [&'static str] {
+    static TAGS: LazyLock<Vec<&'static str>> = LazyLock::new(|| {
+        let mut tags: Vec<&'static str> = LOCALES.dirs().filter_map(|dir| dir.path().to_str()).collect();
+        tags.sort_unstable();
+        tags
+    });
+    &TAGS
 }
 
 /// The language there is for a tag: its own, or the first.

@@ -1,10 +1,12 @@
 //! Who reads: language, units, zone. A property of a room or a person, never of the process.
 
+use super::locales::FIRST;
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::SpoonSystem;
 use chrono_tz::Tz;
 use std::borrow::Cow;
 use unic_langid::LanguageIdentifier;
+use unic_langid::subtags::Region;
 
 /// Pounds and °F, or kilograms and °C.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -34,7 +36,11 @@ impl UnitSystem {
 
     /// What kitchens use where `tag` is spoken.
     pub fn of_locale(tag: &str) -> Self {
-        match region(tag).as_deref() {
+        Self::of_region(region(tag))
+    }
+
+    fn of_region(region: Option<Region>) -> Self {
+        match region.as_ref().map(Region::as_str) {
             Some("US" | "PR" | "LR") => Self::Us,
             _ => Self::Metric,
         }
@@ -65,7 +71,9 @@ pub struct Reader {
 impl Reader {
     /// A reader with the units and spoons usual where `tag` is spoken.
     pub fn new(tag: &str, zone: Tz, now: Moment) -> Self {
-        Self { locale: tag.to_owned(), units: UnitSystem::of_locale(tag), spoons: spoons_of_locale(tag), zone, now }
+        let region = region(tag);
+        let (units, spoons) = (UnitSystem::of_region(region), spoons_of_region(region));
+        Self { locale: tag.to_owned(), units, spoons, zone, now }
     }
 
     /// The tag to speak by: phones often name the language alone (`es`), and then the kitchen's clock tells the region.
@@ -83,9 +91,9 @@ impl Reader {
     }
 }
 
-/// The spoons usual where `tag` is spoken.
-pub fn spoons_of_locale(tag: &str) -> SpoonSystem {
-    match region(tag).as_deref() {
+/// The spoons usual in a region.
+fn spoons_of_region(region: Option<Region>) -> SpoonSystem {
+    match region.as_ref().map(Region::as_str) {
         Some("US" | "PR" | "LR") => SpoonSystem::Us,
         Some("GB" | "IE") => SpoonSystem::Uk,
         Some("AU") => SpoonSystem::Australia,
@@ -94,12 +102,9 @@ pub fn spoons_of_locale(tag: &str) -> SpoonSystem {
 }
 
 /// Region of a tag; a bare language stands for where most of its speakers' kitchens are.
-fn region(tag: &str) -> Option<String> {
+fn region(tag: &str) -> Option<Region> {
     let id = identifier(tag)?;
-    match id.region {
-        Some(region) => Some(region.as_str().to_owned()),
-        None => (id.language.as_str() == "en").then(|| "US".to_owned()),
-    }
+    id.region.or_else(|| if id.language.as_str() == FIRST { "US".parse().ok() } else { None })
 }
 
 /// Language and region of a tag, tolerant of what systems write (`en_US.UTF-8`, `es-MX-u-hc-h23`).

@@ -255,6 +255,9 @@ const ZEROS: [u32; 20] = [
 
 /// The ASCII digit of a decimal digit of any common script.
 fn digit(c: char) -> Option<char> {
+    if c.is_ascii() {
+        return c.is_ascii_digit().then_some(c);
+    }
     let code = u32::from(c);
     let zero = ZEROS.iter().find(|zero| (**zero..**zero + 10).contains(&code))?;
     char::from_digit(code - zero, 10)

@@ -395,7 +395,12 @@ impl Scanner<'_> {
     /// The longest run of words at `at` that `look` knows (given folded and as written), dots of abbreviations included.
     fn phrase(&self, at: usize, look: impl Fn(&str, &str) -> Option<Unit>) -> Option<(Unit, usize)> {
         let start = self.tokens.get(at)?.span.start;
-        let mut folded = self.word(at)?.to_owned();
+        let first = self.word(at)?;
+        // A single letter may be one as it is written.
+        if first.len() > 1 && !self.words.begins_unit(first) {
+            return None;
+        }
+        let mut folded = first.to_owned();
         let mut next = at + 1;
         let mut best = None;
         for _ in 0..self.words.longest() {

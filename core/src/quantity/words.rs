@@ -1,7 +1,7 @@
 //! Which words mean which unit or number. International symbols are built in; words of a language come from outside.
 
 use super::Unit;
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 
 /// What a word means inside an amount.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -51,6 +51,8 @@ pub struct UnitWords {
     numbers: HashMap<String, Vec<NumberWord>>,
     decimal: char,
     longest: usize,
+    /// First words of the units.
+    begins: HashSet<String>,
 }
 
 /// Symbols and abbreviations understood everywhere. Single letters whose case matters are in [`UnitWords::unit`].
@@ -116,12 +118,15 @@ impl UnitWords {
             numbers: HashMap::new(),
             decimal,
             longest: 2,
+            begins: HashSet::new(),
         };
         for (word, unit) in units {
             let key = fold_phrase(&word);
             words.longest = words.longest.max(key.split(' ').count());
             words.units.insert(key, unit);
         }
+        let first = |unit: &String| unit.split(' ').next().map(str::to_owned);
+        words.begins = words.units.keys().filter_map(first).collect();
         for (word, meaning) in numbers {
             words.numbers.entry(fold_phrase(&word)).or_default().push(meaning);
         }
@@ -150,6 +155,11 @@ impl UnitWords {
         })
     }
 
+    /// Whether any unit has that folded word first.
+    pub(super) fn begins_unit(&self, folded: &str) -> bool {
+        self.begins.contains(folded)
+    }
+
     /// The unit of a folded phrase, whatever stands before it.
     pub(super) fn plain_unit(&self, folded: &str) -> Option<Unit> {
         self.units.get(folded).copied()
@@ -169,6 +179,9 @@ fn fold_phrase(phrase: &str) -> String {
 
 /// Lower case without the accents of Latin letters, so that `galon` finds `galón`.
 pub(super) fn fold(text: &str) -> String {
+    if text.is_ascii() {
+        return text.to_ascii_lowercase();
+    }
     text.chars().filter(|c| !is_mark(*c)).flat_map(char::to_lowercase).map(bare_letter).collect()
 }
 

@@ -54,12 +54,19 @@ impl Taste {
 
     /// The reader with this taste; what is open follows the language, and the zone is UTC.
     pub fn reader(&self, now: Moment) -> Reader {
-        let language = self.language.as_deref().unwrap_or("en");
-        let mut reader = Reader::new(language, self.zone().unwrap_or(Tz::UTC), now);
-        if let Some(us) = self.us_units {
+        self.reader_before(None, self.language.as_deref(), now)
+    }
+
+    /// The reader with this taste, its gaps filled from another, who reads that language.
+    pub fn reader_before(&self, other: Option<&Taste>, language: Option<&str>, now: Moment) -> Reader {
+        let zone = self.zone.as_deref().or_else(|| other?.zone.as_deref());
+        let zone = zone.and_then(|zone| zone.parse().ok()).unwrap_or(Tz::UTC);
+        let mut reader = Reader::new(language.unwrap_or("en"), zone, now);
+        if let Some(us) = self.us_units.or_else(|| other?.us_units) {
             reader.units = if us { UnitSystem::Us } else { UnitSystem::Metric };
         }
-        if let Some(spoons) = self.spoons() {
+        let spoons = self.spoons.as_deref().or_else(|| other?.spoons.as_deref());
+        if let Some(spoons) = spoons.and_then(SpoonSystem::from_name) {
             reader.spoons = spoons;
         }
         reader
