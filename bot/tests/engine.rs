@@ -1,7 +1,7 @@
 //! The engine around a stand-in for the room: what arrives is decided once, kept whole, and sent in order.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook};
+use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook, UnderWay};
 use carvetime::engine::{Arrival, Audience, Engine, Failure, Outgoing, Render, Taken, Topic, UpdateId};
 use carvetime::room::chart::Chart;
 use carvetime::room::sheet::Sheet;
@@ -216,36 +216,90 @@ fn a_panic_costs_one_short_apology_and_nothing_else() {
     assert_eq!(engine.work(at(0)).unwrap(), 0);
 }
 
-#[test]
-fn what_ends_the_program_again_and_again_is_set_aside() {
-    let book: Arc<dyn Book> = Arc::new(SledBook::temporary().unwrap());
-    engine_over(Arc::clone(&book)).accept([said(GROUP, "say bomb"), said(GROUP, "say next")]).unwrap();
-    for _ in 0..3 {
-        // Started, and ended in the middle of the first turn.
-        engine_over(Dying::over(&book, 1, &Arc::default())).work(at(0)).unwrap_err();
+/// Started over `book`, and ended in the middle of the first turn, `times` in a row; the time it was `now`.
+fn ended_in_its_turn(book: &Arc<dyn Book>, note: &Note, times: usize, now: i64) {
+    for _ in 0..times {
+        let counted = usize::from(*note.lock().unwrap() != UnderWay::Nothing);
+        engine_over(Dying::over(book, counted, note)).work(at(now)).unwrap_err();
     }
-    let engine = engine_over(book);
-    engine.work(at(0)).unwrap();
-    assert_eq!(texts(&engine), ["telegram-sorry", "next"]);
+}
+
+/// A calm program after what happened.
+fn go_on(book: &Arc<dyn Book>, note: &Note) -> Engine {
+    engine_over(Dying::over(book, usize::MAX, note))
 }
 
 #[test]
-fn what_ends_the_program_as_it_is_heard_is_taken_in_first_the_next_time_and_set_aside_in_the_end() {
-    let (book, note): (Arc<dyn Book>, _) = (Arc::new(SledBook::temporary().unwrap()), Arc::default());
+fn what_was_cut_off_in_its_turn_again_and_again_is_tried_alone_when_all_is_calm() {
+    let (book, note): (Arc<dyn Book>, Note) = (Arc::new(SledBook::temporary().unwrap()), Note::default());
+    engine_over(Arc::clone(&book)).accept([said(GROUP, "say sound"), said(GROUP, "say next")]).unwrap();
+    ended_in_its_turn(&book, &note, 3, 0);
+    let engine = go_on(&book, &note);
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["next"], "nobody waits for it");
+    engine.work(at(59)).unwrap();
+    assert_eq!(texts(&engine), [""; 0]);
+    // And again it is cut off, with nothing else to do.
+    drop(engine);
+    let engine = engine_over(Dying::over(&book, 0, &note));
+    engine.work(at(100)).unwrap();
+    engine.work(at(160)).unwrap_err();
+    let engine = go_on(&book, &note);
+    assert_eq!(engine.work(at(200)).unwrap(), 0);
+    assert_eq!(engine.hear([said(GROUP, "say more")], Some(at(201))).unwrap().turns, 1);
+    assert_eq!(engine.work(at(260)).unwrap(), 1);
+    assert_eq!(texts(&engine), ["more", "sound"]);
+}
+
+#[test]
+fn what_ends_the_program_even_alone_is_set_aside() {
+    let (book, note): (Arc<dyn Book>, Note) = (Arc::new(SledBook::temporary().unwrap()), Note::default());
+    engine_over(Arc::clone(&book)).accept([said(GROUP, "say bomb"), said(GROUP, "say next")]).unwrap();
+    ended_in_its_turn(&book, &note, 3, 0);
+    go_on(&book, &note).work(at(0)).unwrap();
+    for _ in 0..2 {
+        let counted = usize::from(*note.lock().unwrap() != UnderWay::Nothing);
+        let engine = engine_over(Dying::over(&book, counted, &note));
+        engine.work(at(100)).unwrap();
+        engine.work(at(160)).unwrap_err();
+    }
+    let engine = go_on(&book, &note);
+    engine.work(at(200)).unwrap();
+    assert_eq!(texts(&engine), ["next", "telegram-sorry"]);
+}
+
+#[test]
+fn a_program_that_ends_before_its_turn_or_a_disk_that_refuses_says_nothing_against_what_waits() {
+    let inner = SledBook::temporary().unwrap();
+    let book = Arc::new(Failing { inner, refuse: false.into(), committed: Mutex::default() });
+    let (rows, note): (Arc<dyn Book>, Note) = (book.clone(), Note::default());
+    go_on(&rows, &note).accept([said(GROUP, "say sound"), said(GROUP, "say next")]).unwrap();
+    for _ in 0..20 {
+        drop(go_on(&rows, &note)); // killed while it greets the platform
+        book.refuse.store(true, Ordering::SeqCst);
+        go_on(&rows, &note).work(at(0)).unwrap_err();
+        book.refuse.store(false, Ordering::SeqCst);
+    }
+    let engine = go_on(&rows, &note);
+    engine.work(at(0)).unwrap();
+    assert_eq!(texts(&engine), ["sound", "next"]);
+}
+
+#[test]
+fn what_ends_the_program_as_it_is_heard_is_taken_in_first_the_next_time_and_waits_in_the_end() {
+    let (book, note): (Arc<dyn Book>, Note) = (Arc::new(SledBook::temporary().unwrap()), Note::default());
     let told = || [(Some(UpdateId(1)), said(GROUP, "say bomb")), (Some(UpdateId(2)), said(GROUP, "say next"))];
     // Heard, and ended in the middle of the turn: nothing is taken in, and the platform tells it again.
     engine_over(Dying::over(&book, 0, &note)).hear(told(), Some(at(0))).unwrap_err();
     let again = engine_over(Dying::over(&book, 1, &note));
     assert_eq!(again.hear(told(), Some(at(0))).unwrap(), Taken { new: 2, turns: 0, more: true });
     again.work(at(0)).unwrap_err();
-    for _ in 0..3 {
-        engine_over(Dying::over(&book, 1, &note)).work(at(0)).unwrap_err();
-    }
-    let engine = engine_over(book);
+    ended_in_its_turn(&book, &note, 2, 0);
+    let engine = go_on(&book, &note);
     // What is told now waits for what was heard before.
     assert_eq!(engine.hear([said(GROUP, "say late")], Some(at(0))).unwrap().turns, 0);
     engine.work(at(0)).unwrap();
-    assert_eq!(texts(&engine), ["telegram-sorry", "next", "late"]);
+    assert_eq!(texts(&engine), ["next", "late"]);
 }
 
 #[test]
@@ -827,13 +881,16 @@ impl Book for Failing {
     fn sync(&self, loss: Loss) -> Result<(), BookError> {
         self.inner.sync(loss)
     }
-    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError> {
         self.inner.attempt(under_way)
     }
-    fn was_attempting(&self) -> bool {
+    fn was_attempting(&self) -> UnderWay {
         self.inner.was_attempting()
     }
 }
+
+/// The note beside the rows.
+type Note = Arc<Mutex<UnderWay>>;
 
 /// A book of a program that ends after so many commits: the next one never comes.
 struct Dying {
@@ -841,13 +898,13 @@ struct Dying {
     commits_left: Mutex<usize>,
     ended: AtomicBool,
     /// The note beside the rows, which the next program finds.
-    note: Arc<AtomicBool>,
-    stood: bool,
+    note: Note,
+    stood: UnderWay,
 }
 
 impl Dying {
-    fn over(inner: &Arc<dyn Book>, commits: usize, note: &Arc<AtomicBool>) -> Arc<Self> {
-        let stood = note.swap(false, Ordering::SeqCst);
+    fn over(inner: &Arc<dyn Book>, commits: usize, note: &Note) -> Arc<Self> {
+        let stood = std::mem::take(&mut *note.lock().unwrap());
         let (inner, note) = (Arc::clone(inner), Arc::clone(note));
         Arc::new(Self { inner, commits_left: Mutex::new(commits), ended: AtomicBool::new(false), note, stood })
     }
@@ -871,13 +928,13 @@ impl Book for Dying {
     fn sync(&self, loss: Loss) -> Result<(), BookError> {
         self.inner.sync(loss)
     }
-    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError> {
         if !self.ended.load(Ordering::SeqCst) {
-            self.note.store(under_way, Ordering::SeqCst);
+            *self.note.lock().unwrap() = under_way;
         }
         Ok(())
     }
-    fn was_attempting(&self) -> bool {
+    fn was_attempting(&self) -> UnderWay {
         self.stood
     }
 }
@@ -968,8 +1025,8 @@ fn what_waits_at_the_start_is_decided_one_by_one_and_then_together() {
     book.committed.lock().unwrap().clear();
     assert_eq!(engine.work(at(0)).unwrap(), 8);
     let parts: Vec<usize> = book.committed.lock().unwrap().iter().map(|changes| changes.parts().count()).collect();
-    // The first has the start counted before; after the last that was there it is seen that there are no more.
-    assert_eq!(parts, [1, 1, 1, 1, 1, 1, 1, 2]);
+    // After the last that was there it is seen that there are no more.
+    assert_eq!(parts, [1, 1, 1, 1, 1, 1, 2]);
 }
 
 #[test]

@@ -90,6 +90,8 @@ pub struct Tally {
     pub unexpected: Vec<String>,
     /// Messages in chats of people who have nothing to do with it.
     pub wrong_room: usize,
+    /// Turns that were given up: none was at fault.
+    pub set_aside: usize,
     /// Where the token stands in what was written: data, logs.
     pub token: usize,
 }
@@ -104,6 +106,7 @@ impl Tally {
         self.lost.extend(other.lost);
         self.unexpected.extend(other.unexpected);
         self.wrong_room += other.wrong_room;
+        self.set_aside += other.set_aside;
         self.token += other.token;
         for (moment, count) in other.kills {
             *self.kills.entry(moment).or_default() += count;
@@ -120,6 +123,7 @@ impl Tally {
         self.lost.is_empty()
             && self.unexpected.is_empty()
             && self.wrong_room == 0
+            && self.set_aside == 0
             && self.token == 0
             && self.repeated <= self.kills()
     }
@@ -218,6 +222,7 @@ impl Story {
         }
         tally.messages += seen.len();
         tally.wrong_room += strangers.iter().map(|stranger| telegram.said(*stranger).len()).sum::<usize>();
+        tally.set_aside += kitchen.program().log().matches("a turn failed and was set aside").count();
         tally.token += token_sightings(&kitchen.data()) + token_sightings(&kitchen.data().with_extension("log"));
         Played { standing: seen, last_words, pressed }
     }

@@ -51,7 +51,7 @@ impl Kitchen {
 
     /// The program, just started.
     pub fn with(telegram: Loopback) -> Self {
-        Self::start(telegram, "off", None)
+        Self::start(telegram, "error", None)
     }
 
     fn start(telegram: Loopback, log: &'static str, listen: Option<SocketAddr>) -> Self {

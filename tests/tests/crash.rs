@@ -7,7 +7,7 @@
 use carvetime_tests::kitchen::Kitchen;
 use carvetime_tests::loopback::{Fault, Rule};
 use std::sync::Arc;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 /// Dinner in the board that `/board` puts up now, in minutes after midnight.
 fn dinner(kitchen: &Kitchen, rosa: i64) -> u32 {
@@ -159,13 +159,52 @@ fn a_kill_at_any_moment_loses_nothing_and_decides_nothing_twice() {
         }
         std::thread::sleep(Duration::from_millis(draw(150)));
         kitchen.reopen();
-        // A program that is killed at one message's turn time and again sets that message aside and says so; every other
-        // start is given the time for it, however busy the machine is.
         if round % 2 == 0 {
             std::thread::sleep(Duration::from_millis(draw(250)));
         } else {
             telegram.settle();
         }
+    }
+    all_moves_count_once(&kitchen, rosa, before, moved);
+}
+
+/// Killed in the middle of the same turns, start after start: what may have ended the program waits until all is calm, and is
+/// decided then.
+#[test]
+fn many_kills_in_a_row_while_it_catches_up_lose_nothing() {
+    let kitchen = Kitchen::open();
+    let telegram = &kitchen.telegram;
+    let rosa = telegram.person("Rosa");
+    kitchen.plan("Rosa", rosa);
+    let before = dinner(&kitchen, rosa);
+    kitchen.program().kill();
+    let moved = 6;
+    (0..moved).for_each(|_| _ = telegram.tell("Rosa", "/move +1 min"));
+    let doubted = || kitchen.program().log().matches("tried again later").count();
+    // It is cut off where the note says that it is hearing or deciding.
+    let note = kitchen.data().join("attempt");
+    let wait_for = |under_way: bool| {
+        let said = || std::fs::read(&note).ok().and_then(|note| note.first().map(|kind| *kind != b'0'));
+        let until = Instant::now() + Duration::from_secs(5);
+        while said() != Some(under_way) && Instant::now() < until {
+            std::thread::sleep(Duration::from_micros(200));
+        }
+    };
+    for _ in 0..30 {
+        kitchen.reopen();
+        wait_for(false); // what its predecessor left there is read by now
+        wait_for(true);
+        kitchen.program().kill();
+        if doubted() > 1 {
+            break;
+        }
+    }
+    assert!(doubted() > 1, "hardly any kill met a turn");
+    kitchen.reopen();
+    kitchen.wait_for_poll(telegram.call_count());
+    telegram.settle();
+    for minutes in [2, 4] {
+        kitchen.wait_until(kitchen.clock.now() + chrono::TimeDelta::minutes(minutes));
     }
     all_moves_count_once(&kitchen, rosa, before, moved);
 }

@@ -1,7 +1,7 @@
 //! Inline mode end to end: somebody types behind the bot's name, by polling and by webhook.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook};
+use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook, UnderWay};
 use carvetime::engine::Engine;
 use carvetime::room::decide;
 use carvetime::telegram::{Options, Patience, Server};
@@ -110,11 +110,11 @@ impl Book for Counted {
         self.book.sync(loss)
     }
 
-    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError> {
         self.book.attempt(under_way)
     }
 
-    fn was_attempting(&self) -> bool {
+    fn was_attempting(&self) -> UnderWay {
         self.book.was_attempting()
     }
 }

@@ -1,7 +1,7 @@
 //! The door through which the platform delivers: who is let in, how long it is held open, what 200 promises, and how it is shut.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook};
+use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook, UnderWay};
 use carvetime::engine::Engine;
 use carvetime::room::decide;
 use carvetime::telegram::{Options, ServeError, Server, Webhook};
@@ -53,10 +53,10 @@ impl Book for Slow {
         }
         self.book.sync(loss)
     }
-    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError> {
         self.book.attempt(under_way)
     }
-    fn was_attempting(&self) -> bool {
+    fn was_attempting(&self) -> UnderWay {
         self.book.was_attempting()
     }
 }

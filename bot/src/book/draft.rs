@@ -4,7 +4,7 @@
 //! closed, it passes everything on. So turns follow each other as if each were in the book already, and all of them cost one
 //! transaction. Owns no rows: what is noted and never handed over is as if it had never been.
 
-use super::{Book, BookError, Changes, Loss, Row, Shelf};
+use super::{Book, BookError, Changes, Loss, Row, Shelf, UnderWay};
 use std::collections::BTreeMap;
 use std::ops::Bound;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
@@ -118,11 +118,11 @@ impl Book for Draft {
         self.book.sync(loss)
     }
 
-    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError> {
         self.book.attempt(under_way)
     }
 
-    fn was_attempting(&self) -> bool {
+    fn was_attempting(&self) -> UnderWay {
         self.book.was_attempting()
     }
 }

@@ -152,6 +152,18 @@ pub enum Loss {
     Power,
 }
 
+/// What is going on that no commit holds yet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum UnderWay {
+    /// Nothing.
+    #[default]
+    Nothing,
+    /// Something is being heard and decided; the platform will tell it again.
+    Hearing,
+    /// This, by its sequence in the inbox, is being decided.
+    Deciding(u64),
+}
+
 /// A store of rows. Blocking: call it from a blocking thread.
 #[cfg_attr(test, mockall::automock)]
 pub trait Book: Send + Sync {
@@ -179,13 +191,12 @@ pub trait Book: Send + Sync {
     /// When the disk refuses.
     fn sync(&self, loss: Loss) -> Result<(), BookError>;
 
-    /// Notes beside all rows that something is being decided which no commit holds yet, or that it no longer is. A killed
-    /// process leaves the note standing.
+    /// Notes beside all rows what is going on that no commit holds yet. A killed process leaves the note standing.
     ///
     /// # Errors
     /// When the disk refuses.
-    fn attempt(&self, under_way: bool) -> Result<(), BookError>;
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError>;
 
-    /// Whether the note stood when the book was opened.
-    fn was_attempting(&self) -> bool;
+    /// What the note said when the book was opened.
+    fn was_attempting(&self) -> UnderWay;
 }

@@ -11,7 +11,7 @@ use super::blobs::Blobs;
 use super::mark::Mark;
 use super::pages::{BOOK_SCHEMA, check_schema, next_in};
 use super::stock::Stock;
-use super::{Book, BookError, Changes, Loss, Row, Shelf};
+use super::{Book, BookError, Changes, Loss, Row, Shelf, UnderWay};
 use sled::transaction::{ConflictableTransactionError, TransactionError, Transactional, TransactionalTree};
 use std::collections::BTreeMap;
 use std::fs::{File, TryLockError};
@@ -260,12 +260,12 @@ impl Book for SledBook {
         }
     }
 
-    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError> {
         self.attempt.as_ref().map_or(Ok(()), |attempt| attempt.note(under_way))
     }
 
-    fn was_attempting(&self) -> bool {
-        self.attempt.as_ref().is_some_and(|attempt| attempt.stood)
+    fn was_attempting(&self) -> UnderWay {
+        self.attempt.as_ref().map_or(UnderWay::Nothing, |attempt| attempt.stood)
     }
 }
 

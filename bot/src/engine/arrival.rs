@@ -30,7 +30,7 @@ pub struct Arrival {
     /// The platform's id of a file that has to be fetched before this can be decided.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub file: Option<String>,
-    /// How often the program was started with this still undecided.
+    /// How often the program ended in the middle of its turn.
     #[serde(default)]
     pub starts: u8,
 }

@@ -24,7 +24,7 @@ pub use arrival::{Arrival, Topic, UpdateId};
 pub use message::{Attachment, Failure, Key, Message, Outgoing};
 pub use render::{Audience, Render, reader};
 
-use crate::book::{Book, BookError, Draft, Loss, OutboxKey, Pages, Shelf, Writes, person_of};
+use crate::book::{Book, BookError, Draft, Loss, OutboxKey, Pages, Shelf, UnderWay, Writes, person_of};
 use crate::room::{Heard, RoomId, RoomKind, Scene, Turn, What};
 use chrono::{DateTime, TimeDelta, Utc};
 use queue::Queue;
@@ -41,8 +41,11 @@ const WINDOW: usize = 4096;
 /// Turns that share one commit and one sync.
 const BATCH: usize = 128;
 
-/// Starts of the program that one arrival may be the first undecided thing of. More: it is what ends the program.
+/// So often the program may end in the middle of an arrival's turn before that one is tried alone only; see `awaited`.
 const MAX_STARTS: u8 = 3;
+
+/// So often altogether. Then it is what ends the program: it is set aside, and whoever said it is told.
+const LAST_START: u8 = 5;
 
 /// Arrivals taken in before they are decided after the program ended in deciding. What ended it is told again soon, and is among them.
 const CAREFUL: usize = 1000;
@@ -102,15 +105,15 @@ struct Desk {
     window: Window,
     handled: BTreeSet<UpdateId>,
     queue: Queue,
-    /// What waits for a file.
+    /// What is passed over for now.
     awaited: awaited::Awaited,
     /// Something is committed that a power cut could still take.
     unsynced: bool,
-    /// What stood first in the inbox at the start, until it is tried.
-    left_over: Option<u64>,
-    /// What stood in the inbox at the start has lower numbers. As long as any of it is there, turns go one by one: one that ends
-    /// the program stands first at the next start, and that is counted.
+    /// What stood in the inbox at the start has lower numbers. As long as any of it is there, turns go one by one, each noted beside
+    /// the store: one that ends the program is counted at the next start.
     one_by_one: Option<u64>,
+    /// When it was first asked for work.
+    up_since: Option<DateTime<Utc>>,
     /// So many arrivals are taken in before they are decided: the program ended while it decided something it had not taken in.
     careful: usize,
     /// Whether calls go ahead of their time.
@@ -126,6 +129,7 @@ impl Engine {
         let draft = Arc::new(Draft::new(Arc::clone(&book)));
         let (pages, drafted) = (Pages::new(book), Pages::new(Arc::clone(&draft) as _));
         let window = read_window(&pages)?;
+        Self::count_end(&pages)?;
         let mut desk = Desk {
             next: pages.next_sequence()?,
             handled: all_of(&window),
@@ -133,13 +137,12 @@ impl Engine {
             queue: outbox::read_queue(&pages, &[])?,
             awaited: awaited::Awaited::read(&pages)?,
             unsynced: false,
-            left_over: None,
             one_by_one: None,
-            careful: if pages.book().was_attempting() { CAREFUL } else { 0 },
+            up_since: None,
+            careful: if pages.book().was_attempting() == UnderWay::Hearing { CAREFUL } else { 0 },
             crowd: ahead::Crowd::default(),
         };
-        desk.left_over = desk.inbox(&pages, 1)?.first().map(|(sequence, _)| *sequence);
-        desk.one_by_one = desk.left_over.map(|_| desk.next);
+        desk.one_by_one = desk.inbox(&pages, 1)?.first().map(|_| desk.next);
         outbox::put_in_order(&pages, &mut desk)?;
         Ok(Self {
             pages,
@@ -151,20 +154,6 @@ impl Engine {
             next_in: Mutex::default(),
             acquaintances: Default::default(),
         })
-    }
-
-    /// Notes on the arrival that stood first in the inbox at the start, once and just before it is decided, that the
-    /// program started with it. A program that ends before it comes to that (killed while it greets the platform) has
-    /// nothing against the arrival.
-    fn count_start(&self, sequence: u64) -> Result<(), BookError> {
-        if let Ok(Some(mut arrival)) = self.drafted.arrival(sequence) {
-            arrival.starts = arrival.starts.saturating_add(1);
-            let mut writes = Writes::default();
-            writes.arrival(sequence, &arrival)?;
-            self.drafted.book().commit(&writes.changes)?;
-            self.drafted.book().sync(Loss::Process)?;
-        }
-        Ok(())
     }
 
     /// Takes a batch in. When this returns, it is safe to tell the platform so. Deliveries taken before are dropped.
@@ -211,7 +200,7 @@ impl Engine {
         batch: impl IntoIterator<Item = A>,
         now: DateTime<Utc>,
     ) -> Result<Taken, BookError> {
-        self.drafted.book().attempt(true)?;
+        self.drafted.book().attempt(UnderWay::Hearing)?;
         let (mut new, mut turns) = (0, 0);
         let heard = self.together(desk, |desk| {
             let taken = self.take_in(desk, batch)?;
@@ -222,7 +211,7 @@ impl Engine {
                 self.decided(desk, sequence, arrival, now)
             })
         });
-        self.drafted.book().attempt(false)?;
+        self.drafted.book().attempt(UnderWay::Nothing)?;
         Ok(Taken { new, turns, more: heard? })
     }
 
@@ -288,19 +277,22 @@ impl Engine {
         let mut count = 0;
         loop {
             let mut desk = self.desk();
-            // It is made durable by itself: else a program that is killed again and again before a long batch is synced
-            // would count against an arrival that was decided well each time.
-            if let Some(sequence) = desk.left_over.take() {
-                self.count_start(sequence)?;
-            }
-            let batch = desk.inbox(&self.drafted, desk.one_by_one.map_or(BATCH, |_| 1))?;
+            let mut alone = desk.one_by_one.is_some() || desk.careful > 0;
+            let mut batch = desk.inbox(&self.drafted, if alone { 1 } else { BATCH })?;
             let first = batch.first().map(|(sequence, _)| *sequence);
             desk.one_by_one.take_if(|start| first.is_none_or(|first| first >= *start));
             if batch.is_empty() {
-                return Ok(count);
+                batch.extend(self.doubted(&mut desk, now)?);
+                alone = true;
             }
+            let Some((first, _)) = batch.first() else { return Ok(count) };
+            let first = *first;
             count += batch.len();
-            self.together(&mut desk, |desk| {
+            // A turn that comes to its end, well or with a disk that refuses, is not what ends the program.
+            if alone {
+                self.drafted.book().attempt(UnderWay::Deciding(first))?;
+            }
+            let done = self.together(&mut desk, |desk| {
                 batch.into_iter().try_for_each(|(sequence, arrival)| match arrival {
                     Ok(arrival) => self.decided(desk, sequence, arrival, now),
                     Err(BookError::Damaged { .. }) => {
@@ -311,7 +303,12 @@ impl Engine {
                     }
                     Err(error) => Err(error),
                 })
-            })?;
+            });
+            if alone {
+                self.drafted.book().attempt(UnderWay::Nothing)?;
+            }
+            done?;
+            desk.awaited.remove(first);
         }
     }
 
@@ -355,7 +352,7 @@ impl Engine {
         }
         heard.room = room;
         let as_of = sent.filter(|sent| now - *sent > STALE).unwrap_or(now);
-        let decide = (starts <= MAX_STARTS).then_some(self.decide);
+        let decide = (starts < LAST_START).then_some(self.decide);
         self.turn(desk, turn::Occasion { heard, message, topic, title, as_of, now, decide }, writes)
     }
 
@@ -417,7 +414,7 @@ impl Engine {
     pub fn is_at_rest(&self, now: DateTime<Utc>) -> Result<bool, BookError> {
         let desk = self.desk();
         let rings = self.next_bell()?.is_some_and(|due| due <= now);
-        let heard = desk.awaited.is_empty() && desk.inbox(&self.drafted, 1)?.is_empty();
+        let heard = desk.awaited.files().next().is_none() && desk.inbox(&self.drafted, 1)?.is_empty();
         Ok(desk.queue.len() == 0 && !rings && heard)
     }
 
@@ -535,7 +532,7 @@ mod tests {
         let mut book = MockBook::new();
         book.expect_get().returning(|_, _| Ok(None));
         book.expect_rows().returning(|_, _, _, _| Ok(Vec::new()));
-        book.expect_was_attempting().return_const(false);
+        book.expect_was_attempting().return_const(UnderWay::Nothing);
         book.expect_commit().times(1).returning(|_| Ok(()));
         let mut refusals = 1;
         book.expect_sync().times(2).returning(move |_| {

@@ -6,8 +6,8 @@
 //!
 //! First whole cooks on the loopback Bot API, every third by webhook, with at least so many `kill -9` of a real process (`carvetime_tests::kills`; every log
 //! the program has is on, and searched for the token), then so many simulated cooks with everything else that can go wrong
-//! (`carvetime_tests::sim`). Exit status 1 if anything was lost, done twice, said in a wrong room, repeated outside its window, or
-//! if the token was seen. What failed is printed with the seed that repeats it. A run with 0 of them is left out.
+//! (`carvetime_tests::sim`). Exit status 1 if anything was lost, done twice, set aside, said in a wrong room, repeated outside its
+//! window, or if the token was seen. What failed is printed with the seed that repeats it. A run with 0 of them is left out.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use carvetime_tests::fuzz::Chance;
@@ -33,7 +33,7 @@ fn main() -> ExitCode {
 
     println!();
     println!(
-        "{:<11} {:>7} {:>7} {:>9} {:>9} {:>9} {:>6} {:>9} {:>11} {:>6} {:>6} {:>7}",
+        "{:<11} {:>7} {:>7} {:>9} {:>9} {:>9} {:>6} {:>9} {:>11} {:>6} {:>6} {:>6} {:>7}",
         "run",
         "cooks",
         "kills",
@@ -44,13 +44,14 @@ fn main() -> ExitCode {
         "repeated",
         "unexpected",
         "wrong",
+        "aside",
         "token",
         "minutes"
     );
     let mut good = true;
     if let Some(tally) = killed {
         println!(
-            "{:<11} {:>7} {:>7} {:>9} {:>9} {:>9} {:>6} {:>9} {:>11} {:>6} {:>6} {:>7.1}",
+            "{:<11} {:>7} {:>7} {:>9} {:>9} {:>9} {:>6} {:>9} {:>11} {:>6} {:>6} {:>6} {:>7.1}",
             "kills",
             tally.cooks,
             tally.kills(),
@@ -61,6 +62,7 @@ fn main() -> ExitCode {
             tally.repeated,
             tally.unexpected.len(),
             tally.wrong_room,
+            tally.set_aside,
             tally.token,
             killed_for.as_secs_f64() / 60.0
         );
@@ -72,7 +74,7 @@ fn main() -> ExitCode {
         Some(Ok(tally)) => {
             let deaths = tally.faults.iter().filter(|(name, _)| name.contains("kill") || name.contains("power"));
             println!(
-                "{:<11} {:>7} {:>7} {:>9} {:>9} {:>9} {:>6} {:>9} {:>11} {:>6} {:>6} {:>7.1}",
+                "{:<11} {:>7} {:>7} {:>9} {:>9} {:>9} {:>6} {:>9} {:>11} {:>6} {:>6} {:>6} {:>7.1}",
                 "simulation",
                 tally.cooks,
                 deaths.map(|(_, count)| count).sum::<u64>(),
@@ -83,10 +85,11 @@ fn main() -> ExitCode {
                 tally.repeated,
                 0,
                 0,
+                tally.set_aside,
                 "-",
                 simulated_for.as_secs_f64() / 60.0
             );
-            println!("            faults {:?}; set aside {}", tally.faults, tally.set_aside);
+            println!("            faults {:?}", tally.faults);
         }
         Some(Err((seed, wrong))) => {
             println!("simulation  failed: CARVETIME_SEED={seed}: {wrong}");

@@ -7,7 +7,7 @@
 
 use super::witness::{self, Before, Shelves, Undo, Witness};
 use crate::fuzz::Chance;
-use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf};
+use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, UnderWay};
 use std::io;
 use std::ops::Bound;
 use std::sync::{Mutex, MutexGuard, PoisonError};
@@ -36,8 +36,8 @@ pub struct State {
     death: Option<Death>,
     dead: bool,
     /// The note beside the rows, and whether it stood when the process ended last.
-    attempt: bool,
-    was_attempting: bool,
+    attempt: UnderWay,
+    was_attempting: UnderWay,
     refuse_commits: u32,
     refuse_syncs: u32,
     /// What must be so.
@@ -192,14 +192,14 @@ impl Book for Disk {
         Ok(())
     }
 
-    fn attempt(&self, under_way: bool) -> Result<(), BookError> {
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError> {
         let mut state = self.state();
         state.alive()?;
         state.attempt = under_way;
         Ok(())
     }
 
-    fn was_attempting(&self) -> bool {
+    fn was_attempting(&self) -> UnderWay {
         self.state().was_attempting
     }
 }

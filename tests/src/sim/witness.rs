@@ -17,8 +17,8 @@ use std::collections::{BTreeMap, BTreeSet, VecDeque};
 /// Bytes of a stored value before its JSON.
 const HEAD: usize = 5;
 
-/// Starts of the program after which an arrival is set aside; see the engine.
-const MAX_STARTS: u8 = 3;
+/// Ends of the program in the middle of its turn after which an arrival is set aside; see the engine.
+const LAST_START: u8 = 5;
 
 /// A row as it was before a commit.
 pub type Before = (Shelf, Vec<u8>, Option<Vec<u8>>);
@@ -81,7 +81,7 @@ pub fn decides(part: &Changes, shelves: &Shelves) -> bool {
     let heard = part.iter().find(|(shelf, _, value)| *shelf == Shelf::Inbox && value.is_none());
     let turn = part.iter().any(|(shelf, _, value)| shelf == Shelf::Meta && value.is_some());
     let taken_in = part.iter().any(|(shelf, _, value)| shelf == Shelf::Inbox && value.is_some());
-    turn && !taken_in && heard.is_none_or(|(_, key, _)| starts(key) <= u64::from(MAX_STARTS))
+    turn && !taken_in && heard.is_none_or(|(_, key, _)| starts(key) < u64::from(LAST_START))
 }
 
 /// A fact of a commit, and how to take it back.
@@ -211,7 +211,7 @@ impl Witness {
                     facts.push(Undo::Decided(sequence));
                     if decision.is_none() {
                         let starts = read::<serde_json::Value>(before)["starts"].as_u64().unwrap_or(0);
-                        if starts > u64::from(MAX_STARTS) {
+                        if starts >= u64::from(LAST_START) {
                             self.set_aside += 1;
                         } else {
                             self.wrong.push(format!("arrival {sequence} left the inbox undecided"));
