@@ -334,8 +334,10 @@ fn before_a_program_writes_in_a_newer_form_the_book_is_exported() {
     versions.iter_mut().for_each(|version| *version -= 1);
     let mut changes = Changes::default();
     changes.put(Shelf::Meta, b"versions".to_vec(), stored(serde_json::to_string(&versions).unwrap()));
+    changes.put(Shelf::Meta, b"schema".to_vec(), stored("1".into()));
     book.commit(&changes).unwrap();
     drop(book);
+    let schema = |book: &SledBook| book.get(Shelf::Meta, b"schema").unwrap().unwrap()[5..].to_vec();
 
     // Where it can't be exported, nothing is changed.
     std::fs::write(dir.path().join("exports"), b"no folder").unwrap();
@@ -346,11 +348,20 @@ fn before_a_program_writes_in_a_newer_form_the_book_is_exported() {
         let (book, recovered) = keeper::open(dir.path(), morning()).unwrap();
         assert_eq!((rows(&book), recovered), (before.clone(), None));
         assert_eq!(book.get(Shelf::Meta, b"versions").unwrap().unwrap(), written);
+        assert_eq!(
+            schema(&book),
+            b"2",
+            "a program of the first schema would leave the stock behind: it finds it closed"
+        );
         assert_eq!(exported(dir.path(), "before-update").len(), 1, "{again}");
     }
     let restored = tempdir().unwrap();
-    restore(&exported(dir.path(), "before-update")[0], restored.path()).unwrap();
+    let export = &exported(dir.path(), "before-update")[0];
+    let head = std::fs::read_to_string(export).unwrap().lines().next().unwrap().to_owned();
+    assert!(head.contains("\"schema\":1"), "the program it was written by can read it: {head}");
+    restore(export, restored.path()).unwrap();
     let book = SledBook::open(restored.path()).unwrap();
     assert_eq!(rows(&book), before);
     assert_ne!(book.get(Shelf::Meta, b"versions").unwrap().unwrap(), written, "as it was before");
+    assert_eq!(schema(&book), b"1");
 }

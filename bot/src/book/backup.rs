@@ -4,7 +4,7 @@
 
 use super::keeper::exports;
 use super::mark::Mark;
-use super::pages::{BOOK_SCHEMA, NEXT};
+use super::pages::{BOOK_SCHEMA, NEXT, schema_of};
 use super::sled_book::{STORE, lock};
 use super::stored::{hex_bytes, unwrap, wrap};
 use super::{Book, BookError, Changes, Loss, Shelf, SledBook};
@@ -59,7 +59,7 @@ fn beside(file: &Path) -> PathBuf {
 fn write_all(book: &dyn Book, path: &Path) -> Result<u64, BookError> {
     let disk = |source| BookError::Disk { path: path.into(), source };
     let mut out = Summed { to: BufWriter::new(File::create(path).map_err(disk)?), sum: crc32fast::Hasher::new() };
-    out.line(&Line::Backup { version: VERSION, schema: BOOK_SCHEMA }).map_err(disk)?;
+    out.line(&Line::Backup { version: VERSION, schema: schema_of(book)? }).map_err(disk)?;
     let mut count = 0;
     for shelf in Shelf::ALL {
         let mut from = Vec::new();

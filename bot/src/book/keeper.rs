@@ -110,19 +110,20 @@ fn check(book: &SledBook, promised: u64) -> Result<(), BookError> {
 
 /// Exports a book that programs with older forms have written, before this one writes into it.
 fn bring_up_to_date(book: &SledBook, dir: &Path, now: DateTime<Utc>) -> Result<(), BookError> {
-    if book.stock().is_none() {
-        book.keep_stock(Stock::count(book)?)?;
-    }
-    if !is_older(book)? {
+    let (counted, older) = (book.stock().is_some(), is_older(book)?);
+    if counted && !older {
         return Ok(());
     }
-    if !book.is_blank() {
+    if older && !book.is_blank() {
         let folder = dir.join(EXPORTS);
         std::fs::create_dir_all(&folder).map_err(|source| BookError::Disk { path: folder.clone(), source })?;
         backup(book, &free_name(&folder, &format!("{}{}", BEFORE.0, now.format("%Y-%m-%d-%H%M%S")), ".jsonl"))?;
         keep(dir, BEFORE)?;
     }
     // A change of the schema as a whole goes here: what it was before is exported.
+    if !counted {
+        book.keep_stock(Stock::count(book)?)?; // schema 1
+    }
     note_versions(book)?;
     book.sync(Loss::Power)
 }

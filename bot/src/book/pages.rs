@@ -10,8 +10,9 @@ use crate::room::{Bell, PersonId, RoomId};
 use chrono::{DateTime, Utc};
 use std::sync::Arc;
 
-/// Version of the shelves and keys as a whole; each value carries its own besides.
-pub const BOOK_SCHEMA: u32 = 1;
+/// Version of the shelves and keys as a whole; each value carries its own besides. 1: without a stock. A program that keeps none would
+/// leave a stock behind that no longer fits, so it must find the book closed.
+pub const BOOK_SCHEMA: u32 = 2;
 
 /// Versions of the values.
 mod version {
@@ -55,7 +56,7 @@ const WRITTEN: [u8; 10] = [
 /// Rows read at a time where all are wanted.
 const CHUNK: usize = 500;
 
-/// Notes the schema in a new book; refuses one from a later program. Older ones would be brought up to date here.
+/// Notes the schema in a new book; refuses one from a later program. An older one is the keeper's to bring up to date.
 pub fn check_schema(book: &dyn Book) -> Result<(), BookError> {
     match book.get(Shelf::Meta, SCHEMA)? {
         None => {
@@ -64,15 +65,23 @@ pub fn check_schema(book: &dyn Book) -> Result<(), BookError> {
             book.commit(&changes)
         }
         Some(bytes) => match unpack(version::META, "meta", &bytes)? {
-            BOOK_SCHEMA => Ok(()),
+            1..=BOOK_SCHEMA => Ok(()),
             found if found > BOOK_SCHEMA => Err(BookError::Newer { found, known: BOOK_SCHEMA }),
             found => Err(BookError::Damaged { detail: format!("schema {found} was never released") }),
         },
     }
 }
 
+/// The schema the book is kept in.
+pub(super) fn schema_of(book: &dyn Book) -> Result<u32, BookError> {
+    book.get(Shelf::Meta, SCHEMA)?.map_or(Ok(BOOK_SCHEMA), |bytes| unpack(version::META, "meta", &bytes))
+}
+
 /// Whether all that is in the book was written by programs that wrote something in an older form than this one.
 pub(super) fn is_older(book: &dyn Book) -> Result<bool, BookError> {
+    if schema_of(book)? < BOOK_SCHEMA {
+        return Ok(true);
+    }
     let Some(bytes) = book.get(Shelf::Meta, VERSIONS)? else { return Ok(true) };
     let noted: Vec<u8> = unpack(version::META, "meta", &bytes)?;
     Ok((0..WRITTEN.len()).any(|at| noted.get(at).is_none_or(|noted| *noted < WRITTEN[at])))
@@ -81,6 +90,7 @@ pub(super) fn is_older(book: &dyn Book) -> Result<bool, BookError> {
 /// Notes that from now on this program writes.
 pub(super) fn note_versions(book: &dyn Book) -> Result<(), BookError> {
     let mut changes = Changes::default();
+    changes.put(Shelf::Meta, SCHEMA, pack(version::META, &BOOK_SCHEMA)?);
     changes.put(Shelf::Meta, VERSIONS, pack(version::META, &WRITTEN)?);
     book.commit(&changes)
 }
