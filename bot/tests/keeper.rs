@@ -2,10 +2,15 @@
 //! what is missing.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use carvetime::book::{Book, BookError, Changes, Loss, Shelf, SledBook, backup, keeper, restore};
+use carvetime::book::{Book, BookError, Changes, Loss, Row, Shelf, SledBook, UnderWay, backup, keeper, restore};
+use carvetime::engine::{DecideFn, Engine};
+use carvetime::room::{Heard, RoomId, RoomKind, Say, To, Turn, What};
+use carvetime::words::{Text, Voice};
 use chrono::{DateTime, TimeDelta, TimeZone, Utc};
 use std::collections::BTreeMap;
 use std::path::Path;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering};
 use tempfile::tempdir;
 
 const ROWS: u32 = 400;
@@ -364,4 +369,114 @@ fn before_a_program_writes_in_a_newer_form_the_book_is_exported() {
     assert_eq!(rows(&book), before);
     assert_ne!(book.get(Shelf::Meta, b"versions").unwrap().unwrap(), written, "as it was before");
     assert_eq!(schema(&book), b"1");
+}
+
+/// A book that has its folder looked at while it is written out.
+struct Watched<'a>(&'a SledBook, &'a (dyn Fn() + Sync));
+
+impl Book for Watched<'_> {
+    fn get(&self, shelf: Shelf, key: &[u8]) -> Result<Option<Vec<u8>>, BookError> {
+        self.0.get(shelf, key)
+    }
+    fn rows(&self, shelf: Shelf, from: &[u8], below: &[u8], limit: usize) -> Result<Vec<Row>, BookError> {
+        self.1();
+        self.0.rows(shelf, from, below, limit)
+    }
+    fn commit(&self, changes: &Changes) -> Result<(), BookError> {
+        self.0.commit(changes)
+    }
+    fn sync(&self, loss: Loss) -> Result<(), BookError> {
+        self.0.sync(loss)
+    }
+    fn attempt(&self, under_way: UnderWay) -> Result<(), BookError> {
+        self.0.attempt(under_way)
+    }
+    fn was_attempting(&self) -> UnderWay {
+        self.0.was_attempting()
+    }
+}
+
+/// Killed at any moment of it, an export is not there; what a killed one leaves is no export.
+#[test]
+fn an_export_is_there_when_it_is_whole_and_not_before() {
+    let dir = tempdir().unwrap();
+    let book = SledBook::open(dir.path()).unwrap();
+    fill(&book);
+    let looked = AtomicUsize::new(0);
+    let look = || {
+        looked.fetch_add(1, Ordering::Relaxed);
+        assert!(exported(dir.path(), "daily").iter().all(|path| path.extension().unwrap() == "part"));
+    };
+    let file = keeper::export_daily(&Watched(&book, &look), dir.path(), morning()).unwrap().unwrap();
+    assert!(looked.into_inner() > 10);
+    // As one looks whose program was killed in the middle: the newest by its name, and nothing to go on from.
+    let whole = std::fs::read(&file).unwrap();
+    let tomorrow = morning() + TimeDelta::days(1);
+    let half = dir.path().join("exports/daily-2027-11-26.jsonl.part");
+    std::fs::write(&half, &whole[..whole.len() / 2]).unwrap();
+    let before = rows(&book);
+    drop(book);
+    std::fs::remove_dir_all(dir.path().join("store")).unwrap();
+    let (book, recovered) = keeper::open(dir.path(), morning()).unwrap();
+    assert_eq!((rows(&book), recovered.unwrap().export), (before, file));
+    let next = keeper::export_daily(&book, dir.path(), tomorrow).unwrap().unwrap();
+    assert!(!half.exists() && next.exists());
+}
+
+#[test]
+#[cfg(target_os = "linux")]
+fn an_export_that_finds_no_room_is_said_and_leaves_nothing() {
+    let dir = tempdir().unwrap();
+    let book = SledBook::open(dir.path()).unwrap();
+    fill(&book);
+    std::fs::create_dir(dir.path().join("exports")).unwrap();
+    let half = dir.path().join("exports/daily-2027-11-25.jsonl.part");
+    std::os::unix::fs::symlink("/dev/full", &half).unwrap(); // writing there is refused for want of room
+    let refused = keeper::export_daily(&book, dir.path(), morning()).unwrap_err();
+    assert!(matches!(&refused, BookError::Disk { source, .. } if source.raw_os_error() == Some(28)), "{refused}");
+    assert!(exported(dir.path(), "daily").is_empty(), "nor half of one");
+    assert!(keeper::export_daily(&book, dir.path(), morning()).unwrap().is_some());
+}
+
+/// Killed at any moment of it, a restore has put nothing in the store's place, and can be done again.
+#[test]
+fn a_restore_cut_off_is_done_again() {
+    let (from, dir) = (tempdir().unwrap(), tempdir().unwrap());
+    let book = SledBook::open(from.path()).unwrap();
+    fill(&book);
+    let file = from.path().join("backup");
+    backup(&book, &file).unwrap();
+    let half = dir.path().join("store.part");
+    copy(&from.path().join("store"), &half);
+    std::fs::write(half.join("db"), b"half of a store").unwrap();
+    // Even where the program was started in between.
+    drop(keeper::open(dir.path(), morning()).unwrap());
+    restore(&file, dir.path()).unwrap();
+    assert!(!half.exists());
+    assert_eq!(rows(&SledBook::open(dir.path()).unwrap()), rows(&book));
+}
+
+#[test]
+fn what_waited_to_be_sent_when_the_export_was_made_is_sent_again_after_a_loss() {
+    let dir = tempdir().unwrap();
+    let decide: DecideFn = |scene, _, _| Turn {
+        room: Some(scene.room.clone()),
+        says: vec![Say::new(To::Room(scene.room.id), Text::new("room-unreadable"))],
+        ..Turn::default()
+    };
+    let over = |book: SledBook| Engine::new(Arc::new(book), Arc::new(Voice::new()), decide).unwrap();
+    let engine = over(keeper::open(dir.path(), morning()).unwrap().0);
+    let heard = Heard { room: RoomId(7), kind: RoomKind::Private, by: None, for_group: false, what: What::Unreadable };
+    engine.accept([heard]).unwrap();
+    engine.work(morning()).unwrap();
+    engine.export_daily(dir.path(), morning()).unwrap();
+    let said = engine.claim(|_, _| true).unwrap().unwrap();
+    engine.sent(said.id, Some(1)).unwrap();
+    assert_eq!(engine.waiting(), 0);
+    drop(engine);
+    std::fs::remove_dir_all(dir.path().join("store")).unwrap();
+    let (book, recovered) = keeper::open(dir.path(), morning()).unwrap();
+    assert!(recovered.is_some());
+    let again = over(book).claim(|_, _| true).unwrap().unwrap();
+    assert_eq!(again.message.html, said.message.html);
 }
