@@ -12,6 +12,16 @@ pub const CLOCK_FILE: &str = "CARVETIME_TEST_CLOCK";
 /// Environment variable that tells the program `clocked` where updates are delivered.
 pub const LISTEN: &str = "CARVETIME_TEST_LISTEN";
 
+/// Environment variable that tells the program `clocked` where supervisors may ask. Its turns then hang on hearing [`HANG`] and panic on
+/// hearing [`PANIC`], three seconds count as hanging, and the platform is asked five times a second whether it delivers.
+pub const SUPERVISED: &str = "CARVETIME_TEST_SUPERVISED";
+
+/// See [`SUPERVISED`].
+pub const HANG: &str = "please hang";
+
+/// See [`SUPERVISED`].
+pub const PANIC: &str = "please panic";
+
 /// The test's end: sets the time.
 #[derive(Debug, Clone)]
 pub struct TestClock {

@@ -91,11 +91,16 @@ impl Program {
     /// The same code by the clock of the test: this package's own `clocked`, which cargo builds with the tests. `log`: what
     /// it logs, as in `RUST_LOG`; `listen`: where updates are delivered to it.
     pub fn clocked(server: &Loopback, data: &Path, clock: &TestClock, log: &str, listen: Option<SocketAddr>) -> Self {
+        Self::start(Self::clocked_command(data, clock, log, listen), server, data)
+    }
+
+    /// The command of [`Self::clocked`], for more to be set.
+    pub fn clocked_command(data: &Path, clock: &TestClock, log: &str, listen: Option<SocketAddr>) -> Command {
         let mut command = Command::new(profile().join(format!("clocked{}", std::env::consts::EXE_SUFFIX)));
         command.arg(data).env(CLOCK_FILE, clock.file()).env("RUST_LOG", log);
         command.env("MALLOC_ARENA_MAX", "1"); // the program sees to that itself
         command.envs(listen.map(|listen| (LISTEN, listen.to_string())));
-        Self::start(command, server, data)
+        command
     }
 
     /// What the program is measured beside: this package's `echo`; keeps nothing, or keeps `data` as carefully as simple bots do.

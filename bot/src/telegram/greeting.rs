@@ -1,5 +1,6 @@
 //! The first word with the platform: who we are. And what whoever runs the program is told when it does not answer.
 
+use super::pulse::{Pulse, Round};
 use super::refusal::{self, Refusal};
 use super::{Identity, ServeError, pace};
 use crate::clock::Clock;
@@ -7,7 +8,6 @@ use chrono::{DateTime, Utc};
 use std::error::Error;
 use teloxide::requests::Requester;
 use teloxide::{Bot, RequestError};
-use tokio::time::sleep;
 use url::Url;
 
 /// Nothing of this program was ever used before this time, the first of November 2026: a clock that shows less is wrong.
@@ -15,11 +15,18 @@ const BEFORE_US: i64 = 1_793_491_200;
 
 /// Who we are; asked until the platform answers. It may be down for hours and the network not be there yet; what proves that nobody
 /// there ever will answer ends it. A clock that shows a time before `written`, when the data was last written, is wrong.
-pub async fn introduce(bot: &Bot, clock: &dyn Clock, written: Option<DateTime<Utc>>) -> Result<Identity, ServeError> {
+pub async fn introduce(
+    bot: &Bot,
+    clock: &dyn Clock,
+    pulse: &Pulse,
+    written: Option<DateTime<Utc>>,
+) -> Result<Identity, ServeError> {
     let mut failures = 0;
     loop {
+        pulse.beat(Round::Greeting);
         let error = match bot.get_me().await {
             Ok(me) => {
+                pulse.reachable(true);
                 let username = me.user.username.clone().unwrap_or_default();
                 return Ok(Identity { id: me.user.id.0.cast_signed(), username });
             }
@@ -37,7 +44,7 @@ pub async fn introduce(bot: &Bot, clock: &dyn Clock, written: Option<DateTime<Ut
             complain(bot, &error, clock.now(), written);
         }
         failures = failures.saturating_add(1);
-        sleep(wait).await;
+        pulse.rest(Round::Greeting, wait).await;
     }
 }
 

@@ -1,7 +1,7 @@
 //! What supervisors ask: a listener with `/health` and `/metrics`, and the notices of systemd's service manager (sd_notify(3)).
 
 use super::pulse::Pulse;
-use super::{ServeError, Serving};
+use super::{ServeError, Serving, blocking};
 use crate::clock::Clock;
 use axum::Router;
 use axum::extract::State;
@@ -26,6 +26,9 @@ pub async fn listen(address: SocketAddr, serving: Serving) -> Result<(), ServeEr
 
 async fn health(State(serving): State<Serving>) -> (StatusCode, String) {
     match serving.pulse.stuck() {
+        None if !serving.pulse.serves() => {
+            (StatusCode::SERVICE_UNAVAILABLE, "the Bot API is not reachable yet\n".to_owned())
+        }
         None => (StatusCode::OK, "ok\n".to_owned()),
         Some((round, silent)) => {
             (StatusCode::SERVICE_UNAVAILABLE, format!("{round:?} has not gone round for {} s\n", silent.as_secs()))
@@ -34,12 +37,13 @@ async fn health(State(serving): State<Serving>) -> (StatusCode, String) {
 }
 
 async fn metrics(State(serving): State<Serving>) -> Result<impl IntoResponse, StatusCode> {
-    let text = serving.pulse.text(&serving.engine, serving.clock.now());
-    let text = text.map_err(|_| StatusCode::INTERNAL_SERVER_ERROR)?;
+    // Where a turn is being taken it waits for it.
+    let text = blocking(move || Ok(serving.pulse.text(&serving.engine, serving.clock.now()))).await;
+    let text = text.ok().and_then(Result::ok).ok_or(StatusCode::INTERNAL_SERVER_ERROR)?;
     Ok(([(header::CONTENT_TYPE, OPEN_METRICS)], text))
 }
 
-/// Tells the service manager that the program serves, and from then on that it lives, as often as asked for. Never returns.
+/// Tells the service manager that the program has begun, and from then on that it lives, as often as asked for. Never returns.
 #[cfg(unix)]
 pub async fn tell_systemd(pulse: &Pulse) {
     use sd_notify::NotifyState;

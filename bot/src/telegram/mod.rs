@@ -311,6 +311,8 @@ pub struct Server {
     pub written: Option<DateTime<Utc>>,
     /// By webhook: how often the platform is asked whether it still delivers here.
     pub ask_every: Duration,
+    /// After which silence a loop counts as hanging.
+    pub hangs_after: Duration,
 }
 
 impl Server {
@@ -331,6 +333,7 @@ impl Server {
             data: None,
             written: None,
             ask_every: webhook::ASK_EVERY,
+            hangs_after: pulse::STUCK,
         }
     }
 
@@ -339,20 +342,41 @@ impl Server {
     /// # Errors
     /// See [`serve`].
     pub async fn run(self, shutdown: impl Future<Output = ()>) -> Result<(), ServeError> {
-        let Self { bot, engine, voice, clock, set, pace, patience, webhook, health, data, written, ask_every } = self;
-        let (outbound, files, patience, pulse) = (Arc::default(), Arc::default(), Arc::new(patience), Arc::default());
+        let Self {
+            bot,
+            engine,
+            voice,
+            clock,
+            set,
+            pace,
+            patience,
+            webhook,
+            health,
+            data,
+            written,
+            ask_every,
+            hangs_after,
+        } = self;
+        let (outbound, files, patience) = (Arc::default(), Arc::default(), Arc::new(patience));
+        let pulse = Arc::new(Pulse::with_patience(hangs_after));
         let clock = Arc::new(Steady::new(clock));
         let voice_of_menu = Arc::clone(&voice);
         let serving = Serving { bot, engine, voice, clock, pulse, turns: set, outbound, files, patience };
-        tokio::pin!(shutdown);
+        let pulse = Arc::clone(&serving.pulse);
+        let (watched, told) = (watched(health, serving.clone()), health::tell_systemd(&pulse));
+        tokio::pin!(shutdown, watched, told);
+        // An outage is no failed start: whoever supervises the program hears from it before the platform has answered.
         let me = tokio::select! {
-            me = greeting::introduce(&serving.bot, &*serving.clock, written) => me?,
+            me = greeting::introduce(&serving.bot, &*serving.clock, &pulse, written) => me?,
+            refused = &mut watched => return refused,
+            () = &mut told => return Ok(()),
             () = &mut shutdown => return Ok(()),
         };
         let (engine, id) = (Arc::clone(&serving.engine), me.id);
         if !blocking(move || engine.is_kept_by(id)).await? {
             return Err(ServeError::OtherBot);
         }
+        pulse.begin();
         tracing::info!(name = me.username, "serving");
         let (end_in, ending_in) = watch::channel(false);
         let (end_out, ending_out) = watch::channel(None);
@@ -362,8 +386,6 @@ impl Server {
         let mut inbound = receive(&serving, me, webhook.map(|webhook| (webhook, ask_every)), ending_in.clone())?;
         let mut fetching = tokio::spawn(files::run(serving.clone(), ending_in.clone()));
         let mut turns = tokio::spawn(turns(serving.clone(), data, ending_in));
-        let pulse = Arc::clone(&serving.pulse);
-        let watched = watched(health, serving.clone());
         let mut outbound = tokio::spawn(outbound::run(serving, home, pace, ending_out));
         let all = [&inbound, &fetching, &turns, &outbound].map(JoinHandle::abort_handle);
         // Whichever ends first says why. A task that panics is as good as ended: nothing confirmed is lost by stopping.
@@ -372,8 +394,8 @@ impl Server {
             ended = &mut fetching => Some(flatten(ended)),
             ended = &mut turns => Some(flatten(ended)),
             ended = &mut outbound => Some(flatten(ended)),
-            refused = watched => Some(refused),
-            () = health::tell_systemd(&pulse) => None,
+            refused = &mut watched => Some(refused),
+            () = &mut told => None,
             () = &mut shutdown => None,
         };
         health::stopping();
@@ -490,8 +512,8 @@ pub fn asked_to_stop() -> Result<impl Future<Output = ()>, ServeError> {
     })
 }
 
-/// A panic's message can quote what people wrote: only its place is logged.
-fn quiet_panics() {
+/// A panic's message can quote what people wrote: only its place is logged from now on.
+pub fn quiet_panics() {
     std::panic::set_hook(Box::new(|panic| {
         let place = panic.location().map(ToString::to_string).unwrap_or_default();
         tracing::error!(place, "a panic");
@@ -508,6 +530,19 @@ mod tests {
         let options = Options::new("42:very-secret", Some("http://localhost:8081"));
         assert!(!format!("{options:?}").contains("very-secret"));
         assert!(options.bot().is_ok());
+    }
+
+    #[tokio::test]
+    async fn printing_what_went_wrong_with_a_call_does_not_show_the_token() {
+        let bot = Options::new("42:very-secret", Some("http://127.0.0.1:9")).bot().unwrap();
+        let error = teloxide::requests::Requester::get_me(&bot).await.unwrap_err();
+        let mut shown = format!("{error} {error:?} {:?}", ServeError::System(std::io::Error::other(error.to_string())));
+        let mut cause: Option<&dyn std::error::Error> = Some(&error);
+        while let Some(error) = cause {
+            shown += &format!(" {error} {error:?}");
+            cause = error.source();
+        }
+        assert!(!shown.contains("very-secret"), "{shown}");
     }
 
     #[test]

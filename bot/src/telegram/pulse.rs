@@ -10,7 +10,7 @@ use prometheus_client::metrics::family::Family;
 use prometheus_client::metrics::gauge::Gauge;
 use prometheus_client::registry::Registry;
 use std::fmt;
-use std::sync::atomic::{AtomicU64, Ordering};
+use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::time::{Duration, Instant};
 
 /// A loop at rest goes round within 30 s; one that has not for so long hangs.
@@ -23,6 +23,8 @@ pub enum Round {
     Turns,
     /// Sending.
     Outbound,
+    /// The first word with the platform, before the others begin.
+    Greeting,
 }
 
 /// What became of a message.
@@ -33,7 +35,11 @@ pub struct Pulse {
     registry: Registry,
     started: Instant,
     /// Milliseconds after `started` at which each loop went round last.
-    rounds: [AtomicU64; 2],
+    rounds: [AtomicU64; 3],
+    /// Whether the platform has said who we are: from then on people are served.
+    serves: AtomicBool,
+    /// After which silence a loop counts as hanging.
+    patience: Duration,
     /// Updates made durable.
     pub updates: Counter,
     /// Updates beyond what is listened to.
@@ -73,6 +79,8 @@ impl Default for Pulse {
             registry,
             started: Instant::now(),
             rounds,
+            serves: AtomicBool::new(false),
+            patience: STUCK,
             updates,
             ignored,
             turns,
@@ -92,12 +100,40 @@ impl Pulse {
         self.rounds[round as usize].store(now, Ordering::Relaxed);
     }
 
+    /// The same with another patience than [`STUCK`].
+    pub fn with_patience(patience: Duration) -> Self {
+        Self { patience, ..Self::default() }
+    }
+
+    /// The platform has said who we are: the loops begin.
+    pub fn begin(&self) {
+        self.beat(Round::Turns);
+        self.beat(Round::Outbound);
+        self.serves.store(true, Ordering::Relaxed);
+    }
+
+    /// Whether people are served.
+    pub fn serves(&self) -> bool {
+        self.serves.load(Ordering::Relaxed)
+    }
+
+    /// A pause of this loop, which lives on meanwhile.
+    pub async fn rest(&self, round: Round, mut pause: Duration) {
+        while !pause.is_zero() {
+            self.beat(round);
+            let step = pause.min(self.patience / 4);
+            tokio::time::sleep(step).await;
+            pause -= step;
+        }
+    }
+
     /// The loop that hangs, and for how long; `None` if all is well.
     pub fn stuck(&self) -> Option<(Round, Duration)> {
-        [Round::Turns, Round::Outbound].into_iter().find_map(|round| {
+        let rounds: &[Round] = if self.serves() { &[Round::Turns, Round::Outbound] } else { &[Round::Greeting] };
+        rounds.iter().find_map(|&round| {
             let last = Duration::from_millis(self.rounds[round as usize].load(Ordering::Relaxed));
             let silent = self.started.elapsed().saturating_sub(last);
-            (silent > STUCK).then_some((round, silent))
+            (silent > self.patience).then_some((round, silent))
         })
     }
 
@@ -131,18 +167,62 @@ impl Pulse {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
+    use crate::book::SledBook;
+    use crate::room::{Bell, BellKind, Heard, RoomId, RoomKind, Say, To, Turn, What};
+    use crate::words::{Text, Voice};
+    use chrono::{TimeDelta, Utc};
+    use std::sync::Arc;
+
+    impl Pulse {
+        /// One whose loops began long ago and have stood still since.
+        pub fn long_ago() -> Self {
+            let pulse = Self::default();
+            pulse.begin();
+            let started = Instant::now().checked_sub(STUCK + Duration::from_secs(5));
+            Self { started: started.unwrap_or_else(Instant::now), ..pulse }
+        }
+    }
+
+    #[test]
+    fn what_waits_and_what_is_late_is_counted_and_what_the_clock_is_off_by() {
+        let now = Utc::now();
+        let decide: crate::engine::DecideFn = |scene, _, now| {
+            let mut turn = Turn { room: Some(scene.room.clone()), ..Turn::default() };
+            turn.says.push(Say::new(To::Room(scene.room.id), Text::new("room-unreadable")));
+            turn.bells = Some(vec![Bell {
+                at: now + TimeDelta::seconds(10),
+                kind: BellKind::Offer { step: "carve".into(), nth: 0 },
+            }]);
+            turn
+        };
+        let book = Arc::new(SledBook::temporary().unwrap());
+        let engine = Engine::new(book, Arc::new(Voice::new()), decide).unwrap();
+        let heard =
+            Heard { room: RoomId(1), kind: RoomKind::Private, by: None, for_group: false, what: What::Unreadable };
+        engine.accept([heard]).unwrap();
+        engine.work(now).unwrap();
+        let pulse = Pulse::default();
+        pulse.clock_off(TimeDelta::seconds(-400));
+        let text = pulse.text(&engine, now + TimeDelta::seconds(25)).unwrap();
+        for line in
+            ["outbox_waiting 1", "reminder_overdue_seconds 15", "clock_off_seconds -400", "platform_reachable 0"]
+        {
+            assert!(text.contains(&format!("\ncarvetime_{line}\n")), "{line} in {text}");
+        }
+    }
 
     #[test]
     fn a_loop_that_stands_still_is_named() {
-        let mut pulse = Pulse::default();
-        assert_eq!(pulse.stuck(), None);
-        let Some(long_ago) = Instant::now().checked_sub(STUCK + Duration::from_secs(5)) else { return };
-        pulse.started = long_ago;
+        assert_eq!(Pulse::default().stuck(), None);
+        let pulse = Pulse::long_ago();
         pulse.beat(Round::Turns);
         assert!(matches!(pulse.stuck(), Some((Round::Outbound, silent)) if silent > STUCK));
         pulse.beat(Round::Outbound);
         assert_eq!(pulse.stuck(), None);
+        pulse.serves.store(false, Ordering::Relaxed);
+        assert!(matches!(pulse.stuck(), Some((Round::Greeting, _))), "nor does one that never began");
     }
 }

@@ -5,7 +5,7 @@
 //! whenever this machine's clock has jumped; from five minutes off, the platform's time counts.
 
 use super::pace;
-use super::pulse::Pulse;
+use super::pulse::{Pulse, Round};
 use crate::clock::Clock;
 use chrono::{DateTime, TimeDelta, Utc};
 use std::sync::atomic::{AtomicI64, Ordering};
@@ -54,6 +54,7 @@ impl Steady {
     pub async fn ask(&self, bot: &Bot, pulse: &Pulse) {
         let mut failures = 0;
         let (steady, wall, theirs) = loop {
+            pulse.beat(Round::Turns); // it is well, and waits
             let (began, before) = (Instant::now(), self.clock.now());
             match bot.client().head(bot.api_url()).timeout(WAIT).send().await {
                 Ok(answer) => {
@@ -66,7 +67,7 @@ impl Steady {
                 }
                 Err(_) => {
                     pulse.reachable(false);
-                    tokio::time::sleep(pace::backoff(failures)).await;
+                    pulse.rest(Round::Turns, pace::backoff(failures)).await;
                     failures = failures.saturating_add(1);
                 }
             }
@@ -98,6 +99,17 @@ fn read(date: &str) -> Option<DateTime<Utc>> {
 #[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
+
+    #[tokio::test]
+    async fn whoever_waits_for_the_time_is_not_taken_for_hanging() {
+        let steady = Steady::new(Arc::new(|| Utc::now() + TimeDelta::hours(1)));
+        let pulse = Pulse::long_ago();
+        assert_eq!(pulse.stuck().map(|(round, _)| round), Some(Round::Turns));
+        let nobody = Bot::new("42:nobody").set_api_url("http://127.0.0.1:9".parse().unwrap());
+        let asking = tokio::time::timeout(Duration::from_millis(100), steady.ask(&nobody, &pulse));
+        assert!(asking.await.is_err(), "nobody answers there");
+        assert_eq!(pulse.stuck().map(|(round, _)| round), Some(Round::Outbound));
+    }
 
     #[test]
     fn the_date_of_the_specification_s_example_is_read() {
