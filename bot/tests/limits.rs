@@ -106,3 +106,18 @@ fn changes_that_can_be_taken_back_are_the_newest_few() {
     let plans = kitchen.scene.room.plans();
     assert!(plans.iter().all(|plan| plan.history.len() <= 20));
 }
+
+#[test]
+fn a_ninth_dish_is_refused_with_a_way_out_and_nothing_else_changes() {
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-23 08:00");
+    kitchen.say("Rosa", "/plan 14 lb fresh turkey, dinner Thursday 5 pm, 11 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    let dishes = |kitchen: &Kitchen| kitchen.scene.room.plan.as_ref().unwrap().wish.dishes.iter().flatten().count();
+    for n in 1..=8 {
+        kitchen.say("Rosa", &format!("/plan add dish {} 10 min on the stove", "abcdefgh".chars().nth(n - 1).unwrap()));
+    }
+    assert_eq!(dishes(&kitchen), 8);
+    let refused = kitchen.say("Rosa", "/plan add gravy 10 min on the stove");
+    assert!(refused.contains("8 dishes already") && refused.contains("/plan remove"), "{refused}");
+    assert_eq!(dishes(&kitchen), 8);
+}

@@ -1,5 +1,6 @@
 //! A kitchen under test: the server, the program by a clock that can be set, and the folder it keeps its data in.
 
+use crate::both;
 use crate::clock::TestClock;
 use crate::loopback::{ChatId, Loopback, Message};
 use crate::program::Program;
@@ -49,9 +50,13 @@ impl Kitchen {
         kitchen
     }
 
-    /// The program, just started.
+    /// The program, just started. It receives as the test wants it, see [`both`].
     pub fn with(telegram: Loopback) -> Self {
-        Self::start(telegram, "error", None)
+        let listen = both::delivered().then(free_address);
+        if let Some(listen) = listen {
+            telegram.deliver_to(&format!("http://{listen}"));
+        }
+        Self::start(telegram, "error", listen)
     }
 
     fn start(telegram: Loopback, log: &'static str, listen: Option<SocketAddr>) -> Self {

@@ -4,6 +4,7 @@
 //! against it. Only tests use this crate, so it may panic: a panic here is a failed test.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+pub mod both;
 pub mod clock;
 pub mod fill;
 pub mod fuzz;

@@ -23,6 +23,7 @@
 //!
 //! Start at [`Scene::play`].
 
+use crate::both;
 use crate::loopback::{ChatId, Loopback, Message, TOKEN, Told};
 use carvetime::book::SledBook;
 use carvetime::engine::Engine;
@@ -110,12 +111,12 @@ impl Scene {
         Self::play_received(&script(name), true)
     }
 
-    /// Plays a script.
+    /// Plays a script. Updates come as the test wants it, see [`both`].
     ///
     /// # Panics
     /// See [`Self::play`].
     pub fn play_text(text: &str) -> Self {
-        Self::play_received(text, false)
+        Self::play_received(text, both::delivered())
     }
 
     fn play_received(text: &str, by_webhook: bool) -> Self {

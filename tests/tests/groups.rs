@@ -32,7 +32,25 @@ fn boards(scene: &Scene) -> usize {
     scene.telegram.said(scene.group).iter().filter(|message| message.text.starts_with("Dinner Thu")).count()
 }
 
-#[test]
+carvetime_tests::both_ways! {
+    where_the_board_cannot_be_pinned_that_is_said_once_in_a_rooms_life
+    a_board_called_down_is_the_only_one_and_pinned
+    a_board_too_old_to_be_deleted_loses_its_buttons_and_its_pin
+    a_group_that_moves_takes_plan_calls_and_board_along_however_it_is_told
+    a_group_that_moves_while_a_message_is_on_its_way_loses_nothing
+    someone_who_leaves_has_no_jobs_and_no_say_any_more
+    a_bot_that_was_removed_rings_nowhere_and_goes_on_when_it_is_back
+    a_muted_bot_waits_until_it_may_speak
+    whoever_is_nobody_plans_nothing_and_breaks_nothing
+    a_topic_that_was_closed_is_answered_in_the_general_one
+    a_board_is_changed_every_few_seconds_at_most_and_ends_up_right
+    names_written_from_the_right_keep_to_their_places
+    a_link_forwarded_out_of_the_group_lets_nobody_in_and_whoever_is_in_it_comes_in_at_once
+    in_a_public_group_whoever_is_not_in_it_presses_in_vain
+    calendars_know_the_jobs_again_after_the_group_has_moved
+    the_buttons_of_a_board_forwarded_to_another_group_do_nothing_to_the_dinner_they_come_from
+}
+
 fn where_the_board_cannot_be_pinned_that_is_said_once_in_a_rooms_life() {
     let scene = play("2027-11-22 09:05 Tom: /board\n2027-11-23 09:05 Tom: /board\n");
     let told = scene.telegram.heard(scene.group).into_iter().filter(|(_, text)| text.contains("can't pin"));
@@ -40,7 +58,6 @@ fn where_the_board_cannot_be_pinned_that_is_said_once_in_a_rooms_life() {
     assert!(calls_of(&scene, "pinChatMessage").len() >= 3, "it is tried each time: the right may have come");
 }
 
-#[test]
 fn a_board_called_down_is_the_only_one_and_pinned() {
     let scene =
         play("2027-11-22 09:04 * Rosa promotes the bot\n2027-11-22 09:05 Tom: /board\n2027-11-22 09:06 Tom: /board\n");
@@ -51,7 +68,6 @@ fn a_board_called_down_is_the_only_one_and_pinned() {
     assert_eq!(standing.iter().filter(|message| message.pinned).count(), 1);
 }
 
-#[test]
 fn a_board_too_old_to_be_deleted_loses_its_buttons_and_its_pin() {
     let early = "2027-11-22 09:04 * Rosa promotes the bot\n2027-11-22 09:05 Tom: /board\n";
     let scene = play(&format!("{early}2027-11-25 09:30 Tom: /board\n"));
@@ -62,7 +78,6 @@ fn a_board_too_old_to_be_deleted_loses_its_buttons_and_its_pin() {
     assert!(!standing[1].buttons.is_empty() && standing[1].pinned);
 }
 
-#[test]
 fn a_group_that_moves_takes_plan_calls_and_board_along_however_it_is_told() {
     for told in ["migrates", "migrates backwards", "migrates unseen"] {
         // The bird is bought at ten: the first word after the move is a call that is due.
@@ -84,7 +99,6 @@ fn a_group_that_moves_takes_plan_calls_and_board_along_however_it_is_told() {
     }
 }
 
-#[test]
 fn a_group_that_moves_while_a_message_is_on_its_way_loses_nothing() {
     let scene = play("2027-11-22 09:30 * Tom starts\n2027-11-22 09:31 Tom: /take carve\n");
     let old = scene.group;
@@ -99,7 +113,6 @@ fn a_group_that_moves_while_a_message_is_on_its_way_loses_nothing() {
     assert_eq!(answers.count(), 1, "{}", scene.transcript());
 }
 
-#[test]
 fn someone_who_leaves_has_no_jobs_and_no_say_any_more() {
     let scene = play(
         "2027-11-22 09:30 Tom: /take carve
@@ -116,7 +129,6 @@ fn someone_who_leaves_has_no_jobs_and_no_say_any_more() {
     assert!(!room.members.iter().any(|member| member.0 == scene.id("Tom")));
 }
 
-#[test]
 fn a_bot_that_was_removed_rings_nowhere_and_goes_on_when_it_is_back() {
     play(
         "2027-11-22 10:00 * group ignores the rest
@@ -131,7 +143,6 @@ fn a_bot_that_was_removed_rings_nowhere_and_goes_on_when_it_is_back() {
     );
 }
 
-#[test]
 fn a_muted_bot_waits_until_it_may_speak() {
     for noticed in [true, false] {
         let mute = if noticed { "2027-11-24 09:01 * Rosa mutes the bot\n" } else { "" };
@@ -157,7 +168,6 @@ fn a_muted_bot_waits_until_it_may_speak() {
     }
 }
 
-#[test]
 fn whoever_is_nobody_plans_nothing_and_breaks_nothing() {
     let scene = play(
         "2027-11-22 09:10 * group ignores the rest
@@ -178,7 +188,6 @@ fn whoever_is_nobody_plans_nothing_and_breaks_nothing() {
     assert!(scene.engine.pages().room(RoomId(scene.group)).unwrap().unwrap().plan.is_some());
 }
 
-#[test]
 fn a_topic_that_was_closed_is_answered_in_the_general_one() {
     let server = Loopback::start();
     let folder = tempfile::tempdir().unwrap();
@@ -192,7 +201,6 @@ fn a_topic_that_was_closed_is_answered_in_the_general_one() {
     assert_eq!(server.expect(forum, "3 to 4 days").thread, None);
 }
 
-#[test]
 fn a_board_is_changed_every_few_seconds_at_most_and_ends_up_right() {
     let server = Loopback::start();
     let folder = tempfile::tempdir().unwrap();
@@ -247,7 +255,6 @@ fn a_board_is_changed_every_few_seconds_at_most_and_ends_up_right() {
 }
 
 /// A family that writes from the right, and one who plays with marks of direction.
-#[test]
 fn names_written_from_the_right_keep_to_their_places() {
     let scene = Scene::play_text(
         "zone America/Chicago
@@ -311,7 +318,6 @@ fn newest_link(scene: &Scene) -> String {
     format!("/start {}", link.split_once("?start=").unwrap().1)
 }
 
-#[test]
 fn a_link_forwarded_out_of_the_group_lets_nobody_in_and_whoever_is_in_it_comes_in_at_once() {
     let scene = play("2027-11-22 09:30 Tom: /take carve\n");
     let link = newest_link(&scene);
@@ -339,7 +345,6 @@ fn a_link_forwarded_out_of_the_group_lets_nobody_in_and_whoever_is_in_it_comes_i
     assert!(follow("Eve", eve).starts_with("That link has been used"), "{}", scene.transcript());
 }
 
-#[test]
 fn in_a_public_group_whoever_is_not_in_it_presses_in_vain() {
     let scene = play("2027-11-22 09:30 Tom: /board\n");
     let pressed = |name: &str| {
@@ -376,7 +381,6 @@ fn uids(scene: &Scene) -> Vec<String> {
     uids
 }
 
-#[test]
 fn calendars_know_the_jobs_again_after_the_group_has_moved() {
     // Also of a plan whose first export came after the move: calendars may have it from an earlier version.
     let old = play("2027-11-22 09:30 Tom: /export\n");
@@ -391,7 +395,6 @@ fn calendars_know_the_jobs_again_after_the_group_has_moved() {
 }
 
 /// Data of buttons name no room: pressed elsewhere they are about what is there, or nothing.
-#[test]
 fn the_buttons_of_a_board_forwarded_to_another_group_do_nothing_to_the_dinner_they_come_from() {
     let scene = play("2027-11-22 09:02 Tom: /take carve\n2027-11-22 09:03 Rosa: /board\n");
     let eve = scene.telegram.stranger("Eve", "en-US");

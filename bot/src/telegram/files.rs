@@ -7,12 +7,16 @@ use super::hear::LARGEST;
 use super::{ServeError, Serving, blocking};
 use crate::room::Document;
 use std::collections::HashMap;
+use std::io;
+use std::pin::Pin;
 use std::sync::Arc;
+use std::task::{Context, Poll};
 use std::time::Duration;
 use teloxide::Bot;
 use teloxide::net::Download;
 use teloxide::requests::Requester;
 use teloxide::types::FileId;
+use tokio::io::AsyncWrite;
 use tokio::sync::watch;
 use tokio::task::{Id, JoinSet};
 use tokio::time::timeout;
@@ -61,7 +65,38 @@ async fn fetch(bot: &Bot, id: &str) -> Option<Document> {
     if file.size > LARGEST {
         return Some(Document::TooLarge); // the size told is not always the size kept
     }
-    let mut bytes = Vec::new();
-    bot.download_file(&file.path, &mut bytes).await.ok()?;
-    Some(Document::Text(crate::reading::decode(&bytes)))
+    let mut bytes = Bounded::default();
+    let fetched = bot.download_file(&file.path, &mut bytes).await;
+    if bytes.is_full {
+        return Some(Document::TooLarge);
+    }
+    fetched.ok()?;
+    Some(Document::Text(crate::reading::decode(&bytes.taken)))
+}
+
+/// What is fetched, up to [`LARGEST`] bytes, whatever was told.
+#[derive(Default)]
+struct Bounded {
+    taken: Vec<u8>,
+    /// There was more; it is not taken.
+    is_full: bool,
+}
+
+impl AsyncWrite for Bounded {
+    fn poll_write(mut self: Pin<&mut Self>, _: &mut Context<'_>, more: &[u8]) -> Poll<io::Result<usize>> {
+        if self.taken.len() + more.len() > LARGEST as usize {
+            self.is_full = true;
+            return Poll::Ready(Err(io::ErrorKind::FileTooLarge.into()));
+        }
+        self.taken.extend_from_slice(more);
+        Poll::Ready(Ok(more.len()))
+    }
+
+    fn poll_flush(self: Pin<&mut Self>, _: &mut Context<'_>) -> Poll<io::Result<()>> {
+        Poll::Ready(Ok(()))
+    }
+
+    fn poll_shutdown(self: Pin<&mut Self>, _: &mut Context<'_>) -> Poll<io::Result<()>> {
+        Poll::Ready(Ok(()))
+    }
 }

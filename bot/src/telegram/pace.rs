@@ -155,6 +155,18 @@ mod tests {
     }
 
     #[test]
+    fn after_a_burst_a_chat_has_one_a_second() {
+        let (pace, began) = (Pace::default(), Instant::now());
+        let mut taken = 0;
+        while began.elapsed() < Duration::from_millis(2200) {
+            taken += usize::from(pace.may(RoomId(7), false));
+            std::thread::sleep(Duration::from_millis(5));
+        }
+        let most = 3 + usize::try_from(began.elapsed().as_secs()).unwrap();
+        assert!((5..=most).contains(&taken), "{taken} of {most}");
+    }
+
+    #[test]
     fn a_board_just_changed_waits_and_holds_up_nothing_else() {
         let mut pace = Pace::default();
         pace.board(RoomId(-7));

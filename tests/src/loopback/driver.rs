@@ -593,6 +593,11 @@ impl Loopback {
         self.world().shuffle = seed;
     }
 
+    /// Tells of every file that it has ten bytes.
+    pub fn understate_files(&self) {
+        self.world().understates = true;
+    }
+
     /// Answers 429 beyond 20 messages a minute in a group or 30 a second in all.
     pub fn enforce_limits(&self) {
         self.world().limits = true;

@@ -51,7 +51,9 @@ pub fn apply(world: &mut World, call: &Call) -> Result<Value, Refusal> {
             let id = string(call, "file_id");
             let file = world.files.get(&id).ok_or_else(|| Refusal::bad("invalid file_id"))?;
             let path = format!("documents/{id}");
-            Ok(json!({"file_id": id, "file_unique_id": id, "file_size": file.bytes.len(), "file_path": path}))
+            Ok(
+                json!({"file_id": id, "file_unique_id": id, "file_size": world.told_size(file.bytes.len()), "file_path": path}),
+            )
         }
         "getChat" => {
             let id = chat(call)?;
