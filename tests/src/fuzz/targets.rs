@@ -49,9 +49,9 @@ impl Target {
 
 /// All of them.
 pub const TARGETS: [Target; 9] = [
-    Target { name: "ask", start: asking, seeds: sentences, long: false, short: 300 },
-    Target { name: "quantities", start: quantities, seeds: sentences, long: false, short: 1000 },
-    Target { name: "sentences", start: reading, seeds: sentences, long: false, short: 200 },
+    Target { name: "ask", start: asking, seeds: sentences, long: false, short: 150 },
+    Target { name: "quantities", start: quantities, seeds: sentences, long: false, short: 500 },
+    Target { name: "sentences", start: reading, seeds: sentences, long: false, short: 80 },
     Target { name: "csv", start: csv, seeds: logs, long: true, short: 500 },
     Target { name: "script", start: scripts, seeds: playable, long: true, short: 100 },
     Target { name: "presses", start: presses, seeds: data, long: false, short: 300 },
@@ -64,9 +64,15 @@ fn now() -> DateTime<Utc> {
     DateTime::from_timestamp(1_826_929_800, 0).unwrap_or_default() // a Tuesday in November 2027
 }
 
-fn grounds() -> [Ground; 2] {
-    [Ground::new("en-US", false, ZONE, now()), Ground::new("es-MX", true, ZONE, now())]
-}
+/// Who reads: every language, and with it whether they count in grams.
+const READERS: [(&str, &str, bool); 6] = [
+    ("en", "en-US", false),
+    ("es", "es-MX", true),
+    ("fr", "fr-FR", true),
+    ("de", "de-DE", true),
+    ("pt", "pt-BR", true),
+    ("it", "it-IT", true),
+];
 
 fn text_of(bytes: &[u8]) -> std::borrow::Cow<'_, str> {
     String::from_utf8_lossy(bytes)
@@ -76,7 +82,7 @@ fn text_of(bytes: &[u8]) -> std::borrow::Cow<'_, str> {
 
 fn asking() -> Run {
     let voice = Voice::new();
-    let all = ["en-US", "es-MX"].map(|tag| (Asker::new(tag, ZONE, now()), Reader::new(tag, ZONE, now())));
+    let all = READERS.map(|(_, tag, _)| (Asker::new(tag, ZONE, now()), Reader::new(tag, ZONE, now())));
     Box::new(move |bytes, reads| {
         for (asker, reader) in &all {
             let said = reads.one(|| match ask(&text_of(bytes), asker) {
@@ -92,7 +98,7 @@ fn asking() -> Run {
 fn quantities() -> Run {
     Box::new(|bytes, reads| {
         let text = text_of(bytes);
-        for tag in ["en", "es"] {
+        for (tag, ..) in READERS {
             for found in reads.one(|| carvetime_core::quantity::scan(&text, Lexicon::of(tag).units())) {
                 let amount = found.amount;
                 let values = [
@@ -112,11 +118,10 @@ fn quantities() -> Run {
 }
 
 fn reading() -> Run {
-    let grounds = grounds();
+    let grounds = READERS.map(|(language, tag, metric)| (Lexicon::of(language), Ground::new(tag, metric, ZONE, now())));
     Box::new(move |bytes, reads| {
         let text = text_of(bytes);
-        for ground in &grounds {
-            let lexicon = Lexicon::of(if std::ptr::eq(ground, &grounds[0]) { "en" } else { "es" });
+        for (lexicon, ground) in &grounds {
             reads.one(|| {
                 let (mut wish, problems) = read_wish(&text, ground);
                 problems.iter().for_each(|problem| drop(problem.text()));
