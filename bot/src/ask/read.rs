@@ -15,8 +15,8 @@ use super::question::Question;
 use super::{Advice, Asker, Habit, habit, oversalt};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Diner, Problem, Told, Wish, burns_indoors, read_diner, read_off_dial, read_peril, read_pull_ahead, read_unwell, read_warm_thaw,
-    read_wish, shared, sits_somewhere, wants_degrees,
+    Diner, Problem, Told, Wish, burns_indoors, read_diner, read_off_dial, read_peril, read_pull_ahead, read_unwell,
+    read_warm_thaw, read_wish, shared, sits_somewhere, wants_degrees,
 };
 use crate::words::Text;
 use carvetime_core::quantity::{Amount, Measure, SpoonSystem, Unit};
