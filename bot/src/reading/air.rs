@@ -82,7 +82,9 @@ pub fn read_air(text: &str, ground: &Ground) -> Option<Air> {
         None => Since::Known,
     };
     let was = has("heat-was");
-    let still = down && !all && has("since") && !has("heat-returned") && now_c.is_none() && was_c.is_none();
+    // "Off for 30 min" is over when it is noticed; "dead since three" is not.
+    let spanned = clock_since(&sentence).is_none() && (0..sentence.len()).any(|at| has_span(&sentence, at));
+    let still = down && !all && has("since") && !spanned && !has("heat-returned") && now_c.is_none() && was_c.is_none();
     let air = |was_c, now_c| Some(Air { was_c, since, until: None, still, now_c });
     match was_c {
         // "It's at 200" of a fire that is out is how far it has fallen.
@@ -167,12 +169,18 @@ fn since(s: &Sentence, taken: &mut [bool], ground: &Ground) -> Option<Moment> {
     }
 }
 
+fn has_span(s: &Sentence, at: usize) -> bool {
+    s.amount(at).is_some_and(|amount| amount.span().is_some())
+}
+
 /// The hour behind "since" where people write both alike: nobody counts an oven's thirteen hours.
 fn clock_since(s: &Sentence) -> Option<NaiveTime> {
     const FROM: TimeDelta = TimeDelta::hours(13);
     const TO: TimeDelta = TimeDelta::hours(24);
-    let at = s.find(0, "since")? + 1;
-    let amount = s.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour))?;
+    let since = s.find(0, "since")?;
+    // "Desde as 13h"
+    let hours = |at: usize| s.amount(at).filter(|amount| amount.unit() == Some(Unit::Hour));
+    let amount = hours(since + 1).or_else(|| hours(since + 2))?;
     let span = amount.span().filter(|span| (FROM..TO).contains(span))?;
     Some(NaiveTime::MIN.overflowing_add_signed(span).0)
 }
