@@ -258,7 +258,7 @@ fn buttons() -> Vec<(Action, &'static str)> {
         (Action::No("stop".into(), ROSA), "ARRRRRRR"),
         (Action::Rate(1, "salt".into(), "much".into()), "DRRRRRRR"),
         (Action::Why(1), "AAAARRRA"),
-        (Action::Settings("units".into()), "AARRRRRA"),
+        (Action::Settings("units".into()), "DDRRRRRD"),
         (Action::Set("units".into(), "metric".into()), "DDRRRRRD"),
         (Action::Help("plan".into()), "AAAARRRA"),
         // What Tom said and asked.

@@ -9,7 +9,8 @@ use super::told::Told;
 
 /// "My heart is at 37 degrees", "he has a fever of 38": of nobody's dinner.
 pub fn speaks_of_own_body(text: &str, lexicon: &'static Lexicon) -> bool {
-    Told::of(text, lexicon).says("own-body")
+    // "I have a fever", without a figure, is of who can't come.
+    text.contains(|c: char| c.is_ascii_digit()) && Told::of(text, lexicon).says("own-body")
 }
 
 /// "It's frozen outside": the ground is, and no bird that is said to be frozen still.

@@ -51,6 +51,15 @@ pub fn read_report(text: &str, lexicon: &'static Lexicon) -> Option<Report> {
     if let ([one], true) = (told.as_slice(), clauses.len() > 1) {
         return read_clause(one, lexicon);
     }
+    // "It's in, still a little icy inside": that it is in is what counts from here on.
+    let is_on = |report: &Report| report.kind == ReportKind::Done && [report.step, report.or].contains(&Some(Step::On));
+    let is_icy = |report: &Report| report.kind == ReportKind::NotDone && report.step == Some(Step::Thaw);
+    if let [first, .., last] = told.as_slice()
+        && read_clause(last, lexicon).is_some_and(|report| is_icy(&report))
+        && let Some(on) = read_clause(first, lexicon).filter(is_on)
+    {
+        return Some(on);
+    }
     let whole = read_clause(text, lexicon).or_else(|| put_back(text, lexicon));
     if whole.is_some() || clauses.len() < 2 {
         return whole;
