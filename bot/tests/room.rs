@@ -384,7 +384,7 @@ fn quiet_hours_told_in_words_are_the_speaker_s_own() {
     kitchen.say("Tom", "2 tbsp table salt");
     let quiet = |kitchen: &Kitchen, who: i64| kitchen.scene.people[&carvetime::room::PersonId(who)].quiet;
     let told = kitchen.say("Tom", "quiet 10:30 pm to 7 am");
-    assert!(told.contains("Quiet hours: 22:30 to 07:00"), "{told}");
+    assert!(told.contains("Quiet hours: 10:30 PM to 7:00 AM"), "{told}");
     assert_eq!(
         (quiet(&kitchen, 1), quiet(&kitchen, 2).map(|(from, _)| from.to_string())),
         (None, Some("22:30:00".into()))
