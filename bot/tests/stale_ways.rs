@@ -28,7 +28,7 @@ fn the_way_out_of_another_dish_is_not_taken_for_the_newest() {
     assert!(bread.contains("bread wants 250 °F while gratin wants 450 °F there"), "{bread}");
     let ham = kitchen.say("Rosa", "/plan add ham in the oven 4 h at 250");
     assert!(ham.contains("ham wants 250 °F while the bird wants 325 °F there"), "{ham}");
-    let stale = kitchen.press("Tom", "bread ahead");
+    let stale = kitchen.press("Tom", "bread earlier");
     assert!(stale.contains("(notice)") && stale.contains("earlier plan") && !stale.contains("] New: "), "{stale}");
     assert_eq!(dishes(&kitchen), ["gratin"]);
     let taken = kitchen.press("Tom", "ham ahead");
