@@ -84,6 +84,11 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     if burns_indoors(&text, asker.ground.lexicon) {
         return Ok(Question::CharcoalIndoors);
     }
+    // "Do I take it out of the fridge the night before?": raw, and no wish to cook it then.
+    let told = Told::of(&text, asker.ground.lexicon);
+    if told.says("out-of-fridge") && told.says("night-before") && text.contains(['?', '¿']) {
+        return Ok(Question::Advice(Advice::Habit(Habit::Temper)));
+    }
     if let Some(health) = read_unwell(&text, asker.ground.lexicon) {
         return Ok(Question::Unwell(health.what));
     }

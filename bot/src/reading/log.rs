@@ -8,6 +8,7 @@ use super::lexicon::Lexicon;
 use super::problem::{Problem, READING_C};
 use super::sentence::Sentence;
 use super::shorthand::spelled_out;
+use super::told::Told;
 use super::when::{Lean, When, last_at, next_at, read_when};
 use carvetime_core::plan::Moment;
 use carvetime_core::quantity::{Temperature, Unit, celsius, fahrenheit};
@@ -94,6 +95,10 @@ pub struct Log {
 /// # Errors
 /// [`Problem`] for readings no thermometer gives, more numbers than places, or a time still to come.
 pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
+    // "The recipe says breast 165", "at the restaurant yesterday": no thermometer of this bird.
+    if Told::of(text, ground.lexicon).says("read-elsewhere") {
+        return Ok(None);
+    }
     let spelled_out = spelled_out(text, ground.lexicon);
     let sentence = Sentence::read(spelled_out.as_deref().unwrap_or(text), ground.lexicon);
     // "Leg 2 of the flight is 140 min"
@@ -110,7 +115,8 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
         Some(When::Hour(hour)) => Some(lately(ground, hour)?),
         Some(When::Day(_)) | None => ago(&sentence, ground, &mut taken),
     };
-    numbers.retain(|n| taken.get(n.at) == Some(&false) && !is_wanted(&sentence, n.at, ground.lexicon));
+    let is_read = |n: &Number| !is_wanted(&sentence, n.at, ground.lexicon) && !is_denied(&sentence, n, ground);
+    numbers.retain(|n| taken.get(n.at) == Some(&false) && is_read(n));
     // "140 then 98 then 112": one spot, and the last is what it reads.
     let in_turn =
         |two: &[Number]| matches!(two, [one, other] if (one.at..other.at).any(|at| sentence.is(at, "in-turn")));
@@ -148,6 +154,23 @@ fn is_wanted(s: &Sentence, at: usize, lexicon: &'static Lexicon) -> bool {
     const MOST_WORDS: usize = 4;
     (1..=MOST_WORDS.min(at))
         .any(|many| lexicon.talk(&lexicon.talk_words(s.quote(at - many, at - 1)).join(" "), "wanted-degrees"))
+}
+
+/// "The breast is not at 165 yet", "until 165": it does not read that. "Almost 165" is no 165, though "almost 120" tells enough.
+fn is_denied(s: &Sentence, number: &Number, ground: &Ground) -> bool {
+    const MOST_WORDS: usize = 5;
+    /// From here on almost is not there.
+    const DONE_C: f64 = 73.5;
+    let lexicon = ground.lexicon;
+    let before = |group: &str| {
+        (1..=MOST_WORDS.min(number.at)).any(|many| {
+            let words = lexicon.talk_words(s.quote(number.at - many, number.at - 1));
+            lexicon.talk(&words.join(" "), group)
+        })
+    };
+    let fahrenheit = number.scale.map_or(!ground.metric, |scale| scale == Scale::Fahrenheit);
+    let celsius = if fahrenheit { (number.value - 32.0) / 1.8 } else { number.value };
+    before("read-not") || celsius >= DONE_C && before("read-almost")
 }
 
 /// "Breast should be 165": a spot of meat, and every number is what it has to reach.

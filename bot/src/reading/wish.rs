@@ -582,7 +582,10 @@ impl Reader<'_> {
         let named = |group: &str| places.clone().find_map(|at| s.of(at, group)).map(str::to_owned);
         let kind = self.places().find_map(|at| self.s.of(at, "bird-").filter(|name| *name != "any"));
         self.wish.kind = match kind {
-            Some("turkey") | None if self.s.has("spot-breast") => Some("turkey-breast".to_owned()),
+            // "Doesn't the breast dry out?": of any bird's.
+            Some("turkey") | None if self.s.has("spot-breast") && (kind.is_some() || self.wish.mass_g.is_some()) => {
+                Some("turkey-breast".to_owned())
+            }
             kind => kind.map(str::to_owned),
         };
         // "Haven't thawed it yet" names what it is not.

@@ -372,6 +372,10 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !edited && pull_ahead::told(sitting, text, addressed) {
         return;
     }
+    // "Do I take it out of the fridge the night before?", of a plan that lies open: it is no wish to cook it then.
+    if !edited && addressed && questions::asks_of_tempering(sitting, text) {
+        return questions::told(sitting, text);
+    }
     // "Breast should be 165": of what it has to reach, and no turkey breast is planned.
     if !edited && addressed && crate::reading::wants_degrees(text, &sitting.ground()) {
         return questions::told(sitting, text);

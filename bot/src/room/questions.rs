@@ -215,6 +215,12 @@ fn names_kitchen(sentence: &Sentence) -> bool {
     (0..sentence.len()).any(grouped) || CONCEPTS.iter().any(|concept| sentence.has(concept))
 }
 
+/// Whether the raw bird may stand out before it goes on.
+pub(super) fn asks_of_tempering(sitting: &Sitting<'_>, text: &str) -> bool {
+    let tempering = || matches!(read(sitting, text), Some(Question::Advice(Advice::Habit(Habit::Temper))));
+    text.contains(['?', '¿']) && tempering()
+}
+
 /// What is asked, if it can be answered.
 pub(super) fn read(sitting: &Sitting<'_>, text: &str) -> Option<Question> {
     ask::read_question(text, &asker(sitting)).ok()

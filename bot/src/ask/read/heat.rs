@@ -227,8 +227,26 @@ impl Asked<'_> {
         told && self.s.amount(at).is_some_and(|amount| amount.unit() == Some(Unit::Hour) && amount.value() <= 24.0)
     }
 
+    /// "From 9 until 1 in the morning": so many hours, however long ago that was.
+    fn hour_to_hour(&self) -> Option<TimeDelta> {
+        /// Words between a link and its hour: "hasta la 1".
+        const NEAR: usize = 2;
+        let lexicon = self.asker.ground.lexicon;
+        let says = |at: usize, group: &str| lexicon.talk(&lexicon.talk_words(self.s.raw(at)).join(" "), group);
+        let hour = |link: usize| (link + 1..=link + NEAR).find_map(|at| Some((at, self.s.whole(at, 0..=24)?)));
+        let starts = |at: &usize| self.s.is(*at, "since") || says(*at, "from");
+        let (at, from) = self.places().filter(starts).find_map(hour)?;
+        let (_, to) = (at + 1..=at + 3).filter(|at| says(*at, "until")).find_map(hour)?;
+        let day = if from > 12 || to > 12 { 24 } else { 12 };
+        let hours = (to + day - from) % day;
+        Some(TimeDelta::hours(if hours == 0 { day } else { hours }.into()))
+    }
+
     /// "Since 4:30", "since 9 am": how long that is by now.
     pub(super) fn since_hour(&self) -> Option<TimeDelta> {
+        if let Some(span) = self.hour_to_hour() {
+            return Some(span);
+        }
         let from = self.s.find(0, "since")? + 1;
         if let Some(span) = self.s.amount(from).and_then(Amount::span).filter(|_| self.is_clock(from)) {
             // "8h du soir"
