@@ -29,6 +29,18 @@ pub enum Address<'a> {
     Other,
 }
 
+/// What the bot answers to, whatever its account is called.
+const NAME: &str = "carvetime";
+
+/// What is said behind our name, with which it begins: "carvetime, what's next?". `None`: it begins otherwise, or says nothing else.
+pub fn behind_our_name(text: &str) -> Option<&str> {
+    let text = text.trim_start();
+    let word = text.split_whitespace().next()?;
+    let called = word.trim_start_matches('@').trim_end_matches([',', ':', '.', '!', '?']);
+    let rest = text.get(word.len()..).unwrap_or_default().trim();
+    (called.eq_ignore_ascii_case(NAME) && !rest.is_empty()).then_some(rest)
+}
+
 /// Reads the command a text begins with. `bot` is this bot's username without `@`; where it is not known, any name is taken.
 pub fn read_command<'a>(text: &'a str, bot: Option<&str>) -> Address<'a> {
     let trimmed = text.trim_start_matches(|c: char| c.is_whitespace() || is_unseen(c));

@@ -94,7 +94,10 @@ fn condemns(sitting: &mut Sitting<'_>, text: &str) {
 
 /// "The skin was so crispy", "ok, 4 then", "no, five stays": said among people, and nothing was asked.
 pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
-    let asks = text.contains('?') || reading::begins_as_question(text, sitting.lexicon());
+    let lexicon = sitting.lexicon();
+    let asks = text.contains('?') || reading::begins_as_question(text, lexicon);
+    // "We salted it twice, what do I do"
+    let asks = asks || Sentence::read(text, lexicon).has("ask-help");
     let asker = asker(sitting);
     let read = ask::read_question(text, &asker);
     // "Dee, can you salt it for me?": no dose was asked for.

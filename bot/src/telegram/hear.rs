@@ -3,6 +3,7 @@
 //! Pure but for what it must look up: which of our messages is replied to or pressed on, and who administers a group.
 
 use crate::engine::{Arrival, Topic, UpdateId};
+use crate::reading::command::behind_our_name;
 use crate::room::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What, payload};
 use crate::words::foreign::is_visible;
 use teloxide::types::{
@@ -278,6 +279,9 @@ impl Ear<'_> {
         if word.strip_prefix('@').map(|name| name.trim_end_matches([',', ':'])).is_some_and(|name| self.is_me(name)) {
             return Some((rest.trim_start().to_owned(), true));
         }
+        if let Some(rest) = behind_our_name(text) {
+            return Some((rest.to_owned(), true));
+        }
         let named = text.split_whitespace().any(|word| {
             word.strip_prefix('@').is_some_and(|name| self.is_me(name.trim_end_matches([',', ':', '.', '!', '?'])))
         });
@@ -439,6 +443,10 @@ mod tests {
             ("@carve_bot breast 128", Some(("breast 128", true))),
             ("what does @carve_bot say?", Some(("what does @carve_bot say?", true))),
             ("breast 128", Some(("breast 128", false))),
+            ("Carvetime, what's next?", Some(("what's next?", true))),
+            ("carvetime que sigue", Some(("que sigue", true))),
+            ("carvetime", Some(("carvetime", false))),
+            ("is carvetime still on?", Some(("is carvetime still on?", false))),
         ];
         for (text, expected) in table {
             let expected = expected.map(|(text, addressed)| (text.to_owned(), addressed));
