@@ -124,3 +124,38 @@ fn from_one_hour_to_another_is_so_long() {
         assert_eq!(span, Some(chrono::TimeDelta::hours(hours)), "{tag}: {text}: {read:?}");
     }
 }
+
+#[test]
+fn an_ovens_knob_is_no_heat_and_350_is_fahrenheit() {
+    let pit = |tag: &str, text: &str| {
+        let ground = Ground::new(tag, true, Rome, "2027-12-25T10:00:00Z".parse().unwrap());
+        let log = read_log(text, &ground).unwrap().unwrap();
+        log.readings.iter().map(|it| (it.value, it.scale)).collect::<Vec<_>>()
+    };
+    assert_eq!(pit("it-IT", "ora il forno sta a 200 sul 6"), [(200.0, None)]);
+    assert_eq!(pit("en-GB", "the oven is at 200 on 6"), [(200.0, None)]);
+    assert_eq!(pit("es-MX", "horno a 350"), [(350.0, Some(carvetime::reading::Scale::Fahrenheit))]);
+    assert_eq!(pit("es-MX", "horno a 180"), [(180.0, None)]);
+}
+
+#[test]
+fn eaten_in_so_long_is_from_now() {
+    use carvetime::reading::{Shift, read_shift};
+    let now = "2027-12-25T10:00:00Z".parse().unwrap();
+    let dinner = "2027-12-25T12:00:00Z".parse().unwrap();
+    for (tag, text, minutes) in [
+        ("en-GB", "we eat in an hour and a half", 90),
+        ("it-IT", "si mangia tra un'ora e mezza", 90),
+        ("it-IT", "si mangia tra quasi due ore", 120),
+        ("de-DE", "wir essen in einer Stunde", 60),
+        ("fr-FR", "on mange dans une heure", 60),
+        ("es-ES", "comemos en una hora", 60),
+        ("pt-BR", "a gente come em uma hora", 60),
+    ] {
+        let shift = read_shift(text, dinner, &Ground::new(tag, true, Rome, now));
+        assert_eq!(shift, Some(Shift::To(now + chrono::TimeDelta::minutes(minutes))), "{tag}: {text}");
+    }
+    // A delay stays one.
+    let shift = read_shift("dinner an hour later", dinner, &Ground::new("en-GB", true, Rome, now));
+    assert_eq!(shift, Some(Shift::By(chrono::TimeDelta::hours(1))));
+}

@@ -60,6 +60,13 @@ pub enum Scale {
     Celsius,
 }
 
+/// No oven that is on is cooler, on either scale.
+const COOLEST_OVEN: f64 = 80.0;
+/// Knobs go no further.
+const HIGHEST_MARK: f64 = 12.0;
+/// No oven in °C goes hotter.
+const HOTTEST_CELSIUS_OVEN: f64 = 290.0;
+
 /// One reading.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Reading {
@@ -123,12 +130,21 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
     if !has_place(&sentence) && numbers.windows(2).any(in_turn) {
         numbers.drain(..numbers.len() - 1);
     }
+    // "The oven is at 200 on 6": what the knob shows is no heat.
+    let of_air = (0..sentence.len()).any(|at| place(&sentence, at) == Some(Place::Pit));
+    let of_meat = (0..sentence.len()).any(|at| place(&sentence, at).is_some_and(|place| place != Place::Pit));
+    if of_air && !of_meat && numbers.iter().any(|number| number.value >= COOLEST_OVEN) {
+        numbers.retain(|number| number.value > HIGHEST_MARK || number.scale.is_some());
+    }
     let readings = if !has_place(&sentence) {
         in_order(&numbers, ground.metric)
     } else {
         placed(&sentence, &numbers, ground.metric)
     };
-    let readings = readings.ok_or(Problem::TooManyReadings)?;
+    let mut readings = readings.ok_or(Problem::TooManyReadings)?;
+    // "I set the oven to 350", wherever they have °C: that dial is the other one.
+    let hot = |it: &&mut Reading| it.place == Some(Place::Pit) && it.scale.is_none() && it.value > HOTTEST_CELSIUS_OVEN;
+    readings.iter_mut().filter(hot).for_each(|it| it.scale = Some(Scale::Fahrenheit));
     if readings.is_empty() {
         return Ok(None);
     }

@@ -33,6 +33,9 @@ impl Shift {
 /// to come is for the room to check.
 pub fn read_shift(text: &str, dinner: Moment, ground: &Ground) -> Option<Shift> {
     let sentence = Sentence::read(text, ground.lexicon);
+    if let Some(span) = from_now(&sentence, ground) {
+        return Some(Shift::To(ground.now + span));
+    }
     if let Some(by) = by(&sentence) {
         return Some(Shift::By(by));
     }
@@ -60,6 +63,18 @@ pub fn says_an_hour(text: &str, ground: &Ground) -> bool {
     let mut taken = vec![false; sentence.len()];
     let told = by(&sentence).is_some() || read_when(&sentence, &mut taken, ground, Lean::Meal).is_some();
     told || hour_of_amount(&sentence, 0).is_some() || hour_told(&sentence).is_some()
+}
+
+/// "We eat in an hour and a half": so long from now, and no delay.
+fn from_now(s: &Sentence, ground: &Ground) -> Option<TimeDelta> {
+    let (at, span) = (0..s.len()).find_map(|at| Some((at, s.amount(at)?.span()?)))?;
+    // "In almost two hours"
+    let before = |back: usize| {
+        let at = at.checked_sub(back)?;
+        Some(ground.lexicon.talk(&ground.lexicon.talk_words(s.raw(at)).join(" "), "from-now"))
+    };
+    let said = [1, 2].into_iter().any(|back| before(back) == Some(true));
+    (said && !s.has("later") && !s.has("earlier") && span > TimeDelta::zero() && span < LONGEST_MOVE).then_some(span)
 }
 
 /// A span with a direction, or with a sign.
