@@ -163,3 +163,28 @@ fn the_day_it_is_set_aside_for_is_the_shoppings() {
         assert_eq!(day(draft.wish.shop), "2027-12-23", "{tag}: {:?}", draft.wish);
     }
 }
+
+#[test]
+fn a_weight_told_later_is_the_planned_birds() {
+    for (tag, text, grams) in [
+        ("en-US", "it weighs 15 lb", 6803.9),
+        ("en-US", "the turkey weighs 15 lb after all", 6803.9),
+        ("es-ES", "al final pesa 6,4 kg", 6400.0),
+        ("fr-FR", "elle pèse 6,4 kg", 6400.0),
+        ("de-DE", "sie wiegt 6,4 kg", 6400.0),
+        ("pt-BR", "pesa 6,4 kg", 6400.0),
+        ("it-IT", "alla fine pesa 6,4 kg", 6400.0),
+    ] {
+        for kind in [RoomKind::Private, RoomKind::Group] {
+            let mut kitchen = planned(kind, tag);
+            let said = match kind {
+                RoomKind::Private => kitchen.say("Rosa", text),
+                RoomKind::Group => kitchen.ids("Rosa", text, false).1,
+            };
+            let told = plan(&kitchen).wish.mass_g.unwrap();
+            assert!((told - grams).abs() < 1.0, "{tag}: {text}: {told}: {said}");
+        }
+    }
+    let mut kitchen = planned(RoomKind::Group, "en-US");
+    assert_eq!(kitchen.among("Tom", "my suitcase weighs 15 lb"), 0);
+}

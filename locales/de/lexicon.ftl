@@ -745,6 +745,7 @@ lexicon-talk-so = also, dann, somit, bleiben
 lexicon-talk-put-back = wieder im kühlschrank, ist wieder im kühlschrank, sie ist wieder im kühlschrank, er ist wieder im kühlschrank, zurück im kühlschrank, wieder in den kühlschrank, zurück in den kühlschrank, steht wieder im kühlschrank
 lexicon-talk-in-freezer = in der truhe, in der gefriertruhe, im gefrierfach, im gefrierschrank, im tiefkühler, im tiefkühlfach, in der tiefkühltruhe, im froster, im eisfach
 lexicon-talk-level-asked = wie viel grad, wieviel grad, wie viele grad, welche temperatur, wie heiß, in grad
+lexicon-talk-weighs = wiegt, wog, bringt
 lexicon-talk-from-now = in
 lexicon-talk-out-of-fridge = aus dem kühlschrank, aus kühlschrank
 lexicon-talk-night-before = am abend vorher, am vorabend, am tag vorher, am vortag, am abend davor, am tag davor, einen tag vorher

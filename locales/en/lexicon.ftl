@@ -742,6 +742,7 @@ lexicon-talk-so = so, meaning, thats, leaving, leaves
 lexicon-talk-put-back = its back in the fridge, back in the fridge, back in fridge, back in the fridge now, put it back in the fridge, put back in the fridge, in the fridge again, its in the fridge again, in the fridge uncovered, its in the fridge uncovered
 lexicon-talk-in-freezer = in the freezer, in my freezer, in our freezer, in the deep freezer, in the chest freezer, still in the freezer
 lexicon-talk-level-asked = how many degrees, what temperature, what temp, how hot, in degrees
+lexicon-talk-weighs = weighs, weighed, weighs in at, weighed in at, weighs about
 lexicon-talk-from-now = in, within
 lexicon-talk-out-of-fridge = out of the fridge, out of fridge
 lexicon-talk-night-before = the night before, the evening before, the day before, a day before, overnight before

@@ -729,6 +729,7 @@ lexicon-talk-so = entonces, quedamos, o sea, seremos, así que
 lexicon-talk-put-back = otra vez en la nevera, ya está otra vez en la nevera, de vuelta en la nevera, de nuevo en la nevera, de vuelta al refri, otra vez en el refri, otra vez en el refrigerador, de vuelta en el refrigerador, de vuelta a la nevera, otra vez a la nevera, está otra vez en la nevera, ya está otra vez en el refri, ya está otra vez en el refrigerador, de vuelta en el refri, de nuevo en el refri, de nuevo en el refrigerador, de vuelta al refrigerador, otra vez al refri, otra vez al refrigerador, está otra vez en el refri, está otra vez en el refrigerador
 lexicon-talk-in-freezer = en el congelador, en mi congelador, en nuestro congelador, en el freezer, en el arcón, en el arcón congelador
 lexicon-talk-level-asked = cuántos grados, qué temperatura, a qué temperatura, en grados, cuánto es
+lexicon-talk-weighs = pesa, pesó, pesa como
 lexicon-talk-from-now = en, dentro de
 lexicon-talk-out-of-fridge = saco del refri, saco de la nevera, saco del refrigerador, fuera del refri, fuera de la nevera, sacarlo del refri, sacarlo de la nevera
 lexicon-talk-night-before = la noche antes, la noche anterior, un día antes, el día antes, la víspera

@@ -730,6 +730,7 @@ lexicon-talk-so = donc, alors, reste, on sera
 lexicon-talk-put-back = remise au frigo, remis au frigo, elle est remise au frigo, de retour au frigo, elle est de retour au frigo, retour au frigo, de nouveau au frigo, elle est au frigo, elle est de nouveau au frigo
 lexicon-talk-in-freezer = au congélateur, dans le congélateur, dans mon congélateur, dans notre congélateur, au congélo, dans le congélo
 lexicon-talk-level-asked = combien de degrés, quelle température, en degrés, ça fait combien, c'est combien
+lexicon-talk-weighs = pèse, elle pèse, il pèse, pesait, elle fait, il fait
 lexicon-talk-from-now = dans
 lexicon-talk-out-of-fridge = sors du frigo, sortir du frigo, hors du frigo, sort du frigo
 lexicon-talk-night-before = la veille, la veille au soir, un jour avant, le soir d'avant

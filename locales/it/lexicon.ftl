@@ -819,6 +819,7 @@ lexicon-talk-so = quindi, allora, restiamo, rimaniamo
 lexicon-talk-put-back = di nuovo in frigo, è di nuovo in frigo, rimesso in frigo, rimessa in frigo, è tornato in frigo, tornato in frigo, ancora in frigo, è in frigo di nuovo
 lexicon-talk-in-freezer = in freezer, nel freezer, nel mio freezer, in congelatore, nel congelatore, nel mio congelatore
 lexicon-talk-level-asked = quanti gradi, che temperatura, quale temperatura, a che temperatura, in gradi
+lexicon-talk-weighs = pesa, pesava, pesa circa
 lexicon-talk-from-now = tra, fra
 lexicon-talk-out-of-fridge = fuori dal frigo, tolgo dal frigo
 lexicon-talk-night-before = la sera prima, il giorno prima, la notte prima, un giorno prima, la vigilia

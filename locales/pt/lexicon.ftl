@@ -729,6 +729,7 @@ lexicon-talk-so = então, entao, ficamos, logo, ficam
 lexicon-talk-put-back = de volta na geladeira, já está de volta na geladeira, de volta à geladeira, de novo na geladeira, voltou pra geladeira, voltou para a geladeira, já voltou pra geladeira, está de volta na geladeira, tá de volta na geladeira
 lexicon-talk-in-freezer = no freezer, no meu freezer, no nosso freezer, no congelador, no meu congelador
 lexicon-talk-level-asked = quantos graus, qual temperatura, qual a temperatura, que temperatura, em graus, qtos graus
+lexicon-talk-weighs = pesa, pesou, tá pesando
 lexicon-talk-from-now = em, daqui a, dentro de
 lexicon-talk-out-of-fridge = tiro da geladeira, tirar da geladeira, fora da geladeira
 lexicon-talk-night-before = na noite anterior, na véspera, um dia antes, no dia anterior, na noite antes

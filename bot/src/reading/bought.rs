@@ -74,3 +74,19 @@ pub fn says_packer_salted(text: &str, lexicon: &'static Lexicon) -> bool {
     }
     says
 }
+
+/// "It weighs 3.4 kg after all": the weight, where nothing is said but that something has it.
+pub fn weighs(text: &str, lexicon: &'static Lexicon) -> Option<String> {
+    if text.contains(['?', '¿', '/']) {
+        return None;
+    }
+    let sentence = Sentence::read(text, lexicon);
+    let mass = |at: &usize| sentence.amount(*at).is_some_and(|amount| amount.measure() == Some(Measure::Mass));
+    let rest: Vec<&str> = (0..sentence.len()).filter(|at| !mass(at)).map(|at| sentence.raw(at)).collect();
+    let one = rest.len() + 1 == sentence.len();
+    let words = lexicon.talk_words(&rest.join(" "));
+    let told = || made_of(&words, &["weighs", "turned-out", "manners", "filler"], lexicon);
+    let said = one && told().is_some_and(|groups| groups.contains(&"weighs"));
+    let at = (0..sentence.len()).find(mass).filter(|_| said)?;
+    Some(sentence.raw(at).to_owned())
+}

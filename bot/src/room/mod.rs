@@ -480,6 +480,14 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if answered_by::told(sitting, who, text, reply_to) {
         return;
     }
+    // "It weighs 3.4 kg after all", before it is on: the planned bird does.
+    if let Some(weight) = crate::reading::weighs(text, sitting.lexicon())
+        && sitting.room.plan.as_ref().is_some_and(|plan| plan.on_since(sitting.now).is_none() && !plan.is_off())
+        && may::steer(sitting)
+        && amend::told(sitting, who, &weight, true)
+    {
+        return;
+    }
     if planning::is_wish(sitting, text, addressed) {
         plan(sitting, text);
         return questions::size_first(sitting, text);
