@@ -144,7 +144,7 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
     let mut readings = readings.ok_or(Problem::TooManyReadings)?;
     // "I set the oven to 350", wherever they have °C: that dial is the other one.
     let hot = |it: &&mut Reading| it.place == Some(Place::Pit) && it.scale.is_none() && it.value > HOTTEST_CELSIUS_OVEN;
-    readings.iter_mut().filter(hot).for_each(|it| it.scale = Some(Scale::Fahrenheit));
+    readings.iter_mut().filter(hot).filter(|_| ground.metric).for_each(|it| it.scale = Some(Scale::Fahrenheit));
     if readings.is_empty() {
         return Ok(None);
     }

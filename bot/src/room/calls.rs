@@ -320,7 +320,8 @@ fn targets(sitting: &Sitting<'_>, rung: Rung, people: Vec<PersonId>) -> Vec<(To,
     // Where one message went unseen, another beside it would too; but at night the others sleep.
     let asleep = !carvetime_core::plan::clock::is_sociable(sitting.zone_or_utc(), sitting.now);
     // Alone there is nobody else to wake.
-    let again = rung == Rung::Again && !(asleep && group && people.iter().all(|who| is_reachable(sitting, *who)));
+    let theirs = group && !people.is_empty() && people.iter().all(|who| is_reachable(sitting, *who));
+    let again = rung == Rung::Again && !(asleep && theirs);
     if rung == Rung::Room || again {
         return vec![(room, people.into_iter().filter(|_| group).collect())];
     }
