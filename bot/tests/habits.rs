@@ -48,7 +48,10 @@ fn english_questions() {
             ("dropped", &["dropped the turkey on the floor"]),
             ("prick", &["do i need to prick the goose"]),
             ("worry", &["im so scared i'll poison everyone", "I'm worried someone gets sick"]),
-            ("not-in-time", &["what if it isn't done by dinner?", "what if its not done at 5"]),
+            (
+                "not-in-time",
+                &["what if it isn't done by dinner?", "what if its not done at 5", "what if it is not done at 5?"],
+            ),
             (
                 "crossed",
                 &[
