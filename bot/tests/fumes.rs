@@ -69,6 +69,7 @@ fn an_open_window_and_a_roof_are_indoors() {
 fn what_belongs_indoors_and_what_stands_outside_is_neither() {
     for (tag, text) in [
         ("en-US", "the grill is in the garden"),
+        ("en-US", "keep the chicken under cover on the grill"),
         ("es-MX", "la parrilla esta en el jardin"),
         ("de-DE", "der grill steht im garten"),
         ("en-US", "i have a headache"),
