@@ -167,26 +167,23 @@ pub fn read_log(text: &str, ground: &Ground) -> Result<Option<Log>, Problem> {
 
 /// "Breast should be 165": what it has to reach is no reading of it.
 fn is_wanted(s: &Sentence, at: usize, lexicon: &'static Lexicon) -> bool {
-    const MOST_WORDS: usize = 4;
-    (1..=MOST_WORDS.min(at))
-        .any(|many| lexicon.talk(&lexicon.talk_words(s.quote(at - many, at - 1)).join(" "), "wanted-degrees"))
+    is_led_by("wanted-degrees", s, at, lexicon)
 }
 
 /// "The breast is not at 165 yet", "until 165": it does not read that. "Almost 165" is no 165, though "almost 120" tells enough.
 fn is_denied(s: &Sentence, number: &Number, ground: &Ground) -> bool {
-    const MOST_WORDS: usize = 5;
     /// From here on almost is not there.
     const DONE_C: f64 = 73.5;
-    let lexicon = ground.lexicon;
-    let before = |group: &str| {
-        (1..=MOST_WORDS.min(number.at)).any(|many| {
-            let words = lexicon.talk_words(s.quote(number.at - many, number.at - 1));
-            lexicon.talk(&words.join(" "), group)
-        })
-    };
     let fahrenheit = number.scale.map_or(!ground.metric, |scale| scale == Scale::Fahrenheit);
     let celsius = if fahrenheit { (number.value - 32.0) / 1.8 } else { number.value };
-    before("read-not") || celsius >= DONE_C && before("read-almost")
+    is_led_by("read-not", s, number.at, ground.lexicon)
+        || celsius >= DONE_C && is_led_by("read-almost", s, number.at, ground.lexicon)
+}
+
+/// A phrase of that group ends right before it.
+fn is_led_by(group: &str, s: &Sentence, at: usize, lexicon: &'static Lexicon) -> bool {
+    const MOST_WORDS: usize = 5;
+    (1..=MOST_WORDS.min(at)).any(|many| lexicon.talk(&lexicon.talk_words(s.quote(at - many, at - 1)).join(" "), group))
 }
 
 /// "Breast should be 165": a spot of meat, and every number is what it has to reach.
