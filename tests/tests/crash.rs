@@ -178,8 +178,9 @@ fn many_kills_in_a_row_while_it_catches_up_lose_nothing() {
     kitchen.plan("Rosa", rosa);
     let before = dinner(&kitchen, rosa);
     kitchen.program().kill();
-    let moved = 6;
-    (0..moved).for_each(|_| _ = telegram.tell("Rosa", "/move +1 min"));
+    // Beside the moves something that takes long to read, on any machine: a kill meets it however fast the moves are.
+    let long = "is 158 for 2 minutes safe when it was on the table since one and the bird stood at 150? ".repeat(45);
+    let mut moved = 0;
     let doubted = || kitchen.program().log().matches("tried again later").count();
     // It is cut off where the note says that it is hearing or deciding.
     let note = kitchen.data().join("attempt");
@@ -190,7 +191,10 @@ fn many_kills_in_a_row_while_it_catches_up_lose_nothing() {
             std::thread::sleep(Duration::from_micros(200));
         }
     };
-    for _ in 0..30 {
+    for _ in 0..40 {
+        telegram.tell("Rosa", "/move +1 min");
+        telegram.tell("Rosa", long.trim_end());
+        moved += 1;
         kitchen.reopen();
         wait_for(false); // what its predecessor left there is read by now
         wait_for(true);
