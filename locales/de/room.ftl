@@ -471,6 +471,9 @@ room-out-clock-over = Ich zähle ab { $since }{ $from ->
 }: Um { $by } war die Zeit um. Was nicht bei { $hot } oder mehr blieb, kommt weg.
 room-out-earlier = Draußen seit { $since } ist vor { $off }, als er für mich vom Feuer kam; jetzt zähle ich ab { $since }: bis { $by } gegessen oder im Kühlschrank.
 room-out-earlier-over = Das kommt weg: draußen seit { $since }, also vor { $off }, als er für mich vom Feuer kam. Um { $by } war die Zeit um.
+room-never-off = Niemand hat mir gesagt, wann der Vogel vom Feuer kam. War er wie geplant { $when } draußen, ist er bis { $by } gegessen oder im Kühlschrank; war er früher draußen, eher. Außer er blieb bei { $hot } oder mehr.
+room-never-off-over = Niemand hat mir gesagt, wann der Vogel vom Feuer kam. War er wie geplant { $when } draußen, war die Zeit um { $by } um: Behalte nur, was da schon im Kühlschrank war oder bei { $hot } oder mehr blieb. Der Rest kommt weg.
+room-never-off-unread = Und niemand hat { $target } in Brust, Keule und Flügel gemessen: ohne das ist er nicht sicher.
 room-raw-eve = Der frische Vogel muss bis { $until } in den Ofen oder ins Gefrierfach. Gegessen wird { $dinner }.
 room-raw-over = Die Zeit des frischen Vogels im Kühlschrank ist um: jetzt garen oder einfrieren. Danach kann ich ihn nicht mehr sicher nennen.
 room-hello = Hallo. Sag mir den Vogel, den Tag und wie viele essen: „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“. Oder frag mich etwas.
@@ -603,6 +606,11 @@ room-wanted = { $name } hätte das Essen gern { $when } statt { $dinner }.
 room-late-on = Der Vogel gart schon und kommt wie geplant heraus.
 room-late-kept = Es bleibt bei <b>{ $when }</b>.
 room-late-host = Das entscheidet { $name } oder ein Admin.
+room-late-stands = { $stands ->
+    [off] Der Vogel ist schon vom Feuer:
+   *[done] Der Vogel ist fertig: nimm ihn heraus und
+} halt ihn heiß, zugedeckt, im Ofen auf kleinster Stufe, und er muss weiter { $hot } zeigen. Darunter ist er bis { $until } gegessen oder im Kühlschrank. Oder jetzt tranchieren, in flachen Schalen kühlen und auf { $target } aufwärmen.
+room-late-how = Wie viel später? Sag „Essen eine Stunde später“, und ich sehe, was sich verschiebt.
 room-button-late-keep = So lassen
 room-undone-by = Zurückgenommen: { $what } ({ $name }, { $at }).
 room-undo-gone = Das ist schon zurückgenommen.

@@ -278,6 +278,11 @@ room-wanted = { $name } would like dinner { $when } instead of { $dinner }.
 room-late-on = The bird is on already and comes off as planned.
 room-late-kept = Dinner stays <b>{ $when }</b>.
 room-late-host = That's for { $name } or an admin to choose.
+room-late-stands = { $stands ->
+    [off] It’s off the heat already:
+   *[done] It’s done: off it comes, and
+} hold it hot, covered, in the oven on low, and it must keep reading { $hot }. Colder, and it’s eaten or in the fridge by { $until }. Or carve it now, chill it in shallow dishes, and reheat to { $target }.
+room-late-how = How late? Say “dinner an hour later”, and I’ll see what that moves.
 room-button-late-keep = Leave it
 room-misread = Take { $parts } back?
 room-undone = Taken back: { $what }.
@@ -513,6 +518,9 @@ room-out-clock-over = I count from { $since }{ $from ->
 }: the time was up at { $by }. What wasn’t kept at { $hot } or hotter gets thrown away.
 room-out-earlier = Out since { $since } is before { $off }, when I had it come off the heat, so I go by { $since } now: eaten or in the fridge by { $by }.
 room-out-earlier-over = Throw it away: out since { $since }, which is before { $off }, when I had it come off the heat. The time was up at { $by }.
+room-never-off = Nobody told me when it came off the heat. Off at { $when } as planned, it’s eaten or in the fridge by { $by }; off earlier, sooner. Unless it stayed at { $hot } or hotter.
+room-never-off-over = Nobody told me when it came off the heat. Off at { $when } as planned, the time was up at { $by }: keep only what was in the fridge by then or stayed at { $hot } or hotter. The rest gets thrown away.
+room-never-off-unread = And nobody has read { $target } in breast, thigh and wing: without that it isn’t safe to eat.
 room-raw-eve = The fresh bird has to be on the heat or in the freezer by { $until }. Dinner is { $dinner }.
 room-raw-over = The fresh bird's time in the fridge is up: on the heat or into the freezer now. After that I can't call it safe.
 room-hello = Hello. Tell me the bird, the day and how many are eating: “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”. Or ask me anything.

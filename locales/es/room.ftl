@@ -292,6 +292,11 @@ room-wanted = { $name } pide cenar { $when } en vez de { $dinner }.
 room-late-on = El ave ya está al fuego y sale cuando estaba previsto.
 room-late-kept = La cena sigue siendo <b>{ $when }</b>.
 room-late-host = Lo decide { $name } o un administrador.
+room-late-stands = { $stands ->
+    [off] Ya está fuera del fuego:
+   *[done] Está hecho: fuera del fuego, y
+} mantenlo caliente, tapado, en el horno al mínimo, y que siga marcando { $hot }. Si baja, hay que comerlo o meterlo { -fridge(form: "in") } antes de las { $until }. O trínchalo ya, enfríalo en fuentes bajas y recaliéntalo a { $target }.
+room-late-how = ¿Cuánto tarde? Di «cena una hora más tarde» y veo qué cambia.
 room-button-late-keep = Dejarlo así
 room-misread = ¿Quito { $parts }?
 room-undone = Deshecho: { $what }.
@@ -524,6 +529,9 @@ room-out-clock-over = Cuento desde las { $since }{ $from ->
 }: el tiempo acabó a las { $by }. Lo que no se mantuvo a { $hot } o más se tira.
 room-out-earlier = Fuera desde las { $since } es antes de las { $off }, cuando para mí salió del fuego; ahora cuento desde las { $since }: comido o { -fridge(form: "in") } antes de las { $by }.
 room-out-earlier-over = Tíralo: fuera desde las { $since }, antes de las { $off }, cuando para mí salió del fuego. El tiempo acabó a las { $by }.
+room-never-off = Nadie me ha dicho cuándo salió del fuego. Si salió { $when }, como estaba previsto, hay que comerlo o meterlo { -fridge(form: "in") } antes de las { $by }; si salió antes, más pronto. Salvo que siga a { $hot } o más.
+room-never-off-over = Nadie me ha dicho cuándo salió del fuego. Si salió { $when }, como estaba previsto, el tiempo acabó a las { $by }: guarda solo lo que ya estaba { -fridge(form: "in") } o siguió a { $hot } o más. El resto se tira.
+room-never-off-unread = Y nadie ha medido { $target } en pechuga, muslo y ala: sin eso no es seguro comerlo.
 room-raw-eve = El ave fresca tiene que estar al fuego o en el congelador antes de { $until }. Se come { $dinner }.
 room-raw-over = El ave fresca ya no aguanta más en frío: al fuego o al congelador ahora. Después no puedo darla por segura.
 room-hello = Hola. Dime el ave, el día y cuántos a la mesa: «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas». O pregúntame lo que sea.

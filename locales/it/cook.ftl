@@ -216,3 +216,5 @@ cook-done-unread = Lo dice solo un termometro: { $target } nel punto più spesso
 cook-eat = Sì: { $target } in petto, coscia e ala. Mangiato o in frigo entro le { $by }.
 cook-eat-unread = Se petto, coscia e ala hanno segnato { $target }, sì. Se non lo sai, misura ora. Mangiato o in frigo entro le { $by }.
 cook-back-in = Allora torna in cottura, fino a { $target } in petto, coscia e ala.
+cook-pink-read = Petto, coscia e ala hanno segnato { $target }. Decide quello, qualunque sia il colore. Nel dubbio misura ancora nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala: se da qualche parte segna meno, torna in forno.
+cook-pink-unread = Colore e succhi non provano niente, rosa o limpidi, e nessuno ha misurato. Misura adesso, prima che qualcuno mangi: { $target } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala. Se da qualche parte segna meno, torna in forno.

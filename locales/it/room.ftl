@@ -296,6 +296,11 @@ room-wanted = { $name } vorrebbe mangiare { $when } invece che alle { $dinner }.
 room-late-on = La cottura è già cominciata e finisce come previsto.
 room-late-kept = Si mangia sempre <b>{ $when }</b>.
 room-late-host = Questo lo decide { $name } o un amministratore.
+room-late-stands = { $stands ->
+    [off] È già fuori dal fuoco:
+   *[done] È pronto, si toglie:
+} tienilo caldo, coperto, in forno al minimo, e deve continuare a segnare { $hot }. Se scende sotto, va mangiato o messo in frigo entro le { $until }. Oppure taglia adesso, raffredda in contenitori bassi e riscalda a { $target }.
+room-late-how = Di quanto? Di’ “cena un’ora più tardi” e vedo che cosa cambia.
 room-button-late-keep = Lascia così
 room-misread = Tolgo { $parts }?
 room-undone = Annullato: { $what }.
@@ -529,6 +534,9 @@ room-out-clock-over = Conto dalle { $since }{ $from ->
 }: il tempo è finito alle { $by }. Quello che non è rimasto a { $hot } o più si butta.
 room-out-earlier = Fuori dalle { $since } è prima delle { $off }, quando per me è uscito dal fuoco; ora conto dalle { $since }: mangiato o in frigo entro le { $by }.
 room-out-earlier-over = Si butta: fuori dalle { $since }, prima delle { $off }, quando per me è uscito dal fuoco. Il tempo è finito alle { $by }.
+room-never-off = Nessuno mi ha detto quando è uscito dal fuoco. Se è uscito { $when }, come previsto, va mangiato o messo in frigo entro le { $by }; se è uscito prima, ancora prima. Salvo che resti a { $hot } o più.
+room-never-off-over = Nessuno mi ha detto quando è uscito dal fuoco. Se è uscito { $when }, come previsto, il tempo è finito alle { $by }: tieni solo quello che era già in frigo o è rimasto a { $hot } o più. Il resto si butta.
+room-never-off-unread = E nessuno ha misurato { $target } in petto, coscia e ala: senza, mangiarlo non è sicuro.
 room-raw-eve = Il volatile fresco deve andare al fuoco o in freezer entro { $until }. Si mangia { $dinner }.
 room-raw-over = Il tempo del volatile fresco in frigo è finito: al fuoco o in freezer adesso. Dopo non posso dirlo sicuro.
 room-hello = Ciao. Dimmi che volatile è, il giorno e in quanti siete: “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”. O chiedimi quello che vuoi.

@@ -463,6 +463,9 @@ room-out-clock-over = Conto desde { $since }{ $from ->
 }: o tempo acabou às { $by }. O que não ficou a { $hot } ou mais vai para o lixo.
 room-out-earlier = Fora desde { $since } é antes de { $off }, quando para mim saiu do calor; agora conto desde { $since }: comido ou na geladeira até { $by }.
 room-out-earlier-over = Vai para o lixo: fora desde { $since }, antes de { $off }, quando para mim saiu do calor. O tempo acabou às { $by }.
+room-never-off = Ninguém me disse quando a ave saiu do calor. Se saiu { $when }, como previsto, tem que ser comida ou ir para a geladeira até { $by }; se saiu antes, mais cedo. A não ser que fique a { $hot } ou mais.
+room-never-off-over = Ninguém me disse quando a ave saiu do calor. Se saiu { $when }, como previsto, o tempo acabou às { $by }: guarde só o que já estava na geladeira ou ficou a { $hot } ou mais. O resto vai para o lixo.
+room-never-off-unread = E ninguém mediu { $target } no peito, na coxa e na asa: sem isso não é seguro comer.
 room-raw-eve = A ave fresca tem que ir ao fogo ou ao freezer até { $until }. O jantar é { $dinner }.
 room-raw-over = O tempo da ave fresca na geladeira acabou: ao fogo ou ao freezer agora. Depois disso não posso dizer que é segura.
 room-hello = Oi. Me diga a ave, o dia e quantos vão comer: “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”. Ou pergunte o que quiser.
@@ -595,6 +598,11 @@ room-wanted = { $name } queria o jantar { $when } em vez de { $dinner }.
 room-late-on = A ave já está assando e sai como previsto.
 room-late-kept = O jantar continua <b>{ $when }</b>.
 room-late-host = Quem decide é { $name } ou um admin.
+room-late-stands = { $stands ->
+    [off] A ave já saiu do calor:
+   *[done] A ave está pronta: tire, e
+} mantenha quente, coberta, no forno no mínimo, e tem que continuar marcando { $hot }. Se esfriar, tem que ser comida ou ir para a geladeira até { $until }. Ou corte agora, resfrie em travessas rasas e reaqueça a { $target }.
+room-late-how = Quanto mais tarde? Diga “jantar uma hora mais tarde” e eu vejo o que muda.
 room-button-late-keep = Deixar assim
 room-undone-by = Desfeito: { $what } ({ $name }, { $at }).
 room-undo-gone = Isso já foi desfeito.

@@ -95,12 +95,13 @@ fn underdone(sitting: &mut Sitting<'_>) -> bool {
 }
 
 /// "Can we serve it", with or without its question mark, of the bird: no dish, no leftovers and no hour are named.
-fn asks_to_eat(sitting: &Sitting<'_>, text: &str) -> bool {
+pub(super) fn asks_to_eat(sitting: &Sitting<'_>, text: &str) -> bool {
     let lexicon = sitting.lexicon();
     let sentence = Sentence::read(text, lexicon);
     let other = |at: usize| sentence.of(at, "food-").is_some() || sentence.of(at, "dish-").is_some();
     let numbers = text.contains(|c: char| c.is_ascii_digit());
     let asks = reading::asks_to_eat(text, lexicon)
+        || !numbers && reading::asks_if_still_good(text, lexicon)
         || !numbers && reading::begins_as_question(text, lexicon) && reading::speaks_of_eating(text, lexicon);
     asks && !(0..sentence.len()).any(other) && !reading::Told::of(text, lexicon).says("other-food")
 }

@@ -6,11 +6,15 @@
 use super::action::{Action, Mark};
 use super::sitting::{button, labelled, name};
 use super::state::Wanted;
+use super::turn::Urgency;
 use super::turn::{How, Say, To};
-use super::{Sitting, What, birds, board, hot_road, jobs, live, may, moves, proposal, spoiled, undo, way_out};
+use super::{
+    Sitting, What, birds, board, done_yet, hot_day, hot_road, jobs, kept_hot, live, may, moves, proposal, readings,
+    spoiled, stood_out, undo, way_out,
+};
 use crate::reading::{self, Wish, fold};
 use crate::words::{Arg, Text};
-use carvetime_core::plan::{Caution, Change, Conflict, Moment};
+use carvetime_core::plan::{Caution, Change, Conflict, Moment, Step};
 use chrono::TimeDelta;
 
 /// The message's key.
@@ -47,11 +51,65 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     if spoiled::says_gone(sitting) {
         return true;
     }
+    // It has stood too long to wait for anyone.
+    if stood_out::is_over(sitting) {
+        kept_hot::say_over(sitting);
+        return true;
+    }
     let Some(outlook) = outlook(sitting, to) else { return false };
     let others = (!may::steer(sitting)).then(|| Text::new("room-late-host").with("name", name(sitting, host)));
     let head = Text::new("room-late").with("when", Arg::DayClock(to)).with("dinner", Arg::Clock(dinner));
     ask(sitting, head, (serial, to, dinner), &outlook).lines(others);
     true
+}
+
+/// "The guests are an hour late", "my in-laws are running late": of whoever comes to eat, and of no bird that cooks too slowly. Where no hour
+/// is told, a bird that is done already is held hot, and else it is asked how late. `false`: nobody who eats here is late.
+pub(super) fn guests(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
+    /// Earlier nothing is done about it.
+    const SOON: TimeDelta = TimeDelta::hours(12);
+    let (now, lexicon) = (sitting.now, sitting.lexicon());
+    let sentence = reading::sentence::Sentence::read(text, lexicon);
+    let told_of = lexicon.talk_words(text);
+    let kin = told_of.iter().any(|word| lexicon.talk(word, "kin") || lexicon.talk(word, "kin-two"));
+    let spot = (0..sentence.len()).any(|at| sentence.of(at, "spot-").is_some());
+    let comes = (kin || sentence.has("people") || reading::Told::of(text, lexicon).says("late-guests")) && !spot;
+    if sitting.speaker().is_none() || !comes || !(addressed || may_mean(sitting)) || !is_late(sitting, text) {
+        return false;
+    }
+    if told(sitting, text) {
+        return true;
+    }
+    let ahead = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dinner);
+    let ahead = ahead.is_some_and(|dinner| dinner > now && dinner - now <= SOON);
+    if !ahead || text.chars().count() > LONGEST || spoiled::is_gone_here(sitting) {
+        return false;
+    }
+    if stood_out::is_over(sitting) {
+        kept_hot::say_over(sitting);
+    } else if let Some(stands) = waits_done(sitting) {
+        sitting.answer(stands).urgency(Urgency::Safety);
+    } else if addressed {
+        sitting.answer(Text::new("room-late-how"));
+    } else {
+        return false;
+    }
+    true
+}
+
+/// What to do with a bird that is done, whole, and has to wait for dinner. `None`: it is not done, or cut up.
+fn waits_done(sitting: &Sitting<'_>) -> Option<Text> {
+    let plan = sitting.room.plan.as_ref()?;
+    plan.job(Step::Carve, 0).filter(|job| job.state == super::state::JobState::Waiting)?;
+    let done = readings::cooks(sitting) && done_yet::is_read(sitting) && readings::below(sitting).is_none();
+    let off = kept_hot::known(plan).filter(|_| plan.is_off());
+    let from = off.or(done.then_some(sitting.now))?;
+    let text = Text::new("room-late-stands")
+        .with("stands", Arg::Choice(if off.is_some() { "off" } else { "done" }))
+        .with("hot", Arg::Temperature(kept_hot::holds()))
+        .with("until", Arg::Clock(from + hot_day::most(plan)))
+        .with("target", Arg::Temperature(super::target()));
+    Some(text)
 }
 
 /// Said to everyone by one who cooks, or who comes: it may well be meant for the plan, and no more than a choice comes of it.
@@ -235,6 +293,12 @@ pub(super) fn outlook(sitting: &Sitting<'_>, to: Moment) -> Option<Outlook> {
     let free = !is_on && too_late.is_none() && !schedule.cautions.iter().any(|caution| is_cost(caution, &stands));
     let stays = is_on.then(|| Text::new("room-late-on"));
     let shifts = live::shifts(&plan.jobs, &moved);
+    if let Some(stands) = waits_done(sitting) {
+        // It waits as it is: when it is cut up moves, and its hours don't.
+        let carved: Vec<_> = shifts.into_iter().filter(|(step, ..)| *step == Step::Carve).collect();
+        let lines = std::iter::once(stands).chain(too_late).chain(jobs::shift_lines(&carved));
+        return Some(Outlook::Works { lines: lines.collect(), free: false });
+    }
     let lines =
         stays.into_iter().chain(too_late).chain(proposal::cautions(&schedule)).chain(jobs::shift_lines(&shifts));
     Some(Outlook::Works { lines: lines.collect(), free })

@@ -60,6 +60,7 @@ mod misread;
 mod moves;
 mod naming;
 mod near_look;
+mod never_off;
 mod new_bird;
 mod no_heat;
 mod not_bought;
@@ -72,6 +73,7 @@ mod overheard;
 pub(crate) mod own_kitchen;
 mod owners;
 mod peril;
+mod pink;
 pub(crate) mod plan_words;
 mod planning;
 mod proposal;
@@ -384,6 +386,11 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         true => done_yet::told(sitting, text),
         false => done_yet::overheard(sitting, text),
     };
+    if !edited
+        && (never_off::asked(sitting, text) || pink::told(sitting, text) || late::guests(sitting, text, addressed))
+    {
+        return;
+    }
     if !edited && (done(sitting) || done_yet::pulled_at(sitting, text)) {
         return;
     }

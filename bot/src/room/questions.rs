@@ -365,7 +365,7 @@ fn stands(sitting: &Sitting<'_>) -> bool {
 }
 
 /// Off the heat for more than two hours, and not read hot since.
-fn stands_too_long(sitting: &Sitting<'_>) -> bool {
+pub(super) fn stands_too_long(sitting: &Sitting<'_>) -> bool {
     const EATEN: TimeDelta = TimeDelta::hours(8);
     sitting.room.plan.as_ref().is_some_and(|plan| {
         let off = kept_hot::known(plan);
@@ -376,7 +376,7 @@ fn stands_too_long(sitting: &Sitting<'_>) -> bool {
 }
 
 /// Over the heat, or off it and not long eaten.
-fn near_the_table(sitting: &Sitting<'_>) -> bool {
+pub(super) fn near_the_table(sitting: &Sitting<'_>) -> bool {
     const EATEN: TimeDelta = TimeDelta::hours(3);
     let now = sitting.now;
     sitting.room.plan.as_ref().is_some_and(|plan| {

@@ -215,6 +215,11 @@ fn freezes(sitting: &Sitting<'_>, text: &str) -> bool {
     cold && text.contains(['?', '¿']) && names_no_other(sitting, text)
 }
 
+/// Whether what is planned here was thrown away.
+pub(super) fn is_gone_here(sitting: &Sitting<'_>) -> bool {
+    sitting.room.plan.as_ref().is_some_and(is_gone)
+}
+
 /// What was thrown away is neither moved nor asked for again: says so. `false`: it wasn't.
 pub(super) fn says_gone(sitting: &mut Sitting<'_>) -> bool {
     let gone = sitting.room.plan.as_ref().is_some_and(is_gone);
