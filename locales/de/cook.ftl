@@ -213,3 +213,4 @@ cook-eat-unread = Wenn Brust, Keule und Flügel { $target } hatten, ja. Weißt d
 cook-back-in = Dann zurück in den Ofen, bis Brust, Keule und Flügel { $target } haben.
 cook-pink-read = Brust, Keule und Flügel hatten { $target }. Das entscheidet, welche Farbe es auch hat. Im Zweifel noch einmal messen, in der dicksten Brust, tief in der Keule und am Flügel: irgendwo weniger, und es geht zurück in den Ofen.
 cook-pink-unread = Farbe und Saft beweisen nichts, rosa oder klar, und gemessen hat niemand. Miss jetzt, bevor jemand isst: { $target } in der dicksten Brust, tief in der Keule und am Flügel. Irgendwo weniger, und es geht zurück in den Ofen.
+cook-no-butter = Jemand verträgt keine Milch: Öl, keine Butter.

@@ -231,3 +231,4 @@ cook-eat-unread = Once it read { $target } in breast, thigh and wing, yes. If yo
 cook-back-in = Then back into the heat, until { $target } in breast, thigh and wing.
 cook-pink-read = It read { $target } in breast, thigh and wing. That decides, whatever the color. If you doubt it, measure the thickest breast, the innermost thigh and the wing once more: less anywhere, and it goes back in.
 cook-pink-unread = Color and juices prove nothing, pink or clear, and nobody has read it. Measure now, before anyone eats: { $target } in the thickest breast, the innermost thigh and the wing. Less anywhere, and it goes back in.
+cook-no-butter = Someone can’t have milk: oil, no butter.

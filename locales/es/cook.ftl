@@ -213,3 +213,4 @@ cook-eat-unread = Si marcó { $target } en pechuga, muslo y ala, sí. Si no lo s
 cook-back-in = Entonces otra vez al calor, hasta { $target } en pechuga, muslo y ala.
 cook-pink-read = Marcó { $target } en pechuga, muslo y ala. Eso decide, sea cual sea el color. Si dudas, mide otra vez lo más grueso de la pechuga, lo más hondo del muslo y el ala: si algo marca menos, vuelve al horno.
 cook-pink-unread = El color y los jugos no prueban nada, rosados o claros, y nadie lo ha medido. Mide ahora, antes de que nadie coma: { $target } en lo más grueso de la pechuga, lo más hondo del muslo y el ala. Si algo marca menos, vuelve al horno.
+cook-no-butter = Alguien no puede tomar leche: aceite, sin mantequilla.

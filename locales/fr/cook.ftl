@@ -213,3 +213,4 @@ cook-eat-unread = Si poitrine, cuisse et aile ont marqué { $target }, oui. Si t
 cook-back-in = Alors elle retourne cuire, jusqu’à { $target } à la poitrine, à la cuisse et à l’aile.
 cook-pink-read = Poitrine, cuisse et aile ont marqué { $target }. C’est ça qui décide, quelle que soit la couleur. En cas de doute, mesure encore au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile : moins quelque part, et ça retourne au four.
 cook-pink-unread = La couleur et le jus ne prouvent rien, rosé ou clair, et personne n’a mesuré. Mesure maintenant, avant que quelqu’un mange : { $target } au plus épais de la poitrine, au plus profond de la cuisse et dans l’aile. Moins quelque part, et ça retourne au four.
+cook-no-butter = Quelqu’un ne peut pas avoir de lait : huile, pas de beurre.

@@ -218,3 +218,4 @@ cook-eat-unread = Se petto, coscia e ala hanno segnato { $target }, sì. Se non 
 cook-back-in = Allora torna in cottura, fino a { $target } in petto, coscia e ala.
 cook-pink-read = Petto, coscia e ala hanno segnato { $target }. Decide quello, qualunque sia il colore. Nel dubbio misura ancora nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala: se da qualche parte segna meno, torna in forno.
 cook-pink-unread = Colore e succhi non provano niente, rosa o limpidi, e nessuno ha misurato. Misura adesso, prima che qualcuno mangi: { $target } nel punto più spesso del petto, nel più interno della sovracoscia e nell’ala. Se da qualche parte segna meno, torna in forno.
+cook-no-butter = Qualcuno non può avere latte: olio, niente burro.

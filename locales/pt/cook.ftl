@@ -213,3 +213,4 @@ cook-eat-unread = Se peito, coxa e asa marcaram { $target }, sim. Se não sabe, 
 cook-back-in = Então volta para o calor, até { $target } no peito, na coxa e na asa.
 cook-pink-read = Peito, coxa e asa marcaram { $target }. É isso que decide, seja qual for a cor. Na dúvida, meça de novo na parte mais grossa do peito, no fundo da sobrecoxa e na asa: se algum ponto marcar menos, volta ao forno.
 cook-pink-unread = Cor e caldo não provam nada, rosado ou claro, e ninguém mediu. Meça agora, antes que alguém coma: { $target } na parte mais grossa do peito, no fundo da sobrecoxa e na asa. Se algum ponto marcar menos, volta ao forno.
+cook-no-butter = Alguém não pode com leite: óleo, nada de manteiga.

@@ -94,6 +94,8 @@ habits! {
     Crisp = "ask-crisp": SKIN_HABITS;
     /// Butter or oil.
     Fat = "ask-fat": SKIN_HABITS;
+    /// What stands in for butter.
+    NoButter = "ask-no-butter": SKIN_HABITS;
     /// Heating the oven first.
     Preheat = "ask-preheat": ROASTING_HABITS;
     /// Done long before dinner.
@@ -282,6 +284,8 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::Carcass
     } else if has("habit-crisp") {
         Habit::Crisp
+    } else if has("habit-no-butter") {
+        Habit::NoButter
     } else if has("habit-fat") {
         Habit::Fat
     } else if (has("habit-preheat") && asks || has("step-fire") && has("habit-must")) && !for_how_long {

@@ -5,6 +5,7 @@
 //! unit or weight would change it.
 
 mod advice;
+mod allergy;
 mod answer;
 mod bird;
 mod convert;
@@ -167,6 +168,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::BrineTime => salt::brine_time(),
         Question::CharcoalIndoors => safety::charcoal_indoors(),
         Question::Peril(peril) => Ok(emergency::peril(*peril, asker)),
+        Question::Allergies(allergens) => Ok(allergy::answer(allergens)),
         Question::Diner(what) => Ok(diner::answer(*what, asker)),
         Question::Unwell(what) => Ok(emergency::unwell(*what, asker)),
         Question::UnitConvert { amount, to, butter, spoons } => {

@@ -1,7 +1,7 @@
 //! What can be asked. Gaps are open fields: the answer asks for what matters.
 
 use super::{Advice, Habit};
-use crate::reading::{Diner, OffDial, Peril, Unwell, WarmThaw};
+use crate::reading::{Allergen, Diner, OffDial, Peril, Unwell, WarmThaw};
 use carvetime_core::bird::{Bird, BirdMass, Condition, Diners, Form, Kind};
 use carvetime_core::fuel::Fuel;
 use carvetime_core::quantity::{Amount, Mass, SpoonSystem, Temperature, Unit, Volume};
@@ -246,6 +246,8 @@ pub enum Question {
     OvenLevel(OvenLevel),
     /// A cook who is ill, or has cut themselves.
     Unwell(Unwell),
+    /// What somebody leaves who is allergic.
+    Allergies(Vec<Allergen>),
     /// What a small child, or somebody at more risk, may have.
     Diner(Diner),
     /// An amount in other units.
@@ -326,6 +328,7 @@ impl Question {
             Self::Unwell(Unwell::Sick) => "sick",
             Self::Unwell(Unwell::Ate) => "ate-sick",
             Self::Unwell(Unwell::Cut) => "cut",
+            Self::Allergies(_) => "allergies",
             Self::Diner(Diner::Swallowed) => "swallowed",
             Self::Diner(Diner::Chokes | Diner::LittleOne) => "little-one",
             Self::Diner(Diner::Leaves | Diner::Frail | Diner::FrailAtAll) => Habit::Fragile.name(),

@@ -15,8 +15,8 @@ use super::question::Question;
 use super::{Advice, Asker, Habit, habit, oversalt};
 use crate::reading::sentence::{Sentence, What};
 use crate::reading::{
-    Diner, Problem, Told, Wish, burns_indoors, read_diner, read_off_dial, read_peril, read_pull_ahead, read_unwell,
-    read_warm_thaw, read_wish, shared, sits_somewhere, wants_degrees,
+    Diner, Problem, Told, Wish, burns_indoors, read_allergies, read_diner, read_off_dial, read_peril, read_pull_ahead,
+    read_unwell, read_warm_thaw, read_wish, shared, sits_somewhere, wants_degrees,
 };
 use crate::words::Text;
 use carvetime_core::quantity::{Amount, Measure, SpoonSystem, Unit};
@@ -94,6 +94,10 @@ fn read(text: &str, asker: &Asker) -> Result<Question, NotUnderstood> {
     }
     if let Some((place, _)) = read_warm_thaw(&text, asker.ground.lexicon) {
         return Ok(Question::WarmThaw(place));
+    }
+    let allergens = read_allergies(&text, asker.ground.lexicon);
+    if !allergens.is_empty() && !Sentence::read(&text, asker.ground.lexicon).has("ask-how-big") {
+        return Ok(Question::Allergies(allergens));
     }
     match read_diner(&text, asker.ground.lexicon) {
         Some(Diner::Frail) => return Ok(Question::Advice(Advice::Habit(Habit::Fragile))),

@@ -4,6 +4,7 @@
 //! begins by taking the text apart ([`sentence`]). Nothing here answers anyone: what cannot be read comes back as a value.
 
 mod air;
+mod allergy;
 mod aside;
 mod beside;
 mod bought;
@@ -61,6 +62,7 @@ mod wish;
 pub mod zone;
 
 pub use air::{Air, HeatBack, Since, is_of_power, read_air, read_heat_back, says_burns_on, says_heat_failed};
+pub use allergy::{Allergen, read_allergies};
 pub use aside::{asks_of_other_things, names_the_bird};
 pub use beside::read_job_hour;
 pub use bought::{read_bought, says_not_bought, says_packer_salted, weighs};

@@ -10,8 +10,8 @@ use super::sitting::{button, name};
 use super::state::{JobState, LiveJob, LivePlan, Rung};
 use super::turn::{BellKind, How, Say, To, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, after, alarms, bells, board, dose, ice, kept_hot, no_heat, not_bought, not_lit,
-    plan_words,
+    PersonId, RoomKind, Sitting, after, alarms, allergy, bells, board, dose, ice, kept_hot, no_heat, not_bought,
+    not_lit, plan_words,
 };
 use crate::words::{Arg, Text};
 use carvetime_core::plan::{Moment, Order, Step, Thawing};
@@ -282,6 +282,8 @@ fn what_to_do(sitting: &Sitting<'_>, step: Step, job: &LiveJob) -> Vec<Text> {
         }
         text.extend(sitting.room.plan.as_ref().and_then(super::hot_road::at_table));
     }
+    let kind = order.as_ref().map(|order| order.bird.kind);
+    text.extend(plan.and_then(|plan| allergy::no_butter(plan, step, kind)));
     text.extend(plan.and_then(|plan| kept_hot::measured_first(plan, step, sitting.now)));
     if let (Step::Salt | Step::Temper, Some(order), Some(plan)) = (step, &order, plan) {
         let own = dose::own(sitting, plan);

@@ -87,6 +87,7 @@ impl LivePlan {
             clash: None,
             calendar: None,
             in_doubt: None,
+            allergies: Vec::new(),
         };
         plan.adopt(schedule, now);
         plan

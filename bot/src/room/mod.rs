@@ -7,6 +7,7 @@
 mod after;
 mod air;
 mod alarms;
+mod allergy;
 mod amend;
 mod answered_by;
 mod aside;
@@ -334,6 +335,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if !addressed && crate::reading::speaks_of_own_body(text, lexicon) {
         return;
     }
+    if !edited && allergy::told(sitting, text, addressed) {
+        return;
+    }
     if !edited && diner::asked(sitting, text, addressed) {
         return;
     }
@@ -497,7 +501,8 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     }
     if planning::is_wish(sitting, text, addressed) {
         plan(sitting, text);
-        return questions::size_first(sitting, text);
+        questions::size_first(sitting, text);
+        return allergy::beside(sitting, text);
     }
     let asks_why = crate::reading::asks_why_these_times(text, sitting.lexicon())
         || crate::reading::asks_why_an_hour(text, sitting.lexicon());

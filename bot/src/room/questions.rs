@@ -189,6 +189,7 @@ pub(super) fn is_talk(sitting: &Sitting<'_>, text: &str) -> bool {
         Ok(
             Question::Unwell(_)
             | Question::Diner(_)
+            | Question::Allergies(_)
             | Question::WarmThaw(_)
             | Question::Keeps { age: None, .. }
             | Question::OffDial(_)

@@ -182,6 +182,8 @@ sources! {
     NOT_IN_PREGNANCY = "not-in-pregnancy", "NHS; British Nutrition Foundation", "What should I avoid when pregnant?", "", "pâté and liver, raw-milk and mould-ripened cheese, raw eggs, raw or pink meat, raw shellfish", SeenSecondary;
     /// What small children are given, and what not.
     LITTLE_ONES = "little-ones", "NHS", "Foods to avoid giving babies and young children", "", "no added salt; no whole nuts under 5; round food cut up", SeenSecondary;
+    /// What makes most allergies, and where it hides.
+    ALLERGENS = "allergens", "USDA FSIS", "Allergens and Ingredients of Public Health Concern", "November 2015", "declared on the label; kept apart", SeenSecondary;
     /// Cooking high up.
     ALTITUDE = "altitude", "USDA FSIS", "high altitude cooking", "video script", "", Seen;
     /// No oven below 325 °F.

@@ -484,6 +484,7 @@ mod tests {
             clash: None,
             calendar: None,
             in_doubt: None,
+            allergies: Vec::new(),
         };
         let mut room = Room::new(RoomId(-1), RoomKind::Group);
         room.members = vec![who, heir];

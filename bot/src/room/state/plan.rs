@@ -161,6 +161,9 @@ pub struct LivePlan {
     /// It was said that the raw bird may have to be thrown away: when. Another may come for the same dinner.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub in_doubt: Option<Moment>,
+    /// What somebody at its table can't have, by name ([`crate::reading::Allergen`]).
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub allergies: Vec<String>,
 }
 
 /// Another hour of the dinner that somebody asked for.
