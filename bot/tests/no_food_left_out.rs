@@ -55,7 +55,7 @@ fn bones_that_stood_out_make_no_stock() {
         ("pt-BR", "os ossos ficaram fora a noite toda, dá caldo?"),
     ] {
         let answer = ask(words, &Asker::new(language, UTC, Utc::now())).unwrap();
-        assert_eq!(answer.texts[0].id, "ask-out-discard", "{language}: {words}");
+        assert_eq!(answer.texts[0].id, "ask-bones-out", "{language}: {words}");
     }
 }
 

@@ -304,10 +304,10 @@ room-late-on = La volaille cuit déjà et sort comme prévu.
 room-late-kept = Le repas reste <b>{ $when }</b>.
 room-late-host = C’est à { $name } ou à un admin de choisir.
 room-late-stands = { $stands ->
-    [off] La cuisson est déjà finie :
-   *[done] C’est cuit, sors la volaille :
+    [off] La cuisson est déjà finie :
+   *[done] C’est cuit, sors la volaille :
 } garde-la au chaud, couverte, au four au minimum, et le thermomètre doit continuer à marquer { $hot }. Plus froid, il faut manger ou mettre au frigo avant { $until }. Ou découpe maintenant, refroidis dans des plats peu profonds, et réchauffe à { $target }.
-room-late-how = De combien ? Dis « repas une heure plus tard », et je regarde ce que ça change.
+room-late-how = De combien ? Dis « repas une heure plus tard », et je regarde ce que ça change.
 room-button-late-keep = On garde l’heure
 room-misread = J’enlève { $parts } ?
 room-undone = Annulé : { $what }.
@@ -541,9 +541,9 @@ room-out-clock-over = Je compte depuis { $since }{ $from ->
 } : le délai est passé depuis { $by }. Ce qui n’est pas resté à { $hot } ou plus se jette.
 room-out-earlier = Dehors depuis { $since }, c’est avant { $off }, la sortie de cuisson que j’avais notée ; je compte donc depuis { $since } : mangé ou au frigo avant { $by }.
 room-out-earlier-over = Ça se jette : dehors depuis { $since }, avant { $off }, la sortie de cuisson que j’avais notée. Le délai est passé depuis { $by }.
-room-never-off = Personne ne m’a dit quand la volaille est sortie de cuisson. Sortie { $when }, comme prévu, elle est mangée ou au frigo avant { $by } ; sortie plus tôt, avant. Sauf si elle est restée à { $hot } ou plus.
-room-never-off-over = Personne ne m’a dit quand la volaille est sortie de cuisson. Sortie { $when }, comme prévu, le délai est passé depuis { $by } : garde seulement ce qui était déjà au frigo ou resté à { $hot } ou plus. Le reste se jette.
-room-never-off-unread = Et personne n’a mesuré { $target } à la poitrine, à la cuisse et à l’aile : sans ça, la manger n’est pas sûr.
+room-never-off = Personne ne m’a dit quand la volaille est sortie de cuisson. Sortie { $when }, comme prévu, elle est mangée ou au frigo avant { $by } ; sortie plus tôt, avant. Sauf si elle est restée à { $hot } ou plus.
+room-never-off-over = Personne ne m’a dit quand la volaille est sortie de cuisson. Sortie { $when }, comme prévu, le délai est passé depuis { $by } : garde seulement ce qui était déjà au frigo ou resté à { $hot } ou plus. Le reste se jette.
+room-never-off-unread = Et personne n’a mesuré { $target } à la poitrine, à la cuisse et à l’aile : sans ça, la manger n’est pas sûr.
 room-raw-eve = La volaille fraîche doit être au feu ou au congélateur avant { $until }. Repas : { $dinner }.
 room-raw-over = Le temps de la volaille fraîche au frigo est écoulé : au feu ou au congélateur maintenant. Après, je ne peux plus la dire sûre.
 room-hello = Bonjour. Dis-moi la volaille, le jour et combien vous serez : « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ». Ou pose-moi une question.

@@ -90,6 +90,10 @@ habits! {
     Gravy = "ask-gravy-how": GRAVY_HABITS, LEFTOVERS;
     /// Broth from the bones.
     Carcass = "ask-carcass": GRAVY_HABITS, COLD_STORAGE;
+    /// Bones that stood out.
+    BonesOut = "ask-bones-out": DANGER_ZONE, LEFTOVERS;
+    /// Warmed up more than once.
+    ReheatTwice = "ask-reheat-twice": LEFTOVERS, DANGER_ZONE;
     /// Crisp skin.
     Crisp = "ask-crisp": SKIN_HABITS;
     /// Butter or oil.
@@ -160,6 +164,7 @@ impl Habit {
                 | Self::FridgeDown
                 | Self::FreezerDown
                 | Self::Crossed
+                | Self::BonesOut
         )
     }
 

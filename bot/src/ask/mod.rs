@@ -161,6 +161,7 @@ pub fn answer(question: &Question, asker: &Asker) -> Result<Answer, NotUnderstoo
         Question::Advice(about) => advice::advice(*about, asker),
         Question::FridgeAt(at) => advice::fridge_at(*at, asker),
         Question::FridgeOff(span) => Ok(safety::fridge_off(*span, asker)),
+        Question::LeftoversAt(at) => Ok(safety::leftovers_at(*at, asker)),
         Question::ColdAt(at) => Ok(safety::cold_at(*at, asker)),
         Question::Side { stuffing, people } => advice::side(*stuffing, *people, asker),
         Question::SpoonWeights { volume, kosher } => salt::spoon_weights(*volume, *kosher, asker),

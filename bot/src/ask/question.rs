@@ -215,6 +215,8 @@ pub enum Question {
     FridgeOff(TimeDelta),
     /// Whether food that is to stay cold is all right at that.
     ColdAt(Temperature),
+    /// Leftovers that are so warm, on the road or behind it.
+    LeftoversAt(Temperature),
     /// Stuffing (else gravy) for so many.
     Side {
         /// Stuffing.
@@ -275,6 +277,7 @@ impl Question {
                 | Self::CounterThaw
                 | Self::FridgeOff(_)
                 | Self::ColdAt(_)
+                | Self::LeftoversAt(_)
         )
     }
 
@@ -309,6 +312,7 @@ impl Question {
             Self::Stuffing => "stuffing",
             Self::Fry { .. } => "fry",
             Self::Advice(about) => about.kind(),
+            Self::LeftoversAt(_) => "left-out",
             Self::FridgeAt(_) | Self::ColdAt(_) => Advice::Fridge.kind(),
             Self::FridgeOff(_) => Advice::Habit(Habit::FridgeDown).kind(),
             Self::Side { .. } => "sides",

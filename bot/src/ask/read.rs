@@ -169,6 +169,7 @@ impl Asked<'_> {
             .or_else(|| self.bones_left_out())
             .or_else(|| self.about_cold())
             .or_else(|| self.about_habits())
+            .or_else(|| self.about_broth())
             .or_else(|| self.about_trouble())
             .or_else(|| self.about_salt())
             .or_else(|| self.about_danger())

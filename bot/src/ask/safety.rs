@@ -270,6 +270,12 @@ pub(super) fn cold_at(at: Temperature, asker: &Asker) -> Answer {
     Answer::new("fridge").say(text.with("at", Arg::Temperature(at))).from(source::POWER_OUTAGE)
 }
 
+pub(super) fn leftovers_at(at: Temperature, asker: &Asker) -> Answer {
+    let habit = Habit::BonesOut.text(asker);
+    let text = Text { id: "ask-leftovers-at".into(), ..habit };
+    Answer::new("left-out").say(text.with("at", Arg::Temperature(at))).from(source::LEFTOVERS).from(source::DANGER_ZONE)
+}
+
 /// What is to be said of a fridge whose thermometer shows more than the 40 °F that every keeping time counts on.
 pub fn fridge_too_warm(at: Option<Temperature>) -> Option<Text> {
     let at = at.filter(|at| in_fahrenheit(*at) > 40.0)?;

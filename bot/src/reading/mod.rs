@@ -98,7 +98,7 @@ pub use peril::{
 pub use problem::Problem;
 pub use pull_ahead::read_pull_ahead;
 pub use quiet::{Quiet, read_quiet, read_quiet_span};
-pub use reheat::{asks_to_reheat, says_into_heat};
+pub use reheat::{asks_to_reheat, reheats_again, says_into_heat};
 pub use retold::{Retold, Telling, read_retold, read_turned_out, read_unsalted};
 pub use retract::{Misread, Retraction, puts_a_question, read_misread, read_retraction};
 pub use score::tells_a_score;

@@ -45,3 +45,8 @@ pub fn asks_to_reheat(text: &str, lexicon: &'static Lexicon) -> bool {
     let names = sentence.has("ask-reheat") || Told::of(text, lexicon).says("into-heat");
     asks && names && text.chars().count() <= LONGEST && !(0..sentence.len()).any(other)
 }
+
+/// "Can I warm it up twice?": once more than once.
+pub fn reheats_again(text: &str, lexicon: &'static Lexicon) -> bool {
+    Sentence::read(text, lexicon).has("ask-reheat") && Told::of(text, lexicon).says("twice")
+}

@@ -32,6 +32,10 @@ enum Stage {
 
 /// Words with a temperature of meat off the heat. `false`: they are none, or it is not off yet.
 pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool, edited: bool) -> bool {
+    // "Can I reheat them two times?": the word counts no degrees.
+    if !text.contains(|c: char| c.is_ascii_digit()) && reading::reheats_again(text, sitting.lexicon()) {
+        return false;
+    }
     let Some(meat) = reading::read_meat(text, &sitting.ground()) else { return false };
     // A number alone in a group may be anything, and so it may from someone who is asked something.
     let drafting = sitting.speaker().is_some_and(|who| sitting.room.drafts.contains_key(&who));

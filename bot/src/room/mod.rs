@@ -21,6 +21,7 @@ mod bells;
 mod birds;
 mod board;
 mod bought;
+mod broth;
 mod burns_on;
 mod calls;
 mod comings;
@@ -99,6 +100,7 @@ mod stood_out;
 mod stray;
 mod stuffing;
 mod swap;
+mod taken_home;
 mod there;
 mod tongue;
 mod undo;
@@ -390,6 +392,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         true => done_yet::told(sitting, text),
         false => done_yet::overheard(sitting, text),
     };
+    if !edited && taken_home::told(sitting, text) {
+        return;
+    }
     if !edited
         && (never_off::asked(sitting, text) || pink::told(sitting, text) || late::guests(sitting, text, addressed))
     {

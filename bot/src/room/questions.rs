@@ -7,7 +7,7 @@ use super::sitting::{button, labelled};
 use super::state::{AskedBack, JobState, OwnSalt};
 use super::turn::{How, Urgency};
 use super::{
-    PersonId, RoomKind, Sitting, air, amend, dose, forecast, help, hot_day, kept_hot, new_bird, off_dial, order,
+    PersonId, RoomKind, Sitting, air, amend, broth, dose, forecast, help, hot_day, kept_hot, new_bird, off_dial, order,
     own_kitchen, plan_words, salted, spoiled, stood_out,
 };
 use crate::ask::{self, Advice, Answer, Asker, Habit, Lain, NotUnderstood, Question};
@@ -315,6 +315,10 @@ pub(super) fn tell(sitting: &mut Sitting<'_>, question: &Question, urgency: Urge
 /// goes into the fridge.
 fn own_limit(sitting: &Sitting<'_>, text: &str) -> Option<Text> {
     let sentence = Sentence::read(text, sitting.lexicon());
+    // No broth is made of bones that stood out, whatever the hour.
+    if sentence.has("habit-carcass") {
+        return None;
+    }
     let table = sentence.has("ask-counter");
     let asks = ["ask-safe", "ask-how-long"].iter().any(|ask| sentence.has(ask)) || table && text.contains(['?', '¿']);
     // Of what is raw or frozen it is another question.
@@ -395,7 +399,9 @@ fn answer(sitting: &mut Sitting<'_>, text: &str) {
     if of_leftovers(ask::read_question(text, &asker).ok().as_ref()) && spoiled::says_gone(sitting) {
         return;
     }
-    if ask::read_question(text, &asker).is_ok_and(|question| stood_out::told(sitting, text, &question)) {
+    if ask::read_question(text, &asker)
+        .is_ok_and(|question| stood_out::told(sitting, text, &question) || broth::told(sitting, &question))
+    {
         return;
     }
     if let Ok(question @ Question::FridgeAt(at)) = ask::read_question(text, &asker)

@@ -2,7 +2,9 @@
 
 use super::Asked;
 use crate::ask::{Advice, Habit, Question};
+use crate::reading::Told;
 use carvetime_core::quantity::{Measure, Temperature, celsius, fahrenheit, in_fahrenheit};
+use carvetime_core::safety as rules;
 use chrono::TimeDelta;
 
 /// A fridge that stays shut is cold for about so long. Source: [`carvetime_core::source`], `power-outage`.
@@ -17,7 +19,10 @@ const OLD: f64 = 65.0;
 
 impl Asked<'_> {
     pub(super) fn about_cold(&self) -> Option<Question> {
-        self.about_power().or_else(|| self.about_raw_at()).or_else(|| self.about_the_frail())
+        self.about_power()
+            .or_else(|| self.about_leftovers_at())
+            .or_else(|| self.about_raw_at())
+            .or_else(|| self.about_the_frail())
     }
 
     /// "Power was out 5 hours, the raw turkey in the fridge, ok?"
@@ -46,6 +51,22 @@ impl Asked<'_> {
         let at = self.own_scale()?;
         let warm = in_fahrenheit(at) > COLD_F && in_fahrenheit(at) <= HOTTEST_F;
         (warm && (self.degrees_said() || self.scaled())).then_some(Question::ColdAt(at))
+    }
+
+    /// "The leftovers read 48 after the drive", "arrived, they read 48": above what keeps them, and not kept hot.
+    fn about_leftovers_at(&self) -> Option<Question> {
+        let told = Told::of(self.text(), self.asker.ground.lexicon);
+        let here = told.says("arrived");
+        let other = ["cooker-oven", "cooker-fan-oven", "cooker-smoker", "ask-reheat", "ask-cool", "place-fridge"];
+        let other = self.any(&other) || self.any(&["place-freezer", "food-raw", "ask-thaw", "condition-frozen"]);
+        if !(here || told.says("leftovers-plain")) || other || self.wish.mass_g.is_some() {
+            return None;
+        }
+        let at = self.own_scale()?;
+        let hot = rules::US_HOT_HOLD_CONSUMER.temperature().map_or(140.0, in_fahrenheit);
+        let warm = in_fahrenheit(at) > COLD_F && in_fahrenheit(at) < hot;
+        let read = self.degrees_said() || self.scaled() || told.says("they-read");
+        (warm && read).then_some(Question::LeftoversAt(at))
     }
 
     /// "My grandma is 82, can she eat it?"

@@ -2,6 +2,7 @@
 
 use super::Asked;
 use crate::ask::question::Question;
+use crate::ask::{Advice, Habit};
 use crate::reading::{Told, only_speaks_of_frying, puts_into_warm_water};
 use carvetime_core::quantity::Measure;
 use carvetime_core::safety::Food;
@@ -37,6 +38,16 @@ impl Asked<'_> {
         None
     }
 
+    /// "Can I make broth of them?": of the bones, what else.
+    pub(super) fn about_broth(&self) -> Option<Question> {
+        let told = Told::of(self.text(), self.asker.ground.lexicon);
+        let asks = self.places().any(|at| self.s.mark(at) == Some('?')) || told.opens_with("ask-may");
+        let numbers = self.places().any(|at| self.s.number(at).is_some() || self.s.amount(at).is_some());
+        let other = told.says("other-food") || self.any(&["ask-keep", "place-fridge", "place-freezer", "food-giblets"]);
+        (asks && told.says("makes-broth") && !numbers && !other)
+            .then_some(Question::Advice(Advice::Habit(Habit::Carcass)))
+    }
+
     pub(super) fn about_food(&self) -> Option<Question> {
         let safe = self.has("ask-safe");
         let out = self.has("ask-out");
@@ -63,6 +74,16 @@ impl Asked<'_> {
         }
         // "Leave it on the counter to warm up first": nothing is cooked yet.
         let warms_up = self.has("ask-counter") && self.any(&["ask-leave", "ask-left"]) && !cooked;
+        if self.has("ask-reheat") && Told::of(self.text(), self.asker.ground.lexicon).says("twice") {
+            return Some(Question::Advice(Advice::Habit(Habit::ReheatTwice)));
+        }
+        // "They were lukewarm after the 3 hour drive"
+        let driven = self.any(&["drive", "way-home"])
+            && Told::of(self.text(), self.asker.ground.lexicon).says("lukewarm")
+            && self.span().is_some();
+        if driven && !stored {
+            return Some(Question::LeftOut { ahead: false, span: self.span(), air: self.air() });
+        }
         if self.has("ask-reheat") && !warms_up {
             return Some(Question::Reheat { food: self.food() });
         }
@@ -138,6 +159,12 @@ impl Asked<'_> {
         }
         if self.has("ask-stand") && how_long && !self.has("salt-any") {
             return Some(Question::Stand);
+        }
+        // "Can I freeze them?", and nothing else is named.
+        let freezes = self.has("place-freezer") && !self.any(&["condition-frozen", "ask-thaw"]) && !self.birdish();
+        let bare = self.s.len() <= 6 && !self.places().any(|at| self.s.number(at).is_some());
+        if freezes && bare && Told::of(self.text(), self.asker.ground.lexicon).opens_with("ask-may") {
+            return Some(Question::Keeps { food: self.food(), raw_too: false, place: self.kept_at(), age: None });
         }
         let in_it = self.has("stuffed") && safe && self.wish.mass_g.is_none() && self.temperature().is_none();
         if (self.any(&["ask-stuff", "food-stuffing"]) || in_it) && !how_long && !self.has("ask-roast") {

@@ -43,7 +43,7 @@ impl Asked<'_> {
 
     /// "Is it fifty minutes home with the leftovers, is that all right?": on the road, and no age of theirs.
     pub(super) fn is_on_the_road(&self) -> bool {
-        let food = self.any(&["food-leftovers", "food-gravy", "food-stuffing"]) || self.birdish();
+        let food = self.any(&["food-leftovers", "food-gravy", "food-stuffing", "leftovers"]) || self.birdish();
         let spans = self.amounts(Measure::Span).next().is_some();
         food && spans && self.any(&["drive", "way-home"]) && self.wish.dinner.is_none() && !self.has("ask-thaw")
     }

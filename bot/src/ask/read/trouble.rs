@@ -1,10 +1,11 @@
 //! Questions of what went wrong, or might: an outage, a stall, a bird still frozen, a smell, a fridge that is full.
 
 use super::{Asked, SLOW};
-use crate::ask::Advice;
 use crate::ask::question::Question;
+use crate::ask::{Advice, Habit};
 use crate::reading::{Told, tells_of_frost};
 use carvetime_core::quantity::{Temperature, celsius, fahrenheit, in_fahrenheit};
+use carvetime_core::safety::{Verdict, left_out};
 use chrono::TimeDelta;
 
 /// Bare numbers from here on are years.
@@ -14,9 +15,20 @@ impl Asked<'_> {
     /// "The bones sat out all night, can I make stock?": no stock is made of them.
     pub(super) fn bones_left_out(&self) -> Option<Question> {
         let night = self.has("ask-overnight").then(|| TimeDelta::hours(8));
-        let span = Some(self.span().or(night)?);
-        let out = self.has("habit-carcass") && self.any(&["ask-out", "ask-left"]) && !self.has("place-fridge");
-        out.then(|| Question::LeftOut { ahead: false, span, air: self.air() })
+        let span = self.span().or(night);
+        let stood = self.any(&["ask-out", "ask-left", "ask-counter"]) && !self.has("place-fridge");
+        if !self.has("habit-carcass") || !stood {
+            return None;
+        }
+        let broth = self.any(&["food-soup", "food-gravy"])
+            || Told::of(self.text(), self.asker.ground.lexicon).says("makes-broth");
+        match span {
+            Some(span) if matches!(left_out(self.air(), span), Verdict::Fine { .. }) => {
+                Some(Question::LeftOut { ahead: false, span: Some(span), air: self.air() })
+            }
+            None if !broth => None,
+            _ => Some(Question::Advice(Advice::Habit(Habit::BonesOut))),
+        }
     }
 
     pub(super) fn about_trouble(&self) -> Option<Question> {
