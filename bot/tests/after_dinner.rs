@@ -98,6 +98,31 @@ fn never_read_either_it_is_said_not_to_be_safe() {
 }
 
 #[test]
+fn said_to_be_off_it_is_judged_by_its_own_clock_in_a_group_as_well() {
+    for (at, id) in [("17:30", "room-out-clock"), ("21:30", "room-out-clock-over")] {
+        for (language, words) in [
+            ("en-GB", "is it still good?"),
+            ("es-ES", "todavía sirve?"),
+            ("fr-FR", "c'est encore bon ?"),
+            ("de-DE", "ist die noch gut?"),
+            ("it-IT", "è ancora buono?"),
+            ("pt-BR", "ainda serve?"),
+        ] {
+            for kind in KINDS {
+                let mut kitchen = off(kind, language);
+                kitchen.run_to(&format!("2027-12-25 {at}"));
+                let said = ids(&mut kitchen, kind, words);
+                assert_eq!(said.first().map(String::as_str), Some(id), "{kind:?} {language} {at}: {words}");
+            }
+        }
+    }
+    // Of something else nobody asked the bot.
+    let mut kitchen = read(RoomKind::Group, "en-GB");
+    kitchen.run_to("2027-12-25 21:30");
+    assert_eq!(ids(&mut kitchen, RoomKind::Group, "are the potatoes still good?"), [""; 0]);
+}
+
+#[test]
 fn within_its_two_hours_their_end_is_told() {
     let mut kitchen = read(RoomKind::Private, "en-GB");
     kitchen.run_to("2027-12-25 18:05");

@@ -18,7 +18,9 @@ fn planned(kind: RoomKind, language: &str) -> Kitchen {
     kitchen
 }
 
-const TOLD: [(&str, &str, &str); 24] = [
+const TOLD: [(&str, &str, &str); 26] = [
+    ("en-US", "aunt May can't have dairy, no butter please", "ask-allergy-milk"),
+    ("de-DE", "Opa verträgt keine Milch", "ask-allergy-milk"),
     ("en-US", "my niece is allergic to milk", "ask-allergy-milk"),
     ("en-US", "Leo is lactose intolerant", "ask-allergy-milk"),
     ("en-US", "Tom is celiac", "ask-allergy-gluten"),
@@ -86,6 +88,8 @@ fn nobody_who_is_allergic_to_cats_is_answered_and_a_swelling_tongue_comes_first(
         "my brother is allergic to cats",
         "nobody is allergic to nuts",
         "bring milk and eggs please",
+        "Bo can't eat butter chicken lol",
+        "the tire is flat, we can't have that, get flour",
         "we used to be allergic to Mondays",
     ] {
         assert_eq!(kitchen.among("Mia", words), 0, "{words}");

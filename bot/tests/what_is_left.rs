@@ -119,6 +119,10 @@ fn leftovers_measured_too_warm_are_never_silently_fine() {
         ids(&mut kitchen, kind, "the leftovers read 48 after the drive");
         assert_eq!(kitchen.scene.room.plan.as_ref().unwrap().readings.len(), readings);
         assert_eq!(ids(&mut kitchen, kind, "can we eat them?"), ["ask-leftovers-at"]);
+        for words in ["arrived, it's 45 degrees outside brr", "got home, thermostat reads 62"] {
+            let mut other = eaten(kind, "en-US");
+            assert!(!ids(&mut other, kind, words).contains(&"ask-leftovers-at".to_owned()), "{words}");
+        }
         // Cold enough it is no news.
         assert!(!ids(&mut kitchen, kind, "the leftovers read 38").contains(&"ask-leftovers-at".to_owned()));
     }

@@ -31,7 +31,8 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
     let now = sitting.now;
     let asks = text.contains(['?', '¿']) || reading::begins_as_question(text, lexicon);
     let new = keep(sitting.room.plan.as_mut().filter(|plan| stands(plan, now)), &allergens);
-    if !addressed && !(new || asks && sitting.room.plan.as_ref().is_some_and(|plan| stands(plan, now))) {
+    let wanted = asks && sitting.room.plan.as_ref().is_some_and(|plan| stands(plan, now));
+    if !(addressed || new || wanted) {
         return false;
     }
     questions::tell(sitting, &Question::Allergies(allergens), Urgency::Answer);

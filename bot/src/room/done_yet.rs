@@ -55,7 +55,9 @@ pub(super) fn overheard(sitting: &mut Sitting<'_>, text: &str) -> bool {
     }
     // Where its hours are over nobody is left to wonder.
     let numbers = text.contains(|c: char| c.is_ascii_digit());
-    if !readings::cooks(sitting) && !numbers && stood_out::is_over(sitting) && asks_to_eat(sitting, text) {
+    let still = || reading::asks_if_still_good(text, lexicon) && spoiled::names_no_other(sitting, text);
+    let wonders = stood_out::is_over(sitting) || readings::below(sitting).is_none() && still();
+    if !readings::cooks(sitting) && !numbers && wonders && asks_to_eat(sitting, text) {
         return stood_out::to_eat(sitting);
     }
     let asks =
@@ -101,7 +103,7 @@ pub(super) fn asks_to_eat(sitting: &Sitting<'_>, text: &str) -> bool {
     let other = |at: usize| sentence.of(at, "food-").is_some() || sentence.of(at, "dish-").is_some();
     let numbers = text.contains(|c: char| c.is_ascii_digit());
     let asks = reading::asks_to_eat(text, lexicon)
-        || !numbers && reading::asks_if_still_good(text, lexicon)
+        || !numbers && reading::asks_if_still_good(text, lexicon) && spoiled::names_no_other(sitting, text)
         || !numbers && reading::begins_as_question(text, lexicon) && reading::speaks_of_eating(text, lexicon);
     asks && !(0..sentence.len()).any(other) && !reading::Told::of(text, lexicon).says("other-food")
 }

@@ -20,8 +20,9 @@ pub(super) fn asked(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let (now, lexicon) = (sitting.now, sitting.lexicon());
     // "It's 110 now, still ok?" is of the number as well.
     let numbers = text.contains(|c: char| c.is_ascii_digit());
-    let asks = done_yet::asks_to_eat(sitting, text)
-        || reading::asks_if_still_good(text, lexicon) && spoiled::names_no_other(sitting, text);
+    let asks = done_yet::asks_to_eat(sitting, text) || reading::asks_if_still_good(text, lexicon);
+    // "Are the potatoes still good?"
+    let asks = asks && spoiled::names_no_other(sitting, text);
     let read = done_yet::is_read(sitting);
     let Some(plan) = sitting.room.plan.as_ref().filter(|plan| asks && !numbers && !plan.is_off()) else { return false };
     let Some(dinner) = plan.wish.dinner.filter(|_| plan.on_since(now).is_some() && !spoiled::is_gone(plan)) else {

@@ -56,10 +56,14 @@ impl Asked<'_> {
     /// "The leftovers read 48 after the drive", "arrived, they read 48": above what keeps them, and not kept hot.
     fn about_leftovers_at(&self) -> Option<Question> {
         let told = Told::of(self.text(), self.asker.ground.lexicon);
-        let here = told.says("arrived");
+        // "Arrived, they read 48", and nothing else in it.
+        let lexicon = self.asker.ground.lexicon;
+        let known = |word: &String| word.contains(|c: char| c.is_ascii_digit()) || lexicon.knows(word);
+        let here = told.says("arrived") && told.says("they-read") && told.words().iter().all(known);
         let other = ["cooker-oven", "cooker-fan-oven", "cooker-smoker", "ask-reheat", "ask-cool", "place-fridge"];
         let other = self.any(&other) || self.any(&["place-freezer", "food-raw", "ask-thaw", "condition-frozen"]);
-        if !(here || told.says("leftovers-plain")) || other || self.wish.mass_g.is_some() {
+        let weather = self.is_weather() || self.has("ask-garage") && !self.has("drive") && self.span().is_none();
+        if !(here || told.says("leftovers-plain")) || other || weather || self.wish.mass_g.is_some() {
             return None;
         }
         let at = self.own_scale()?;
