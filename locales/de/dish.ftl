@@ -2,6 +2,9 @@
 dish-added = Dazu: { $what }, { $when }.
 dish-changed = Geändert: { $what }, { $takes }, { $when }.
 dish-changed-at = Geändert: { $what }, { $takes } bei { $setting }, { $when }.
+dish-told = { $what }: { $when }, { $takes }.
+dish-told-at = { $what }: { $when }, { $takes } bei { $setting }.
+dish-all-fit = Ja, wie geplant passt alles:
 dish-there = { $name } steht schon im Plan, { $when }.
 dish-button-another = Noch eins
 dish-hot-through = In der Mitte { $target }, bevor es gegessen wird.

@@ -2,6 +2,9 @@
 dish-added = Added: { $what }, { $when }.
 dish-changed = Changed: { $what }, { $takes }, { $when }.
 dish-changed-at = Changed: { $what }, { $takes } at { $setting }, { $when }.
+dish-told = { $what }: { $when }, { $takes }.
+dish-told-at = { $what }: { $when }, { $takes } at { $setting }.
+dish-all-fit = Yes, as planned it all fits:
 dish-there = { $name } is on the plan already, { $when }.
 dish-button-another = One more
 dish-hot-through = { $target } in the middle before it's eaten.

@@ -2,6 +2,9 @@
 dish-added = Añadido: { $what }, { $when }.
 dish-changed = Cambiado: { $what }, { $takes }, { $when }.
 dish-changed-at = Cambiado: { $what }, { $takes } a { $setting }, { $when }.
+dish-told = { $what }: { $when }, { $takes }.
+dish-told-at = { $what }: { $when }, { $takes } a { $setting }.
+dish-all-fit = Sí, así planeado cabe todo:
 dish-there = { $name } ya está en el plan, { $when }.
 dish-button-another = Uno más
 dish-hot-through = { $target } en el centro antes de comerlo.

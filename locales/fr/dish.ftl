@@ -2,6 +2,9 @@
 dish-added = Ajouté : { $what }, { $when }.
 dish-changed = Changé : { $what }, { $takes }, { $when }.
 dish-changed-at = Changé : { $what }, { $takes } à { $setting }, { $when }.
+dish-told = { $what } : { $when }, { $takes }.
+dish-told-at = { $what } : { $when }, { $takes } à { $setting }.
+dish-all-fit = Oui, comme prévu, tout tient :
 dish-there = { $name } est déjà au plan, { $when }.
 dish-button-another = Encore un
 dish-hot-through = { $target } au milieu avant d’y goûter.

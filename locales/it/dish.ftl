@@ -2,6 +2,9 @@
 dish-added = Aggiunto: { $what }, { $when }.
 dish-changed = Cambiato: { $what }, { $takes }, { $when }.
 dish-changed-at = Cambiato: { $what }, { $takes } a { $setting }, { $when }.
+dish-told = { $what }: { $when }, { $takes }.
+dish-told-at = { $what }: { $when }, { $takes } a { $setting }.
+dish-all-fit = Sì, così come previsto ci sta tutto:
 dish-there = { $name } è già nel piano, { $when }.
 dish-button-another = Un altro
 dish-hot-through = { $target } al centro prima di mangiarlo.

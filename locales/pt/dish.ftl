@@ -2,6 +2,9 @@
 dish-added = Incluído: { $what }, { $when }.
 dish-changed = Mudado: { $what }, { $takes }, { $when }.
 dish-changed-at = Mudado: { $what }, { $takes } a { $setting }, { $when }.
+dish-told = { $what }: { $when }, { $takes }.
+dish-told-at = { $what }: { $when }, { $takes } a { $setting }.
+dish-all-fit = Sim, do jeito planejado cabe tudo:
 dish-there = { $name } já está no plano, { $when }.
 dish-button-another = Mais um
 dish-hot-through = { $target } no meio antes de ser comido.

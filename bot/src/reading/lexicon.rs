@@ -349,7 +349,7 @@ impl Lexicon {
     }
 
     /// Whether the folded word occurs in any table as it stands.
-    pub(super) fn means(&self, word: &str) -> bool {
+    pub(crate) fn means(&self, word: &str) -> bool {
         self.stems(word).any(|stem| self.words.known.contains(stem))
     }
 

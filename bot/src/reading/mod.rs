@@ -111,6 +111,7 @@ pub use slip::{Slip, read_slip};
 pub use step::{Answer, asks_another_hour, asks_when_step, asks_who, is_done, names_a_bird, read_answer, read_step};
 pub use stuffing::{read_stuffed_in, says_stuffing_out};
 pub use suggestion::{Settled, leaning, other_suggestion, settled, settled_in, suggestion};
+pub(crate) use talk::is_question_of;
 pub use talk::{
     Report, ReportKind, asks_bare_when, asks_for_the_oven, asks_for_the_plan, asks_if_still_good, asks_of_the_dinner,
     asks_to_eat, asks_to_pull, asks_vaguely, asks_what_is_next, asks_what_now, asks_what_this_is, asks_when,
@@ -130,6 +131,7 @@ pub use wandering::{Wandering, read_wandering};
 pub use warm_thaw::{WarmThaw, names_water, puts_into_warm_water, read_warm_thaw};
 pub use went_in::read_went_in_at;
 pub use when::{Lean, When, easter, last_at, read_when};
+pub(crate) use will::made_of;
 pub use will::{
     Refusal, Willing, is_everything, is_plain_no, is_unwilling, read_cant, read_kind, read_refusal, read_willing,
 };

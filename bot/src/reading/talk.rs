@@ -437,7 +437,7 @@ pub fn speaks_of_pulling(text: &str, lexicon: &'static Lexicon) -> bool {
     Told::of(text, lexicon).says("may-pull")
 }
 
-pub(super) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
+pub(crate) fn is_question_of(text: &str, group: &str, lexicon: &'static Lexicon) -> bool {
     let told = match text.contains(['?', '¿']) {
         true => Told::of(&text.replace(['?', '¿'], ""), lexicon),
         false => Told::of(text, lexicon),

@@ -178,7 +178,7 @@ fn cant_do(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
 }
 
 /// The groups of phrases the words are made of, one behind the other, if they are made of nothing else. The longest phrase goes first.
-pub(super) fn made_of<'g>(words: &[String], groups: &[&'g str], lexicon: &Lexicon) -> Option<Vec<&'g str>> {
+pub(crate) fn made_of<'g>(words: &[String], groups: &[&'g str], lexicon: &Lexicon) -> Option<Vec<&'g str>> {
     let mut found = Vec::new();
     let mut at = 0;
     let mut phrase = String::new();

@@ -326,6 +326,17 @@ fn clash(sitting: &mut Sitting<'_>, conflict: &Conflict, how: How) {
     say.row([button("room-button-late-keep", &Action::Leave(serial))]);
 }
 
+/// What the dish that waits for a way out is up against, once more. `false`: none waits, or it fits by now.
+pub(super) fn still_clashes(sitting: &mut Sitting<'_>) -> bool {
+    let light = sitting.light();
+    let Some(plan) = &sitting.room.plan else { return false };
+    let Some(dishes) = plan.adding.clone() else { return false };
+    let changed = LivePlan { wish: crate::reading::Wish { dishes, ..plan.wish.clone() }, ..plan.clone() };
+    let Some(Err(conflict)) = changed.solve(&light) else { return false };
+    clash(sitting, &conflict, How::New);
+    true
+}
+
 /// The place of the dish that waits for a way out.
 fn told_of(plan: &LivePlan) -> Option<u8> {
     let told = plan.adding.as_deref()?.iter().zip(0_u8..);

@@ -11,6 +11,7 @@ mod allergy;
 mod amend;
 mod answered_by;
 mod aside;
+mod asked_of_dishes;
 mod asked_of_jobs;
 mod asked_setting;
 mod asked_which;
@@ -28,6 +29,7 @@ mod comings;
 mod cooled;
 mod digits_apart;
 mod diner;
+mod dish_is_in;
 mod dishes;
 mod done_yet;
 mod dose;
@@ -67,6 +69,7 @@ mod new_bird;
 mod no_heat;
 mod not_bought;
 mod not_lit;
+mod of_dishes;
 mod off_dial;
 mod offered;
 mod offering;
@@ -347,6 +350,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         if crate::reading::is_done(text, sitting.lexicon()) {
             return jobs::done(sitting, it);
         }
+        if !edited && dish_is_in::replied(sitting, text, it) {
+            return;
+        }
         if not_bought::answered(sitting, text, Some(it)) {
             return;
         }
@@ -387,6 +393,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     // "Breast should be 165": of what it has to reach, and no turkey breast is planned.
     if !edited && addressed && crate::reading::wants_degrees(text, &sitting.ground()) {
         return questions::told(sitting, text);
+    }
+    if !edited && (dish_is_in::told(sitting, text, addressed) || asked_of_dishes::told(sitting, text, addressed)) {
+        return;
     }
     let done = |sitting: &mut Sitting<'_>| match addressed {
         true => done_yet::told(sitting, text),
