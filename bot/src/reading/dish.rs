@@ -215,7 +215,8 @@ pub(super) fn names_a_dish(text: &str, ground: &Ground) -> bool {
 }
 
 fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
-    let s = Sentence::read(without_article(text, ground), ground.lexicon);
+    let text = without_article(text, ground);
+    let s = Sentence::read(text, ground.lexicon);
     let is_heat = |at: usize| heat(&s, at).is_some();
     let says_when = |at: usize| s.is(at, "ahead") || s.is(at, FRIDGE) || at > 0 && s.is(at, "ask-overnight");
     let stops = |at: usize| is_heat(at) || s.number(at).is_some() || s.amount(at).is_some() || says_when(at);
@@ -227,7 +228,7 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
     while end > 0 && links(end - 1) {
         end -= 1;
     }
-    let name = if end == 0 { String::new() } else { clip(s.quote(0, end - 1)) };
+    let name = if end == 0 { led_name(&s, ground) } else { as_written(text, s.quote(0, end - 1), ground) };
     if name.is_empty() {
         return Err(DishProblem::NoName);
     }
@@ -371,6 +372,42 @@ pub(super) fn setting(s: &Sentence, at: usize, ground: &Ground) -> Option<Temper
     let number = s.number(at).or_else(degrees).filter(|number| (65.0..=600.0).contains(number))?;
     let metric = ground.metric && number < SURELY_F;
     Some(if metric { celsius(number) } else { fahrenheit(number) })
+}
+
+/// What the cook wrote for the words of a sentence's beginning, where slips were mended: leeks are no leaks. Without the words that lead on.
+fn as_written(text: &str, mended: &str, ground: &Ground) -> String {
+    let same = |(own, told): &(&str, &str)| {
+        let own = super::fold(own);
+        own == super::fold(told) || ground.lexicon.corrected(&own) == Some(*told)
+    };
+    let told: Vec<&str> = words(mended).collect();
+    let own: Vec<&str> = words(text).take(told.len()).collect();
+    let end = own.last().map(|last| last.as_ptr() as usize - text.as_ptr() as usize + last.len());
+    let own = end.filter(|_| own.len() == told.len() && own.iter().copied().zip(told).all(|pair| same(&pair)));
+    clip(without_tail(own.and_then(|end| text.get(..end)).unwrap_or(mended), ground))
+}
+
+fn words(text: &str) -> impl Iterator<Item = &str> {
+    text.split(|c: char| !(c.is_alphabetic() || super::fold::is_mark(c))).filter(|word| !word.is_empty())
+}
+
+/// "Pie that" is pie, "turkey in" turkey.
+fn without_tail<'t>(mut text: &'t str, ground: &Ground) -> &'t str {
+    while let Some((before, last)) = text.trim_end().rsplit_once(char::is_whitespace) {
+        let last = super::fold(last.trim_matches(','));
+        if !["dish-link", "dish-tail"].iter().any(|group| ground.lexicon.talk(&last, group)) {
+            break;
+        }
+        text = before;
+    }
+    text
+}
+
+/// A bird in a phrase of its heat, as one more dish: "peru no forno" is peru.
+fn led_name(s: &Sentence, ground: &Ground) -> String {
+    let Some((first, _)) = s.raw(0).split_once(char::is_whitespace) else { return String::new() };
+    let bird = Sentence::read(first, ground.lexicon).of(0, "bird-").is_some();
+    if bird && heat(s, 0).is_some() { clip(first) } else { String::new() }
 }
 
 fn clip(text: &str) -> String {
