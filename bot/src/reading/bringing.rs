@@ -63,6 +63,20 @@ pub fn read_dropped(text: &str, ground: &Ground) -> Option<String> {
     (!name.is_empty()).then_some(name)
 }
 
+/// The name of the dish that is taken off a plan: "take the rolls out", "nimm die Brötchen raus". Said of a plan only: rolls are taken out of
+/// ovens as well.
+pub fn read_taken_off(text: &str, ground: &Ground) -> Option<String> {
+    let rest = behind(text.trim_end_matches(['.', '!', ' ']), "dish-take", ground)?;
+    let words: Vec<&str> = rest.split_whitespace().collect();
+    let off = |from: &usize| {
+        let tail = ground.lexicon.talk_words(&words.get(*from..).unwrap_or_default().join(" "));
+        made_of(&tail, &["dish-take-last", "manners"], ground.lexicon).is_some()
+    };
+    let end = (1..words.len()).find(off)?;
+    let name = dish::name(&words.get(..end)?.join(" "), ground);
+    (!name.is_empty()).then_some(name)
+}
+
 /// What the rest of a text, without the dish's name, says of it: "takes 60 min", "needs the oven at 400". `None`: something else as well.
 pub fn read_dish_change(rest: &str, ground: &Ground) -> Option<DishChange> {
     if rest.contains(['?', '¿', '/', '\n']) || rest.chars().count() > LONGEST {
@@ -98,7 +112,7 @@ pub fn read_dish_change(rest: &str, ground: &Ground) -> Option<DishChange> {
 }
 
 /// The text behind the longest phrase of that group at its beginning; politeness may stand before it.
-fn behind<'t>(text: &'t str, group: &str, ground: &Ground) -> Option<&'t str> {
+pub(super) fn behind<'t>(text: &'t str, group: &str, ground: &Ground) -> Option<&'t str> {
     let blanks = text.char_indices().filter(|(_, c)| c.is_whitespace()).map(|(at, _)| at);
     let ends: Vec<usize> = blanks.take(MOST_WORDS + 2).collect();
     let leads = |end: &usize| {

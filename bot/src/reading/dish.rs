@@ -3,6 +3,7 @@
 //! Owns the reading of what follows the word that adds or removes. What a dish is called is the text before the first heat,
 //! fridge, number or time. How many shelves a fridge has is read here too.
 
+use super::put_on::read_put_on;
 use super::sentence::Sentence;
 use super::when::{Lean, When, read_when};
 use super::{Ground, Lexicon};
@@ -54,6 +55,9 @@ pub struct WishDish {
     /// When it is to be made, as far as somebody said so. The plan says when it has to be.
     #[serde(skip)]
     pub start: Option<When>,
+    /// That was the hour by which it is ready.
+    #[serde(skip)]
+    pub ready: bool,
     /// Who added it, where that is known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub by: Option<crate::room::PersonId>,
@@ -98,7 +102,10 @@ pub fn read_dish(text: &str, ground: &Ground) -> Option<Result<DishOrder, DishPr
         return Some(read_added(rest, ground))
             .filter(|read| !matches!(read, Err(DishProblem::NoName) if is_heat_only(rest, ground)));
     }
-    framed(text, ground).or_else(|| beside(&verb, rest, ground).or_else(|| super::read_brought(text, ground)).map(Ok))
+    framed(text, ground).or_else(|| {
+        let told = beside(&verb, rest, ground).or_else(|| super::read_brought(text, ground));
+        told.or_else(|| read_put_on(text, ground)).map(Ok)
+    })
 }
 
 /// "Füge Füllung im Ofen 45 min bei 190 hinzu", "rolls in the oven 15 min at 350 too": the word that adds comes last. Without one before
@@ -131,7 +138,7 @@ fn is_heat_only(text: &str, ground: &Ground) -> bool {
 pub fn each_dish(text: &str, ground: &Ground) -> Vec<String> {
     let Some((verb, rest)) = text.trim().split_once(char::is_whitespace) else { return Vec::new() };
     let folded = super::fold(verb.trim_matches([':', ',']));
-    if !["dish-add", "dish-and"].iter().any(|group| ground.lexicon.talk(&folded, group)) {
+    if !["dish-add", "dish-and", "dish-put"].iter().any(|group| ground.lexicon.talk(&folded, group)) {
         return Vec::new();
     }
     let s = Sentence::read(rest, ground.lexicon);
@@ -159,11 +166,15 @@ pub fn is_dish_beside(text: &str, ground: &Ground) -> bool {
     let Some((verb, rest)) = text.trim().split_once(char::is_whitespace) else { return false };
     beside(&super::fold(verb.trim_matches([':', ','])), rest, ground).is_some()
         || super::read_brought(text, ground).is_some()
+        || read_put_on(text, ground).is_some()
 }
 
 /// Whether a text adds a dish with its heat and its time, and says so: "add rolls in the oven 15 min at 375".
+///
+/// What may as well be said to somebody in the kitchen, "put the rolls in 15 min at 375", is none.
 pub fn is_dish_order(text: &str, ground: &Ground) -> bool {
-    matches!(read_dish(text, ground), Some(Ok(DishOrder::Add(dish, _))) if dish.heat.is_some())
+    read_put_on(text, ground).is_none()
+        && matches!(read_dish(text, ground), Some(Ok(DishOrder::Add(dish, _))) if dish.heat.is_some())
 }
 
 /// It is one only with its heat and its time, and where nothing of the bird is named and nothing asked.
@@ -247,7 +258,7 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
     }
     // In the fridge, and nobody says how long: overnight.
     let ahead = ahead || fridge && cold.is_none() && from.is_none();
-    let setting = (end..s.len()).find_map(|at| setting(&s, at, ground));
+    let setting = (end..s.len()).find_map(|at| setting(&s, at, ground)).or_else(|| no_setting(&s, end, ground));
     if let Some(setting) = setting.filter(|setting| !SETTING_F.contains(&in_fahrenheit(*setting))) {
         return Err(DishProblem::Setting(setting));
     }
@@ -264,6 +275,7 @@ fn read_added(text: &str, ground: &Ground) -> Result<DishOrder, DishProblem> {
         iced: false,
         early: false,
         start,
+        ready: super::Told::of(text, ground.lexicon).says("dish-ready-by"),
         by: None,
     };
     Ok(DishOrder::Add(dish, from))
@@ -408,6 +420,23 @@ fn led_name(s: &Sentence, ground: &Ground) -> String {
     let Some((first, _)) = s.raw(0).split_once(char::is_whitespace) else { return String::new() };
     let bird = Sentence::read(first, ground.lexicon).of(0, "bird-").is_some();
     if bird && heat(s, 0).is_some() { clip(first) } else { String::new() }
+}
+
+/// "At 1000", "at 20": a number said of an oven that no oven has, and no hour.
+fn no_setting(s: &Sentence, end: usize, ground: &Ground) -> Option<Temperature> {
+    let in_oven = (end..s.len()).any(|at| heat(s, at) == Some("oven"));
+    let hours = if ground.metric { 24.0 } else { 12.0 };
+    let said = |at: usize| {
+        let number = s.number(at).filter(|_| s.is(at - 1, "at") || talks_link(s, at - 1, ground))?;
+        let clock = s.mark(at + 1) == Some(':') || s.of(at + 1, "part-").is_some() || s.is(at + 1, "oclock");
+        (number > hours && !clock).then_some(number)
+    };
+    let number = (end.max(1)..s.len()).filter(|_| in_oven).find_map(said)?;
+    Some(if ground.metric { celsius(number) } else { fahrenheit(number) })
+}
+
+fn talks_link(s: &Sentence, at: usize, ground: &Ground) -> bool {
+    ground.lexicon.talk(&super::fold(s.raw(at)), "dish-link")
 }
 
 fn clip(text: &str) -> String {

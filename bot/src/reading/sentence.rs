@@ -8,7 +8,7 @@ use super::glance::Glance;
 use super::lexicon::{Concept, Lexicon};
 use super::once;
 use crate::words::foreign::is_unseen;
-use carvetime_core::quantity::{Amount, Unit, scan};
+use carvetime_core::quantity::{Amount, Found, Unit, scan};
 use std::ops::Range;
 use std::sync::Arc;
 
@@ -59,7 +59,7 @@ impl Sentence {
         let text = tidy(&lexicon.in_full(text), lexicon);
         let pieces = pieces(&text, lexicon);
         let found = scan(&text, lexicon.units());
-        let mut found = found.into_iter().peekable();
+        let mut found: std::iter::Peekable<std::vec::IntoIter<Found>> = found.into_iter().peekable();
         let mut items = Vec::with_capacity(pieces.len());
         let mut at = 0;
         while let Some(piece) = pieces.get(at) {
@@ -84,6 +84,13 @@ impl Sentence {
                 },
             };
             let end = span.end;
+            // "Sul gas 30 min": what a phrase has of an amount is none of it, and the rest is read by itself.
+            let cut = found.peek().is_some_and(|f| (piece.span.start..end).contains(&f.span.start) && f.span.end > end);
+            if cut && matches!(what, What::Word(_)) {
+                let rest = scan(text.get(end..).unwrap_or_default(), lexicon.units());
+                let shifted = rest.into_iter().map(|f| Found { span: f.span.start + end..f.span.end + end, ..f });
+                found = shifted.collect::<Vec<_>>().into_iter().peekable();
+            }
             items.push(Item { span, gap: piece.gap, what });
             at += 1;
             while pieces.get(at).is_some_and(|piece| piece.span.start < end) {

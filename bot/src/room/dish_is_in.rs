@@ -80,11 +80,24 @@ fn named(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
 
 /// "It's in", "done", of the dish whose call came last, where nothing of the bird can be meant.
 fn just_called(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
-    let Some(said) = said(sitting, text).filter(|_| !reading::names_a_bird(text, sitting.lexicon())) else {
-        return false;
-    };
+    let Some((it, job)) = called(sitting, text) else { return false };
+    if of_dishes::waits(&job) {
+        jobs::done(sitting, it);
+    } else if addressed {
+        sitting.answer(Text::new("room-ok"));
+    }
+    true
+}
+
+/// Whether it is so of a dish the speaker has: with several birds nothing else tells which plan is meant.
+pub(super) fn is_of_own(sitting: &Sitting<'_>, text: &str) -> bool {
+    called(sitting, text).is_some_and(|(_, job)| job.owner.is_some() && job.owner == sitting.speaker())
+}
+
+fn called(sitting: &Sitting<'_>, text: &str) -> Option<(JobRef, LiveJob)> {
+    let said = said(sitting, text).filter(|_| !reading::names_a_bird(text, sitting.lexicon()))?;
     let (now, who, routed) = (sitting.now, sitting.speaker(), sitting.routed());
-    let Some(plan) = &sitting.room.plan else { return false };
+    let plan = sitting.room.plan.as_ref()?;
     let theirs = |job: &&LiveJob| match job.owner {
         Some(owner) => Some(owner) == who,
         None => !routed || who.is_some_and(|who| job.reached.contains(&who)),
@@ -97,19 +110,13 @@ fn just_called(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
         }
         JobState::Skipped { .. } => false,
     };
-    let Some(job) = plan.jobs.iter().filter(fresh).filter(theirs).max_by_key(|job| job.at) else { return false };
+    let job = plan.jobs.iter().filter(fresh).filter(theirs).max_by_key(|job| job.at)?;
     // Two dishes called at once: nobody can tell which.
     let as_late = |other: &&LiveJob| of_dishes::waits(other) && fresh(other) && theirs(other) && other.at == job.at;
     if plan.jobs.iter().filter(as_late).count() > 1 || is_of_the_bird(plan, job, said, sitting) {
-        return false;
+        return None;
     }
-    let it = JobRef { serial: plan.serial, step: Step::Dish, nth: job.nth };
-    if of_dishes::waits(job) {
-        jobs::done(sitting, it);
-    } else if addressed {
-        sitting.answer(Text::new("room-ok"));
-    }
-    true
+    Some((JobRef { serial: plan.serial, step: Step::Dish, nth: job.nth }, job.clone()))
 }
 
 /// Whether a job of the bird may be meant by it: one that is as near. Whoever has the dish alone means the dish.

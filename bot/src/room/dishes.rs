@@ -5,9 +5,9 @@
 use super::action::{Action, JobRef, Mark};
 use super::live;
 use super::sitting::{button, name};
-use super::state::{JobState, LiveJob, LivePlan};
+use super::state::{JobState, LiveJob, LivePlan, Untimed};
 use super::turn::{FileContent, How, Say};
-use super::{RoomKind, Sitting, birds, board, jobs, may, plan_words, proposal, way_out};
+use super::{RoomKind, Sitting, birds, board, dish_hour, jobs, may, plan_words, proposal, way_out};
 use crate::reading::{
     self, DishChange, DishOrder, DishProblem, Ground, When, WishDish, each_dish, fold, read_dish, read_shelves,
 };
@@ -18,6 +18,8 @@ use chrono::{NaiveTime, TimeDelta};
 
 /// Hour from which a dish is in the fridge on a day that was told alone.
 const EVENING: (u32, u32) = (18, 0);
+/// How long a dish takes is told within this time of being asked.
+const ANSWERED_WITHIN: TimeDelta = TimeDelta::minutes(10);
 /// The shortest stay in a fridge that is planned.
 const COLD_LEAST: TimeDelta = TimeDelta::minutes(15);
 
@@ -29,15 +31,51 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     heard
 }
 
-fn told_each(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    let each = each_dish(text, &sitting.ground());
-    if sitting.room.plan.is_some() && each.len() > 1 {
-        for text in &each {
-            told_one(sitting, text);
-        }
+/// What is said behind `/plan`: a dish more, one less, or another time or heat of one.
+pub(super) fn of_the_plan(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    if told(sitting, text) || retold(sitting, text) {
         return true;
     }
-    told_one(sitting, text)
+    let off = reading::read_taken_off(text, &sitting.ground()).filter(|name| named(sitting, name).is_some());
+    off.inspect(|name| remove(sitting, name)).is_some()
+}
+
+fn told_each(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let each = each_dish(text, &sitting.ground());
+    if sitting.room.plan.is_none() || each.len() < 2 {
+        return told_one(sitting, text);
+    }
+    // What fits is put on first, so that a way out is picked for what stands then; one at a time waits for it.
+    let mut clashing = Vec::new();
+    for text in &each {
+        let (from, before) = (sitting.says.len(), waiting(sitting));
+        told_one(sitting, text);
+        if waiting(sitting).is_some_and(|dishes| before.as_ref() != Some(&dishes)) {
+            sitting.says.truncate(from);
+            sitting.room.plan.iter_mut().for_each(|plan| plan.adding = None);
+            clashing.push(text);
+        }
+    }
+    let mut clashing = clashing.into_iter();
+    for text in clashing.by_ref() {
+        let before = waiting(sitting);
+        told_one(sitting, text);
+        if waiting(sitting) != before {
+            break;
+        }
+    }
+    let ground = sitting.ground();
+    for text in clashing {
+        if let Some(Ok(DishOrder::Add(dish, _))) = read_dish(text, &ground) {
+            sitting.answer(Text::new("dish-not-yet").with("name", Arg::Verbatim(dish.name)));
+        }
+    }
+    true
+}
+
+/// The dishes with the one that waits for a way out.
+fn waiting(sitting: &Sitting<'_>) -> Option<Vec<Option<WishDish>>> {
+    sitting.room.plan.as_ref()?.adding.clone()
 }
 
 fn told_one(sitting: &mut Sitting<'_>, text: &str) -> bool {
@@ -58,6 +96,7 @@ fn told_one(sitting: &mut Sitting<'_>, text: &str) -> bool {
             }
             // Said twice, or by two people: one more only if that is wanted.
             let start = dish.start.take();
+            let ready = std::mem::take(&mut dish.ready);
             let same = |other: &WishDish| WishDish { name: dish.name.clone(), by: dish.by, ..other.clone() } == dish;
             let named = |other: &WishDish| fold(&other.name) == fold(&dish.name);
             let standing =
@@ -65,17 +104,40 @@ fn told_one(sitting: &mut Sitting<'_>, text: &str) -> bool {
             match standing {
                 Some((place, _)) => there_already(sitting, place),
                 None => {
+                    let from = sitting.says.len();
                     put(sitting, dishes, dish);
-                    say_started(sitting, start);
+                    dish_hour::said(sitting, from, start, ready);
                 }
             }
         }
+        // "Retira o peru do forno" is of the bird in the heat.
+        Ok(DishOrder::Remove(name))
+            if named(sitting, &name).is_none() && reading::names_a_bird(&name, sitting.lexicon()) =>
+        {
+            return false;
+        }
         Ok(DishOrder::Remove(name)) => remove(sitting, &name),
         Err(problem) => {
+            if let (DishProblem::NoTime(_), Some(by)) = (&problem, sitting.speaker()) {
+                sitting.room.untimed = Some(Untimed { by, at: sitting.now, text: text.to_owned() });
+            }
             sitting.answer(complaint(problem));
         }
     }
     true
+}
+
+/// "40 min on the stove", below "How long does soup take?", by whoever was asked. `false`: it says something else.
+pub(super) fn timed(sitting: &mut Sitting<'_>, text: &str) -> bool {
+    let (now, who) = (sitting.now, sitting.speaker());
+    let open = |it: &&Untimed| Some(it.by) == who && now - it.at <= ANSWERED_WITHIN;
+    let Some(it) = sitting.room.untimed.as_ref().filter(open) else { return false };
+    if !reading::tells_only_time(text, &sitting.ground()) {
+        return false;
+    }
+    let whole = format!("{}, {text}", it.text);
+    sitting.room.untimed = None;
+    told(sitting, &whole)
 }
 
 /// "I'll bring green bean casserole, needs 30 min at 350": anyone may, and says it to everyone. `false`: no dish with its heat and its time.
@@ -143,42 +205,6 @@ fn changed(
     let id = if change.setting.is_some() { "dish-changed-at" } else { "dish-changed" };
     add(sitting, dishes, usize::from(place), id);
     true
-}
-
-/// Whoever said when it is made is told when it has to be, where that is another hour.
-fn say_started(sitting: &mut Sitting<'_>, start: Option<When>) {
-    const SAME: TimeDelta = TimeDelta::minutes(15);
-    let plan = sitting.room.plan.as_ref();
-    let added = sitting.says.iter().rposition(|say| say.text.first().is_some_and(|text| text.id == "dish-added"));
-    let (Some(start), Some(plan), Some(added)) = (start, plan, added) else { return };
-    // Of what has just been added the line names the place.
-    let job = plan.wish.dishes.iter().zip(0_u8..).find_map(|(dish, place)| {
-        let told = sitting.says.get(added)?.text.first()?;
-        let named = told.args.iter().any(|(_, arg)| *arg == Arg::from(plan_words::step_name(Step::Dish, place)));
-        dish.as_ref().filter(|_| named).and_then(|_| plan.job(Step::Dish, place))
-    });
-    let Some(at) = job.map(|job| job.at) else { return };
-    let ground = sitting.table_ground();
-    let day = clock::date(ground.zone, at);
-    let said = match start {
-        When::Moment(said) => Text::new("dish-start").with("said", Arg::DayClock(said)).with("far", differs(said, at)),
-        When::Hour(hour) => {
-            let said = ground.moment(day, hour);
-            Text::new("dish-start").with("said", Arg::DayClock(said)).with("far", differs(said, at))
-        }
-        When::Day(said) if said == day => return,
-        When::Day(said) => {
-            let said = ground.moment(said, NaiveTime::MIN);
-            Text::new("dish-start").with("said", Arg::Day(said)).with("far", Arg::Choice("yes"))
-        }
-    };
-    fn differs(said: Moment, at: Moment) -> Arg {
-        Arg::Choice(if (said - at).abs() < SAME { "no" } else { "yes" })
-    }
-    let far = said.args.iter().any(|(name, arg)| *name == "far" && *arg == Arg::Choice("yes"));
-    if let Some(say) = sitting.says.get_mut(added).filter(|_| far) {
-        say.text.insert(1, said.with("when", Arg::DayClock(at)));
-    }
 }
 
 /// Puts a dish where there is a place for it, under a name nothing else on the table has.

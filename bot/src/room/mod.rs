@@ -29,6 +29,7 @@ mod comings;
 mod cooled;
 mod digits_apart;
 mod diner;
+mod dish_hour;
 mod dish_is_in;
 mod dishes;
 mod done_yet;
@@ -114,6 +115,7 @@ mod warm_thaw;
 mod way_out;
 mod went_in;
 mod which;
+mod which_dish;
 
 pub mod action;
 pub mod chart;
@@ -261,7 +263,7 @@ fn plan(sitting: &mut Sitting<'_>, rest: &str) {
     if rest.is_empty() {
         return planning::asked(sitting, who);
     }
-    if dishes::told(sitting, rest) || dishes::shelves_told(sitting, rest) {
+    if dishes::of_the_plan(sitting, rest) || dishes::shelves_told(sitting, rest) {
         return;
     }
     if new_bird::planned(sitting, who, rest) {
@@ -393,6 +395,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     // "Breast should be 165": of what it has to reach, and no turkey breast is planned.
     if !edited && addressed && crate::reading::wants_degrees(text, &sitting.ground()) {
         return questions::told(sitting, text);
+    }
+    if !edited && dishes::timed(sitting, text) {
+        return;
     }
     if !edited && (dish_is_in::told(sitting, text, addressed) || asked_of_dishes::told(sitting, text, addressed)) {
         return;

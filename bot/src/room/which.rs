@@ -10,7 +10,7 @@ use super::heard::Document;
 use super::state::{LivePlan, Unsure};
 use super::{
     BellKind, PersonId, Sitting, air, alarms, amend, asked_which, birds, calls, cooled, done_yet, each_its_own,
-    farewell, jobs, logs, may, misplaced, naming, no_heat, planning, questions, readings, reports, shares,
+    farewell, jobs, logs, may, misplaced, naming, no_heat, planning, questions, readings, reports, shares, which_dish,
 };
 use crate::reading::command::{Address, read_command};
 use crate::reading::{self, Place, Problem, Report, ReportKind};
@@ -117,6 +117,9 @@ pub(super) fn said(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply
     if let Some((log, [serial])) = alone.filter(|(_, named)| matches!(named, [one] if cooks(sitting, *one))) {
         about(sitting, *serial);
         return readings::noted(sitting, &log, edited);
+    }
+    if !edited && which_dish::told(sitting, text, addressed) {
+        return;
     }
     let parts: Vec<&str> = text.split_whitespace().collect();
     let mentions = naming::mentions(sitting, &parts);
@@ -420,7 +423,7 @@ fn all(sitting: &Sitting<'_>) -> Vec<u32> {
 }
 
 /// The plans it holds for, each tried in hand.
-fn those(sitting: &mut Sitting<'_>, serials: &[u32], test: impl Fn(&Sitting<'_>) -> bool) -> Vec<u32> {
+pub(super) fn those(sitting: &mut Sitting<'_>, serials: &[u32], test: impl Fn(&Sitting<'_>) -> bool) -> Vec<u32> {
     let hand = sitting.room.plan.as_ref().map(|plan| plan.serial);
     let fits = |serial: &u32| {
         sitting.hold(Some(*serial));

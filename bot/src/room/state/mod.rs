@@ -86,6 +86,9 @@ pub struct Room {
     /// The last question somebody put to the others here that has nothing to do with a plan: the answer to it is of no job.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub aside: Option<Aside>,
+    /// The dish whose time was asked for last.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub untimed: Option<Untimed>,
     /// What the last message here offers, for a yes in words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub offered: Option<Offered>,
@@ -142,6 +145,17 @@ pub struct Aside {
     pub by: PersonId,
     /// When.
     pub at: Moment,
+}
+
+/// A dish nobody has told the time of, until whoever named it does.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Untimed {
+    /// Who named it.
+    pub by: PersonId,
+    /// When.
+    pub at: Moment,
+    /// What was said of it, the word that adds first. Untrusted text.
+    pub text: String,
 }
 
 /// A page of the settings that stands open, and may be answered in words.
@@ -213,6 +227,7 @@ impl Room {
             noted: None,
             ended: Vec::new(),
             aside: None,
+            untimed: None,
             offered: None,
             asked_setting: None,
             changed: None,
