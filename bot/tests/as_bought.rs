@@ -139,6 +139,39 @@ fn other_salt_and_salt_that_is_on_change_no_plan() {
 }
 
 #[test]
+fn a_marinade_with_salt_in_it_is_salt_enough_even_when_its_hour_has_come() {
+    let said: [&[&str]; 6] = [
+        &[
+            "I injected it with my marinade, dont put more salt",
+            "the bird comes pre-salted",
+            "label says it's injected",
+        ],
+        &["ya lo inyecté con mi adobo salado, no le pongan más sal", "viene inyectado"],
+        &["je l'ai injectée avec ma marinade, ne rajoutez pas de sel"],
+        &["ich hab sie schon mariniert mit Salz, bitte nicht mehr salzen"],
+        &["injetei minha marinada com sal, não coloquem mais sal"],
+        &["l'ho siringato con la mia marinata, non metteteci sale"],
+    ];
+    for (tag, said) in TAGS.into_iter().zip(said) {
+        for text in said {
+            for at in ["2027-11-23 15:12", "2027-11-23 18:50"] {
+                let mut kitchen = planned(RoomKind::Group, tag);
+                kitchen.run_to(at);
+                kitchen.among("Rosa", text);
+                assert!(plan(&kitchen).job(Step::Salt, 0).is_none(), "{tag}: {text}, {at}");
+            }
+        }
+    }
+    let mut kitchen = planned(RoomKind::Group, "en-US");
+    for text in
+        ["last year I injected it with my marinade, no more salt", "dont salt the marinade?", "I made a marinade"]
+    {
+        kitchen.among("Rosa", text);
+        assert!(plan(&kitchen).job(Step::Salt, 0).is_some(), "{text}");
+    }
+}
+
+#[test]
 fn the_day_it_is_set_aside_for_is_the_shoppings() {
     for (tag, zone, told, aside) in [
         (

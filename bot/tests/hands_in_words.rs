@@ -616,3 +616,46 @@ fn on_it_takes_what_was_just_offered_and_agreeing_does_not() {
     among(&mut kitchen, "Ben", "i can do it");
     assert_eq!(owner(&kitchen, Step::Carve), Some(BEN));
 }
+
+#[test]
+fn who_says_among_people_that_they_do_it_has_it() {
+    let said: [(&str, &[(&str, Step)]); 6] = [
+        (
+            "en-US",
+            &[
+                ("I'll get the bird", Step::Buy),
+                ("I'll go to the butcher", Step::Buy),
+                ("I'll carve like every year", Step::Carve),
+                ("sure I'll do the salt honey", Step::Salt),
+            ],
+        ),
+        ("es-ES", &[("yo voy por el pavo", Step::Buy), ("yo lo trincho como siempre", Step::Carve)]),
+        ("fr-FR", &[("je vais chercher la dinde", Step::Buy), ("je découpe comme tous les ans", Step::Carve)]),
+        ("de-DE", &[("ich hol die Pute", Step::Buy), ("ich tranchiere wie immer", Step::Carve)]),
+        ("pt-BR", &[("eu pego o peru", Step::Buy), ("eu corto como sempre", Step::Carve)]),
+        (
+            "it-IT",
+            &[
+                ("lo ritiro io", Step::Buy),
+                ("vado io dal macellaio", Step::Buy),
+                ("il sale lo metto io", Step::Salt),
+                ("taglio io come tutti gli anni", Step::Carve),
+                ("le temperature le prendo io", Step::Check),
+            ],
+        ),
+    ];
+    for (tag, said) in said {
+        for (text, step) in said {
+            let mut kitchen = dinner(tag);
+            let heard = among(&mut kitchen, "Ben", text);
+            assert_eq!(owner(&kitchen, *step), Some(BEN), "{tag}: {text}: {heard}");
+        }
+    }
+    for text in ["I'll get it", "I'll get the door like always", "I'll get the kids", "will you carve like every year?"]
+    {
+        let mut kitchen = dinner("en-US");
+        among(&mut kitchen, "Ben", text);
+        let owned = kitchen.scene.room.plan.as_ref().unwrap().jobs.iter().any(|job| job.owner == Some(BEN));
+        assert!(!owned, "{text}");
+    }
+}

@@ -209,3 +209,24 @@ fn dead_since_an_hour_of_the_clock_it_is_without_heat_from_then_until_the_hour_i
         assert_eq!(until, [kitchen.local("2027-11-25 13:00"), kitchen.local("2027-11-25 13:40")], "{tag}: {back}");
     }
 }
+
+#[test]
+fn gas_that_is_gone_and_a_flame_that_is_out_are_no_heat() {
+    for (tag, said) in [
+        ("en-US", &["the gas is out", "the propane is empty", "the flame went out", "there's no gas"][..]),
+        ("es-MX", &["se apagó la flama", "se acabó el tanque"]),
+        ("fr-FR", &["le gaz est coupé", "la bouteille de gaz est vide"]),
+        ("de-DE", &["die Gasflasche ist leer", "der Ofen ist plötzlich aus"]),
+        ("pt-BR", &["o gás acabou", "a chama apagou"]),
+        ("it-IT", &["è andato via il gas", "la fiamma si è spenta", "manca il gas"]),
+    ] {
+        for words in said {
+            dead(tag, words);
+        }
+    }
+    // Somebody else's gas is none of the bird's.
+    let mut kitchen = dead("en-US", "oven just died");
+    kitchen.among("Josie", "oven is back");
+    kitchen.among("Josie", "the water has no gas in it, is that ok with you guys");
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().down_since.is_none());
+}

@@ -75,6 +75,13 @@ pub fn says_packer_salted(text: &str, lexicon: &'static Lexicon) -> bool {
     says
 }
 
+/// "I injected it with my marinade, no more salt please": the salt is in what it has been given.
+pub fn says_salted_by_marinade(text: &str, lexicon: &'static Lexicon) -> bool {
+    let asks = text.contains(['?', '¿', '/']) || talk::begins_as_question(text, lexicon);
+    let told = Told::of(text, lexicon);
+    !asks && told.says("marinated") && told.says("salt-no-more") && !talk::tells_of_past_weeks(text, lexicon)
+}
+
 /// "It weighs 3.4 kg after all": the weight, where nothing is said but that something has it.
 pub fn weighs(text: &str, lexicon: &'static Lexicon) -> Option<String> {
     if text.contains(['?', '¿', '/']) {

@@ -66,7 +66,7 @@ pub use air::{Air, HeatBack, Since, is_of_power, read_air, read_heat_back, says_
 pub use allergy::{Allergen, read_allergies};
 pub use aside::{asks_of_other_things, names_the_bird};
 pub use beside::read_job_hour;
-pub use bought::{read_bought, says_not_bought, says_packer_salted, weighs};
+pub use bought::{read_bought, says_not_bought, says_packer_salted, says_salted_by_marinade, weighs};
 pub use bringing::{DishChange, read_brought, read_dish_change, read_dropped, read_taken_off};
 pub use command::{Address, Command, read_command};
 pub use csv::{CsvFault, CsvProblem, Table, decode, read_csv, read_table};

@@ -56,10 +56,23 @@ pub fn read_shares(text: &str, names: &[Vec<String>], lexicon: &'static Lexicon)
 /// The jobs someone says they will do: "I'll carve", "i'll do salt and carving", "ok, put me down for carving". Beside each: whether
 /// only that job can be meant.
 pub fn read_takings(text: &str, lexicon: &'static Lexicon) -> Vec<(Step, bool)> {
+    if let Some(less) = without_always(text, lexicon) {
+        return read_takings(&less, lexicon);
+    }
     if let Some(one) = talk::read_taking(text, lexicon) {
         return vec![one];
     }
     takings(text, lexicon).or_else(|| first_takings(text, lexicon)).unwrap_or_default()
+}
+
+/// "I'll carve like every year": what stands before that.
+fn without_always(text: &str, lexicon: &'static Lexicon) -> Option<String> {
+    let told = lexicon.talk_words(text);
+    let most = MOST_WORDS.min(told.len().saturating_sub(1));
+    let is_always =
+        |count: &usize| told.get(told.len() - count..).is_some_and(|tail| lexicon.talk(&tail.join(" "), "as-always"));
+    let count = (1..=most).rev().find(is_always).filter(|_| !text.contains(['?', '¿', '/']))?;
+    told.get(..told.len() - count).map(|less| less.join(" "))
 }
 
 /// "I'll carve. you need someone with a steady hand": told in a sentence of its own, and only a job can be meant.

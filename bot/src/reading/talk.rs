@@ -614,7 +614,9 @@ pub(super) fn only_step(words: &[String], lexicon: &'static Lexicon) -> Option<(
 fn kind(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {
     let empty = |word: &String| ["filler", "mine-link", "ahead"].iter().any(|group| lexicon.talk(word, group));
     let said: Vec<&str> = words.iter().filter(|word| !empty(word)).map(String::as_str).collect();
-    lexicon.talked(&said.join(" "), "kind-").find_map(Step::from_name)
+    let named = |said: &str| lexicon.talked(said, "kind-").find_map(Step::from_name);
+    // "Get the bird": what is empty elsewhere may be the job's own word.
+    named(&said.join(" ")).or_else(|| named(&words.join(" ")))
 }
 
 fn named_step(words: &[String], lexicon: &'static Lexicon) -> Option<Step> {

@@ -37,15 +37,19 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str) -> bool {
     heard
 }
 
-/// "It's already brined", before anyone was called to salt it. `false`: it is no word of the packer's salt, or it comes too late.
+/// "It's already brined", "my marinade has salt in it, no more please", of a bird that is not salted yet. `false`: it is no word of such
+/// salt, or it answers the call to salt it.
 pub(super) fn is_salted(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bool {
-    let now = sitting.now;
-    let ahead = |plan: &&LivePlan| {
-        let job = plan.job(Step::Salt, 0);
-        job.is_some_and(|job| job.state == JobState::Waiting && job.calls == 0 && job.at > now)
-    };
-    let Some(plan) = sitting.room.plan.as_ref().filter(ahead) else { return false };
-    let says = reading::says_packer_salted(text, sitting.lexicon());
+    let (now, lexicon) = (sitting.now, sitting.lexicon());
+    let waits = |plan: &&LivePlan| plan.job(Step::Salt, 0).is_some_and(|job| job.state == JobState::Waiting);
+    let Some(plan) = sitting.room.plan.as_ref().filter(waits) else { return false };
+    // "It's already brined", called for, is that job done.
+    let called = plan.job(Step::Salt, 0).is_some_and(|job| job.calls > 0 || job.at <= now);
+    if called && reading::read_report(text, lexicon).is_some() {
+        return false;
+    }
+    let marinated = reading::says_salted_by_marinade(text, lexicon);
+    let says = marinated || reading::says_packer_salted(text, lexicon);
     let (Wish { salting, solution_percent, .. }, _) = planning::read(sitting, text);
     if !(says || solution_percent.is_some() && is_label(sitting, text)) {
         return false;
