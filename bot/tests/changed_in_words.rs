@@ -141,7 +141,7 @@ fn who_else_does_not_come_is_nothing_of_the_table() {
     for text in [
         "the plumber isnt coming",
         "rain isn't coming",
-        "fedex can't make it today",
+        "the courier can't make it today",
         "mark can't make it friday",
         "mark can't make it to the game",
         "is carol coming too",

@@ -149,7 +149,7 @@ fn while_it_cooks_scores_weather_and_trains_stay_between_people() {
         "I'm 20 minutes out",
         "we're 20 min out",
         "it's 74 in the house",
-        "8 people in the uber",
+        "8 people in the cab",
         "we'll be 20 min late to the movie",
         "put it in the fridge",
         "finished!",

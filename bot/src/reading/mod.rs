@@ -30,6 +30,7 @@ mod meat;
 mod new_bird;
 mod off_dial;
 mod once;
+mod other_cooker;
 mod party;
 mod past;
 mod peril;
@@ -92,6 +93,7 @@ pub use new_bird::{NewBird, read_new_bird};
 pub use off_dial::{OffDial, Side, read_off_dial};
 pub use once::once;
 pub(crate) use once::shared;
+pub use other_cooker::read_other_cooker;
 pub use past::{Happened, read_report_at};
 pub use peril::{
     Peril, burns_indoors, feels_fumes, is_bare_fire, is_loud, only_smokes, read_peril, read_peril_abroad, says_peril,

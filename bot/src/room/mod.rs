@@ -75,6 +75,7 @@ mod off_dial;
 mod offered;
 mod offering;
 mod order;
+mod other_cooker;
 mod overheard;
 pub(crate) mod own_kitchen;
 mod owners;
@@ -569,6 +570,9 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
         return;
     }
     if amend::stuffed(sitting, text, addressed) || amend::salted_so(sitting, text, addressed) {
+        return;
+    }
+    if other_cooker::told(sitting, text, addressed) {
         return;
     }
     if bought::told(sitting, text) || bought::is_salted(sitting, text, addressed) || reports::told(sitting, text) {
