@@ -339,11 +339,15 @@ fn every_command_does_for_everyone_what_it_may() {
 }
 
 #[test]
-fn a_dish_is_taken_off_by_whoever_has_it_added_it_or_leads_the_plan() {
+fn a_dish_is_changed_and_taken_off_by_whoever_has_it_added_it_or_leads_the_plan() {
     let kitchen = crowded_by_tom();
-    for (text, expected) in
-        [("/plan remove corn", "DDDR--R?"), ("/plan remove rice", "DDRR--R?"), ("no rice after all", "DDAA--AD")]
-    {
+    for (text, expected) in [
+        ("/plan remove corn", "DDDR--R?"),
+        ("/plan remove rice", "DDRR--R?"),
+        ("no rice after all", "DDAA--AD"),
+        ("corn takes 160 min", "DDDR--RD"),
+        ("corn at 375", "DDDR--RD"),
+    ] {
         let said = What::Said { text: text.into(), addressed: true, reply_to: None, edited: false };
         assert_eq!(row(&kitchen, &said), expected, "{text}");
     }

@@ -122,3 +122,33 @@ fn what_was_is_told_by_the_clock_it_stood_in() {
     assert!(said.contains("(was Thu 4:35 PM)"), "{said}");
     assert!(!said.contains("(Denver))"), "nothing was in Denver before: {said}");
 }
+
+#[test]
+fn a_group_goes_by_the_clock_of_whoever_plans_in_it_where_it_has_none() {
+    let mut kitchen = new_york(RoomKind::Group);
+    kitchen.scene.room.taste.zone = None;
+    kitchen.say("Rosa", "/help");
+    for person in kitchen.scene.people.values_mut() {
+        person.taste.zone = Some("America/Denver".to_owned());
+    }
+    let said = kitchen.say("Rosa", BIRD);
+    assert!(said.contains("America/Denver it is"), "{said}");
+    assert!(said.contains("On the table Thu 5:00 PM"), "{said}");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Tom", "/board");
+    assert_eq!(kitchen.scene.room.taste.zone.as_deref(), Some("America/Denver"));
+    // What rings with nobody speaking goes by it too.
+    let said = kitchen.run_to("2027-11-26 20:00");
+    assert!(said.contains("Nobody has these yet") && said.contains("How was it?"), "{said}");
+    assert!(!said.contains("it is: "), "said once: {said}");
+    // A plan from before it was kept.
+    let mut kitchen = new_york(RoomKind::Group);
+    kitchen.say("Rosa", BIRD);
+    kitchen.press("Rosa", "Accept");
+    kitchen.scene.room.taste.zone = None;
+    for person in kitchen.scene.people.values_mut() {
+        person.taste.zone = Some("America/New_York".to_owned());
+    }
+    let said = kitchen.say("Tom", "/board");
+    assert!(said.contains("Dinner Thu 5:00 PM"), "{said}");
+}

@@ -190,6 +190,10 @@ fn changed(
         sitting.answer(Text::new("room-when-step").with("what", what).with("when", Arg::DayClock(at)));
         return true;
     }
+    if let Some(refusal) = theirs(sitting, place).filter(|_| !nothing) {
+        sitting.notice(refusal);
+        return true;
+    }
     let takes = i64::from(told.minutes);
     if !reading::DISH_MINUTES.contains(&takes) {
         sitting.answer(complaint(DishProblem::Time(told.name)));
@@ -565,7 +569,7 @@ fn remove(sitting: &mut Sitting<'_>, name: &str) {
     }
 }
 
-/// Who takes a dish from the plan has its job, added it or leads the plan. `Some`: the speaker may not, and whose it is. What is not on the
+/// Who changes a dish or takes it from the plan has its job, added it or leads the plan. `Some`: the speaker may not, and whose it is. What is not on the
 /// plan yet is nobody's.
 fn theirs(sitting: &Sitting<'_>, place: u8) -> Option<Text> {
     let plan = sitting.room.plan.as_ref()?;

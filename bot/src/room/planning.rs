@@ -9,7 +9,7 @@ use super::state::{Draft, LivePlan, Question};
 use super::turn::{How, Say, To};
 use super::{
     PersonId, RoomKind, Sitting, amend, birds, board, calls, dishes, eve, feedback, may, new_bird, own_kitchen,
-    proposal, questions, stray, there, way_out,
+    proposal, questions, settings, stray, there, way_out,
 };
 use crate::reading::sentence::Sentence;
 use crate::reading::{self, Problem, Wish};
@@ -268,6 +268,9 @@ fn complete_dinner(sitting: &Sitting<'_>, wish: &mut Wish) {
 /// Asks the next question, or shows the proposal.
 pub(super) fn go_on(sitting: &mut Sitting<'_>, who: PersonId, how: How) {
     let Some(mut draft) = sitting.room.drafts.get(&who).cloned() else { return };
+    if sitting.keeps_clock_of(who) && sitting.room.kind == RoomKind::Group {
+        settings::clock_kept(sitting);
+    }
     complete_dinner(sitting, &mut draft.wish);
     own_kitchen::fill(sitting, who, &mut draft.wish);
     if draft.wish.cooker.is_some() && !sitting.us_units() {

@@ -305,6 +305,13 @@ pub(super) fn located(sitting: &mut Sitting<'_>, latitude: f64, longitude: f64) 
     }
 }
 
+/// By which clock the room goes from now on.
+pub(super) fn clock_kept(sitting: &mut Sitting<'_>) {
+    let zone = sitting.room.taste.zone.clone().unwrap_or_default();
+    let text = Text::new("room-zone-set").with("zone", Arg::Verbatim(zone)).with("now", Arg::DayClock(sitting.now));
+    sitting.answer(text);
+}
+
 /// The zone is known now: plans already standing keep their instants, and their times read by the new clock.
 fn zone_is(sitting: &mut Sitting<'_>, zone: &str) {
     let name = zone.to_owned();
@@ -314,9 +321,7 @@ fn zone_is(sitting: &mut Sitting<'_>, zone: &str) {
     if let Some(draft) = sitting.room.drafts.get_mut(&who) {
         draft.asked = None;
     }
-    let text =
-        Text::new("room-zone-set").with("zone", Arg::Verbatim(zone.into())).with("now", Arg::DayClock(sitting.now));
-    sitting.answer(text);
+    clock_kept(sitting);
     if planning {
         super::planning::go_on(sitting, who, How::New);
     } else {

@@ -60,7 +60,19 @@ impl<'a> Sitting<'a> {
         };
         sitting.look_at_hand();
         sitting.meet();
+        if let Some(host) = sitting.room.plan.as_ref().map(|plan| plan.host) {
+            sitting.keeps_clock_of(host);
+        }
         sitting
+    }
+
+    /// A room without a clock of its own goes by that of whoever plans in it, from then on: what is said to everyone, and what rings with
+    /// nobody speaking, has to go by one. `true`: it has just begun to.
+    pub fn keeps_clock_of(&mut self, person: PersonId) -> bool {
+        let zone = || self.people.get(&person)?.taste.zone.clone();
+        let Some(zone) = zone().filter(|_| self.room.taste.zone.is_none()) else { return false };
+        self.room.taste.zone = Some(zone);
+        true
     }
 
     /// Notes who speaks: name, language, membership.
