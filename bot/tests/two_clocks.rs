@@ -152,3 +152,39 @@ fn a_group_goes_by_the_clock_of_whoever_plans_in_it_where_it_has_none() {
     let said = kitchen.say("Tom", "/board");
     assert!(said.contains("Dinner Thu 5:00 PM"), "{said}");
 }
+
+#[test]
+fn at_home_after_all_there_is_no_drive_and_the_hour_is_the_kitchens() {
+    let said = [
+        ("en-US", "dinner is at home after all"),
+        ("en-US", "no drive, we stay home"),
+        ("es-MX", "al final cenamos en casa"),
+        ("fr-FR", "finalement on mange à la maison"),
+        ("de-DE", "wir essen doch zu Hause, wir bleiben zu Hause"),
+        ("pt-BR", "no fim vamos comer em casa"),
+        ("it-IT", "alla fine si mangia a casa"),
+    ];
+    for (tag, text) in said {
+        for kind in [RoomKind::Private, RoomKind::Group] {
+            let mut kitchen = new_york(kind);
+            kitchen.say("Rosa", &format!("{BIRD} at my sister's in Denver, 3 h drive"));
+            kitchen.press("Rosa", "Accept");
+            kitchen.scene.room.taste.language = Some(tag.to_owned());
+            let told =
+                if kind == RoomKind::Group { among(&mut kitchen, "Rosa", text) } else { kitchen.say("Rosa", text) };
+            let plan = kitchen.scene.room.plan.as_ref().unwrap();
+            let hour = plan.wish.dinner.unwrap().with_timezone(&New_York).format("%a %H:%M").to_string();
+            assert_eq!(hour, "Thu 17:00", "{tag}: {text}: {told}");
+            let travels = plan.jobs.iter().any(|job| job.step() == Some(carvetime_core::plan::Step::Travel));
+            assert!(!travels && plan.wish.there.is_none(), "{tag}: {text}: {told}");
+        }
+    }
+    // Somebody else's evening, and what is asked, change nothing.
+    let mut kitchen = new_york(RoomKind::Group);
+    kitchen.say("Rosa", &format!("{BIRD} at my sister's in Denver, 3 h drive"));
+    kitchen.press("Rosa", "Accept");
+    for text in ["do we eat at home?", "my brother stays home this year", "should we stay home"] {
+        among(&mut kitchen, "Rosa", text);
+        assert!(kitchen.scene.room.plan.as_ref().unwrap().wish.there.is_some(), "{text}");
+    }
+}

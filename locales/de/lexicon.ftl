@@ -513,6 +513,7 @@ lexicon-talk-lights-it = ich mach ihn jetzt an, mach ihn jetzt an, ich schalte i
 lexicon-talk-heat-change = ändern, ändere, ändert, stell, stellt, stelle, stellen, wechseln, wechsel, umstellen, lieber, nehmen, nehmt, nehme, stattdessen
 lexicon-talk-other-cooker = lieber, statt, stattdessen, doch, wechseln, wechsel, umsteigen, müssen, muss, nehmen, nehme, nehm, benutzen, machen wir, mach, dann, besser, will, wollen, soll
 lexicon-talk-other-cooker-link = gas, elektrisch, wir, ich, machen, mach, mache, sie, ihn, es, lieber, statt, stattdessen, doch, wechseln, wechsel, umsteigen, müssen, muss, nehmen, nehme, nehm, benutzen, dann, besser, will, wollen, soll, pute, vogel, gans, auf, dem, im, in, den, mein, unser, nicht, braten, grillen
+lexicon-talk-eaten-home = wir essen zu hause, essen zu hause, wir essen daheim, essen ist zu hause, essen bei uns, wir essen bei uns, gegessen wird zu hause, gegessen wird bei uns, wir bleiben zu hause, wir bleiben daheim, bleiben zu hause, alle kommen zu uns, die kommen zu uns, sie kommen zu uns, wir fahren nicht, wir fahren doch nicht, keine fahrt
 lexicon-talk-what-now = was jetzt, und jetzt, was nun, und nun, was machen wir, was machen wir jetzt, was sollen wir machen, was tun, was tun wir, was mach ich jetzt, was soll ich machen, was mache ich jetzt, und was jetzt, und was mach ich jetzt
 lexicon-talk-still-down = immer noch aus, noch aus, noch immer aus, ofen ist immer noch aus, ofen immer noch aus, ofen noch aus, der ofen ist immer noch aus, der ofen ist noch aus, immer noch kein strom, noch kein strom, immer noch tot, strom ist immer noch weg, immer noch kalt, der ofen ist immer noch tot, wie lange hab ich, wie lange habe ich, wie lange haben wir, wie lange haben wir noch, wie lange geht das, wie lange geht das gut, wie viel zeit haben wir, wie viel zeit hab ich
 lexicon-talk-undone-pull = wieder rein damit, wieder reingeschoben, wieder rein geschoben, nochmal rein, noch mal rein, noch im ofen, noch drin, immer noch im ofen, immer noch drin, noch im smoker, noch auf grill, gart noch, wieder rein, wieder drin, wieder im ofen, zurück in den ofen, zurück im ofen, kommt wieder rein, wieder in den ofen, wieder drauf, wieder auf grill
@@ -781,6 +782,15 @@ lexicon-talk-fumes-indoors = im haus, ins haus, im wohnzimmer, ins wohnzimmer, i
 lexicon-talk-fumes-felt = kopfweh, kopfschmerzen, kopf weh, kopf tut weh, tut der kopf weh, schwindlig, schwindelig, schwindel, uns ist übel, mir ist übel, ist übel, wacht nicht auf, wacht nicht mehr auf, wird nicht wach, ohnmächtig, benommen
 lexicon-talk-units-metric = metrisch, kilo, kilogramm, gramm, kg, celsius, c
 lexicon-talk-units-us = pfund, lb, fahrenheit, f, amerikanisch, us
+lexicon-talk-setting-language = sprache
+lexicon-talk-setting-units = einheiten, einheit
+lexicon-talk-setting-spoons = löffel, tassen
+lexicon-talk-setting-zone = zeitzone, zone, stadt, ort
+lexicon-talk-setting-quiet = ruhezeit, ruhezeiten, ruhe
+lexicon-talk-setting-salt = mein salz, salz
+lexicon-talk-setting-cooker = mein gerät, gerät, womit
+lexicon-talk-setting-fridge = mein kühlschrank, kühlschrank
+lexicon-talk-setting-shelves = kühlschrankfächer, fächer, böden
 lexicon-talk-in-fridge = im kühlschrank, in meinem kühlschrank, in unserem kühlschrank
 lexicon-talk-so-it-is = ja ist er, ja ist sie, ja ist es, ist er, ist sie, ja noch, ja noch gefroren, ja gefroren, ja ist er noch
 lexicon-talk-so-it-isnt = nein ist er nicht, nein ist sie nicht, ist er nicht, ist sie nicht, nein nicht gefroren, nein frisch, nein ist frisch
@@ -842,7 +852,7 @@ lexicon-language-pt = portugiesisch, português, brasilianisch, portuguese
 lexicon-language-it = italienisch, italiano, italian
 
 ## Quiet hours, and that there are none
-lexicon-quiet = ruhe, ruhezeit, ruhezeiten, nicht stören, bitte nicht stören
+lexicon-quiet = ruhe, ruhezeit, ruhezeiten, nicht stören, bitte nicht stören, meine ruhezeit, meine ruhezeit ist, meine ruhezeiten, meine ruhezeiten sind, ruhezeit von
 lexicon-quiet-off = aus, keine, nie, nein
 
 ## Prozent vom Wasser; wessen Löffel

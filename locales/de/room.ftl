@@ -162,6 +162,7 @@ room-change-same-day = Am Tag selbst garen
 room-change-hot = Heiß mitnehmen
 room-change-cold = Kalt mitnehmen
 room-change-there = Dort garen
+room-change-home = zu Hause
 room-kept = Der Rest bleibt, wie er ist. { $known }
 room-plan-unread = In „{ $text }“ finde ich weder Vogel noch Tag. Versuch „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr, 10 Personen“.
 

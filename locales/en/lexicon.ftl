@@ -500,6 +500,7 @@ lexicon-talk-lights-it = turning it on, turning it on now, turning it on right n
 lexicon-talk-heat-change = change, changing, changed, set, setting, switch, switching, switched, make, bump, use, using, instead, rather
 lexicon-talk-other-cooker = instead, rather, change, changed, changing, switch, switching, have to, must, lets, let us, use, using, better, want to, we want, gonna, going to use, go with, going with, after all, then, cook it, do it, roast it, put it, not the smoker, not on the smoker, not the grill, forget the smoker, forget the grill
 lexicon-talk-other-cooker-link = cook, cooking, roast, roasting, do, doing, it, bird, turkey, gas, electric, we, i, lets, let, us, have, to, must, use, using, can, could, going, gonna, should, shall, maybe, instead, rather, then, want, outside, inside, go, with, switch, change, changing, switching, better, prefer, after, all, of, my, our, is, be, will, id, wed, just, not, forget
+lexicon-talk-eaten-home = dinner is at home, dinners at home, dinner at home, we eat at home, were eating at home, well eat at home, we are eating at home, eating at home, eat at home, we stay home, were staying home, staying home, well stay home, stay at home, staying at home, we stay at home, no drive, not driving, were not driving, we dont drive, were not going, dinner at ours, dinner at our place, dinner is at our place, dinner at my place, dinner is at my place, everyone comes to us, they come to us, theyre coming to us, they all come to us, everyone is coming to us, everyones coming to us
 lexicon-talk-what-now = what now, now what, what do we do, what do we do now, what should we do, what should we do now, what do i do, what do i do now, what do i do here, so what do i do, so what now
 lexicon-talk-still-down = still out, still off, still dead, still no power, still no heat, oven is still out, oven still out, oven is still dead, oven still dead, oven still off, oven is still off, power is still out, power still out, still nothing, its still out, its still dead, the oven is still out, the oven is still dead, the oven is still off, the power is still out, how long do i have, how long do we have, how long do i have before its not safe, how long do we have before its not safe, how long do i have before its unsafe, how long is it safe, how long is it safe like this, how long can it stay like this, how much time do i have, how much time do we have, how long before its not safe
 lexicon-talk-undone-pull = back in the oven it goes, back in it goes, put it back in the oven, putting it back in, going back in, back in for, put it back in for, put back in the oven, still in the oven, still in oven, still on, still cooking, still in, back in, back in the oven, back into the oven, put it back, put it back in, put back in, goes back in, went back in, back on the smoker, back on the grill, put it back on, back in then, back to the oven
@@ -778,6 +779,15 @@ lexicon-talk-fumes-indoors = indoors, in the house, inside the house, in the liv
 lexicon-talk-fumes-felt = headache, a headache, head hurts, heads hurt, my head is pounding, dizzy, lightheaded, light headed, nauseous, nauseated, feel sick, feeling sick, feels sick, wont wake up, wont wake, doesnt wake up, does not wake up, cant wake, not waking up, passed out, fainted, throwing up
 lexicon-talk-units-metric = metric, kilograms, kilos, grams, kg, celsius, c, °c
 lexicon-talk-units-us = us, pounds, lb, lbs, fahrenheit, f, °f, american, imperial
+lexicon-talk-setting-language = language
+lexicon-talk-setting-units = units, unit
+lexicon-talk-setting-spoons = spoons, spoon, cups
+lexicon-talk-setting-zone = time zone, zone, timezone, city, place
+lexicon-talk-setting-quiet = quiet hours, quiet
+lexicon-talk-setting-salt = my salt, salt
+lexicon-talk-setting-cooker = my cooker, cooker
+lexicon-talk-setting-fridge = my fridge, fridge
+lexicon-talk-setting-shelves = fridge shelves, shelves, shelf
 lexicon-talk-in-fridge = in the fridge, in my fridge, in our fridge, in the refrigerator, in my refrigerator
 lexicon-talk-so-it-is = yes it is, it is, yeah it is, yep it is, yup it is, it sure is, yes its frozen, yes frozen, yes still, yes still is, still is, yes completely, yes solid
 lexicon-talk-so-it-isnt = no it isnt, it isnt, it is not, no its not, its not, nope its not, no it is not, not at all, not frozen, no not frozen, no its fresh, no fresh
@@ -839,7 +849,7 @@ lexicon-language-pt = portuguese, português, brazilian
 lexicon-language-it = italian, italiano
 
 ## Quiet hours, and that there are none
-lexicon-quiet = quiet, quiet hours, do not disturb, dont disturb, dnd
+lexicon-quiet = quiet, quiet hours, do not disturb, dont disturb, dnd, my quiet hours, my quiet hours are, quiet hours are, quiet hours from
 lexicon-quiet-off = off, none, no, never
 
 ## A brine's percentage of the water; whose spoons

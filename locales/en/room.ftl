@@ -157,6 +157,7 @@ room-change-same-day = Cook it on the day
 room-change-hot = Carry it hot
 room-change-cold = Carry it cold
 room-change-there = Cook it there
+room-change-home = at home
 room-kept = The rest stays as it is. { $known }
 room-plan-unread = I couldn't find a bird or a day in “{ $text }”. Try “{ units-example-bird } frozen turkey, dinner Sunday 5 pm, 10 people”.
 

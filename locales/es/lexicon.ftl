@@ -497,6 +497,7 @@ lexicon-talk-lights-it = lo enciendo ya, lo enciendo ahora, lo prendo ya, lo pre
 lexicon-talk-heat-change = cambia, cambiar, cambiamos, pon, ponlo, ponemos, sube, baja, mejor, usa, usamos, usar
 lexicon-talk-other-cooker = mejor, en vez, en lugar, cambia, cambiamos, cambiar, cambié, cambio, hay que, tenemos que, tengo que, usamos, usar, uso, prefiero, preferimos, al final, entonces, lo hago, lo hacemos, hacerlo, lo aso, lo asamos, asarlo, ya no
 lexicon-talk-other-cooker-link = gas, eléctrico, lo, la, hago, hacemos, hacerlo, aso, asamos, asarlo, asar, cocinamos, cocinarlo, mejor, vez, lugar, en, de, cambia, cambiamos, cambiar, cambio, hay, que, tenemos, tengo, usamos, usar, uso, prefiero, preferimos, final, entonces, pavo, ave, vamos, a, va, ser, mi, nuestro, no, ya, se, hace
+lexicon-talk-eaten-home = la cena es en casa, cena en casa, cenamos en casa, comemos en casa, comer en casa, cenar en casa, la comida es en casa, nos quedamos en casa, vienen a casa, vienen todos a casa, ya no viajamos, no viajamos, ya no vamos, es en mi casa, mejor en mi casa, cenamos aquí, comemos aquí
 lexicon-talk-what-now = y ahora, y ahora qué, ahora qué, qué hacemos, qué hacemos ahora, qué hago, qué hago ahora, y ahora q hago, ahora q hago, y ahora q, q hago, q hago ahora, q hacemos, y ahora qué hago, ahora qué hago, ahora q
 lexicon-talk-still-down = sigue apagado, el horno sigue apagado, horno sigue apagado, sigue sin luz, seguimos sin luz, sigue sin calentar, el horno sigue sin calentar, sigue roto, todavía no hay luz, cuánto tiempo tengo, cuánto tiempo tenemos, cuánto aguanta, cuánto tiempo aguanta, cuánto tiempo aguanta así
 lexicon-talk-undone-pull = sigue en el horno, sigue en horno, sigue dentro, sigue cocinándose, sigue en ahumador, otra vez al horno, de vuelta al horno, al horno otra vez, lo he vuelto a meter, lo volví a meter, otra vez dentro, de nuevo al horno, otra vez en el horno
@@ -765,6 +766,15 @@ lexicon-talk-fumes-indoors = adentro de la casa, dentro de la casa, dentro de ca
 lexicon-talk-fumes-felt = duele la cabeza, dolor de cabeza, dolores de cabeza, mareado, mareada, mareados, mareadas, mareo, náuseas, ganas de vomitar, vomitando, no despierta, no se despierta, no despiertan, no reacciona, se desmayó, se desmayo
 lexicon-talk-units-metric = métrico, métricas, kilos, kilogramos, gramos, kg, celsius, c
 lexicon-talk-units-us = libras, lb, fahrenheit, f, americano, imperial, us
+lexicon-talk-setting-language = idioma, lengua
+lexicon-talk-setting-units = unidades, unidad
+lexicon-talk-setting-spoons = cucharas, cuchara, tazas
+lexicon-talk-setting-zone = zona horaria, zona, ciudad, lugar
+lexicon-talk-setting-quiet = horas tranquilas, horas de silencio, silencio
+lexicon-talk-setting-salt = mi sal, sal
+lexicon-talk-setting-cooker = mi aparato, aparato, cocina
+lexicon-talk-setting-fridge = mi nevera, nevera, mi refri, refri, refrigerador, frigorífico
+lexicon-talk-setting-shelves = baldas de la nevera, baldas, estantes, rejillas, repisas
 lexicon-talk-in-fridge = en la nevera, en mi nevera, en el refri, en mi refri, en el refrigerador, en mi refrigerador, en la heladera, en el frigo, en el frigorífico
 lexicon-talk-so-it-is = sí lo está, sí está, sí todavía, sí aún, así es, sí congelado, sí congelada, sí está congelado, sí está congelada
 lexicon-talk-so-it-isnt = no lo está, no está, no no está, no está congelado, no está congelada, no es fresco, no fresco
@@ -826,7 +836,7 @@ lexicon-language-pt = portugués, português, portuguese, brasileño
 lexicon-language-it = italiano, italian
 
 ## Quiet hours, and that there are none
-lexicon-quiet = silencio, horas tranquilas, horas de silencio, no molestar
+lexicon-quiet = silencio, horas tranquilas, horas de silencio, no molestar, mis horas tranquilas, mis horas tranquilas son, mis horas de silencio, mis horas de silencio son
 lexicon-quiet-off = fuera, ninguna, nunca, no, quitar, sin
 
 ## A brine's percentage of the water; whose spoons

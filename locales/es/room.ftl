@@ -175,6 +175,7 @@ room-change-same-day = Asarla el mismo día
 room-change-hot = Llevarla caliente
 room-change-cold = Llevarla fría
 room-change-there = Asarla allí
+room-change-home = en casa
 room-kept = Lo demás queda como estaba. { $known }
 room-plan-unread = No encuentro ni ave ni día en «{ $text }». Prueba con «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }, 10 personas».
 

@@ -498,6 +498,7 @@ lexicon-talk-lights-it = je l'allume, je l'allume maintenant, il est allumé, c'
 lexicon-talk-heat-change = change, changer, changez, changeons, mets, mettez, mettons, règle, réglez, passe, passez, passons, plutôt, utilise, utilisons
 lexicon-talk-other-cooker = plutôt, au lieu, change, changeons, changer, on change, finalement, il faut, on doit, je dois, utilise, utilisons, utiliser, on prend, je préfère, on préfère, alors, la cuire, le cuire, la faire, le faire, on la fait, on le fait, on passe
 lexicon-talk-other-cooker-link = gaz, électrique, on, la, le, fait, faire, fais, cuit, cuire, plutôt, au, lieu, change, changeons, changer, finalement, il, faut, doit, dois, je, utilise, utilisons, utiliser, prend, préfère, alors, dinde, volaille, passe, va, mon, notre, sur, dans, pas
+lexicon-talk-eaten-home = le repas est à la maison, dîner à la maison, on mange à la maison, on dîne à la maison, on mange chez nous, on dîne chez nous, on reste à la maison, on reste chez nous, ils viennent chez nous, tout le monde vient chez nous, ils viennent à la maison, on ne part plus, on part plus, pas de route, on ne bouge pas
 lexicon-talk-what-now = et maintenant, on fait quoi, on fait quoi maintenant, que faire, qu'est-ce qu'on fait, qu'est-ce qu'on fait maintenant, je fais quoi, et là on fait quoi, et maintenant je fais quoi, je fais quoi maintenant, maintenant je fais quoi
 lexicon-talk-still-down = toujours éteint, le four est toujours éteint, four toujours éteint, toujours en panne, le four est toujours en panne, toujours pas de courant, encore en panne, toujours pas de chaleur, le four est encore éteint, j'ai combien de temps, on a combien de temps, combien de temps j'ai, combien de temps on a, combien de temps ça tient, ça tient combien de temps
 lexicon-talk-undone-pull = encore au four, toujours au four, encore dans le four, encore dans four, encore dedans, toujours dedans, encore en cuisson, toujours en cuisson, encore au fumoir, toujours au fumoir, encore sur le feu, encore sur feu, encore en train de cuire, cuit encore, encore sur le barbecue, encore sur barbecue, remis au four, remise au four, de retour au four, retour au four, je l'ai remise, je l'ai remis, on l'a remise, on l'a remis, remise en cuisson, remis en cuisson
@@ -766,6 +767,15 @@ lexicon-talk-fumes-indoors = dans la maison, dans le salon, au salon, dans la ch
 lexicon-talk-fumes-felt = mal à la tête, mal de tête, maux de tête, tête qui tourne, la tête tourne, vertige, vertiges, nausée, nausées, envie de vomir, ne se réveille pas, se réveille pas, ne se réveille plus, s'est évanoui, s'est évanouie, étourdi, étourdis
 lexicon-talk-units-metric = métrique, kilos, kilogrammes, grammes, kg, celsius, c
 lexicon-talk-units-us = livres, lb, fahrenheit, f, américain, impérial, us
+lexicon-talk-setting-language = langue
+lexicon-talk-setting-units = unités, unité
+lexicon-talk-setting-spoons = cuillères, cuillère, tasses
+lexicon-talk-setting-zone = fuseau horaire, fuseau, ville, lieu
+lexicon-talk-setting-quiet = heures calmes, calme, silence
+lexicon-talk-setting-salt = mon sel, sel
+lexicon-talk-setting-cooker = mon appareil, appareil, cuisson
+lexicon-talk-setting-fridge = mon frigo, frigo, réfrigérateur
+lexicon-talk-setting-shelves = clayettes du frigo, clayettes, étagères
 lexicon-talk-in-fridge = au frigo, dans le frigo, dans mon frigo, dans notre frigo, au réfrigérateur, dans mon réfrigérateur
 lexicon-talk-so-it-is = oui elle l'est, oui c'est ça, oui congelée, oui encore, oui elle est congelée, oui toujours
 lexicon-talk-so-it-isnt = non elle ne l'est pas, non pas du tout, non elle est fraîche, non fraîche, non pas congelée
@@ -827,7 +837,7 @@ lexicon-language-pt = portugais, brésilien, português
 lexicon-language-it = italien, italiano
 
 ## Quiet hours, and that there are none
-lexicon-quiet = silence, heures calmes, calme, ne pas déranger, tranquille
+lexicon-quiet = silence, heures calmes, calme, ne pas déranger, tranquille, mes heures calmes, mes heures calmes sont, heures calmes de
 lexicon-quiet-off = aucune, jamais, non, arrêt, off
 
 ## A brine's percentage of the water; whose spoons

@@ -185,6 +185,7 @@ room-change-same-day = Cuire le jour même
 room-change-hot = La transporter chaude
 room-change-cold = La transporter froide
 room-change-there = La cuire là-bas
+room-change-home = à la maison
 room-kept = Le reste ne change pas. { $known }
 room-plan-unread = Je n’ai trouvé ni volaille ni jour dans « { $text } ». Essaie « dinde congelée de 6,5 kg, repas dimanche à 17 h, 10 personnes ».
 

@@ -587,6 +587,7 @@ lexicon-talk-lights-it = lo accendo ora, lo accendo adesso, lo accendo subito, a
 lexicon-talk-heat-change = cambia, cambiare, cambiamo, metti, mettiamo, imposta, passa, passiamo, meglio, usa, usiamo, invece
 lexicon-talk-other-cooker = meglio, invece, al posto, cambia, cambio, cambiamo, cambiare, dobbiamo, devo, tocca, usiamo, usare, uso, preferisco, preferiamo, alla fine, allora, lo faccio, lo facciamo, farlo, cuocerlo, lo cuocio, lo cuociamo, passiamo, facciamolo, cuociamolo
 lexicon-talk-other-cooker-link = gas, elettrico, lo, la, faccio, facciamo, farlo, cuocio, cuociamo, cuocerlo, facciamolo, cuociamolo, meglio, invece, posto, al, cambia, cambio, cambiamo, cambiare, dobbiamo, devo, tocca, usiamo, usare, uso, preferisco, preferiamo, alla, fine, allora, passiamo, tacchino, cappone, mio, nostro, non, sul, nel, in, si
+lexicon-talk-eaten-home = si mangia a casa, mangiamo a casa, la cena è a casa, il pranzo è a casa, pranzo a casa, cena a casa, ceniamo a casa, pranziamo a casa, si mangia da noi, mangiamo da noi, restiamo a casa, stiamo a casa, vengono tutti da noi, vengono da noi, non andiamo più, non si parte più, niente viaggio
 lexicon-talk-what-now = e adesso, e ora, adesso che facciamo, che facciamo, che si fa, cosa facciamo, cosa facciamo adesso, come facciamo, e ora che facciamo, e adesso che faccio, che faccio adesso, cosa faccio adesso, e ora che faccio, e ora cosa faccio, e adesso cosa faccio, adesso cosa faccio, adesso che faccio
 lexicon-talk-still-down = ancora spento, il forno è ancora spento, forno ancora spento, è ancora spento, ancora rotto, ancora senza corrente, siamo ancora senza corrente, ancora niente corrente, quanto tempo ho, quanto tempo abbiamo, quanto tempo resiste, quanto resiste, per quanto è sicuro
 lexicon-talk-undone-pull = ancora in forno, è ancora in forno, ancora dentro, ancora in cottura, ancora nell'affumicatore, ancora a cuocere, ancora sul fuoco, sta ancora cuocendo, ancora cuocendo, non cotto, non cotta, non è cotto, non è cotta, non ancora cotto, non ancora cotta, non è ancora cotto, non è ancora cotta, di nuovo in forno, rimesso in forno, rimessa in forno, rimesso dentro, l'ho rimesso, rimesso a cuocere, torna in forno
@@ -855,6 +856,15 @@ lexicon-talk-fumes-indoors = in casa, in salotto, in soggiorno, in camera, in cu
 lexicon-talk-fumes-felt = mal di testa, male la testa, gira la testa, girare la testa, giramenti di testa, vertigini, nausea, non si sveglia, svenuto, svenuta, stordito, storditi
 lexicon-talk-units-metric = metrico, metriche, chili, chilogrammi, grammi, kg, celsius, c
 lexicon-talk-units-us = libbre, lb, fahrenheit, f, americano, us
+lexicon-talk-setting-language = lingua
+lexicon-talk-setting-units = unità
+lexicon-talk-setting-spoons = cucchiai, cucchiaio, tazze
+lexicon-talk-setting-zone = fuso orario, fuso, città, luogo
+lexicon-talk-setting-quiet = ore di silenzio, silenzio
+lexicon-talk-setting-salt = il mio sale, mio sale, sale
+lexicon-talk-setting-cooker = apparecchio, il mio apparecchio
+lexicon-talk-setting-fridge = il mio frigo, mio frigo, frigo, frigorifero
+lexicon-talk-setting-shelves = ripiani del frigo, ripiani
 lexicon-talk-in-fridge = in frigo, nel frigo, nel mio frigo, in frigorifero, nel frigorifero
 lexicon-talk-so-it-is = sì lo è, lo è, sì è congelato, sì ancora, sì congelato, sì è congelata
 lexicon-talk-so-it-isnt = no non lo è, non lo è, no non è congelato, no è fresco, no fresco, no non è congelata
@@ -916,7 +926,7 @@ lexicon-language-pt = portoghese, português, brasiliano, portuguese
 lexicon-language-it = italiano, italian
 
 ## Quiet hours, and that there are none
-lexicon-quiet = silenzio, ore di silenzio, non disturbare
+lexicon-quiet = silenzio, ore di silenzio, non disturbare, le mie ore di silenzio, le mie ore di silenzio sono
 lexicon-quiet-off = mai, nessuna, no, niente, spento
 
 ## La percentuale di una salamoia sull’acqua; i cucchiai di chi

@@ -175,6 +175,7 @@ room-change-same-day = Cuoci il giorno stesso
 room-change-hot = Portalo caldo
 room-change-cold = Portalo freddo
 room-change-there = Cuocerlo lì
+room-change-home = a casa
 room-kept = Il resto rimane com’è. { $known }
 room-plan-unread = In “{ $text }” non ho trovato né un volatile né un giorno. Prova “tacchino congelato da 6,5 kg, si mangia domenica alle 17, 10 persone”.
 

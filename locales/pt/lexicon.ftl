@@ -497,6 +497,7 @@ lexicon-talk-lights-it = ligando agora, liguei agora, tô ligando, estou ligando
 lexicon-talk-heat-change = muda, mudar, mudamos, troca, trocar, coloca, põe, ajusta, melhor, usa, usar, usamos
 lexicon-talk-other-cooker = melhor, em vez, no lugar, muda, mudar, mudei, mudamos, trocar, troca, troquei, tem que, temos que, tenho que, vamos usar, usar, uso, prefiro, preferimos, então, no fim, fazer, faço, a gente faz, asso, assar
 lexicon-talk-other-cooker-link = gás, elétrico, o, a, faz, faço, fazer, gente, asso, assar, assamos, melhor, vez, lugar, no, na, em, muda, mudar, mudei, mudamos, trocar, troca, troquei, tem, que, temos, tenho, vamos, usar, uso, prefiro, preferimos, então, fim, peru, ave, meu, nosso, não, pra, para
+lexicon-talk-eaten-home = o jantar é em casa, jantar em casa, a gente janta em casa, jantamos em casa, comemos em casa, comer em casa, vamos comer em casa, ficamos em casa, vamos ficar em casa, todo mundo vem pra cá, eles vêm pra cá, todos vêm pra cá, não vamos mais viajar, não viajamos mais, vai ser em casa, é aqui em casa
 lexicon-talk-what-now = e agora, e agora o que, o que a gente faz, o que fazemos, o que fazer, o que eu faço, o que a gente faz agora, o que faço agora, e agora o que eu faço, o que eu faço agora, e agora eu faço o que, e agora faço o que
 lexicon-talk-still-down = continua apagado, o forno continua apagado, forno continua apagado, ainda apagado, o forno ainda tá apagado, continua sem luz, ainda sem luz, ainda sem energia, continua sem energia, continua quebrado, quanto tempo tenho, quanto tempo temos, quanto tempo aguenta, quanto aguenta, quanto tempo aguenta assim
 lexicon-talk-undone-pull = pus de volta, voltei pro forno, ainda no forno, continua no forno, ainda no defumador, continua dentro, ainda dentro, ainda assando, continua assando, de volta ao forno, de volta no forno, voltou pro forno, voltou para o forno, coloquei de volta, botei de volta, de novo no forno
@@ -765,6 +766,15 @@ lexicon-talk-fumes-indoors = dentro de casa, pra dentro de casa, na sala, no qua
 lexicon-talk-fumes-felt = dor de cabeça, cabeça doendo, cabeça dói, tonto, tonta, tontos, tontas, tontura, enjoado, enjoada, enjoados, enjoo, náusea, não acorda, não tá acordando, desmaiou, vomitando
 lexicon-talk-units-metric = métrico, métricas, quilos, quilogramas, gramas, kg, celsius, c
 lexicon-talk-units-us = libras, lb, fahrenheit, f, americano, us
+lexicon-talk-setting-language = idioma, língua
+lexicon-talk-setting-units = unidades, unidade
+lexicon-talk-setting-spoons = colheres, colher, xícaras
+lexicon-talk-setting-zone = fuso horário, fuso, cidade, lugar
+lexicon-talk-setting-quiet = horas de silêncio, horário de silêncio, silêncio
+lexicon-talk-setting-salt = meu sal, sal
+lexicon-talk-setting-cooker = meu aparelho, aparelho
+lexicon-talk-setting-fridge = minha geladeira, geladeira
+lexicon-talk-setting-shelves = prateleiras da geladeira, prateleiras
 lexicon-talk-in-fridge = na geladeira, na minha geladeira, na nossa geladeira, no frigorífico
 lexicon-talk-so-it-is = está sim, tá sim, sim está, sim ainda, ainda está, é sim, sim congelado
 lexicon-talk-so-it-isnt = não está, não está não, não tá, não tá não, não é, não fresco, não é fresco, não está congelado
@@ -826,7 +836,7 @@ lexicon-language-pt = português, brasileiro, portuguese
 lexicon-language-it = italiano, italian
 
 ## Quiet hours, and that there are none
-lexicon-quiet = silêncio, horas de silêncio, horário de silêncio, não perturbe, não perturbar
+lexicon-quiet = silêncio, horas de silêncio, horário de silêncio, não perturbe, não perturbar, minhas horas de silêncio, minhas horas de silêncio são, meu horário de silêncio, meu horário de silêncio é
 lexicon-quiet-off = desligar, desligado, nenhuma, nunca, não
 
 ## A brine's percentage of the water; whose spoons

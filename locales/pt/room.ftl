@@ -154,6 +154,7 @@ room-change-same-day = Assar no dia
 room-change-hot = Levar quente
 room-change-cold = Levar frio
 room-change-there = Assar lá
+room-change-home = em casa
 room-kept = O resto fica como está. { $known }
 room-plan-unread = Não achei ave nem dia em “{ $text }”. Tente “peru congelado de 6,5 kg, jantar domingo às 17h, 10 pessoas”.
 

@@ -15,6 +15,12 @@ pub fn names_another_kitchen(text: &str, names: &[String], lexicon: &'static Lex
     names_a_place(&Told::of(text, lexicon)) || tells_of_past_weeks(text, lexicon) || is_anothers(text, names, lexicon)
 }
 
+/// "We eat at home after all", "no drive, we stay home": told, and not asked.
+pub fn says_eaten_at_home(text: &str, lexicon: &'static Lexicon) -> bool {
+    let told = Told::of(text, lexicon);
+    !text.contains(['?', '¿', '/']) && told.says("eaten-home") && !told.opens_with("asking")
+}
+
 /// "At the cabin"; "I'm at work" says where someone is who hears of their own oven.
 fn names_a_place(told: &Told) -> bool {
     let of_us = |at: usize| (1..=2).any(|count| at >= count && told.is(at - count..at, "of-us"));

@@ -44,6 +44,7 @@ mod retold;
 mod retract;
 mod score;
 pub mod sentence;
+mod setting;
 mod share;
 mod shift;
 mod shorthand;
@@ -80,7 +81,7 @@ pub use dish::{
     read_dish, read_shelves,
 };
 pub use dosed::read_dosed;
-pub use elsewhere::{names_another_kitchen, sits_somewhere};
+pub use elsewhere::{names_another_kitchen, says_eaten_at_home, sits_somewhere};
 pub use fold::fold;
 pub use ground::{Ground, settle};
 pub use hot_air::read_hot_air;
@@ -106,6 +107,7 @@ pub use reheat::{asks_to_reheat, reheats_again, says_into_heat};
 pub use retold::{Retold, Telling, read_retold, read_turned_out, read_unsalted};
 pub use retract::{Misread, Retraction, puts_a_question, read_misread, read_retraction};
 pub use score::tells_a_score;
+pub use setting::read_setting;
 pub use share::{
     Share, Whose, asks_for_another, asks_own_jobs, asks_what_is_left, asks_whether_done, read_shares, read_takings,
     stranger,

@@ -346,7 +346,9 @@ pub(super) fn news(before: &Wish, wish: &Wish) -> Vec<Text> {
     let carried = wish.hot.filter(|hot| *hot != before.hot.unwrap_or(false));
     let carried = carried.map(|hot| Text::new(if hot { "room-change-hot" } else { "room-change-cold" }));
     let there = before.elsewhere == Some(true) && wish.elsewhere == Some(false);
-    let there = there.then(|| Text::new("room-change-there"));
+    // "Cook it there" leaves the other house in the wish.
+    let home = wish.there.is_none() && wish.drive_min.is_none();
+    let there = there.then(|| Text::new(if home { "room-change-home" } else { "room-change-there" }));
     let carried = carried.into_iter().chain(there);
     proposal::known(wish).into_iter().filter(|part| !known.contains(part)).chain(carried).collect()
 }

@@ -1,4 +1,4 @@
-//! An answer typed to a page of the settings: "10 pm to 7 am" below the quiet hours, "38 °F" below the fridge.
+//! A setting typed: "10 pm to 7 am" below the quiet hours, "38 °F" below the fridge, or both behind `/settings`.
 //!
 //! Owns for how long a page is listened for. What a button sets is in `settings` and `own_kitchen`; the zone, which planning asks for
 //! too, is a question of the draft.
@@ -40,10 +40,15 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, text: &str) -> bool {
         closed(sitting);
         return false;
     }
-    let set = |sitting: &mut Sitting<'_>, value: &str| settings::set_told(sitting, &asked.page, value);
+    told(sitting, &asked.page, text)
+}
+
+/// Takes the text for what that page's setting is to be. `false`: it is none of its values.
+pub(super) fn told(sitting: &mut Sitting<'_>, page: &str, text: &str) -> bool {
+    let set = |sitting: &mut Sitting<'_>, value: &str| settings::set_told(sitting, page, value);
     let lexicon = sitting.lexicon();
     let sentence = Sentence::read(text, lexicon);
-    match asked.page.as_str() {
+    match page {
         "language" => reading::read_language(text, lexicon).is_some_and(|language| set(sitting, language)),
         "units" => reading::read_unit_system(text, lexicon).is_some_and(|units| set(sitting, units)),
         "spoons" => {
@@ -59,7 +64,10 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, text: &str) -> bool {
             told.is_some_and(|cooker| set(sitting, cooker))
         }
         "fridge" => fridge(sitting, &sentence),
-        "shelves" => set(sitting, text.trim()),
+        "shelves" => {
+            let count = (0..sentence.len()).find_map(|at| sentence.number(at).or(Some(sentence.amount(at)?.value())));
+            count.is_some_and(|count| set(sitting, &count.to_string()))
+        }
         "salt" => salt(sitting, text),
         _ => false,
     }

@@ -15,6 +15,7 @@ mod asked_of_dishes;
 mod asked_of_jobs;
 mod asked_setting;
 mod asked_which;
+mod at_home;
 mod at_rest;
 mod back_on;
 mod behind;
@@ -572,7 +573,7 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
     if amend::stuffed(sitting, text, addressed) || amend::salted_so(sitting, text, addressed) {
         return;
     }
-    if other_cooker::told(sitting, text, addressed) {
+    if other_cooker::told(sitting, text, addressed) || at_home::told(sitting, text, addressed) {
         return;
     }
     if bought::told(sitting, text) || bought::is_salted(sitting, text, addressed) || reports::told(sitting, text) {

@@ -15,12 +15,12 @@ use chrono::{NaiveDate, NaiveTime};
 /// Quiet hours on offer: from, to.
 const QUIET: [(&str, u32, u32); 3] = [("21-7", 21, 7), ("22-7", 22, 7), ("23-8", 23, 8)];
 
-/// `/settings`, with a place behind it or without.
+/// `/settings`, with a setting or a place behind it or without.
 pub(super) fn ordered(sitting: &mut Sitting<'_>, rest: &str) {
     let place = rest.split_once(char::is_whitespace).map_or(rest, |(first, place)| {
         if matches!(reading::read_zone(rest), Zones::None) && !first.contains('/') { place } else { rest }
     });
-    if place.is_empty() {
+    if rest.is_empty() {
         return show(sitting, How::New);
     }
     if quiet_told(sitting, rest) || dishes::shelves_told(sitting, rest) {
@@ -29,12 +29,30 @@ pub(super) fn ordered(sitting: &mut Sitting<'_>, rest: &str) {
     if !may::steer(sitting) {
         return may::refuse(sitting);
     }
+    // "Salt Lake City" is a place.
+    let named = reading::read_setting(rest, sitting.lexicon());
+    if let Some((page, value)) = named.filter(|_| matches!(reading::read_zone(rest), Zones::None)) {
+        return typed(sitting, page, &value);
+    }
     match reading::read_language(rest, sitting.lexicon()) {
         Some(language) => {
             change(sitting, |taste| taste.language = Some(language.to_owned()));
             show(sitting, How::New);
         }
         None => zone_told(sitting, place),
+    }
+}
+
+/// "units metric", "fridge 38 °F" behind the command; what can't be read opens the page, which shows what can.
+fn typed(sitting: &mut Sitting<'_>, setting: &str, value: &str) {
+    if setting == "zone" && !value.is_empty() {
+        return zone_told(sitting, value);
+    }
+    let private = sitting.room.kind == RoomKind::Private;
+    let own = ["salt", "cooker", "fridge", "shelves"].contains(&setting);
+    let told = !value.is_empty() && (private || !own) && asked_setting::told(sitting, setting, value);
+    if !told {
+        page(sitting, setting);
     }
 }
 
