@@ -41,6 +41,23 @@ fn one_shelf_and_two_birds_is_told_whichever_comes_first() {
 }
 
 #[test]
+fn small_birds_share_a_shelf_and_cold_dishes_count() {
+    let few = "too few";
+    let mut kitchen = Kitchen::new(RoomKind::Group, "en-US", Chicago, "2027-11-20 10:00");
+    kitchen.say("Rosa", "/plan 6 lb fresh duck, dinner Thursday 5 pm, 4 people, oven at 325");
+    kitchen.press("Rosa", "Accept");
+    kitchen.say("Rosa", "my fridge has 1 shelf");
+    let said = kitchen.say("Tom", "/plan 5 lb fresh duck, dinner Thursday 5 pm, 4 people, oven at 325");
+    assert!(!said.contains(few), "half a shelf each: {said}");
+    let mut kitchen = both();
+    let said = kitchen.say("Rosa", "my fridge has 2 shelves");
+    assert!(!said.contains(few), "{said}");
+    let said = kitchen.say("Tom", "/plan add slaw in the fridge, 1 shelf");
+    assert!(said.contains("In the fridge then too") && said.contains("2 shelves are too few"), "{said}");
+    assert!(!said.contains("my fridge has 3 shelves"), "the shelves are known: {said}");
+}
+
+#[test]
 fn a_dish_of_somebody_without_a_bird_says_which_dinner_it_joins() {
     let mut kitchen = both();
     kitchen.say("Li", "/board");

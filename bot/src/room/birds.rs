@@ -311,7 +311,7 @@ pub(super) fn same_fridge(sitting: &Sitting<'_>, who: PersonId, order: &Order, s
     let new = chilled(schedule.jobs.iter().map(|job| (job.step, job.at)))?;
     let others: Vec<&LivePlan> =
         plans.into_iter().filter(|plan| chilled_in(plan).is_some_and(|span| overlap(span, new))).collect();
-    full(sitting, shelves, &others)
+    full(sitting, shelves, order.fridge_halves(), &others)
 }
 
 /// The same of the birds that are planned, once somebody has told of the shelves.
@@ -322,14 +322,38 @@ pub(super) fn in_the_fridge(sitting: &Sitting<'_>, shelves: u8) -> Option<Text> 
     let span = chilled_in(first)?;
     let others: Vec<&LivePlan> =
         others.iter().copied().filter(|plan| chilled_in(plan).is_some_and(|other| overlap(span, other))).collect();
-    full(sitting, shelves, &others)
+    let halves = first.order(sitting.zone_or_utc()).map_or(0, |order| order.fridge_halves());
+    full(sitting, shelves, halves, &others)
 }
 
-/// A bird takes a shelf of its own.
-fn full(sitting: &Sitting<'_>, shelves: u8, others: &[&LivePlan]) -> Option<Text> {
-    let birds = others.len() + 1;
-    (!others.is_empty() && birds > usize::from(shelves)).then(|| {
-        let named = others.iter().map(|plan| label(sitting, plan).unwrap_or_else(|| whose(sitting, plan)));
+/// The same once a dish that waits in the fridge has come to the plan in hand.
+pub(super) fn dish_in_the_fridge(sitting: &Sitting<'_>) -> Option<Text> {
+    in_the_fridge(sitting, told_shelves(sitting)?)
+}
+
+/// The shelves that any of them has told of.
+pub(super) fn told_shelves(sitting: &Sitting<'_>) -> Option<u8> {
+    let told = |plan: &LivePlan| {
+        let host = sitting.people.get(&plan.host).and_then(|host| host.fridge_shelves);
+        plan.wish.shelves.or(host)
+    };
+    sitting.room.plans().into_iter().find_map(told)
+}
+
+/// `halves`: of a shelf, for the bird that is not among the others.
+fn full(sitting: &Sitting<'_>, shelves: u8, halves: u8, others: &[&LivePlan]) -> Option<Text> {
+    let orders: Vec<Order> = others.iter().filter_map(|plan| plan.order(sitting.zone_or_utc())).collect();
+    let taken = orders.iter().fold(halves, |sum, order| sum.saturating_add(order.fridge_halves()));
+    (!others.is_empty() && taken > shelves.saturating_mul(2)).then(|| {
+        let dishes = |plan: &LivePlan, order: &Order| {
+            let cold = |(place, _): &(u8, _)| order.dishes.get(*place).is_some_and(|dish| dish.in_fridge() > 0);
+            let dishes = (0_u8..).zip(plan.wish.dishes.clone()).filter(cold).filter_map(|(_, dish)| dish);
+            dishes.map(|dish| Text::new("dish-name").with("name", Arg::Verbatim(dish.name))).collect::<Vec<_>>()
+        };
+        let named = others.iter().zip(&orders).flat_map(|(plan, order)| {
+            let bird = label(sitting, plan).unwrap_or_else(|| whose(sitting, plan));
+            [bird].into_iter().chain(dishes(plan, order))
+        });
         Text::new("birds-one-fridge")
             .with("birds", Arg::List(named.collect()))
             .with("shelves", Arg::Count(shelves.into()))

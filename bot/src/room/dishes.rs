@@ -476,8 +476,9 @@ fn say_added(sitting: &mut Sitting<'_>, nth: u8, schedule: &Schedule, shifts: &[
     {
         lines.push(in_the_cold(cold, job.at + job.lasts));
         let first = order.dishes.iter().filter(|(_, dish)| dish.in_fridge() > 0).count() == 1;
-        let unknown = order.shelves.or(sitting.light().shelves).is_none();
+        let unknown = order.shelves.or(sitting.light().shelves).or(birds::told_shelves(sitting)).is_none();
         lines.extend((first && unknown).then(|| Text::new("dish-shelves-hint")));
+        lines.extend(birds::dish_in_the_fridge(sitting));
     }
     lines.extend(moved(shifts));
     sitting.answer(text).lines(lines).key("dish").row([button("room-button-undo", &undo)]);

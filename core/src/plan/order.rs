@@ -89,6 +89,11 @@ pub struct Order {
 }
 
 impl Order {
+    /// Room it takes in a fridge, in halves of a shelf: its birds before they are on, and its dishes that wait there for the table.
+    pub fn fridge_halves(&self) -> u8 {
+        super::shelves::fridge_halves(self)
+    }
+
     /// The usual dinner: one bird still to be bought, dry-salted, thawed in the fridge, cooked on the day, eaten here.
     pub fn new(bird: Bird, diners: Diners, heat: Heat, dinner: Moment, zone: Tz) -> Self {
         Self {

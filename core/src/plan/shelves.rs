@@ -107,6 +107,12 @@ impl Shelves {
     }
 }
 
+/// Room in the fridge, in halves of a shelf: the birds before they are on, and the dishes that wait in it for the table.
+pub(super) fn fridge_halves(order: &Order) -> u8 {
+    let dishes = order.dishes.iter().fold(0_u8, |sum, (_, dish)| sum.saturating_add(dish.in_fridge()));
+    bird_halves(order).saturating_add(dishes)
+}
+
 /// Room the birds take.
 fn bird_halves(order: &Order) -> u8 {
     let each = if in_pounds(order.bird.mass.get()) < WHOLE_SHELF_LB { 1 } else { 2 };
