@@ -179,6 +179,25 @@ fn an_ended_plan_goes_from_the_calendars_that_have_it() {
 }
 
 #[test]
+fn a_plan_made_after_everything_was_forgotten_has_names_of_its_own() {
+    let dir = tempfile::tempdir().unwrap();
+    let mut chat = chat_in(dir.path(), "en-US");
+    let mut say = |line: &str, when: &str| chat.line(line, at(when)).unwrap();
+    say(&format!("@Rosa {PLAN}"), "2027-11-20 18:30");
+    say("#1 @Rosa", "2027-11-20 18:31");
+    say("/export", "2027-11-20 18:32");
+    let first = events(&file(dir.path(), "carvetime.ics"));
+    say("@Rosa /forget", "2027-11-20 18:40");
+    let gone = say("#1 @Rosa", "2027-11-20 18:41");
+    say(&format!("@Rosa {PLAN}"), "2027-11-20 18:42");
+    say("#1 @Rosa", "2027-11-20 18:43");
+    say("/export", "2027-11-20 18:44");
+    let second = events(&file(dir.path(), "carvetime.ics"));
+    // An old calendar takes no event with a lower number for news of its own.
+    assert!(!second.is_empty() && second.keys().all(|uid| !first.contains_key(uid)), "{gone} {first:?} {second:?}");
+}
+
+#[test]
 fn the_calendar_speaks_the_language_of_the_room() {
     let dir = tempfile::tempdir().unwrap();
     let mut chat = chat_in(dir.path(), "es");

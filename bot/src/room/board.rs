@@ -93,9 +93,9 @@ fn text(sitting: &Sitting<'_>, plan: &LivePlan) -> Vec<Text> {
         // Only today's hours need no day.
         let zone = sitting.zone_or_utc();
         let clock = |at, beside| forecast::clock(at, beside, zone);
-        // In the heat it counts how much time is left: not while it has none, and what doesn't fit has a line of its own.
-        let warms = plan.on_since(sitting.now).is_some() && !alarms::loses_heat(plan) && plan.down_since.is_none();
-        let order = plan.order(zone).filter(|_| warms && plan.clash.is_none());
+        // How much time is left: not while the heat is out, and what doesn't fit has a line of its own.
+        let fails = alarms::loses_heat(plan) || plan.down_since.is_some();
+        let order = plan.order(zone).filter(|_| !fails && plan.clash.is_none());
         let pull = plan.job(Step::Pull, 0).map_or(to, |job| job.at);
         let (standing, span) = order.map_or(("no", TimeDelta::zero()), |order| forecast::spare(&order, pull, to));
         let line = Text::new("room-board-ready").with("from", clock(from, sitting.now)).with("to", clock(to, from));
