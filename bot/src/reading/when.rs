@@ -174,14 +174,17 @@ impl Clock<'_> {
         clause.contains(&day.to) || day.from == clause.end + 1
     }
 
-    /// The places between the signs around a day.
+    /// The places between the signs around a day; of four thousand dates in a row no more than a clause has.
     fn clause(&self, day: &Spot<DaySaid>) -> std::ops::Range<usize> {
+        const LONGEST: usize = 80;
         let ends = |at: &usize| matches!(self.s.mark(*at), Some(',' | ';' | '.' | '!' | '\n'));
-        let from = (0..day.from).rev().find(ends).map_or(0, |at| at + 1);
+        let least = day.from.saturating_sub(LONGEST);
+        let from = (least..day.from).rev().find(ends).map_or(least, |at| at + 1);
         // "am 23. kaufe ich sie": the dot is the number's.
         let number = self.s.number(day.to).is_some() && self.ground.lexicon.day_first();
         let dot = usize::from(number && self.s.mark(day.to + 1) == Some('.') && self.s.glued(day.to + 1));
-        from..(day.to + 1 + dot..self.s.len()).find(ends).unwrap_or(self.s.len())
+        let most = self.s.len().min(day.to + LONGEST);
+        from..(day.to + 1 + dot..most).find(ends).unwrap_or(most)
     }
 
     /// "In the fridge since Saturday".
