@@ -4,7 +4,7 @@
 #[path = "common/kitchen.rs"]
 mod kitchen;
 
-use carvetime::reading::command::behind_our_name;
+use carvetime::reading::command::beside_our_name;
 use carvetime::room::RoomKind;
 use carvetime::room::state::JobState;
 use carvetime_core::plan::Step;
@@ -12,7 +12,7 @@ use chrono_tz::America::Chicago;
 use kitchen::Kitchen;
 
 #[test]
-fn our_name_at_the_start_is_a_call() {
+fn our_name_at_the_start_or_called_at_the_end_is_a_call() {
     for (text, rest) in [
         ("carvetime, what's next?", Some("what's next?")),
         ("Carvetime que sigue", Some("que sigue")),
@@ -21,8 +21,11 @@ fn our_name_at_the_start_is_a_call() {
         ("carvetime!", None),
         ("is carvetime on?", None),
         ("carvetimes are over", None),
+        ("how are we doing, carvetime", Some("how are we doing")),
+        ("how are we doing carvetime?", Some("how are we doing")),
+        ("I asked carvetime", None),
     ] {
-        assert_eq!(behind_our_name(text), rest, "{text}");
+        assert_eq!(beside_our_name(text), rest, "{text}");
     }
 }
 
@@ -59,4 +62,24 @@ fn salt_told_in_other_words_ticks_the_job_and_twice_is_answered() {
     assert!(matches!(plan.job(Step::Salt, 0).unwrap().state, JobState::Done { .. }));
     let mut kitchen = planned("es-MX");
     assert_eq!(kitchen.ids("Rosa", "le pusimos sal dos veces, que hago", false).0, ["ask-salted-twice"]);
+}
+
+#[test]
+fn how_it_goes_is_answered_with_the_board_where_the_bot_is_asked() {
+    for (tag, text) in [
+        ("en-US", "how are we doing"),
+        ("en-US", "what do we need to do"),
+        ("es-MX", "cómo vamos"),
+        ("fr-FR", "on en est où ?"),
+        ("de-DE", "wie sieht's aus"),
+        ("pt-BR", "como estamos"),
+        ("it-IT", "a che punto siamo"),
+    ] {
+        let mut kitchen = planned(tag);
+        kitchen.say("Rosa", text);
+        let board = kitchen.said.iter().any(|say| say.text.iter().any(|text| text.id == "room-board-next"));
+        assert!(board, "{tag}: {text}: {:?}", kitchen.said);
+        // People ask each other that of anything.
+        assert_eq!(kitchen.among("Tom", text), 0, "{tag}: {text}");
+    }
 }

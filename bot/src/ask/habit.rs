@@ -76,6 +76,12 @@ habits! {
     Truss = "ask-truss": ROASTING_HABITS;
     /// Water in the roasting pan.
     PanWater = "ask-pan-water": ROASTING_HABITS;
+    /// Table salt or flakes.
+    WhichSalt = "ask-which-salt": TABLE_SALT, KOSHER_SALT;
+    /// Too big for oven or pan.
+    Fits = "ask-fits": ROASTING_HABITS;
+    /// In a pot instead.
+    Boil = "ask-boil": SAFE_MINIMUM, GRAVY_HABITS;
     /// Cooking in a bag.
     OvenBag = "ask-oven-bag": OVEN_BAGS;
     /// Out of the fridge before it goes on.
@@ -277,6 +283,12 @@ pub(super) fn asked(has: impl Fn(&str) -> bool, numbers: bool) -> Option<Habit> 
         Habit::Truss
     } else if has("habit-pan-water") {
         Habit::PanWater
+    } else if has("habit-which-salt") {
+        Habit::WhichSalt
+    } else if has("habit-fits") {
+        Habit::Fits
+    } else if has("habit-boil") {
+        Habit::Boil
     } else if has("habit-oven-bag") && asks {
         Habit::OvenBag
     } else if has("habit-smoke") {

@@ -32,13 +32,21 @@ pub enum Address<'a> {
 /// What the bot answers to, whatever its account is called.
 const NAME: &str = "carvetime";
 
-/// What is said behind our name, with which it begins: "carvetime, what's next?". `None`: it begins otherwise, or says nothing else.
-pub fn behind_our_name(text: &str) -> Option<&str> {
-    let text = text.trim_start();
-    let word = text.split_whitespace().next()?;
-    let called = word.trim_start_matches('@').trim_end_matches([',', ':', '.', '!', '?']);
-    let rest = text.get(word.len()..).unwrap_or_default().trim();
-    (called.eq_ignore_ascii_case(NAME) && !rest.is_empty()).then_some(rest)
+/// What is said beside our name, with which it begins or ends: "carvetime, what's next?", "how are we doing, carvetime?". At the end it has
+/// to be called: "I asked carvetime" is said of it. `None`: it is not, or nothing else is said.
+pub fn beside_our_name(text: &str) -> Option<&str> {
+    let is_ours = |word: &str| {
+        let called = word.trim_start_matches('@').trim_end_matches([',', ':', '.', '!', '?']);
+        called.eq_ignore_ascii_case(NAME)
+    };
+    let text = text.trim();
+    let first = text.split_whitespace().next()?;
+    if is_ours(first) {
+        return text.get(first.len()..).map(str::trim).filter(|rest| !rest.is_empty());
+    }
+    let last = text.split_whitespace().next_back().filter(|word| is_ours(word))?;
+    let before = text.get(..text.len() - last.len())?.trim_end();
+    (before.ends_with(',') || last.ends_with('?')).then(|| before.trim_end_matches(',').trim_end())
 }
 
 /// Reads the command a text begins with. `bot` is this bot's username without `@`; where it is not known, any name is taken.

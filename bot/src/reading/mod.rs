@@ -119,9 +119,9 @@ pub use stuffing::{read_stuffed_in, says_stuffing_out};
 pub use suggestion::{Settled, leaning, other_suggestion, settled, settled_in, suggestion};
 pub(crate) use talk::is_question_of;
 pub use talk::{
-    Report, ReportKind, asks_bare_when, asks_for_the_oven, asks_for_the_plan, asks_if_still_good, asks_of_the_dinner,
-    asks_to_eat, asks_to_pull, asks_vaguely, asks_what_is_next, asks_what_now, asks_what_this_is, asks_when,
-    asks_whether_enough, asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times,
+    Report, ReportKind, asks_bare_when, asks_for_the_oven, asks_for_the_plan, asks_how_it_goes, asks_if_still_good,
+    asks_of_the_dinner, asks_to_eat, asks_to_pull, asks_vaguely, asks_what_is_next, asks_what_now, asks_what_this_is,
+    asks_when, asks_whether_enough, asks_who_does_what, asks_who_does_what_on, asks_why_an_hour, asks_why_these_times,
     begins_as_question, cancels, is_assent, is_chatter, is_discard, is_doubting, is_greeting, is_help, is_laughter,
     is_not_so, is_plain_yes, is_so, is_thanks, is_thrown_away, is_undo, is_wordless, opens_as_question, read_language,
     read_put_frozen, read_report, read_unit_system, report_among, report_at_reading, report_beside, says_arrived,

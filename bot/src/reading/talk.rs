@@ -427,6 +427,11 @@ pub fn asks_what_is_next(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "next", lexicon)
 }
 
+/// "How are we doing?", "what do we need to do?", of one who speaks to the bot: people ask each other that of anything.
+pub fn asks_how_it_goes(text: &str, lexicon: &'static Lexicon) -> bool {
+    is_question_of(text, "how-goes", lexicon)
+}
+
 /// "What now?", of one who does not know what to do.
 pub fn asks_what_now(text: &str, lexicon: &'static Lexicon) -> bool {
     is_question_of(text, "what-now", lexicon)

@@ -539,7 +539,10 @@ fn plainly(sitting: &mut Sitting<'_>, text: &str, addressed: bool, reply_to: Opt
             return readings::when(sitting);
         }
         let lexicon = sitting.lexicon();
-        if crate::reading::asks_what_is_next(text, lexicon) || crate::reading::asks_what_now(text, lexicon) {
+        if crate::reading::asks_what_is_next(text, lexicon)
+            || crate::reading::asks_what_now(text, lexicon)
+            || crate::reading::asks_how_it_goes(text, lexicon)
+        {
             return board::repost(sitting);
         }
         if job_hour::told(sitting, text, true) || sitting.room.kind == RoomKind::Group && jobs::who(sitting, text) {

@@ -3,7 +3,7 @@
 //! Pure but for what it must look up: which of our messages is replied to or pressed on, and who administers a group.
 
 use crate::engine::{Arrival, Topic, UpdateId};
-use crate::reading::command::behind_our_name;
+use crate::reading::command::beside_our_name;
 use crate::room::{Document, Heard, PersonId, RoomId, RoomKind, Speaker, What, payload};
 use crate::words::foreign::is_visible;
 use teloxide::types::{
@@ -279,7 +279,7 @@ impl Ear<'_> {
         if word.strip_prefix('@').map(|name| name.trim_end_matches([',', ':'])).is_some_and(|name| self.is_me(name)) {
             return Some((rest.trim_start().to_owned(), true));
         }
-        if let Some(rest) = behind_our_name(text) {
+        if let Some(rest) = beside_our_name(text) {
             return Some((rest.to_owned(), true));
         }
         let named = text.split_whitespace().any(|word| {

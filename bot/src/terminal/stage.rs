@@ -5,7 +5,7 @@
 
 use crate::book::{BookError, Writes};
 use crate::engine::{Arrival, Attachment, Engine, Key, Message};
-use crate::reading::command::behind_our_name;
+use crate::reading::command::beside_our_name;
 use crate::room::state::{Person, Room, Taste};
 use crate::room::{Heard, How, LINK, PersonId, RoomId, RoomKind, Speaker, To, What};
 use crate::words::plain;
@@ -132,7 +132,7 @@ impl Stage {
     pub fn say(&mut self, name: &str, private: bool, text: &str, now: Moment) -> Result<(), BookError> {
         let by = self.enter(name)?;
         let room = if private { by.private_room() } else { self.room() };
-        let called = behind_our_name(text);
+        let called = beside_our_name(text);
         let addressed = private || self.alone.is_some() || !self.overhears || called.is_some();
         let text = called.unwrap_or(text).to_owned();
         self.hear(by, room, What::Said { text, addressed, reply_to: None, edited: false }, now)
