@@ -258,7 +258,8 @@ fn an_export_has_both() {
     let files: Vec<_> = kitchen.said.iter().filter_map(|say| say.file.as_ref()).collect();
     let text = format!("{files:?}");
     for serial in [1, 2] {
-        assert!(text.contains(&format!("-100-{serial}-carve-0@carvetime")), "no events of plan {serial}");
+        let begins = format!("-100-{serial}-{}", kitchen.now.timestamp());
+        assert!(text.contains(&format!("{begins}-carve-0@carvetime")), "no events of plan {serial}");
     }
     let carvetime::room::turn::FileContent::Bytes(json) = &files.last().unwrap().content else { panic!() };
     let json: serde_json::Value = serde_json::from_slice(json).unwrap();
