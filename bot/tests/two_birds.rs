@@ -258,7 +258,8 @@ fn an_export_has_both() {
     let files: Vec<_> = kitchen.said.iter().filter_map(|say| say.file.as_ref()).collect();
     let text = format!("{files:?}");
     for serial in [1, 2] {
-        let begins = format!("-100-{serial}-{}", kitchen.now.timestamp());
+        let made = kitchen.scene.room.plans().iter().find(|plan| plan.serial == serial).unwrap().made.unwrap();
+        let begins = format!("-100-{serial}-{}", made.timestamp());
         assert!(text.contains(&format!("{begins}-carve-0@carvetime")), "no events of plan {serial}");
     }
     let carvetime::room::turn::FileContent::Bytes(json) = &files.last().unwrap().content else { panic!() };

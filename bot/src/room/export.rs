@@ -97,9 +97,8 @@ fn calendar(sitting: &mut Sitting<'_>) -> Option<Calendar> {
 /// What calendars have of a plan after this export.
 fn kept(sitting: &Sitting<'_>, plan: &LivePlan) -> KeptCalendar {
     let before = plan.calendar.clone().unwrap_or_else(|| KeptCalendar {
-        // The chat's number now: it stays the plan's when the chat gets another. The hour of the first export beside it: once all is
-        // forgotten, plans are counted from one again.
-        uid: format!("{}-{}-{}", sitting.room.id.0, plan.serial, sitting.now.timestamp()),
+        // The chat's number now: it stays the plan's when the chat gets another.
+        uid: plan.calendar_name(sitting.room.id),
         ..KeptCalendar::default()
     });
     let takes_place = plan.jobs.iter().filter(|job| !matches!(job.state, JobState::Skipped { .. }));

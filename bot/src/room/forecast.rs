@@ -8,6 +8,7 @@ use super::live::Light;
 use super::no_heat;
 use super::state::{LivePlan, StoredProfile, StoredReading};
 use crate::ask::exact_span;
+use crate::reading::shared;
 use crate::words::{Arg, Text};
 use carvetime_core::bird::{Condition, Kind};
 use carvetime_core::heat::{self, Cook, Doubt, Outlook, Place, Profile, Reading, SpotOutlook};
@@ -98,7 +99,10 @@ impl Foresight {
         if readings.iter().all(|reading| reading.breast.is_none() && reading.thigh.is_none()) {
             return None;
         }
-        let outlook = heat::forecast(&cook, &readings, (light.now - on).max(TimeDelta::zero()));
+        // A turn looks at the same forecast from many sides: board, calls, alarms.
+        let asked = (cook.clone(), readings.clone(), (light.now - on).max(TimeDelta::zero()));
+        let outlook = shared("", &asked, |_, (cook, readings, now)| heat::forecast(cook, readings, *now));
+        let outlook = Outlook::clone(&outlook);
         Some(Self { on, cook, readings, outlook, order, now: light.now, down: no_heat::since(plan, light.now) })
     }
 

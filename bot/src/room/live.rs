@@ -55,6 +55,7 @@ impl LivePlan {
         let mut plan = Self {
             serial,
             beside: false,
+            made: Some(now),
             host,
             wish,
             jobs: Vec::new(),

@@ -297,7 +297,7 @@ impl Room {
         let over = self.over.as_mut().map(|over| &mut over.plan);
         for plan in self.plan.iter_mut().chain(&mut self.others).chain(over) {
             // Earlier versions exported plans under the chat's number of the time.
-            let uid = format!("{}-{}", from.0, plan.serial);
+            let uid = plan.calendar_name(from);
             plan.calendar.get_or_insert_with(|| KeptCalendar { uid, ..KeptCalendar::default() });
             let before = plan.history.iter_mut().flat_map(|change| &mut change.jobs);
             for chat in plan.jobs.iter_mut().chain(before).flat_map(|job| &mut job.called_in) {
@@ -467,6 +467,7 @@ mod tests {
         let plan = LivePlan {
             serial: 1,
             beside: false,
+            made: None,
             host: who,
             wish: Wish::default(),
             jobs,

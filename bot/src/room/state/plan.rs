@@ -7,6 +7,13 @@ use carvetime_core::plan::{Moment, Step};
 use serde::{Deserialize, Serialize};
 
 impl LivePlan {
+    /// What the names of its events in calendars begin with while its chat has that number. The hour it was made stands in it: once all
+    /// is forgotten, plans are counted from one again.
+    pub fn calendar_name(&self, chat: RoomId) -> String {
+        let (chat, serial) = (chat.0, self.serial);
+        self.made.map_or_else(|| format!("{chat}-{serial}"), |made| format!("{chat}-{serial}-{}", made.timestamp()))
+    }
+
     pub(super) fn forget_person(&mut self, person: PersonId, heir: Option<PersonId>) {
         if self.host == person {
             self.host = heir.unwrap_or(PersonId(0));
@@ -70,6 +77,9 @@ pub struct LivePlan {
     /// It was accepted beside another: its messages, bells and questions are marked with its serial.
     #[serde(default)]
     pub beside: bool,
+    /// When it was made; nothing of one from before that was kept.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub made: Option<Moment>,
     /// Who answers for it.
     pub host: PersonId,
     /// The complete wish it was made from.
