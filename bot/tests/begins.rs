@@ -186,3 +186,19 @@ fn a_plan_being_made_is_shown_and_its_thaw_told() {
     let heard = kitchen.say("Ana", "how do i thaw it");
     assert!(heard.contains("in the fridge") && heard.contains("13 lb"), "{heard}");
 }
+
+#[test]
+fn a_dinner_with_all_but_its_hour_is_planned_and_keeps_what_was_told() {
+    for text in [
+        "12 lb fresh turkey, oven at 325, 8 people, at my sister's in Denver, 3 h drive",
+        "12 lb fresh turkey, oven at 325, 8 people",
+    ] {
+        let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 10:00");
+        kitchen.say("Rosa", text);
+        let said = kitchen.say("Rosa", "dinner Thursday 5 pm");
+        assert!(said.contains("12 lb turkey for 8"), "{text}: {said}");
+    }
+    let mut kitchen = Kitchen::new(RoomKind::Private, "en-US", Chicago, "2027-11-20 10:00");
+    kitchen.say("Rosa", "how long does a 12 lb fresh turkey for 8 people take in the oven at 325");
+    assert!(kitchen.scene.room.drafts.is_empty(), "a question plans nothing");
+}

@@ -250,3 +250,30 @@ fn what_is_asked_of_safety_or_of_the_bird_is_no_question_of_a_dish() {
         assert!(!ids.iter().any(|id| id.starts_with("dish-told")), "{said}: {words}");
     }
 }
+
+#[test]
+fn who_eats_a_dish_takes_no_job_of_it_and_who_is_full_takes_none_off_the_plan() {
+    let said: [&[&str]; 6] = [
+        &["I'll have pie", "I want pie"],
+        &["yo quiero pie", "quiero pie"],
+        &["je prends du pie"],
+        &["ich nehme pie", "ich will pie"],
+        &["quero pie", "vou de pie"],
+        &["prendo pie", "voglio pie"],
+    ];
+    for (tag, said) in TAGS.into_iter().zip(said) {
+        for text in said {
+            let mut kitchen = dinner(&["pie in the oven 45 min at 375"]);
+            speaks(&mut kitchen, tag);
+            kitchen.among("Li", text);
+            assert_eq!(job(&kitchen, "dish", 0).owner, None, "{tag}: {text}");
+        }
+    }
+    let mut kitchen = dinner(&["pie in the oven 45 min at 375"]);
+    kitchen.among("Li", "I'll take the pie");
+    assert!(job(&kitchen, "dish", 0).owner.is_some(), "the job is taken");
+    cooked(&mut kitchen);
+    kitchen.run_to("2027-11-25 17:14");
+    kitchen.among("Tom", "no more pie");
+    assert!(kitchen.scene.room.plan.as_ref().unwrap().wish.dishes[0].is_some(), "at the table");
+}

@@ -160,7 +160,8 @@ fn at_home_after_all_there_is_no_drive_and_the_hour_is_the_kitchens() {
         ("en-US", "no drive, we stay home"),
         ("es-MX", "al final cenamos en casa"),
         ("fr-FR", "finalement on mange à la maison"),
-        ("de-DE", "wir essen doch zu Hause, wir bleiben zu Hause"),
+        ("de-DE", "wir essen doch zu Hause"),
+        ("de-DE", "wir essen jetzt doch daheim"),
         ("pt-BR", "no fim vamos comer em casa"),
         ("it-IT", "alla fine si mangia a casa"),
     ];
@@ -183,8 +184,23 @@ fn at_home_after_all_there_is_no_drive_and_the_hour_is_the_kitchens() {
     let mut kitchen = new_york(RoomKind::Group);
     kitchen.say("Rosa", &format!("{BIRD} at my sister's in Denver, 3 h drive"));
     kitchen.press("Rosa", "Accept");
-    for text in ["do we eat at home?", "my brother stays home this year", "should we stay home"] {
+    for text in
+        ["do we eat at home?", "my brother stays home this year", "should we stay home", "let's eat at home on Friday"]
+    {
         among(&mut kitchen, "Rosa", text);
         assert!(kitchen.scene.room.plan.as_ref().unwrap().wish.there.is_some(), "{text}");
+    }
+}
+
+#[test]
+fn at_home_where_it_is_eaten_there_anyway_says_nothing_of_shopping() {
+    let mut kitchen = new_york(RoomKind::Group);
+    kitchen.say("Rosa", BIRD);
+    kitchen.press("Rosa", "Accept");
+    kitchen.scene.room.taste.language = Some("fr-FR".to_owned());
+    let before = kitchen.scene.room.plan.clone();
+    for who in ["Rosa", "Li"] {
+        among(&mut kitchen, who, "finalement on mange à la maison");
+        assert_eq!(kitchen.scene.room.plan, before, "{who}");
     }
 }

@@ -53,7 +53,10 @@ fn small_birds_share_a_shelf_and_cold_dishes_count() {
     let said = kitchen.say("Rosa", "my fridge has 2 shelves");
     assert!(!said.contains(few), "{said}");
     let said = kitchen.say("Tom", "/plan add slaw in the fridge, 1 shelf");
-    assert!(said.contains("In the fridge then too") && said.contains("2 shelves are too few"), "{said}");
+    assert!(
+        said.contains("In the fridge then too: Rosa's turkey.") && said.contains("2 shelves are too few"),
+        "{said}"
+    );
     assert!(!said.contains("my fridge has 3 shelves"), "the shelves are known: {said}");
 }
 

@@ -49,6 +49,7 @@ room-help = <b>/plan</b> einen Plan anfangen oder ansehen
 room-unread = Das habe ich nicht verstanden. Versuch { $stage ->
     [draft] „Essen 18 Uhr“, „12 Personen“, „ohne Salz“, oder tippe auf einen Knopf
     [ahead] „erledigt“, wenn etwas getan ist, „ich tranchiere“, „Essen eine Stunde später“, oder eine Frage
+    [alone] „erledigt“, wenn etwas getan ist, „Essen eine Stunde später“, oder eine Frage
     [cooking] „Brust 65, Keule 70“, „wann?“, „ist draußen“, wenn es so weit ist, oder eine Frage
     [after] „Reste sind im Kühlschrank“, eine Frage wie „wie lange halten Reste“, oder /help
    *[none] „gefrorene Pute 6,5 kg, Essen Sonntag 17 Uhr“, eine Frage wie „Salz für eine Pute mit 5,5 kg“, oder /help

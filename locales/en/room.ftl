@@ -49,6 +49,7 @@ room-help = <b>/plan</b> start a plan, or see the one you have
 room-unread = I didn't get that. Try { $stage ->
     [draft] “dinner 6 pm”, “12 people”, “no salt”, or tap a button
     [ahead] “done” once a job is, “I’ll carve”, “dinner an hour later”, or a question
+    [alone] “done” once a job is, “dinner an hour later”, or a question
     [cooking] “{ units-example-log }”, “when?”, “it’s out” once it is, or a question
     [after] “leftovers are in the fridge”, a question like “how long do leftovers keep”, or /help
    *[none] “{ units-example-bird } frozen turkey, dinner Sunday 5 pm”, a question like “salt for a { units-example-smaller } turkey”, or /help

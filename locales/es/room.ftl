@@ -49,6 +49,7 @@ room-help = <b>/plan</b> empieza un plan o muestra el que hay
 room-unread = Eso no lo entiendo. Prueba con { $stage ->
     [draft] «cena a { units-example-later }», «12 personas», «sin sal», o toca un botón
     [ahead] «hecho» cuando algo esté hecho, «yo trincho», «cena una hora más tarde», o una pregunta
+    [alone] «hecho» cuando algo esté hecho, «cena una hora más tarde», o una pregunta
     [cooking] «pechuga 65, muslo 70», «¿cuándo?», «ya lo saqué» cuando salga, o una pregunta
     [after] «las sobras están { -fridge(form: "in") }», una pregunta como «cuánto duran las sobras», o /help
    *[none] «pavo congelado de { units-example-bird }, cena el domingo a { units-example-hour }», una pregunta como «sal para un pavo de { units-example-smaller }», o /help

@@ -548,6 +548,7 @@ lexicon-talk-give = donne, donner, demande, demander, passe, passer, confie, con
 lexicon-talk-mine = je, j', je m'occupe de, je m'occupe du, je m'occupe de la, je me charge de, je me charge du, je me charge de la, je prends, je fais, je vais, je peux, moi je, je ferai, laisse-moi, c'est moi qui, je gère, je m'occupe, je m'occupe des, je m'occupe de l', je me charge, je me charge des, moi je m'occupe, je veux bien, mets-moi pour, mettez-moi pour, mets moi sur, note-moi pour, notez-moi pour, inscris-moi pour, inscrivez-moi pour, compte-moi pour, je veux, j'aimerais
 lexicon-talk-mine-last = c'est pour moi, c'est moi, pour moi, je m'en occupe, je m'en charge
 lexicon-talk-as-always = comme toujours, comme tous les ans, comme chaque année, comme d'habitude, comme l'an dernier, mon chéri, ma chérie, chéri, chérie
+lexicon-talk-eats-it = je prends, je prends du, je prends de la, je veux, je veux bien, je mange, je reprends, je voudrais, garde-moi
 lexicon-talk-mine-link = le, la, l', les, de, du, des, à, au, d', faire, moi, ce soir, demain, aujourd'hui, plus tard, tout à l'heure, aux, aussi
 lexicon-talk-manners = désolé, désolée, je suis désolé, je suis désolée, vraiment désolé, vraiment désolée, pardon, les gens, les amis, tout le monde, salut, coucou, bonjour, hey, malheureusement, finalement, en fait, aujourd'hui, demain, ce soir, cette fois, cette année, mais, et, car, oh, oh non, zut, mince, merci, s'il te plaît, s'il vous plaît, svp, stp, alors, bon, la famille, au dîner, au repas, du coup, joyeux noël, bonnes fêtes, santé, bon réveillon
 lexicon-talk-gone = je peux pas venir, je ne peux pas venir, je pourrai pas venir, je ne pourrai pas venir, je vais pas pouvoir venir, je ne vais pas pouvoir venir, je viens pas, je ne viens pas, je viens plus, je ne viens plus, je suis malade, suis malade, je suis tombé malade, je suis tombée malade, j'ai la grippe, j'ai de la fièvre, j'ai chopé la grippe, je serai pas là, je ne serai pas là, je laisse tomber, comptez pas sur moi, ne comptez pas sur moi, comptez plus sur moi, ne comptez plus sur moi, j'ai un empêchement, j'annule, je dois annuler, je me désiste
@@ -769,7 +770,7 @@ lexicon-talk-until = jusqu'à, jusqu'a, à
 lexicon-talk-fumes-from = charbon, charbon de bois, braises, braise, barbecue, brasero, fumoir, groupe électrogène, réchaud, gril
 lexicon-talk-fumes-indoors = dans la maison, dans le salon, au salon, dans la chambre, dans la cuisine, dans le garage, à l'intérieur, fenêtre ouverte, la fenêtre ouverte, fenêtres ouvertes, ouvre la fenêtre, ouvrant la fenêtre, porte ouverte, sous le toit, sous un toit, sous la pergola, sous le carport, sous l'auvent, dans l'appartement, dans l'appart, dans la véranda, sous la terrasse couverte, terrasse couverte
 lexicon-talk-fumes-felt = mal à la tête, mal de tête, maux de tête, tête qui tourne, la tête tourne, vertige, vertiges, nausée, nausées, envie de vomir, ne se réveille pas, se réveille pas, ne se réveille plus, s'est évanoui, s'est évanouie, étourdi, étourdis
-lexicon-talk-units-metric = métrique, kilos, kilogrammes, grammes, kg, celsius, c
+lexicon-talk-units-metric = métrique, kilos, kilogrammes, grammes, kg, celsius, c, métriques
 lexicon-talk-units-us = livres, lb, fahrenheit, f, américain, impérial, us
 lexicon-talk-setting-language = langue
 lexicon-talk-setting-units = unités, unité
@@ -841,7 +842,7 @@ lexicon-language-pt = portugais, brésilien, português
 lexicon-language-it = italien, italiano
 
 ## Quiet hours, and that there are none
-lexicon-quiet = silence, heures calmes, calme, ne pas déranger, tranquille, mes heures calmes, mes heures calmes sont, heures calmes de
+lexicon-quiet = silence, heures calmes, calme, ne pas déranger, tranquille, mes heures calmes, mes heures calmes sont, heures calmes de, mes heures de silence, mes heures de silence sont, heures de silence
 lexicon-quiet-off = aucune, jamais, non, arrêt, off
 
 ## A brine's percentage of the water; whose spoons

@@ -49,6 +49,7 @@ room-help = <b>/plan</b> commencer un plan, ou voir celui qu’il y a
 room-unread = Je n’ai pas compris. Essaie { $stage ->
     [draft] « repas à 18 h », « 12 personnes », « sans sel », ou touche un bouton
     [ahead] « c’est fait » quand ça l’est, « je m’occupe de la découpe », « repas une heure plus tard », ou une question
+    [alone] « c’est fait » quand ça l’est, « repas une heure plus tard », ou une question
     [cooking] « blanc 65, cuisse 70 », « quand ? », « sorti du four » quand ça l’est, ou une question
     [after] « les restes sont au frigo », une question comme « combien de temps se gardent les restes », ou /help
    *[none] « dinde congelée de 6,5 kg, repas dimanche à 17 h », une question comme « sel pour une dinde de 5,5 kg », ou /help

@@ -49,6 +49,7 @@ room-help = <b>/plan</b> comincia un piano, o mostra quello che hai
 room-unread = Non ho capito. Prova { $stage ->
     [draft] “cena alle 18”, “12 persone”, “senza sale”, o tocca un pulsante
     [ahead] “fatto” quando una cosa è fatta, “taglio io”, “cena un’ora più tardi”, o una domanda
+    [alone] “fatto” quando una cosa è fatta, “cena un’ora più tardi”, o una domanda
     [cooking] “petto 65, coscia 70”, “quando?”, “sfornato” quando lo è, o una domanda
     [after] “gli avanzi sono in frigo”, una domanda come “quanto durano gli avanzi”, o /help
    *[none] “tacchino congelato da 6,5 kg, si mangia domenica alle 17”, una domanda come “sale per un tacchino da 5,5 kg”, o /help

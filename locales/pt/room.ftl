@@ -49,6 +49,7 @@ room-help = <b>/plan</b> começar um plano, ou ver o que há
 room-unread = Não entendi. Tente { $stage ->
     [draft] “jantar às 18h”, “12 pessoas”, “sem sal”, ou toque num botão
     [ahead] “feito” quando algo estiver pronto, “eu corto”, “jantar uma hora mais tarde”, ou uma pergunta
+    [alone] “feito” quando algo estiver pronto, “jantar uma hora mais tarde”, ou uma pergunta
     [cooking] “peito 65, coxa 70”, “quando?”, “saiu do forno” quando sair, ou uma pergunta
     [after] “as sobras estão na geladeira”, uma pergunta como “quanto duram as sobras”, ou /help
    *[none] “peru congelado de 6,5 kg, jantar domingo às 17h”, uma pergunta como “sal para um peru de 5,5 kg”, ou /help

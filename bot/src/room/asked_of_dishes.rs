@@ -44,6 +44,8 @@ fn named(sitting: &mut Sitting<'_>, text: &str) -> bool {
     let Some(asked) = ASKED.iter().find(|group| asked.contains(group)) else {
         let mine = of(&["mine", "mine-last", "mine-link", "dish-verb", "dish-link", "manners", "assent"]);
         let takes = mine.contains(&"mine") || mine.contains(&"mine-last");
+        // "I'll have pie" is said by who eats it.
+        let takes = takes && !reading::Told::of(text, lexicon).says("eats-it");
         let takes = takes && sitting.room.kind == RoomKind::Group && !text.contains(['?', '¿']);
         if takes {
             jobs::take(sitting, it);

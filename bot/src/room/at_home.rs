@@ -4,7 +4,7 @@ use super::state::LivePlan;
 use super::{PersonId, Sitting, amend, planning};
 use crate::reading::{self, Wish};
 use crate::room::turn::How;
-use carvetime_core::plan::Step;
+use carvetime_core::plan::{Moment, Step};
 use chrono_tz::Tz;
 
 /// Longer texts tell a story.
@@ -22,7 +22,16 @@ pub(super) fn told(sitting: &mut Sitting<'_>, text: &str, addressed: bool) -> bo
         let ahead = plan.wish.dinner.is_some_and(|dinner| dinner > now);
         ahead && is_away(&plan.wish) && plan.ahead(now).any(|job| job.step() == Some(Step::Travel))
     };
-    let Some(plan) = sitting.room.plan.as_ref().filter(goes) else { return false };
+    // "Let's eat at home on Friday" is another meal.
+    let date = |at: Moment| at.with_timezone(&sitting.zone_or_utc()).date_naive();
+    let (told, _) = planning::read(sitting, text);
+    let told = told.dinner.map(date).or(told.dinner_day);
+    let stands = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dinner).map(date);
+    if told.is_some() && told != stands {
+        return !addressed;
+    }
+    // Eaten at home as it is: among people nothing is to be said, and nothing else is meant.
+    let Some(plan) = sitting.room.plan.as_ref().filter(goes) else { return !addressed && sitting.room.plan.is_some() };
     let wish = home(&plan.wish, sitting.zone_or_utc());
     amend::to(sitting, text, wish, addressed)
 }
@@ -42,7 +51,7 @@ fn is_away(wish: &Wish) -> bool {
 /// The same wish without the other house; five there is five here, unless home's clock was meant all along.
 fn home(wish: &Wish, zone: Tz) -> Wish {
     let there = wish.there.as_ref().filter(|_| !wish.home_clock).and_then(reading::There::zone);
-    let wall = |at: carvetime_core::plan::Moment| {
+    let wall = |at: Moment| {
         let hour = at.with_timezone(&there?).naive_local();
         hour.and_local_timezone(zone).earliest().map(|at| at.to_utc())
     };

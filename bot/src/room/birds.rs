@@ -328,7 +328,12 @@ pub(super) fn in_the_fridge(sitting: &Sitting<'_>, shelves: u8) -> Option<Text> 
 
 /// The same once a dish that waits in the fridge has come to the plan in hand.
 pub(super) fn dish_in_the_fridge(sitting: &Sitting<'_>) -> Option<Text> {
-    in_the_fridge(sitting, told_shelves(sitting)?)
+    let hand = sitting.room.plan.as_ref()?;
+    let span = chilled_in(hand)?;
+    let mut others = sitting.room.plans();
+    others.retain(|plan| plan.serial != hand.serial && chilled_in(plan).is_some_and(|other| overlap(span, other)));
+    let halves = hand.order(sitting.zone_or_utc()).map_or(0, |order| order.fridge_halves());
+    full(sitting, told_shelves(sitting)?, halves, &others)
 }
 
 /// The shelves that any of them has told of.

@@ -147,7 +147,9 @@ pub(super) fn brought(sitting: &mut Sitting<'_>, text: &str) -> bool {
 
 /// "No stuffing after all", "stuffing takes 60 min": of a dish that stands by that very name. `false`: the words are of none.
 pub(super) fn retold(sitting: &mut Sitting<'_>, text: &str) -> bool {
-    let dropped = reading::read_dropped(text, &sitting.ground());
+    // "No more rolls", at the table, is said by who is full.
+    let ahead = sitting.room.plan.as_ref().and_then(|plan| plan.wish.dinner).is_some_and(|dinner| sitting.now < dinner);
+    let dropped = reading::read_dropped(text, &sitting.ground()).filter(|_| ahead);
     if let Some(name) = dropped.filter(|name| names(sitting).iter().any(|known| fold(known) == fold(name)))
         && named(sitting, &name).is_some_and(|place| theirs(sitting, place).is_none())
     {

@@ -94,6 +94,8 @@ fn stage(sitting: &Sitting<'_>) -> &'static str {
         None => "none",
         Some(plan) if plan.is_off() || plan.wish.dinner.is_some_and(|dinner| dinner <= sitting.now) => "after",
         Some(plan) if plan.on_since(sitting.now).is_some() => "cooking",
+        // Alone there is nobody to share the jobs with.
+        Some(_) if sitting.room.kind == RoomKind::Private => "alone",
         Some(_) => "ahead",
     }
 }

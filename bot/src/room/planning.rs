@@ -99,15 +99,11 @@ pub(super) fn answered(sitting: &mut Sitting<'_>, who: PersonId, text: &str) -> 
 pub(super) fn is_told(sitting: &Sitting<'_>, who: PersonId, text: &str) -> bool {
     let open = sitting.room.drafts.get(&who).is_some_and(|draft| draft.asked.is_some());
     let planned = sitting.room.plan.is_some() || sitting.room.drafts.contains_key(&who);
-    let sentence = Sentence::read(text, sitting.lexicon());
-    let asks = ["ask-how-much", "ask-how-many", "ask-how-big", "ask-how-long", "ask-when", "ask-how", "ask-safe"];
     let (wish, _) = read(sitting, text);
     let people = wish.adults.is_some() || wish.children.is_some();
     // "Horno 180": what it is set to, not whether it may be.
     let heat = planned && wish.cooker.is_some() && wish.setting_c.is_some() && text.split_whitespace().count() <= 5;
-    (heat || (open || planned && (wish.more || wish.fewer)) && people)
-        && !text.contains('?')
-        && !asks.into_iter().any(|ask| sentence.has(ask))
+    (heat || (open || planned && (wish.more || wish.fewer)) && people) && !asks_more(sitting, text)
 }
 
 /// "And another 12 lb turkey in the same oven": one more bird for the dinner that is planned, told as far as it differs. `false`: the
@@ -240,7 +236,21 @@ pub(super) fn is_wish(sitting: &Sitting<'_>, text: &str, addressed: bool) -> boo
     // "I'm bringing 12 lb of potatoes on Thursday", to the others, is no second bird; one that is named and weighed is.
     let among = sitting.room.kind == RoomKind::Group && !addressed && planned;
     let another = wish.mass_g.is_some() && wish.kind.is_some();
-    when && (bird || guests && !planned || is_date_alone(sitting, text, &wish)) && (!among || another) && !asks
+    // "12 lb fresh turkey, oven at 325, 8 people, at my sister's, 3 h drive": all but the hour.
+    let whole =
+        another && guests && (wish.cooker.is_some() || wish.elsewhere == Some(true)) && !asks_more(sitting, text);
+    (when || whole)
+        && (bird || guests && !planned || is_date_alone(sitting, text, &wish))
+        && (!among || another)
+        && !asks
+}
+
+/// A question that numbers of a dinner stand in.
+fn asks_more(sitting: &Sitting<'_>, text: &str) -> bool {
+    const ASKS: [&str; 7] =
+        ["ask-how-much", "ask-how-many", "ask-how-big", "ask-how-long", "ask-when", "ask-how", "ask-safe"];
+    let sentence = Sentence::read(text, sitting.lexicon());
+    text.contains(['?', '¿']) || ASKS.into_iter().any(|ask| sentence.has(ask))
 }
 
 /// "Thursday like 4ish", to the bot alone where nothing is planned yet: what else would it be of?
