@@ -68,6 +68,15 @@ fn events(ics: &str) -> BTreeMap<String, BTreeMap<String, String>> {
     events
 }
 
+/// Rosa's dinner as a calendar got it first.
+fn planned_and_exported(chat: &mut Chat, dir: &Path) -> BTreeMap<String, BTreeMap<String, String>> {
+    let told = format!("@Rosa {PLAN}");
+    for (line, when) in [(told.as_str(), "18:30"), ("#1 @Rosa", "18:31"), ("/export", "18:32")] {
+        chat.line(line, at(&format!("2027-11-20 {when}"))).unwrap();
+    }
+    events(&file(dir, "carvetime.ics"))
+}
+
 fn sequence(event: &BTreeMap<String, String>) -> u32 {
     event["SEQUENCE"].parse().unwrap()
 }
@@ -146,11 +155,8 @@ fn what_takes_place_no_more_is_cancelled_in_calendars_that_have_it() {
 fn an_ended_plan_goes_from_the_calendars_that_have_it() {
     let dir = tempfile::tempdir().unwrap();
     let mut chat = chat_in(dir.path(), "en-US");
+    let first = planned_and_exported(&mut chat, dir.path());
     let mut say = |line: &str, when: &str| chat.line(line, at(when)).unwrap();
-    say(&format!("@Rosa {PLAN}"), "2027-11-20 18:30");
-    say("#1 @Rosa", "2027-11-20 18:31");
-    say("/export", "2027-11-20 18:32");
-    let first = events(&file(dir.path(), "carvetime.ics"));
     say("@Rosa /stop", "2027-11-24 09:00");
     let ended = say("#1 @Rosa", "2027-11-24 09:01");
     assert!(ended.contains("/export"), "who has it in a calendar is told: {ended}");
@@ -182,11 +188,8 @@ fn an_ended_plan_goes_from_the_calendars_that_have_it() {
 fn a_plan_made_after_everything_was_forgotten_has_names_of_its_own() {
     let dir = tempfile::tempdir().unwrap();
     let mut chat = chat_in(dir.path(), "en-US");
+    let first = planned_and_exported(&mut chat, dir.path());
     let mut say = |line: &str, when: &str| chat.line(line, at(when)).unwrap();
-    say(&format!("@Rosa {PLAN}"), "2027-11-20 18:30");
-    say("#1 @Rosa", "2027-11-20 18:31");
-    say("/export", "2027-11-20 18:32");
-    let first = events(&file(dir.path(), "carvetime.ics"));
     say("@Rosa /forget", "2027-11-20 18:40");
     let gone = say("#1 @Rosa", "2027-11-20 18:41");
     say(&format!("@Rosa {PLAN}"), "2027-11-20 18:42");
